@@ -1,0 +1,170 @@
+// Imports point one way. dependency-cruiser reads .ts, .tsx and .mjs; it cannot read .astro files,
+// so src/build/astro-imports.ts holds the same rules, imported from here, against every .astro file.
+
+/** @type {{ name: string, comment: string, from: string, mayReach: string[], npm: boolean }[]} */
+export const folders = [
+  {
+    name: 'engine-is-arithmetic',
+    comment:
+      'The engine imports nothing outside itself, npm included: then a formula can be read, checked and run on its own, in any place that runs ECMAScript.',
+    from: 'src/engine',
+    mayReach: [],
+    npm: false,
+  },
+  {
+    name: 'diagnosis-knows-only-the-engine',
+    comment: 'What a reading means follows from the physics alone, never from how a page shows it.',
+    from: 'src/diagnosis',
+    mayReach: ['src/engine'],
+    npm: false,
+  },
+  {
+    name: 'quiz-is-pure',
+    comment:
+      'Grading and scheduling must be testable without a screen, a clock or the physics; numeric keys are computed where questions are loaded and passed in.',
+    from: 'src/quiz',
+    mayReach: [],
+    npm: true,
+  },
+  {
+    name: 'solve-joins-engine-and-diagnosis',
+    comment: 'Instructors script it: it must answer without a browser or a built site.',
+    from: 'src/solve',
+    mayReach: ['src/engine', 'src/diagnosis'],
+    npm: true,
+  },
+  {
+    name: 'charts-know-no-physics',
+    comment:
+      'A chart that knows physics gets its own opinion of it: arrays in, SVG out. It prints quantities and tables as src/ui does.',
+    from: 'src/charts',
+    mayReach: ['src/ui'],
+    npm: true,
+  },
+  {
+    name: 'drawings-know-no-physics',
+    comment: 'A drawing shows the state that it is given; the state comes from the model.',
+    from: 'src/drawings',
+    mayReach: [],
+    npm: true,
+  },
+  {
+    name: 'ui-knows-no-physics',
+    comment: 'A slider serves a pressure and a price alike.',
+    from: 'src/ui',
+    mayReach: ['src/storage'],
+    npm: true,
+  },
+  {
+    name: 'storage-stands-alone',
+    comment: 'Everything may come to storage, so storage may come to nothing.',
+    from: 'src/storage',
+    mayReach: [],
+    npm: false,
+  },
+  {
+    name: 'widgets-join',
+    comment: 'Widgets are the one place where physics and pictures meet; they know no page or lesson.',
+    from: 'src/widgets',
+    mayReach: [
+      'src/engine',
+      'src/diagnosis',
+      'src/quiz',
+      'src/charts',
+      'src/drawings',
+      'src/ui',
+      'src/storage',
+    ],
+    npm: true,
+  },
+  {
+    name: 'lessons-map-tags',
+    comment:
+      'Lessons turn the tags of the prose into components, and print engine numbers; they know no page.',
+    from: 'src/lessons',
+    mayReach: ['src/engine', 'src/quiz', 'src/drawings', 'src/ui', 'src/widgets'],
+    npm: true,
+  },
+  {
+    name: 'layouts-frame',
+    comment: 'A layout frames whatever it is given; what that is, is the page’s business.',
+    from: 'src/layouts',
+    mayReach: ['src/ui', 'src/storage', 'src/styles', 'src/site.ts'],
+    npm: true,
+  },
+  {
+    name: 'build-tools-stand-alone',
+    comment: 'Build scripts look at files and at dist, never into the site’s own code.',
+    from: 'src/build',
+    mayReach: ['.dependency-cruiser.mjs'],
+    npm: true,
+  },
+];
+
+const escape = (path) => path.replaceAll('.', '\\.');
+
+export default {
+  forbidden: [
+    ...folders.map(({ name, comment, from, mayReach }) => ({
+      name,
+      comment,
+      severity: 'error',
+      from: { path: `^${from}/` },
+      to: {
+        path: '^(src|content|tests)/',
+        pathNot: [from, ...mayReach].map((path) =>
+          path.includes('.ts') ? `^${escape(path)}$` : `^${escape(path)}/`,
+        ),
+      },
+    })),
+    ...folders
+      .filter(({ npm }) => !npm)
+      .map(({ name, comment, from }) => ({
+        name: `${name}-no-packages`,
+        comment,
+        severity: 'error',
+        from: { path: `^${from}/` },
+        to: {
+          dependencyTypes: ['npm', 'npm-dev', 'npm-optional', 'npm-peer', 'npm-no-pkg', 'unknown'],
+        },
+      })),
+    {
+      name: 'engine-no-node-modules',
+      comment: 'The engine runs in the browser: no file system, no process.',
+      severity: 'error',
+      from: { path: '^src/(engine|quiz|diagnosis|charts|drawings|ui|storage|widgets)/' },
+      to: { dependencyTypes: ['core'] },
+    },
+    {
+      name: 'no-circular',
+      comment: 'Two files that need each other are one file, or hide a third.',
+      severity: 'error',
+      from: {},
+      to: { circular: true },
+    },
+    {
+      name: 'nothing-unresolvable',
+      comment: 'An import that leads nowhere fails only when somebody opens that page.',
+      severity: 'error',
+      from: {},
+      // astro:content and its like exist only inside Astro's build; .astro files resolve there too.
+      to: { couldNotResolve: true, pathNot: '^(astro:|virtual:)|\\.astro$|\\?raw$' },
+    },
+    {
+      name: 'only-tests-import-tests',
+      comment: 'What ships must not lean on what tests it.',
+      severity: 'error',
+      from: { path: '^src/' },
+      to: { path: '^tests/' },
+    },
+  ],
+  options: {
+    doNotFollow: { path: 'node_modules' },
+    tsConfig: { fileName: 'tsconfig.json' },
+    tsPreCompilationDeps: true,
+    // astro/zod and its like are named in the package's own list of exports.
+    enhancedResolveOptions: {
+      exportsFields: ['exports'],
+      conditionNames: ['import', 'node', 'default', 'types'], extensions: ['.ts', '.tsx', '.mjs', '.js', '.json'] },
+  },
+};

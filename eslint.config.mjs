@@ -1,0 +1,101 @@
+import eslint from '@eslint/js';
+import astro from 'eslint-plugin-astro';
+import { defineConfig } from 'eslint/config';
+import tseslint from 'typescript-eslint';
+
+const forbid = (object, property, message) => ({ object, property, message });
+
+export default defineConfig(
+  {
+    ignores: ['dist', '.astro', '.cache', 'coverage', 'test-results', 'playwright-report'],
+  },
+  eslint.configs.recommended,
+  {
+    files: ['**/*.{ts,tsx}'],
+    extends: [tseslint.configs.strictTypeChecked],
+    languageOptions: {
+      parserOptions: { projectService: true, tsconfigRootDir: import.meta.dirname },
+    },
+    rules: {
+      // Numbers in sentences are what half of this code is for.
+      '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],
+      '@typescript-eslint/no-confusing-void-expression': ['error', { ignoreArrowShorthand: true }],
+      '@typescript-eslint/consistent-type-imports': 'error',
+      eqeqeq: 'error',
+    },
+  },
+  ...astro.configs.recommended,
+  {
+    files: ['**/*.mjs', 'src/storage/boot.js'],
+    languageOptions: {
+      globals: { process: 'readonly', console: 'readonly', URL: 'readonly', Buffer: 'readonly' },
+    },
+  },
+  {
+    files: ['src/storage/boot.js'],
+    languageOptions: {
+      sourceType: 'script',
+      globals: { document: 'readonly', localStorage: 'readonly' },
+    },
+    rules: { 'no-empty': ['error', { allowEmptyCatch: true }] },
+  },
+  {
+    // The engine is arithmetic: no clock, chance, screen, network, storage or console.
+    files: ['src/engine/**/*.ts', 'src/diagnosis/**/*.ts', 'src/quiz/**/*.ts'],
+    rules: {
+      'no-restricted-globals': [
+        'error',
+        ...['Date', 'performance', 'console', 'fetch', 'document', 'window', 'navigator'].map(
+          (name) => ({
+            name,
+            message: `Pure code does not know ${name}: pass what it needs as an argument.`,
+          }),
+        ),
+        ...['localStorage', 'sessionStorage', 'indexedDB', 'setTimeout', 'setInterval', 'process'].map(
+          (name) => ({ name, message: `Pure code does not know ${name}.` }),
+        ),
+      ],
+      'no-restricted-properties': [
+        'error',
+        forbid('Math', 'random', 'Chance is an argument: pass a seed or a generator.'),
+      ],
+    },
+  },
+  {
+    // A widget asks the engine; it never does physics of its own.
+    files: ['src/widgets/**/*.{ts,tsx}'],
+    rules: {
+      'no-restricted-syntax': [
+        'error',
+        {
+          selector: "BinaryExpression[operator='**'], AssignmentExpression[operator='**=']",
+          message: 'A power in a widget is physics in the wrong place: put the formula in src/engine.',
+        },
+      ],
+      'no-restricted-properties': [
+        'error',
+        ...['pow', 'sqrt', 'exp', 'log', 'log10', 'log2', 'cbrt'].map((name) =>
+          forbid('Math', name, 'Physics belongs in src/engine, scales in src/charts.'),
+        ),
+      ],
+    },
+  },
+  {
+    // The type of an .astro file is known to astro check, not to the linter.
+    files: ['src/lessons/tags.ts'],
+    rules: { '@typescript-eslint/no-unsafe-assignment': 'off' },
+  },
+  {
+    // Only src/storage touches what the browser keeps.
+    files: ['src/{charts,drawings,ui,widgets,lessons,layouts,pages}/**/*.{ts,tsx,astro}'],
+    rules: {
+      'no-restricted-globals': [
+        'error',
+        ...['localStorage', 'sessionStorage', 'indexedDB'].map((name) => ({
+          name,
+          message: 'Only src/storage touches browser storage.',
+        })),
+      ],
+    },
+  },
+);

@@ -1,0 +1,38 @@
+import { defineConfig } from '@playwright/test';
+import { findChromium } from './src/build/chromium.mjs';
+
+const port = Number(process.env['E2E_PORT'] ?? 4399);
+const executablePath = findChromium();
+
+export default defineConfig({
+  testDir: 'tests/e2e',
+  outputDir: 'test-results',
+  fullyParallel: true,
+  forbidOnly: Boolean(process.env['CI']),
+  // A test that passes on the second try has not passed.
+  retries: 0,
+  workers: 2,
+  timeout: 30_000,
+  reporter: [['list']],
+  use: {
+    baseURL: `http://127.0.0.1:${port}`,
+    locale: 'en-US',
+    launchOptions: {
+      ...(executablePath === undefined ? {} : { executablePath }),
+      // Chromium's sandbox refuses to run as root; anyone else keeps it.
+      args: [
+        ...(process.getuid?.() === 0 ? ['--no-sandbox'] : []),
+        '--disable-background-networking',
+        '--disable-component-update',
+        '--disable-sync',
+        '--no-first-run',
+      ],
+    },
+  },
+  webServer: {
+    command: `node src/build/serve.ts`,
+    env: { PORT: String(port) },
+    url: `http://127.0.0.1:${port}/`,
+    reuseExistingServer: false,
+  },
+});

@@ -1,0 +1,86 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { join, posix } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import type { BuiltPage } from './pages.ts';
+
+/** Compressed kilobytes (1000 bytes) a page may cost. From the quality bar for a slow phone. */
+export const budgets = {
+  /** Everything the page loads, its one font included. */
+  page: 150,
+  /** JavaScript of a page that is only read. */
+  reading: 33,
+  /** JavaScript of a page with a simulation or a question player on it. */
+  simulation: 45,
+  fonts: 1,
+} as const;
+
+export interface PageCost {
+  readonly address: string;
+  readonly total: number;
+  readonly script: number;
+  readonly fonts: readonly string[];
+  readonly hasIsland: boolean;
+}
+
+/** What must be loaded as well, by kind of file: imports of a script, url() of a style sheet. */
+const onward: Record<string, RegExp> = {
+  '.js': /(?:from|import)\s*\(?\s*["'`](\.{1,2}\/[^"'`]+|\/[^"'`]+)["'`]/g,
+  '.css': /url\(["']?([^"')]+)["']?\)/g,
+};
+const inPage =
+  /\b(?:src|href|component-url|renderer-url|before-hydration-url)="(\/?[^":#?]+\.(?:js|css|woff2?|svg|png|jpe?g|webp|avif|ico|json))"/g;
+
+export function pageCost({ address, html }: BuiltPage, folder: string): PageCost {
+  const files = new Set<string>();
+  const queue = Array.from(html.matchAll(inPage), ([, path = '']) => posix.resolve(address, path));
+  for (const path of queue) {
+    if (files.has(path)) continue;
+    files.add(path);
+    const file = join(folder, path);
+    if (!existsSync(file)) {
+      throw new Error(`${address} loads ${path}, which the build did not make.`);
+    }
+    const pattern = onward[posix.extname(path)];
+    if (pattern === undefined) continue;
+    for (const [, next = ''] of readFileSync(file, 'utf8').matchAll(pattern)) {
+      if (!next.startsWith('data:')) queue.push(posix.resolve(posix.dirname(path), next));
+    }
+  }
+  let total = gzipSync(html).length;
+  let script = inlineScript(html);
+  const fonts: string[] = [];
+  for (const path of files) {
+    const bytes = readFileSync(join(folder, path));
+    const isFont = /\.woff2?$/.test(path);
+    const size = isFont ? bytes.length : gzipSync(bytes).length;
+    total += size;
+    if (path.endsWith('.js')) script += size;
+    if (isFont) fonts.push(path);
+  }
+  return { address, total, script, fonts, hasIsland: html.includes('<astro-island') };
+}
+
+function inlineScript(html: string): number {
+  const text = Array.from(html.matchAll(/<script\b[^>]*>([^]*?)<\/script>/g), ([, body]) => body);
+  const joined = text.join('\n');
+  return joined.trim() === '' ? 0 : gzipSync(joined).length;
+}
+
+const kB = (bytes: number): string => (bytes / 1000).toFixed(1);
+
+/** One sentence for each budget that the page breaks. */
+export function overBudget({ address, total, script, fonts, hasIsland }: PageCost): string[] {
+  const scriptBudget = hasIsland ? budgets.simulation : budgets.reading;
+  const kind = hasIsland ? 'a page with a simulation' : 'a page without a simulation';
+  return [
+    ...(total > budgets.page * 1000
+      ? [`${address} costs ${kB(total)} kB compressed; a page may cost ${budgets.page} kB.`]
+      : []),
+    ...(script > scriptBudget * 1000
+      ? [`${address} loads ${kB(script)} kB of JavaScript; ${kind} may load ${scriptBudget} kB.`]
+      : []),
+    ...(fonts.length > budgets.fonts
+      ? [`${address} loads ${fonts.length} fonts (${fonts.join(', ')}); one is allowed.`]
+      : []),
+  ];
+}

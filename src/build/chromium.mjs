@@ -1,0 +1,34 @@
+// Finds a Chromium for the browser tests. Plain .mjs without packages: the bootstrap runs it on
+// Node 20 before anything is installed.
+import { accessSync, constants } from 'node:fs';
+import { delimiter, join } from 'node:path';
+
+const names = ['chromium', 'chromium-browser', 'google-chrome-stable', 'google-chrome'];
+
+function executable(path) {
+  try {
+    accessSync(path, constants.X_OK);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/**
+ * CHROMIUM_PATH first, because whoever sets it means it: a wrong one is an error, not a hint.
+ * @returns {string | undefined} undefined where only Playwright's own download can help
+ */
+export function findChromium() {
+  const asked = process.env.CHROMIUM_PATH;
+  if (asked !== undefined && asked !== '') {
+    if (executable(asked)) return asked;
+    throw new Error(`CHROMIUM_PATH is ${asked}, and no program stands there that can be run.`);
+  }
+  for (const folder of (process.env.PATH ?? '').split(delimiter)) {
+    for (const name of names) {
+      const path = join(folder, name);
+      if (folder !== '' && executable(path)) return path;
+    }
+  }
+  return undefined;
+}

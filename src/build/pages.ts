@@ -1,0 +1,26 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, relative, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+export const dist = fileURLToPath(new URL('../../dist', import.meta.url));
+
+export interface BuiltPage {
+  /** As a visitor asks for it: "/course/", "/404.html". */
+  readonly address: string;
+  readonly html: string;
+}
+
+/** Every page of a built site, found by looking, so that a new one cannot escape the checks. */
+export function builtPages(folder: string = dist): BuiltPage[] {
+  return readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile() && entry.name.endsWith('.html'))
+    .map((entry) => {
+      const file = join(entry.parentPath, entry.name);
+      const path = `/${relative(folder, file).split(sep).join('/')}`;
+      return {
+        address: path.replace(/index\.html$/, ''),
+        html: readFileSync(file, 'utf8'),
+      };
+    })
+    .sort((a, b) => (a.address < b.address ? -1 : 1));
+}

@@ -1,0 +1,52 @@
+import type { ComponentChildren, RefObject } from 'preact';
+import { DataTable, type DataTableProps } from '../ui/DataTable.tsx';
+import type { Size } from './use-size.ts';
+
+export interface ChartFigureProps {
+  readonly id: string;
+  readonly name: string;
+  /** One sentence that says what the picture shows in this state. */
+  readonly takeaway: string;
+  readonly box: RefObject<HTMLDivElement>;
+  readonly size: Size;
+  readonly tables: readonly DataTableProps[];
+  readonly height?: ChartHeight | undefined;
+  /** Lies over the picture: the cursor. */
+  readonly pad?: ComponentChildren;
+  readonly children: ComponentChildren;
+  /** Between picture and table: a list of events. */
+  readonly below?: ComponentChildren;
+}
+
+export type ChartHeight = 'short' | 'normal' | 'tall';
+
+/** What every picture has: a name, a sentence, the drawing, and the numbers behind it. */
+export function ChartFigure(props: ChartFigureProps) {
+  const { id, name, takeaway, box, size, tables, height = 'normal', pad, children, below } = props;
+  return (
+    <figure class="chart" id={id}>
+      <figcaption>
+        <span class="chart-name" id={`${id}-name`}>
+          {name}
+        </span>{' '}
+        <span class="chart-takeaway" id={`${id}-takeaway`}>
+          {takeaway}
+        </span>
+      </figcaption>
+      <div class={`chart-plot chart-${height}`} ref={box}>
+        <svg
+          role="img"
+          aria-labelledby={`${id}-name ${id}-takeaway`}
+          viewBox={`0 0 ${Math.round(size.width)} ${Math.round(size.height)}`}
+        >
+          {children}
+        </svg>
+        {pad}
+      </div>
+      {below}
+      {tables.map((table) => (
+        <DataTable key={table.caption} {...table} />
+      ))}
+    </figure>
+  );
+}

@@ -1,0 +1,65 @@
+import type { Signal } from '@preact/signals';
+import type { Frame } from './Axes.tsx';
+import { nearestIndex } from './path.ts';
+import { moveIndex } from './move-index.ts';
+
+interface CursorPadProps {
+  readonly label: string;
+  /** The stops of the cursor, metric and rising. */
+  readonly x: readonly number[];
+  readonly cursor: Signal<number | null>;
+  readonly frame: Frame;
+  /** From a stop to its place, to turn a pointer's place back into a stop. */
+  readonly place: (metric: number) => number;
+  /** The sentence for a stop, "At 80 °C: healthy 620 kPa, cracked 340 kPa." */
+  readonly words: (index: number) => string;
+}
+
+/**
+ * Lies over a chart and moves its cursor, by keys, mouse or finger. It is a slider to assistive
+ * technology: arrow keys reach it in every mode and its value text is spoken at every step
+ * without a live region.
+ */
+export function CursorPad({ label, x, cursor, frame, place, words }: CursorPadProps) {
+  const at = cursor.value;
+  const index = at === null ? 0 : nearestIndex(x, at);
+  const go = (i: number) => (cursor.value = x[i] ?? null);
+  const follow = (event: PointerEvent & { currentTarget: HTMLElement }) => {
+    const box = event.currentTarget.getBoundingClientRect();
+    const px = event.clientX - box.left;
+    if (px < frame.left - 12 || px > frame.right + 12) return;
+    const places = x.map(place);
+    go(nearestIndex(places, px));
+  };
+  return (
+    <div
+      class="chart-pad"
+      role="slider"
+      tabIndex={0}
+      aria-label={label}
+      aria-valuemin={x[0] ?? 0}
+      aria-valuemax={x.at(-1) ?? 0}
+      aria-valuenow={x[index] ?? 0}
+      aria-valuetext={at === null ? 'No point chosen. Arrow keys read the values.' : words(index)}
+      onKeyDown={(event) => {
+        if (event.key === 'Escape') {
+          cursor.value = null;
+          return;
+        }
+        const next = moveIndex(event.key, at === null ? null : index, x.length);
+        if (next === null) return;
+        event.preventDefault();
+        go(next);
+      }}
+      onPointerMove={(event) => {
+        if (event.pointerType === 'mouse') follow(event);
+      }}
+      onPointerDown={follow}
+      onPointerLeave={(event) => {
+        const focused = event.currentTarget === document.activeElement;
+        if (event.pointerType === 'mouse' && !focused) cursor.value = null;
+      }}
+      onBlur={() => (cursor.value = null)}
+    />
+  );
+}

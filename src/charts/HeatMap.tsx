@@ -1,0 +1,287 @@
+import { useRef, useState } from 'preact/hooks';
+import type { DataTableProps } from '../ui/DataTable.tsx';
+import { LiveText } from '../ui/LiveText.tsx';
+import { format, formatNumber } from '../ui/quantity.ts';
+import { useUnits } from '../ui/use-units.ts';
+import { say, type Words } from '../ui/words.ts';
+import { Axes, type Frame } from './Axes.tsx';
+import { placeAxis, widestTick, type Axis } from './axis.ts';
+import { ChartFigure, type ChartHeight } from './ChartFigure.tsx';
+import { cellEdges, deepestCell, runsOf, type Cells } from './grid.ts';
+import { hatchFill, Hatches } from './Hatches.tsx';
+import { linePath, nearestIndex, round } from './path.ts';
+import { leastCovered } from './place-boxes.ts';
+import { LINE_HEIGHT, TextLines } from './TextLines.tsx';
+import { useSize } from './use-size.ts';
+import { EM_PER_CHARACTER, textWidth, wrap } from './wrap.ts';
+
+export interface MapCategory {
+  readonly id: string;
+  /** Written on the area and spoken by the cursor: "holds". */
+  readonly label: string;
+  readonly fill: 'filled' | 'hatched' | 'plain';
+}
+
+export interface HeatMapProps {
+  readonly id: string;
+  readonly name: string;
+  readonly takeaway: Words;
+  readonly xAxis: Axis;
+  readonly yAxis: Axis;
+  /** Middles of the cells, rising, metric. */
+  readonly x: readonly number[];
+  readonly y: readonly number[];
+  /** A category id for each cell, `cells[row of y][column of x]`. */
+  readonly cells: Cells;
+  readonly categories: readonly MapCategory[];
+  /** The exact edge between two categories, drawn over the cells. */
+  readonly contour?: readonly (readonly [x: number, y: number])[];
+  /** Where the controls stand. */
+  readonly now?: { readonly x: number; readonly y: number; readonly words: Words };
+  /** Enter or a tap on a cell; without it the map is only read. */
+  readonly onPick?: (x: number, y: number) => void;
+  readonly height?: ChartHeight;
+}
+
+interface Cell {
+  readonly row: number;
+  readonly column: number;
+}
+
+/** Two givens against each other, each cell in one of a few states: filled, hatched or plain, with words on them. */
+export function HeatMap(map: HeatMapProps) {
+  const {
+    id,
+    name,
+    takeaway,
+    xAxis,
+    yAxis,
+    x: xs,
+    y: ys,
+    cells,
+    categories,
+    contour,
+    now,
+    onPick,
+  } = map;
+  const box = useRef<HTMLDivElement>(null);
+  const size = useSize(box);
+  const system = useUnits();
+  const [cursor, setCursor] = useState<Cell | null>(null);
+  const [spoken, setSpoken] = useState('');
+  const { width, height, em } = size;
+  const frame: Frame = {
+    left: widestTick(yAxis, system) * em * EM_PER_CHARACTER + em * 0.9,
+    right: width - em * 0.8,
+    top: em * 1.9,
+    bottom: height - em * 2.9,
+  };
+  const x = placeAxis(xAxis, system, [frame.left, frame.right]);
+  const y = placeAxis(yAxis, system, [frame.bottom, frame.top]);
+  const xEdges = cellEdges(xs, xAxis.min, xAxis.max).map(x.place);
+  const yEdges = cellEdges(ys, yAxis.min, yAxis.max).map(y.place);
+  const edge = (edges: readonly number[], i: number): number => round(edges[i] ?? 0);
+
+  const labelOf = (cell: Cell): string => {
+    const category = cells[cell.row]?.[cell.column];
+    return categories.find((one) => one.id === category)?.label ?? 'no value';
+  };
+  const describe = (cell: Cell): string =>
+    `${format(xs[cell.column] ?? 0, xAxis.quantity, system)}, ${format(ys[cell.row] ?? 0, yAxis.quantity, system)}: ${labelOf(cell)}`;
+  const go = (cell: Cell) => {
+    setCursor(cell);
+    setSpoken(`${describe(cell)}.`);
+  };
+  const pick = (cell: Cell) => onPick?.(xs[cell.column] ?? 0, ys[cell.row] ?? 0);
+  const cellAt = (event: PointerEvent & { currentTarget: HTMLElement }): Cell => {
+    const area = event.currentTarget.getBoundingClientRect();
+    const row = nearestIndex(
+      ys.map((v) => -y.place(v)),
+      -(event.clientY - area.top),
+    );
+    return { row, column: nearestIndex(xs.map(x.place), event.clientX - area.left) };
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    const start: Cell = cursor ?? {
+      row: nearestIndex(ys, now?.y ?? yAxis.min),
+      column: nearestIndex(xs, now?.x ?? xAxis.min),
+    };
+    const moves: Record<string, readonly [number, number]> = {
+      ArrowUp: [1, 0],
+      ArrowDown: [-1, 0],
+      ArrowRight: [0, 1],
+      ArrowLeft: [0, -1],
+    };
+    const move = moves[event.key];
+    if (move) {
+      event.preventDefault();
+      const by = event.shiftKey ? 5 : 1;
+      go({
+        row: Math.min(ys.length - 1, Math.max(0, start.row + move[0] * by)),
+        column: Math.min(xs.length - 1, Math.max(0, start.column + move[1] * by)),
+      });
+    } else if ((event.key === 'Enter' || event.key === ' ') && onPick && cursor) {
+      event.preventDefault();
+      pick(cursor);
+    } else if (event.key === 'Escape') {
+      setCursor(null);
+    }
+  };
+
+  const nowText = now
+    ? placeNow(say(now.words, system), x.place(now.x), y.place(now.y), frame, em)
+    : null;
+  return (
+    <ChartFigure
+      id={id}
+      name={name}
+      takeaway={say(takeaway, system)}
+      box={box}
+      size={size}
+      tables={[mapTable(map, system)]}
+      height={map.height}
+      pad={
+        <>
+          <div
+            class="chart-pad"
+            role="application"
+            tabIndex={0}
+            aria-label={`Read the map: ${name}. Arrow keys move${onPick ? ', Enter sets the controls' : ''}.`}
+            onKeyDown={onKeyDown}
+            onPointerMove={(event) => {
+              if (event.pointerType === 'mouse') setCursor(cellAt(event));
+            }}
+            onPointerLeave={() => setCursor(null)}
+            onClick={(event) => {
+              const cell = cellAt(
+                event as unknown as PointerEvent & { currentTarget: HTMLElement },
+              );
+              go(cell);
+              pick(cell);
+            }}
+            onBlur={() => setCursor(null)}
+          />
+          <LiveText text={spoken} />
+        </>
+      }
+    >
+      <Hatches id={id} />
+      {categories.map(({ id: category, fill }) => (
+        <path
+          key={category}
+          class={`cell ${fill}`}
+          fill={fill === 'hatched' ? hatchFill(id, 'sparse') : undefined}
+          d={runsOf(cells, category)
+            .map(
+              ({ row, from, to }) =>
+                `M${edge(xEdges, from)} ${edge(yEdges, row)}H${edge(xEdges, to)}V${edge(yEdges, row + 1)}H${edge(xEdges, from)}Z`,
+            )
+            .join('')}
+        />
+      ))}
+      <Axes x={x} y={y} frame={frame} em={em} grid={false} />
+      {contour && (
+        <path
+          class="contour"
+          d={linePath(
+            contour.map(([cx]) => cx),
+            contour.map(([, cy]) => cy),
+            x.place,
+            y.place,
+          )}
+        />
+      )}
+      {categories.map(({ id: category, label }) => {
+        const cell = deepestCell(cells, category);
+        if (!cell) return null;
+        const half = textWidth(label, em * 1.2) / 2;
+        const middle = x.place(xs[cell.column] ?? 0);
+        return (
+          <TextLines
+            key={category}
+            lines={[label]}
+            x={Math.min(frame.right - half, Math.max(frame.left + half, middle))}
+            y={Math.min(
+              frame.bottom - em * 0.8,
+              Math.max(frame.top + em * 0.8, y.place(ys[cell.row] ?? 0)),
+            )}
+            em={em}
+            anchor="middle"
+            kind="cell-name"
+          />
+        );
+      })}
+      {now && nowText && (
+        <g class="now">
+          <circle
+            class="mark now"
+            cx={round(x.place(now.x))}
+            cy={round(y.place(now.y))}
+            r={round(em * 0.5)}
+          />
+          <TextLines {...nowText} em={em} kind="mark-name" />
+        </g>
+      )}
+      {cursor && (
+        <g class="cursor">
+          <rect
+            class="cursor-cell"
+            x={edge(xEdges, cursor.column)}
+            y={edge(yEdges, cursor.row + 1)}
+            width={round((xEdges[cursor.column + 1] ?? 0) - (xEdges[cursor.column] ?? 0))}
+            height={round((yEdges[cursor.row] ?? 0) - (yEdges[cursor.row + 1] ?? 0))}
+          />
+          <TextLines
+            lines={[describe(cursor)]}
+            x={frame.right}
+            y={em * 0.65}
+            em={em}
+            anchor="end"
+            kind="cursor-here"
+          />
+        </g>
+      )}
+    </ChartFigure>
+  );
+}
+
+function placeNow(words: string, px: number, py: number, frame: Frame, em: number) {
+  const lines = wrap(words, em * 12, em);
+  const width = Math.max(...lines.map((line) => textWidth(line, em)));
+  const height = lines.length * em * LINE_HEIGHT;
+  const away = em * 0.9;
+  const candidates = [py - height / 2, py - away - height, py + away].flatMap((top) =>
+    [px + away, px - away - width].map((left) => ({ x: left, y: top, width, height })),
+  );
+  const plot = {
+    x: frame.left,
+    y: frame.top,
+    width: frame.right - frame.left,
+    height: frame.bottom - frame.top,
+  };
+  const best = candidates[leastCovered(candidates, [], plot)] ?? plot;
+  return { lines, x: best.x, y: best.y + height / 2 };
+}
+
+/** For each column of the map, where each category begins: what a reader takes from it. */
+function mapTable(map: HeatMapProps, system: 'si' | 'us'): DataTableProps {
+  const { name, x, y, xAxis, yAxis, cells, categories } = map;
+  const unit = yAxis.quantity[system].unit;
+  return {
+    caption: `${name}. ${yAxis.label}${unit === '' ? '' : ` in ${unit}`} for each state.`,
+    columns: [
+      { label: xAxis.label, quantity: xAxis.quantity, values: x },
+      ...categories.map(({ id, label }) => ({
+        label,
+        words: x.map((_, column) => {
+          const rows = y.flatMap((value, row) => (cells[row]?.[column] === id ? [value] : []));
+          const [low] = rows;
+          const high = rows.at(-1);
+          if (low === undefined || high === undefined) return 'nowhere';
+          const text = (v: number): string => formatNumber(v, yAxis.quantity, system);
+          return low === high ? text(low) : `${text(low)} to ${text(high)}`;
+        }),
+      })),
+    ],
+  };
+}

@@ -1,0 +1,200 @@
+import { useSignal } from '@preact/signals';
+import { useRef } from 'preact/hooks';
+import type { DataTableProps } from '../ui/DataTable.tsx';
+import { format, type UnitSystem } from '../ui/quantity.ts';
+import { useUnits } from '../ui/use-units.ts';
+import { say } from '../ui/words.ts';
+import { Axes } from './Axes.tsx';
+import { ChartFigure } from './ChartFigure.tsx';
+import { CursorLayer, cursorWords } from './CursorLayer.tsx';
+import { CursorPad } from './CursorPad.tsx';
+import { hatchFill, Hatches } from './Hatches.tsx';
+import type { LineChartProps } from './line-data.ts';
+import { layOutLines, type LineLayout } from './line-layout.ts';
+import { bandPath, linePath, round } from './path.ts';
+import { Strips } from './Strips.tsx';
+import { TextLines } from './TextLines.tsx';
+import { useSize } from './use-size.ts';
+
+/**
+ * Lines over one shared x. Labels stand at the line ends, bands and points carry their names, and
+ * the axis ranges come from outside so that they stand still. See `line-data.ts` for the props.
+ */
+export function LineChart(chart: LineChartProps) {
+  const { id, name, takeaway, series, bands = [], marks = [], events = [], strips = [] } = chart;
+  const box = useRef<HTMLDivElement>(null);
+  const size = useSize(box);
+  const system = useUnits();
+  const own = useSignal<number | null>(null);
+  const cursor = chart.cursor ?? own;
+  const at = cursor.value;
+  const { em } = size;
+  const layout = layOutLines(chart, size, system);
+  const { frame, x, y } = layout;
+
+  const pad = chart.x.length > 0 && (
+    <CursorPad
+      label={`Read values: ${name}`}
+      x={chart.x}
+      cursor={cursor}
+      frame={frame}
+      place={x.place}
+      words={(i) => cursorWords(chart, i, system)}
+    />
+  );
+  return (
+    <ChartFigure
+      id={id}
+      name={name}
+      takeaway={say(takeaway, system)}
+      box={box}
+      size={size}
+      tables={tables(chart)}
+      height={chart.height}
+      pad={pad}
+      below={events.length > 0 && <EventList chart={chart} system={system} />}
+    >
+      <Hatches id={id} />
+      <clipPath id={`${id}-plot`}>
+        <rect
+          x={round(frame.left)}
+          y={round(frame.top - 3)}
+          width={round(frame.right - frame.left)}
+          height={round(frame.bottom - frame.top + 6)}
+        />
+      </clipPath>
+      <g clip-path={`url(#${id}-plot)`}>
+        {bands.map(({ id: band, kind, from, to }) => (
+          <rect
+            key={band}
+            class={`band ${kind}`}
+            fill={kind === 'slips' ? hatchFill(id, 'sparse') : undefined}
+            x={round(frame.left)}
+            width={round(frame.right - frame.left)}
+            y={round(y.place(to))}
+            height={round(Math.max(1, y.place(from) - y.place(to)))}
+          />
+        ))}
+      </g>
+      <Axes x={x} y={y} frame={frame} em={em} foot={layout.foot} />
+      <g clip-path={`url(#${id}-plot)`}>
+        {series.map(
+          ({ id: line, kind, uncertainty }) =>
+            uncertainty && (
+              <path
+                key={line}
+                class={`doubt ${kind}`}
+                d={bandPath(chart.x, uncertainty.low, uncertainty.high, x.place, y.place)}
+              />
+            ),
+        )}
+        {series.map(({ id: line, kind, y: values }) => (
+          <path key={line} class={`line ${kind}`} d={linePath(chart.x, values, x.place, y.place)} />
+        ))}
+      </g>
+      {events.map((event, i) => (
+        <EventFlag
+          key={i}
+          number={i + 1}
+          at={x.place(event.x)}
+          badge={layout.eventPlaces[i] ?? 0}
+          layout={layout}
+          em={em}
+        />
+      ))}
+      <Strips id={id} strips={strips} layout={layout} em={em} at={at} />
+      {layout.bandNames.map((text) => (
+        <TextLines key={text.id} {...text} em={em} kind="band-name" />
+      ))}
+      {marks.map(({ id: mark, x: mx, y: my, kind = 'crossing' }) => (
+        <circle
+          key={mark}
+          class={`mark ${kind}`}
+          cx={round(x.place(mx))}
+          cy={round(Math.min(frame.bottom, Math.max(frame.top, y.place(my))))}
+          r={round(em * 0.42)}
+        />
+      ))}
+      {layout.markNames.map((text) => (
+        <TextLines key={text.id} {...text} em={em} kind="mark-name" />
+      ))}
+      {layout.ends.map((end, i) => (
+        <g key={end.id}>
+          <path
+            class={`leader ${series[i]?.kind ?? 'plain'}`}
+            d={`M${round(frame.right)} ${round(end.lineY)}L${round(end.x - em * 0.15)} ${round(end.y)}`}
+          />
+          <TextLines {...end} em={em} kind={`end ${series[i]?.kind ?? 'plain'}`} />
+        </g>
+      ))}
+      {at !== null && <CursorLayer chart={chart} layout={layout} at={at} em={em} system={system} />}
+    </ChartFigure>
+  );
+}
+
+interface EventFlagProps {
+  readonly number: number;
+  readonly at: number;
+  readonly badge: number;
+  readonly layout: LineLayout;
+  readonly em: number;
+}
+
+function EventFlag({ number, at, badge, layout: { frame, foot }, em }: EventFlagProps) {
+  const top = frame.top - em * 1.05;
+  return (
+    <g class="event">
+      <path
+        d={`M${round(badge)} ${round(top + em * 0.7)}L${round(at)} ${round(frame.top)}V${round(foot)}`}
+      />
+      <circle cx={round(badge)} cy={round(top)} r={round(em * 0.72)} />
+      <TextLines lines={[String(number)]} x={badge} y={top} em={em * 0.9} anchor="middle" />
+    </g>
+  );
+}
+
+function EventList({
+  chart,
+  system,
+}: {
+  readonly chart: LineChartProps;
+  readonly system: UnitSystem;
+}) {
+  return (
+    <ol class="chart-events">
+      {(chart.events ?? []).map((event, i) => (
+        <li key={i}>
+          <span class="number">{format(event.x, chart.xAxis.quantity, system)}</span>{' '}
+          {say(event.words, system)}
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+function tables({
+  name,
+  x,
+  xAxis,
+  yAxis,
+  series,
+  strips = [],
+}: LineChartProps): readonly DataTableProps[] {
+  const values: DataTableProps = {
+    caption: name,
+    columns: [
+      { label: xAxis.label, quantity: xAxis.quantity, values: x },
+      ...series.map(({ label, y }) => ({ label, quantity: yAxis.quantity, values: y })),
+    ],
+  };
+  const states = strips.map(({ label, states: all }) => ({
+    caption: label,
+    summary: `${label}, in words`,
+    columns: [
+      { label: 'From', quantity: xAxis.quantity, values: all.map(({ from }) => from) },
+      { label: 'To', quantity: xAxis.quantity, values: all.map(({ to }) => to) },
+      { label: 'State', words: all.map(({ label: state }) => state) },
+    ],
+  }));
+  return [values, ...states];
+}

@@ -1,0 +1,74 @@
+import type { Signal } from '@preact/signals';
+import type { Words } from '../ui/words.ts';
+import type { Axis } from './axis.ts';
+import type { ChartHeight } from './ChartFigure.tsx';
+
+/** Says what a line means; the style follows. Cold is dashed, hot is solid, and only these two have a hue. */
+export type SeriesKind = 'cold' | 'hot' | 'plain' | 'healthy';
+
+export interface Series {
+  readonly id: string;
+  /** Stands at the end of the line. Keep it to three words. */
+  readonly label: string;
+  readonly kind: SeriesKind;
+  /** One value for each x; `null` where there is none. */
+  readonly y: readonly (number | null)[];
+  /** The range the line is known to, drawn as a tint around it. */
+  readonly uncertainty?: { readonly low: readonly number[]; readonly high: readonly number[] };
+}
+
+/** A named stretch of the y axis. `needed` is a plain outlined band, `holds` filled, `slips` hatched. */
+export interface Band {
+  readonly id: string;
+  readonly label: string;
+  readonly kind: 'holds' | 'slips' | 'needed';
+  readonly from: number;
+  readonly to: number;
+}
+
+/** One point that matters, with words on it: "lets go at 71 °C". */
+export interface Mark {
+  readonly id: string;
+  readonly x: number;
+  readonly y: number;
+  readonly words: Words;
+  /** `now` is the state the controls are at, drawn open; `crossing` is filled. */
+  readonly kind?: 'now' | 'crossing';
+}
+
+/** Something that happened at an x, numbered on the picture and told below it. */
+export interface EventMark {
+  readonly x: number;
+  readonly words: Words;
+}
+
+/** A band of states along x, such as what the controller is doing. */
+export interface Strip {
+  readonly id: string;
+  readonly label: string;
+  readonly states: readonly {
+    readonly from: number;
+    readonly to: number;
+    readonly label: string;
+    readonly kind: 'plain' | 'filled' | 'hatched';
+  }[];
+}
+
+export interface LineChartProps {
+  /** Unique on the page. */
+  readonly id: string;
+  readonly name: string;
+  readonly takeaway: Words;
+  readonly xAxis: Axis;
+  readonly yAxis: Axis;
+  /** Rising, shared by all series; metric. */
+  readonly x: readonly number[];
+  readonly series: readonly Series[];
+  readonly bands?: readonly Band[];
+  readonly marks?: readonly Mark[];
+  readonly events?: readonly EventMark[];
+  readonly strips?: readonly Strip[];
+  /** Pass the same signal to several charts and their cursors move together; metric x or null. */
+  readonly cursor?: Signal<number | null>;
+  readonly height?: ChartHeight;
+}

@@ -1,0 +1,174 @@
+import type { UnitSystem } from '../ui/quantity.ts';
+import { say } from '../ui/words.ts';
+import { placeAxis, widestTick, type PlacedAxis } from './axis.ts';
+import type { Frame } from './Axes.tsx';
+import type { Band, LineChartProps, Mark, Series } from './line-data.ts';
+import { leastCovered, type Box } from './place-boxes.ts';
+import { placeLabels } from './place-labels.ts';
+import { LINE_HEIGHT } from './TextLines.tsx';
+import type { Size } from './use-size.ts';
+import { EM_PER_CHARACTER, textWidth, wrap } from './wrap.ts';
+
+export interface PlacedText {
+  readonly id: string;
+  readonly lines: readonly string[];
+  readonly x: number;
+  readonly y: number;
+}
+export interface LineLayout {
+  readonly frame: Frame;
+  readonly x: PlacedAxis;
+  readonly y: PlacedAxis;
+  /** Where the x ticks stand: under the strips. */
+  readonly foot: number;
+  readonly stripTops: readonly number[];
+  readonly stripHeight: number;
+  readonly ends: readonly (PlacedText & { readonly lineY: number })[];
+  readonly bandNames: readonly PlacedText[];
+  readonly markNames: readonly PlacedText[];
+  readonly eventPlaces: readonly number[];
+}
+
+const lastKnown = (series: Series): number | null => {
+  for (let i = series.y.length - 1; i >= 0; i -= 1) {
+    const value = series.y[i];
+    if (value != null && Number.isFinite(value)) return value;
+  }
+  return null;
+};
+
+/** Everything that has a place in a line chart, from the data and the size of the box alone. */
+export function layOutLines(props: LineChartProps, size: Size, system: UnitSystem): LineLayout {
+  const { width, height, em } = size;
+  const { series, bands = [], marks = [], events = [], strips = [] } = props;
+  const lineHeight = em * LINE_HEIGHT;
+
+  const room = width * (width < em * 36 ? 0.27 : 0.24);
+  const endLines = series.map(({ label }) => wrap(label, room, em));
+  const longest = Math.max(0, ...endLines.flat().map((line) => textWidth(line, em)));
+  const stripHeight = em * 1.7;
+  const stripStep = stripHeight + em * 1.5;
+  const top = em * (events.length > 0 ? 3.3 : 1.9);
+  const foot = height - em * 2.9;
+  const bottom = foot - strips.length * stripStep;
+  const left = widestTick(props.yAxis, system) * em * EM_PER_CHARACTER + em * 0.9;
+  const frame: Frame = { left, right: width - longest - em * 0.8, top, bottom };
+  const x = placeAxis(props.xAxis, system, [frame.left, frame.right]);
+  const y = placeAxis(props.yAxis, system, [frame.bottom, frame.top]);
+
+  const inside = (place: number): number => Math.min(frame.bottom, Math.max(frame.top, place));
+  const wanted = series.map((one) => inside(y.place(lastKnown(one) ?? props.yAxis.min)));
+  const middles = placeLabels(
+    wanted.map((at, i) => ({ at, height: (endLines[i]?.length ?? 1) * lineHeight })),
+    frame.top - em * 0.6,
+    frame.bottom + em * 0.6,
+  );
+  const ends = series.map((one, i) => ({
+    id: one.id,
+    lines: endLines[i] ?? [],
+    x: frame.right + em * 0.6,
+    y: middles[i] ?? 0,
+    lineY: wanted[i] ?? 0,
+  }));
+
+  const plot: Box = {
+    x: frame.left,
+    y: frame.top,
+    width: frame.right - frame.left,
+    height: frame.bottom - frame.top,
+  };
+  const obstacles: Box[] = lineObstacles(props, x, y, em);
+  const bandNames = bands.map((band) => placeBandName(band, y, plot, em, obstacles));
+  const markNames = marks.map((mark) => placeMarkName(mark, x, y, plot, em, system, obstacles));
+
+  const eventPlaces = placeLabels(
+    events.map((event) => ({ at: x.place(event.x), height: em * 1.6 })),
+    frame.left - em * 0.8,
+    frame.right + em * 0.8,
+  );
+  const stripTops = strips.map((_, i) => bottom + i * stripStep + em * 1.4);
+  return { frame, x, y, foot, stripTops, stripHeight, ends, bandNames, markNames, eventPlaces };
+}
+
+/** Small boxes along the lines, and one on each marked point, for names to keep clear of. */
+function lineObstacles(
+  { x: xs, series, marks = [] }: LineChartProps,
+  x: PlacedAxis,
+  y: PlacedAxis,
+  em: number,
+): Box[] {
+  const around = (px: number, py: number, r: number): Box => ({
+    x: px - r,
+    y: py - r,
+    width: 2 * r,
+    height: 2 * r,
+  });
+  const boxes: Box[] = marks.map((mark) => around(x.place(mark.x), y.place(mark.y), em * 0.5));
+  for (const { y: ys } of series) {
+    xs.forEach((value, i) => {
+      const up = ys[i];
+      if (up != null && Number.isFinite(up))
+        boxes.push(around(x.place(value), y.place(up), em * 0.25));
+    });
+  }
+  return boxes;
+}
+
+function placeBandName(
+  band: Band,
+  y: PlacedAxis,
+  plot: Box,
+  em: number,
+  obstacles: Box[],
+): PlacedText {
+  const clamp = (place: number): number => Math.min(plot.y + plot.height, Math.max(plot.y, place));
+  const high = clamp(y.place(band.to));
+  const low = clamp(y.place(band.from));
+  const width = Math.min(textWidth(band.label, em), plot.width);
+  const height = em * LINE_HEIGHT;
+  // Inside the band where it is tall enough, else resting on its upper edge or hanging below it.
+  const fits = low - high >= height;
+  const rows = fits
+    ? [(low + high) / 2, high + height / 2, low - height / 2]
+    : [high - height * 0.6, low + height * 0.6];
+  const columns = [0, 0.5, 1].map(
+    (share) => plot.x + em * 0.4 + share * (plot.width - width - em * 0.8),
+  );
+  const candidates = rows.flatMap((middle) =>
+    columns.map((x) => ({ x, y: middle - height / 2, width, height })),
+  );
+  const box = candidates[leastCovered(candidates, obstacles, plot)] ?? plot;
+  obstacles.push(box);
+  return { id: band.id, lines: [band.label], x: box.x, y: box.y + height / 2 };
+}
+
+function placeMarkName(
+  mark: Mark,
+  x: PlacedAxis,
+  y: PlacedAxis,
+  plot: Box,
+  em: number,
+  system: UnitSystem,
+  obstacles: Box[],
+): PlacedText {
+  const lines = wrap(say(mark.words, system), Math.min(plot.width * 0.6, em * 13), em);
+  const width = Math.max(...lines.map((line) => textWidth(line, em)));
+  const height = lines.length * em * LINE_HEIGHT;
+  const px = x.place(mark.x);
+  const py = y.place(mark.y);
+  const away = em * 0.7;
+  const across = [px + away, px - away - width, px - width / 2];
+  const down = [
+    py - away - height,
+    py + away,
+    py - height / 2,
+    py - away - height * 2,
+    py + away + height,
+  ];
+  const candidates = down.flatMap((top) =>
+    across.map((start) => ({ x: start, y: top, width, height })),
+  );
+  const box = candidates[leastCovered(candidates, obstacles, plot)] ?? plot;
+  obstacles.push(box);
+  return { id: mark.id, lines, x: box.x, y: box.y + height / 2 };
+}

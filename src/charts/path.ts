@@ -1,0 +1,63 @@
+/** Coordinates to a tenth: finer than any screen, and the same text on the server and here. */
+export function round(place: number): number {
+  const rounded = Math.round(place * 10) / 10;
+  return rounded === 0 ? 0 : rounded;
+}
+
+type Place = (value: number) => number;
+type Values = readonly (number | null)[];
+
+const known = (value: number | null | undefined): value is number =>
+  value != null && Number.isFinite(value);
+
+/** A line through the known points; a gap where one is missing. */
+export function linePath(x: readonly number[], y: Values, sx: Place, sy: Place): string {
+  let path = '';
+  let pen = 'M';
+  for (let i = 0; i < x.length; i += 1) {
+    const across = x[i];
+    const up = y[i];
+    if (!known(across) || !known(up)) {
+      pen = 'M';
+      continue;
+    }
+    path += `${pen}${round(sx(across))} ${round(sy(up))}`;
+    pen = 'L';
+  }
+  return path;
+}
+
+/** The area between two lines, as for an uncertainty; missing points are left out. */
+export function bandPath(
+  x: readonly number[],
+  low: Values,
+  high: Values,
+  sx: Place,
+  sy: Place,
+): string {
+  const upper: string[] = [];
+  const lower: string[] = [];
+  for (let i = 0; i < x.length; i += 1) {
+    const across = x[i];
+    const a = low[i];
+    const b = high[i];
+    if (!known(across) || !known(a) || !known(b)) continue;
+    upper.push(`${round(sx(across))} ${round(sy(b))}`);
+    lower.push(`${round(sx(across))} ${round(sy(a))}`);
+  }
+  return upper.length < 2 ? '' : `M${upper.join('L')}L${lower.reverse().join('L')}Z`;
+}
+
+/** The index of the value nearest to `target` in a rising list. */
+export function nearestIndex(values: readonly number[], target: number): number {
+  let low = 0;
+  let high = values.length - 1;
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if ((values[middle] ?? 0) <= target) low = middle;
+    else high = middle;
+  }
+  const below = Math.abs((values[low] ?? 0) - target);
+  const above = Math.abs((values[high] ?? 0) - target);
+  return above < below ? high : low;
+}

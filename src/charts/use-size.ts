@@ -1,0 +1,36 @@
+import type { RefObject } from 'preact';
+import { useLayoutEffect, useState } from 'preact/hooks';
+
+export interface Size {
+  readonly width: number;
+  readonly height: number;
+  /** The text size in force, so that margins grow with it on a projector. */
+  readonly em: number;
+}
+
+/** A phone's column: what the server draws. The style sheet keeps the box, so nothing jumps. */
+export const SERVER_SIZE: Size = { width: 360, height: 240, em: 14 };
+
+/** The box of an element in CSS pixels, watched; one drawing unit is one pixel ever after. */
+export function useSize(box: RefObject<HTMLElement>): Size {
+  const [size, setSize] = useState(SERVER_SIZE);
+  useLayoutEffect(() => {
+    const element = box.current;
+    if (!element || typeof ResizeObserver === 'undefined') return undefined;
+    const measure = () => {
+      const { width, height } = element.getBoundingClientRect();
+      const em = Number.parseFloat(getComputedStyle(element).fontSize);
+      if (width < 40 || height < 40) return;
+      setSize((old) =>
+        Math.abs(old.width - width) < 0.5 && Math.abs(old.height - height) < 0.5 && old.em === em
+          ? old
+          : { width, height, em },
+      );
+    };
+    const observer = new ResizeObserver(measure);
+    observer.observe(element);
+    measure();
+    return () => observer.disconnect();
+  }, [box]);
+  return size;
+}

@@ -1,0 +1,34 @@
+import type { Temp } from './scale.ts';
+import { say } from './scale.ts';
+
+export interface CircuitState {
+  /** Shares of 1000 kPa. */
+  pressures: { line: number; clutch: number };
+  /** L/min. */
+  flows: { pump: number; clearances: number; feed: number; rings: number; crack: number; leftOver: number };
+  holds: boolean;
+  temp: Temp;
+  crackMm: number;
+  /** Already in the reader's units: "600 kPa", "0.8 L/min". */
+  labels: { line: string; clutch: string; crack: string };
+  /** How far the feed valve is open, 0..1. Left out: judged from the feed flow. */
+  feedOpen?: number | undefined;
+}
+
+export const circuitExample: CircuitState = {
+  pressures: { line: 0.6, clutch: 0.4 },
+  flows: { pump: 10.2, clearances: 2.1, feed: 0.6, rings: 0.6, crack: 0, leftOver: 7.5 },
+  holds: true,
+  temp: 'cold',
+  crackMm: 0,
+  labels: { line: '600 kPa', clutch: '400 kPa', crack: '0 L/min' },
+};
+
+export function describeCircuit(s: CircuitState): string {
+  const seal =
+    s.crackMm > 0
+      ? `The transfer seal has a crack ${say(s.crackMm, 2)} mm wide that loses ${s.labels.crack}.`
+      : 'The transfer seal is whole and loses nothing.';
+  const left = s.flows.leftOver > 0.02 ? 'The regulator sends what is left over to the converter, the cooler and lubrication.' : 'Nothing is left over for the converter, the cooler and lubrication.';
+  return `The pump feeds the line at ${s.labels.line} with ${s.temp} fluid. ${left} The feed valve and its hole lead through the transfer seal and past the sealing rings to the clutch. ${seal} The clutch has ${s.labels.clutch} and ${s.holds ? 'holds' : 'slips'}.`;
+}

@@ -1,0 +1,35 @@
+import type { JSX } from 'preact';
+import { flowStep, r } from '../scale.ts';
+import type { Point, Temp } from '../scale.ts';
+
+export interface FlowProps {
+  /** Corner points in the direction of flow; the head sits on the last. */
+  points: readonly Point[];
+  lmin: number;
+  temp?: Temp | undefined;
+  head?: boolean | undefined;
+}
+
+function headPath(from: Point, to: Point): string {
+  const dx = to[0] - from[0];
+  const dy = to[1] - from[1];
+  const len = Math.hypot(dx, dy) || 1;
+  const [ux, uy] = [dx / len, dy / len];
+  const [bx, by] = [to[0] - ux * 9, to[1] - uy * 9];
+  return `M${r(to[0])} ${r(to[1])}L${r(bx - uy * 5)} ${r(by + ux * 5)}L${r(bx + uy * 5)} ${r(by - ux * 5)}z`;
+}
+
+/** Moving dashes. The arrow head says the direction when nothing moves: reduced motion, print, a screenshot. */
+export function Flow({ points, lmin, temp, head = true }: FlowProps): JSX.Element | null {
+  const last = points.at(-1);
+  const before = points.at(-2);
+  if (!last || !before) return null;
+  const d = `M${points.map(([x, y]) => `${r(x)} ${r(y)}`).join('L')}`;
+  return (
+    <g class={`dw-stream${temp ? ` dw-${temp}` : ''}`} data-flow={flowStep(lmin)}>
+      <path class="dw-flow dw-flow-case" d={d} />
+      <path class="dw-flow dw-flow-ink" d={d} />
+      {head && <path class="dw-head" d={headPath(before, last)} />}
+    </g>
+  );
+}

@@ -1,0 +1,52 @@
+import type { JSX } from 'preact';
+import { r } from '../scale.ts';
+import type { Point } from '../scale.ts';
+
+export interface LabelProps {
+  x: number;
+  y: number;
+  /** One line each; a leading '*' makes the line strong, a '~' quiet. */
+  lines: readonly string[];
+  anchor?: 'start' | 'middle' | 'end' | undefined;
+  /** Leader: from beside the text, by way of any bends, to a dot on the part. */
+  to?: readonly Point[] | undefined;
+}
+
+export const LINE_HEIGHT = 17;
+
+export function Label({ x, y, lines, anchor = 'start', to }: LabelProps): JSX.Element {
+  const end = to?.at(-1);
+  return (
+    <g>
+      {to && end && (
+        <>
+          <path class="dw-leader" d={`M${to.map(([a, b]) => `${r(a)} ${r(b)}`).join('L')}`} />
+          <circle class="dw-dot" cx={r(end[0])} cy={r(end[1])} r="3" />
+        </>
+      )}
+      <text class="dw-text" text-anchor={anchor}>
+        {lines.map((line, i) => {
+          const mark = line[0];
+          const cls = mark === '*' ? 'dw-strong' : mark === '~' ? 'dw-quiet' : undefined;
+          return (
+            <tspan key={i} x={r(x)} y={r(y + i * LINE_HEIGHT)} class={cls}>
+              {cls ? line.slice(1) : line}
+            </tspan>
+          );
+        })}
+      </text>
+    </g>
+  );
+}
+
+/** Holds is a filled band, slips a hatched one, each with its word: the site's rule for every picture. */
+export function Verdict({ id, x, y, holds, word }: { id: string; x: number; y: number; holds: boolean; word?: string | undefined }): JSX.Element {
+  return (
+    <g>
+      <rect class={holds ? 'dw-tag-yes' : word ? 'dw-solid' : 'dw-cut'} fill={holds || word ? undefined : `url(#${id}-cut)`} x={r(x)} y={r(y)} width="62" height="22" rx="2" />
+      <text class={holds ? 'dw-tag-yes-text' : 'dw-text dw-strong'} x={r(x + 31)} y={r(y + 16)} text-anchor="middle">
+        {word ?? (holds ? 'holds' : 'slips')}
+      </text>
+    </g>
+  );
+}

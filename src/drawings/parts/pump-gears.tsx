@@ -1,0 +1,49 @@
+import type { JSX } from 'preact';
+import { r } from '../scale.ts';
+import { circlePath, gearPath } from './gear.ts';
+import { Cut, Oil } from './hatch.tsx';
+
+const polar = (cx: number, cy: number, radius: number, deg: number): string => {
+  const a = (deg * Math.PI) / 180;
+  return `${r(cx + radius * Math.cos(a))} ${r(cy + radius * Math.sin(a))}`;
+};
+
+/**
+ * Crescent pump seen from the front: inner gear driven by the converter hub, ring gear round it, crescent in the
+ * wide gap. They mesh at the top; suction opens on the left, delivery on the right.
+ */
+export interface PumpGearsProps {
+  id: string;
+  cx: number;
+  cy: number;
+  radius: number;
+  /** Delivery pressure as a share of full scale: fills the tooth spaces of the right half. */
+  delivery?: number | undefined;
+}
+
+export function PumpGears({ id, cx, cy, radius, delivery }: PumpGearsProps): JSX.Element {
+  const space = radius * 0.86;
+  const half = (sweep: 0 | 1): string => `M${r(cx)} ${r(cy - space)}A${r(space)} ${r(space)} 0 0 ${sweep} ${r(cx)} ${r(cy + space)}z`;
+  const ringTip = radius * 0.7;
+  const ringRoot = radius * 0.84;
+  const innerTip = radius * 0.56;
+  const innerRoot = radius * 0.42;
+  const ecc = ringRoot - innerTip - radius * 0.02;
+  const iy = cy - ecc;
+  const a = radius * 0.66;
+  const b = radius * 0.6;
+  return (
+    <g>
+      <circle class="dw-solid" cx={r(cx)} cy={r(cy)} r={r(radius * 1.06)} />
+      {delivery !== undefined && <Oil id={id} d={half(0)} pressure={0} />}
+      {delivery !== undefined && <Oil id={id} d={half(1)} pressure={delivery} />}
+      <Cut id={id} d={`${circlePath(cx, cy, radius)}${gearPath(cx, cy, ringTip, ringRoot, 17, -Math.PI / 2, 0.34)}`} />
+      <path
+        class="dw-soft"
+        d={`M${polar(cx, cy, a, 20)}A${r(a)} ${r(a)} 0 0 1 ${polar(cx, cy, a, 160)}L${polar(cx, iy, b, 141)}A${r(b)} ${r(b)} 0 0 0 ${polar(cx, iy, b, 39)}z`}
+      />
+      <circle class="dw-void" cx={r(cx)} cy={r(iy)} r={r(radius * 0.25)} />
+      <Cut id={id} other d={`${gearPath(cx, iy, innerRoot, innerTip, 12, -Math.PI / 2)}${circlePath(cx, iy, radius * 0.24)}`} />
+    </g>
+  );
+}

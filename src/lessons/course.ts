@@ -1,0 +1,111 @@
+/** The sixteen lessons, planned or written. Once a lesson exists, its own front matter speaks. */
+export interface PlannedLesson {
+  readonly id: string;
+  readonly title: string;
+  readonly needs: readonly string[];
+  readonly about: string;
+}
+
+export const theory: readonly PlannedLesson[] = [
+  {
+    id: 'what-pressure-does',
+    title: 'What pressure does',
+    needs: [],
+    about: 'Pressure, area and force, and the torque a clutch can hold.',
+  },
+  {
+    id: 'hot-fluid-thin-fluid',
+    title: 'Hot fluid, thin fluid',
+    needs: [],
+    about: 'How much thinner the fluid gets as it warms, and why that is not a fault.',
+  },
+  {
+    id: 'thin-gap-open-hole',
+    title: 'Thin gap, open hole, and the clutch that lets go hot',
+    needs: ['what-pressure-does', 'hot-fluid-thin-fluid'],
+    about: 'Why a thin crack leaks hot and hardly cold, while an open hole does not care.',
+  },
+  {
+    id: 'who-goes-hungry',
+    title: 'The pump, the regulator, and who goes hungry first at hot idle',
+    needs: ['thin-gap-open-hole'],
+    about: 'Where the pump’s flow goes, and what gives way when there is not enough.',
+  },
+  {
+    id: 'from-regulator-to-clutch',
+    title: 'From regulator to clutch',
+    needs: ['who-goes-hungry'],
+    about: 'Feeds, the transfer seal, rings and pistons, and why one seal hurts only some ranges.',
+  },
+  {
+    id: 'two-kinds-of-range-selection',
+    title: 'Two kinds of range selection',
+    needs: ['from-regulator-to-clutch'],
+    about: 'A cable or a controller: what moves what, and who can take the car out of gear.',
+  },
+  {
+    id: 'the-turbine-must-stop',
+    title: 'The turbine must stop',
+    needs: ['from-regulator-to-clutch'],
+    about: 'The two seconds after a range is picked, cold beside hot.',
+  },
+  {
+    id: 'what-the-controller-calls-slip',
+    title: 'What the controller calls slip',
+    needs: ['the-turbine-must-stop', 'two-kinds-of-range-selection'],
+    about: 'What the controller sees, how long it waits, and what it does then.',
+  },
+];
+
+export const workshop: readonly PlannedLesson[] = [
+  {
+    id: 'the-complaint',
+    title: 'The complaint and the drive',
+    needs: ['what-the-controller-calls-slip'],
+    about: 'What to ask, and how to drive until it does it for you.',
+  },
+  {
+    id: 'reading-the-log',
+    title: 'Reading the log',
+    needs: ['the-complaint'],
+    about: 'Speeds, slip and temperature on one time line.',
+  },
+  {
+    id: 'gauge-cold-gauge-hot',
+    title: 'Gauge cold, gauge hot',
+    needs: ['the-complaint'],
+    about: 'Line and clutch pressure at idle and at 1500 rpm, in every range.',
+  },
+  {
+    id: 'the-next-best-test',
+    title: 'The next best test',
+    needs: ['reading-the-log', 'gauge-cold-gauge-hot'],
+    about: 'Which test tells most for the minutes it takes.',
+  },
+  {
+    id: 'air-on-the-bench',
+    title: 'Air on the bench',
+    needs: ['the-next-best-test'],
+    about: 'Why air finds on a cold bench what cold fluid hides.',
+  },
+  {
+    id: 'inside-the-case',
+    title: 'Inside the case',
+    needs: ['air-on-the-bench'],
+    about: 'Where to look, in what order, and what to keep for proof.',
+  },
+  {
+    id: 'parts-that-seal',
+    title: 'Parts that seal',
+    needs: ['inside-the-case'],
+    about: 'Seals, rings and bores: what is worn, what is damaged, what to replace.',
+  },
+  {
+    id: 'proving-the-repair',
+    title: 'Proving the repair',
+    needs: ['parts-that-seal'],
+    about: 'The same test, cold and hot, before and after.',
+  },
+];
+
+export const course: readonly PlannedLesson[] = [...theory, ...workshop];

@@ -1,0 +1,50 @@
+import { z } from 'astro/zod';
+
+const id = z
+  .string()
+  .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'small letters, digits and hyphens, as in "hot-fluid"');
+
+export const lessonSchema = z.strictObject({
+  /** The file's name without .mdx, and the address: /lessons/<id>/. */
+  id,
+  title: z.string().min(3).max(80),
+  /** Place in the course, 1 to 16; must agree with src/lessons/course.ts. */
+  order: z.int().min(1).max(16),
+  minutes: z.int().min(4, 'at least 4').max(15, 'at most 15: split the lesson'),
+  /** Ids of the lessons that must come before. */
+  needs: z.array(id),
+  /** One sentence for search results and the course page. */
+  description: z.string().min(40).max(200),
+  /** The car in the bay, two sentences. Plain text. */
+  hook: z.string().min(40).max(400),
+  objectives: z
+    .array(z.strictObject({ id, text: z.string().min(10).max(140) }))
+    .min(3, 'a lesson has 3 to 5 objectives')
+    .max(5, 'a lesson has 3 to 5 objectives'),
+});
+export type Lesson = z.infer<typeof lessonSchema>;
+
+export const glossarySchema = z.strictObject({
+  term: z.string().min(2),
+  /** Plain meaning in at most 60 words, with no term in it that is harder than this one. */
+  meaning: z.string().min(15).max(420),
+  /** What else the trade calls it. */
+  also: z.array(z.string()).default([]),
+  /** Glossary ids to read next. */
+  see: z.array(id).default([]),
+  /** Id of the lesson that introduces it. */
+  lesson: id.optional(),
+});
+
+export const sourceSchema = z.strictObject({
+  /** What a citation shows, as in "ASTM D341". */
+  short: z.string().min(2).max(40),
+  kind: z.enum(['standard', 'book', 'paper', 'data', 'open code', 'common practice']),
+  /** The whole reference: who, what, where, year. */
+  full: z.string().min(10),
+  /** What this site takes from it. */
+  used: z.string().min(10),
+  /** How far we have seen it ourselves. */
+  seen: z.enum(['read', 'read in part', 'read as quoted by others', 'from memory']),
+  url: z.url({ protocol: /^https$/ }).optional(),
+});

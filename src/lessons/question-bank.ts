@@ -1,0 +1,54 @@
+/**
+ * Reads content/questions at build time. Plain `fs` and not an Astro collection: tests, meeting mode and scripts in Node
+ * need the same bank, and a collection exists only inside Astro. Paths start from the project root, where every command runs.
+ */
+import { readFileSync, readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Asked } from '../quiz/asked.ts';
+import { resolveQuestion } from '../quiz/resolve.ts';
+import { parseQuestions, type Question } from '../quiz/schema.ts';
+import { objectivesOf, type Objective } from './objectives.ts';
+import { questionNumber } from './question-numbers/index.ts';
+
+const folder = join('content', 'questions');
+
+let bank: readonly Question[] | undefined;
+
+export function questionBank(): readonly Question[] {
+  bank ??= readdirSync(folder)
+    .filter((name) => name.endsWith('.json'))
+    .sort()
+    .flatMap((name) => readFile(name));
+  return bank;
+}
+
+function readFile(name: string): readonly Question[] {
+  const text = readFileSync(join(folder, name), 'utf8');
+  let raw: unknown;
+  try {
+    raw = JSON.parse(text);
+  } catch (error) {
+    throw new Error(`${name} is not valid JSON: ${error instanceof Error ? error.message : ''}`, { cause: error });
+  }
+  const questions = parseQuestions(raw, name);
+  const lesson = name.replace(/\.json$/, '');
+  const stray = questions.find((q) => q.lesson !== lesson);
+  if (stray !== undefined) {
+    throw new Error(`${name}: question "${stray.id}" belongs to the lesson "${stray.lesson}"; put it in ${stray.lesson}.json.`);
+  }
+  return questions;
+}
+
+export interface RetrievalSet {
+  readonly lesson: string;
+  readonly questions: readonly Asked[];
+  readonly objectives: readonly Objective[];
+}
+
+/** Props for src/widgets/retrieval: numbers computed by the engine here and now, so the page carries no engine for them. */
+export function retrievalSet(lesson: string): RetrievalSet {
+  const questions = questionBank()
+    .filter((q) => q.lesson === lesson)
+    .map((q) => resolveQuestion(q, questionNumber));
+  return { lesson, questions, objectives: objectivesOf(lesson) };
+}

@@ -1,0 +1,31 @@
+import Caution from './tags/Caution.astro';
+import Mistake from './tags/Mistake.astro';
+import Num from './tags/Num.astro';
+import Recap from './tags/Recap.astro';
+import Retrieval from './tags/Retrieval.astro';
+import Section from './tags/Section.astro';
+import Solution from './tags/Solution.astro';
+import Src from './tags/Src.astro';
+import Task from './tags/Task.astro';
+import Tasks from './tags/Tasks.astro';
+import Term from './tags/Term.astro';
+import Wide from './tags/Wide.astro';
+
+/**
+ * Every tag that a lesson may use, named by what it teaches. A simulation joins with two lines:
+ * `import Fluid from '../widgets/fluid/index.astro';` and its name below.
+ */
+export const tags = {
+  Caution,
+  Mistake,
+  Num,
+  Recap,
+  Retrieval,
+  Section,
+  Solution,
+  Src,
+  Task,
+  Tasks,
+  Term,
+  Wide,
+} as const;

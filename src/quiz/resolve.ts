@@ -1,0 +1,126 @@
+/** Turns questions as authored into questions as asked. The engine's numbers come through `numbers`: quiz knows no engine. */
+import type { Asked, AskedNumber, AskedOption } from './asked.ts';
+import type { Question } from './schema.ts';
+import { bothUnits, readWords, type EngineNumber, type Lookup } from './words.ts';
+
+export interface KeyNumber extends EngineNumber {
+  /** Wrong rules under this key: what the mistake is called, and the value it leads to. */
+  readonly wrong: Readonly<Record<string, { readonly mistake: string; readonly value: number }>>;
+}
+export type KeyLookup = (key: string) => KeyNumber;
+
+export function resolveQuestion(question: Question, numbers: KeyLookup): Asked {
+  try {
+    return resolve(question, numbers);
+  } catch (error) {
+    throw new Error(
+      `Question "${question.id}": ${error instanceof Error ? error.message : String(error)}`,
+      { cause: error },
+    );
+  }
+}
+
+function resolve(question: Question, numbers: KeyLookup): Asked {
+  const lookup: Lookup = numbers;
+  const { id, objectives, concept, level, unseen, source } = question;
+  const common = {
+    id,
+    objectives,
+    concept,
+    lookAlikes: question.lookAlikes ?? [],
+    level,
+    unseen,
+    source,
+    stem: readWords(question.stem, lookup),
+  };
+  if (question.kind !== 'number') {
+    const options = question.options.map((o) => ({
+      id: o.id,
+      words: readWords(o.text, lookup),
+      correct: o.correct,
+      why: readWords(o.why, lookup),
+    }));
+    return {
+      ...common,
+      kind: question.kind,
+      options,
+      ordered: isOrdered(question.options.map((o) => o.text)),
+    };
+  }
+
+  const { key, quantity, tolerance, distractors, why, entry } = question.number;
+  const answer = numbers(key);
+  if (answer.quantity !== quantity) {
+    throw new Error(
+      `asks for a ${quantity}, but the engine number "${key}" is a ${answer.quantity}.`,
+    );
+  }
+  const within = Math.max(
+    tolerance.absolute ?? 0,
+    (tolerance.relative ?? 0) * Math.abs(answer.value),
+  );
+  const asked: AskedNumber = {
+    ...common,
+    kind: 'number',
+    quantity,
+    value: answer.value,
+    within,
+    valueWords: [bothUnits(answer.value, quantity)],
+    why: readWords(why, lookup),
+    distractors: distractors.map((d) => {
+      const rule = answer.wrong[d.rule];
+      if (rule === undefined) {
+        throw new Error(
+          `"${key}" has no wrong rule "${d.rule}". It has: ${Object.keys(answer.wrong).join(', ') || 'none'}.`,
+        );
+      }
+      return {
+        rule: d.rule,
+        value: rule.value,
+        valueWords: [bothUnits(rule.value, quantity)],
+        mistake: rule.mistake,
+        why: readWords(d.why, lookup),
+      };
+    }),
+  };
+  return entry === 'type' ? asked : asChoices(asked);
+}
+
+/** The same number as a choice between the right value and the values of the wrong rules, smallest first. */
+export function asChoices(asked: AskedNumber): Asked {
+  const { id, objectives, concept, lookAlikes, level, unseen, source, stem } = asked;
+  const options: (AskedOption & { readonly size: number })[] = [
+    { id: 'right', size: asked.value, words: asked.valueWords, correct: true, why: asked.why },
+    ...asked.distractors.map((d) => ({
+      id: d.rule,
+      size: d.value,
+      words: d.valueWords,
+      correct: false,
+      why: [`You get this if you ${d.mistake}. `, ...d.why],
+    })),
+  ];
+  options.sort((a, b) => a.size - b.size);
+  return {
+    ...{ id, objectives, concept, lookAlikes, level, unseen, source, stem },
+    kind: 'single',
+    ordered: true,
+    options: options.map(({ id: optionId, words, correct, why }) => ({
+      id: optionId,
+      words,
+      correct,
+      why,
+    })),
+  };
+}
+
+/** Options that all start with an amount are amounts. */
+export function isOrdered(texts: readonly string[]): boolean {
+  return texts.every((t) => startingAmount(t) !== undefined);
+}
+
+export function startingAmount(text: string): number | undefined {
+  const match = /^(?:about |at |under |over )?(?:\{[a-zA-Z]+\s+)?(-?\d+(?:\.\d+)?)/i.exec(
+    text.trim(),
+  );
+  return match?.[1] === undefined ? undefined : Number(match[1]);
+}

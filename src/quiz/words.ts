@@ -1,0 +1,53 @@
+/**
+ * Numbers inside question text. `{pressure 600}` is a given, written by the author in the SI display unit; `{= key}` is a
+ * number the engine computes. Both come out in both unit systems, so no text states an amount in one of them only.
+ */
+import type { TwoUnits, Words } from './asked.ts';
+import { quantityNames, withUnit, type Quantity } from './quantities.ts';
+
+export interface EngineNumber {
+  readonly quantity: Quantity;
+  readonly value: number;
+}
+export type Lookup = (key: string) => EngineNumber;
+
+export function bothUnits(value: number, quantity: Quantity): string | TwoUnits {
+  const si = withUnit(value, quantity, 'si');
+  const us = withUnit(value, quantity, 'us');
+  return si === us ? si : { si, us };
+}
+
+const token = /\{([^{}]*)\}/g;
+
+export function readWords(text: string, lookup: Lookup): Words {
+  const out: (string | TwoUnits)[] = [];
+  const add = (piece: string | TwoUnits): void => {
+    const last = out.at(-1);
+    if (typeof piece === 'string' && typeof last === 'string') out[out.length - 1] = last + piece;
+    else if (piece !== '') out.push(piece);
+  };
+  let from = 0;
+  for (const match of text.matchAll(token)) {
+    add(text.slice(from, match.index));
+    add(readToken(match[1] ?? '', lookup));
+    from = match.index + match[0].length;
+  }
+  add(text.slice(from));
+  return out;
+}
+
+function readToken(body: string, lookup: Lookup): string | TwoUnits {
+  const [head = '', tail = ''] = body.trim().split(/\s+/, 2);
+  if (head === '=') {
+    const { quantity, value } = lookup(tail);
+    return bothUnits(value, quantity);
+  }
+  const quantity = quantityNames.find((name) => name === head);
+  const value = Number(tail);
+  if (quantity === undefined || tail === '' || !Number.isFinite(value)) {
+    throw new Error(
+      `"{${body}}" is no number in question text. Write {= engine-key}, or a quantity and a value such as {pressure 600}. Quantities: ${quantityNames.join(', ')}.`,
+    );
+  }
+  return bothUnits(value, quantity);
+}

@@ -1,0 +1,145 @@
+import {
+  DEFAULT_FLUID,
+  EngineError,
+  FAULT_IDS,
+  airTest,
+  applyFaults,
+  fluidAt,
+  fluidClasses,
+  gapFlow,
+  gearbox,
+  litresPerMinute,
+  makeFluid,
+  revPerSecond,
+  solveSteady,
+} from '../engine/index.ts'
+import type { FaultSet, Fluid, Plant } from '../engine/index.ts'
+import { requestSchemas } from './request-schema.ts'
+import type { FaultsGiven, FluidGiven, Request, RequestKind } from './request-schema.ts'
+import { sentenceFor } from './sentence.ts'
+
+export interface Refusal {
+  readonly error: string
+  readonly path: string
+}
+export type Answer = Readonly<Record<string, unknown>> | Refusal
+
+const kilo = (value: number): number => value / 1e3
+
+function fluidOf(given: FluidGiven | undefined): Fluid {
+  if (given === undefined) return makeFluid(fluidClasses[DEFAULT_FLUID])
+  if (typeof given === 'string') return makeFluid(fluidClasses[given])
+  return makeFluid({
+    kv40CSt: given.kv40_cSt,
+    kv100CSt: given.kv100_cSt,
+    density15: given.density15_kgm3,
+  })
+}
+
+function plantOf(faults: FaultsGiven | undefined): Plant {
+  const settings = Object.entries(faults ?? {}).map(([id, given]) => [
+    id,
+    typeof given === 'number' ? { severity: given } : given,
+  ])
+  return applyFaults(gearbox, Object.fromEntries(settings) as FaultSet)
+}
+
+const answers: { [kind in RequestKind]: (request: Request[kind]) => Answer } = {
+  fluid: (request) => {
+    const fluid = fluidOf(request.fluid)
+    const states = [request.temperature_C].flat().map((tempC) => fluidAt(fluid, tempC))
+    return {
+      kinematic_cSt: states.map((state) => state.kinematic * 1e6),
+      dynamic_mPas: states.map((state) => state.dynamic * 1e3),
+      density_kgm3: states.map((state) => state.density),
+    }
+  },
+  gap: (request) => {
+    const state = fluidAt(fluidOf(request.fluid), request.temperature_C)
+    const gap = {
+      width: request.width_mm / 1e3,
+      height: request.height_mm / 1e3,
+      length: request.length_mm / 1e3,
+    }
+    const { flow, reynolds, viscousShare } = gapFlow(gap, request.pressure_kPa * 1e3, state)
+    return { flow_Lmin: litresPerMinute(flow), reynolds, viscousShare }
+  },
+  steady: (request) => {
+    const solved = solveSteady({
+      plant: plantOf(request.faults),
+      fluid: fluidOf(request.fluid),
+      tempC: request.temperature_C,
+      engineSpeed: revPerSecond(request.engine_rpm),
+      lineCommand: request.line_kPa * 1e3,
+      clutchCommand: request.clutch_kPa * 1e3,
+      applied: request.applied,
+    })
+    if (!solved.status.converged) {
+      return {
+        error: `The steady state was not found: ${solved.status.iterations} iterations, residual ${solved.status.residual} of pump flow.`,
+        path: '',
+      }
+    }
+    return {
+      line_kPa: kilo(solved.linePressure),
+      circuits: Object.fromEntries(
+        Object.entries(solved.circuits).map(([name, circuit]) => [
+          name,
+          {
+            pressure_kPa: kilo(circuit.pressure),
+            leak_Lmin: litresPerMinute(circuit.leak),
+            holds_Nm: circuit.holds,
+          },
+        ]),
+      ),
+      pump_Lmin: litresPerMinute(solved.pumpFlow),
+      leftOver_Lmin: litresPerMinute(solved.leftOver),
+    }
+  },
+  airTest: (request) => ({ flow_gs: airTest(plantOf(request.faults), request.circuit) * 1e3 }),
+}
+
+/** Where in a request an engine's argument came from. */
+const requestPaths: Readonly<Record<string, string>> = {
+  kv40CSt: 'fluid.kv40_cSt',
+  kv100CSt: 'fluid.kv100_cSt',
+  density15: 'fluid.density15_kgm3',
+}
+
+function requestPath(argument: string): string {
+  if ((FAULT_IDS as readonly string[]).includes(argument)) return `faults.${argument}`
+  return requestPaths[argument] ?? argument
+}
+
+const kinds = Object.keys(requestSchemas) as RequestKind[]
+
+/** Answers one request; a bad one becomes a refusal, never an exception. */
+export function answer(request: unknown): Answer {
+  if (typeof request !== 'object' || request === null || Array.isArray(request)) {
+    return {
+      error: `The request is ${JSON.stringify(request)}; it must be an object with a kind.`,
+      path: '',
+    }
+  }
+  const { kind } = request as { kind?: unknown }
+  if (!kinds.includes(kind as RequestKind)) {
+    const given = kind === undefined ? 'missing' : JSON.stringify(kind)
+    return { error: `kind is ${given}; it must be one of ${kinds.join(', ')}.`, path: 'kind' }
+  }
+  const known = kind as RequestKind
+  const parsed = requestSchemas[known].safeParse(request)
+  if (!parsed.success) return sentenceFor(parsed.error, request)
+  try {
+    return (answers[known] as (given: unknown) => Answer)(parsed.data)
+  } catch (thrown) {
+    if (thrown instanceof EngineError) return { error: thrown.message, path: requestPath(thrown.argument) }
+    throw thrown
+  }
+}
+
+/** Answers one request or an array of them. */
+export function answerAll(requests: unknown): { answers: Answer[]; refused: boolean } {
+  const list: unknown[] = Array.isArray(requests) ? requests : [requests]
+  const given = list.map((request) => answer(request))
+  return { answers: given, refused: given.some((one) => 'error' in one) }
+}

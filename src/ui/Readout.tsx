@@ -1,0 +1,24 @@
+import type { ComponentChildren } from 'preact';
+import { Both } from './Both.tsx';
+import type { Quantity } from './quantity.ts';
+
+interface ReadoutProps {
+  readonly label: string;
+  readonly value: number;
+  readonly quantity: Quantity;
+  /** What the number means, as in "enough to hold". */
+  readonly children?: ComponentChildren;
+}
+
+/** One named number, large, with its unit and what it means. Put several in `<dl class="readouts">`. */
+export function Readout({ label, value, quantity, children }: ReadoutProps) {
+  return (
+    <div class="readout">
+      <dt>{label}</dt>
+      <dd>
+        <Both value={value} quantity={quantity} />
+        {children !== undefined && <span class="readout-words"> {children}</span>}
+      </dd>
+    </div>
+  );
+}

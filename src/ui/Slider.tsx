@@ -1,0 +1,148 @@
+import type { Signal } from '@preact/signals';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { parseEntry } from './parse-entry.ts';
+import { format, formatNumber, type Quantity, type UnitSystem } from './quantity.ts';
+import { stepValue } from './step-value.ts';
+import { useUnits } from './use-units.ts';
+
+export interface SliderProps {
+  /** Unique on the page; every part's id is made from it. */
+  readonly id: string;
+  readonly label: string;
+  /** The given itself, in the quantity's metric unit. */
+  readonly value: Signal<number>;
+  readonly quantity: Quantity;
+  readonly min: number;
+  readonly max: number;
+  readonly step: number;
+  /** The value in words where words say more than the number: "two hairs". */
+  readonly words?: ((value: number, system: UnitSystem) => string) | undefined;
+}
+
+/** What has been typed and not yet taken up, with the value that was in force meanwhile. */
+interface Draft {
+  readonly text: string;
+  readonly refused: boolean;
+  readonly over: number;
+}
+
+/**
+ * A number to move: less, slide, more, or type. No drag is ever needed, typed text may carry
+ * any unit the trade uses, and text that cannot be taken stays where it is with a sentence
+ * under it while the last good value keeps its force.
+ */
+export function Slider({ id, label, value, quantity, min, max, step, words }: SliderProps) {
+  const system = useUnits();
+  const range = useRef<HTMLInputElement>(null);
+  const field = useRef<HTMLInputElement>(null);
+  const [draft, setDraft] = useState<Draft | null>(null);
+  const now = value.value;
+  const bounds = { min, max, step };
+
+  const say = (v: number): string => {
+    const number = format(v, quantity, system);
+    const more = words?.(v, system) ?? '';
+    return more === '' ? number : `${number}, ${more}`;
+  };
+  const set = (v: number) => {
+    setDraft(null);
+    value.value = v;
+  };
+  const takeUp = (text: string) => {
+    const entry = parseEntry(text, quantity, system, bounds);
+    if (entry.ok) set(entry.value);
+    else setDraft({ text, refused: true, over: value.peek() });
+  };
+
+  useEffect(() => {
+    // A browser may hand back what stood here before a reload, and a quick hand may have moved
+    // the slider before this script ran: the page's state then follows what is shown.
+    const shown = Number(range.current?.value);
+    const typed = field.current?.value ?? '';
+    if (typed !== '' && typed !== field.current?.defaultValue) takeUp(typed);
+    else if (range.current && range.current.value !== range.current.defaultValue) set(shown);
+  }, []);
+
+  // A value changed by anything else (a reset, a task's start) makes what was typed stale.
+  const live = draft !== null && draft.over === now ? draft : null;
+  const entry = live?.refused ? parseEntry(live.text, quantity, system, bounds) : null;
+  const error = entry && !entry.ok ? entry.sentence : '';
+  const shownText = live?.text ?? formatNumber(now, quantity, system);
+
+  return (
+    <div class="slider" role="group" aria-labelledby={`${id}-label`}>
+      <div class="slider-head">
+        <label id={`${id}-label`} for={id}>
+          {label}
+        </label>{' '}
+        <output for={id} class="number-words">
+          {say(now)}
+        </output>
+      </div>
+      <div class="slider-row">
+        <button
+          type="button"
+          class="nudge"
+          aria-label={`${label}: less`}
+          aria-disabled={now <= min}
+          onClick={() => set(stepValue(now, -1, bounds))}
+        >
+          <svg viewBox="0 0 24 24" aria-hidden="true">
+            <path d="M5 12h14" />
+          </svg>
+        </button>
+        <input
+          ref={range}
+          id={id}
+          type="range"
+          min={min}
+          max={max}
+          step={step}
+          value={now}
+          aria-valuetext={say(now)}
+          onInput={(event) => set(Number(event.currentTarget.value))}
+        />
+        <button
+          type="button"
+          class="nudge"
+          aria-label={`${label}: more`}
+          aria-disabled={now >= max}
+          onClick={() => set(stepValue(now, 1, bounds))}
+        >
+          <svg viewBox="0 0 24 24" aria-hidden="true">
+            <path d="M5 12h14M12 5v14" />
+          </svg>
+        </button>
+        <span class="slider-field">
+          <input
+            ref={field}
+            type="text"
+            inputMode="decimal"
+            autocomplete="off"
+            id={`${id}-field`}
+            aria-label={`${label}, type a value${unitWords(quantity[system].unit)}`}
+            aria-invalid={error !== ''}
+            aria-describedby={`${id}-error`}
+            value={shownText}
+            onInput={(event) =>
+              setDraft({
+                text: event.currentTarget.value,
+                refused: live?.refused ?? false,
+                over: now,
+              })
+            }
+            onChange={(event) => takeUp(event.currentTarget.value)}
+          />
+          <span class="unit" aria-hidden="true">
+            {quantity[system].unit}
+          </span>
+        </span>
+      </div>
+      <p id={`${id}-error`} class="field-error" aria-live="polite">
+        {error}
+      </p>
+    </div>
+  );
+}
+
+const unitWords = (unit: string): string => (unit === '' ? '' : ` in ${unit}`);

@@ -1,0 +1,136 @@
+import type { Asked } from '../../quiz/asked.ts';
+import { certainties } from '../../quiz/certainty.ts';
+import { infoOf } from '../../quiz/quantities.ts';
+import { units } from '../../ui/units-signal.ts';
+import { howSure, price } from './how-sure.ts';
+import type { RetrievalModel } from './model.ts';
+import { WordsText } from './WordsText.tsx';
+
+interface AskProps {
+  readonly model: RetrievalModel;
+  readonly asked: Asked;
+  readonly id: string;
+}
+
+/** One question: answer, then certainty, then check. A form, so that Enter works and the browser does the keyboard. */
+export function Ask({ model, asked, id }: AskProps) {
+  const complaint = model.complaint.value;
+  const at = (place: 'answer' | 'certainty'): string | undefined =>
+    complaint?.place === place ? complaint.sentence : undefined;
+
+  function submit(event: Event): void {
+    event.preventDefault();
+    const form = event.currentTarget as HTMLFormElement;
+    if (model.check(units.peek())) return;
+    const place = model.complaint.peek()?.place;
+    form.querySelector<HTMLInputElement>(`[data-place="${place ?? 'answer'}"] input`)?.focus();
+  }
+
+  return (
+    <form class="retrieval-form" onSubmit={submit} noValidate>
+      <div data-place="answer">
+        {asked.kind === 'number' ? (
+          <NumberField model={model} asked={asked} id={id} fault={at('answer')} />
+        ) : (
+          <fieldset class="choice retrieval-options" aria-describedby={`${id}-fault-answer`}>
+            <legend>{asked.kind === 'single' ? 'Choose the best answer' : 'Tick every answer that fits'}</legend>
+            {asked.options.map((option) => (
+              <label key={`${asked.id}-${option.id}`} class="choice-option">
+                <input
+                  type={asked.kind === 'single' ? 'radio' : 'checkbox'}
+                  name={`${id}-option`}
+                  checked={model.ticked.value.includes(option.id)}
+                  onChange={() => model.tick(option.id)}
+                />
+                <span>
+                  <WordsText words={option.words} />
+                </span>
+              </label>
+            ))}
+          </fieldset>
+        )}
+        <p class="field-error" id={`${id}-fault-answer`} role="alert">
+          {at('answer')}
+        </p>
+      </div>
+
+      <div data-place="certainty">
+        <fieldset class="choice" aria-describedby={`${id}-fault-certainty`}>
+          <legend>How sure are you?</legend>
+          <div class="choice-options">
+            {certainties.map((certainty) => (
+              <label key={`${asked.id}-${certainty}`} class="choice-option">
+                <input
+                  type="radio"
+                  name={`${id}-certainty`}
+                  checked={model.certainty.value === certainty}
+                  onChange={() => model.sure(certainty)}
+                />
+                <span>
+                  {howSure[certainty]}
+                  <span class="choice-note">{price(certainty)}</span>
+                </span>
+              </label>
+            ))}
+          </div>
+        </fieldset>
+        <p class="field-error" id={`${id}-fault-certainty`} role="alert">
+          {at('certainty')}
+        </p>
+      </div>
+
+      <div class="retrieval-row">
+        <button type="submit" class="act">
+          Check my answer
+        </button>
+        <button type="button" class="quiet" onClick={model.uncover}>
+          Show the lesson
+        </button>
+      </div>
+    </form>
+  );
+}
+
+interface NumberFieldProps {
+  readonly model: RetrievalModel;
+  readonly asked: Extract<Asked, { kind: 'number' }>;
+  readonly id: string;
+  readonly fault: string | undefined;
+}
+
+function NumberField({ model, asked, id, fault }: NumberFieldProps) {
+  const { si, us, name } = infoOf(asked.quantity);
+  const unit = si.symbol === us.symbol ? si.symbol : undefined;
+  return (
+    <div class="retrieval-number">
+      <label for={`${id}-number`}>
+        Your answer
+        <span class="choice-note">
+          {asked.quantity === 'number'
+            ? 'A number, without a unit.'
+            : `A ${name}. Type a unit if you mean another than the one shown.`}
+        </span>
+      </label>
+      <span class="retrieval-field">
+        <input
+          id={`${id}-number`}
+          type="text"
+          inputMode="decimal"
+          autocomplete="off"
+          value={model.typed.value}
+          aria-invalid={fault === undefined ? undefined : 'true'}
+          aria-describedby={`${id}-fault-answer`}
+          onInput={(e) => model.type(e.currentTarget.value)}
+        />
+        {unit === undefined ? (
+          <>
+            <span class="u-si">{si.symbol}</span>
+            <span class="u-us">{us.symbol}</span>
+          </>
+        ) : (
+          <span>{unit}</span>
+        )}
+      </span>
+    </div>
+  );
+}

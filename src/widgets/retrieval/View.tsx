@@ -1,0 +1,136 @@
+/** Retrieval with the lesson out of sight. While it runs, <html> carries `lesson-covered`; retrieval.css hides the rest. */
+import { useEffect, useLayoutEffect, useMemo, useRef } from 'preact/hooks';
+import type { Asked } from '../../quiz/asked.ts';
+import { useReady } from '../../ui/use-units.ts';
+import { Ask } from './Ask.tsx';
+import { Explain } from './Explain.tsx';
+import { retrievalModel } from './model.ts';
+import { Over } from './Over.tsx';
+import { WordsText } from './WordsText.tsx';
+
+export interface RetrievalProps {
+  readonly lesson: string;
+  readonly questions: readonly Asked[];
+  readonly objectives: readonly { readonly id: string; readonly text: string }[];
+  /** Fixed in tests; on a page each start shuffles anew. */
+  readonly seed?: number | undefined;
+}
+
+/** What leaves the widget: nothing is stored here. Whoever keeps progress listens for it on the document. */
+export interface RetrievalAnswered {
+  readonly lesson: string;
+  readonly question: string;
+  readonly objectives: readonly string[];
+  readonly right: boolean;
+  readonly certainty: 1 | 2 | 3;
+  readonly marks: number;
+}
+export const ANSWERED = 'retrieval:answered';
+
+export function Retrieval({ lesson, questions, objectives, seed }: RetrievalProps) {
+  const model = useMemo(() => retrievalModel(questions), [questions]);
+  const ready = useReady();
+  const root = useRef<HTMLDivElement>(null);
+  const heading = useRef<HTMLHeadingElement>(null);
+  const stage = model.stage.value;
+  const covered = model.covered.value;
+  const asked = model.question.value;
+  const id = `retrieval-${lesson}`;
+
+  useLayoutEffect(() => {
+    document.documentElement.classList.toggle('lesson-covered', covered);
+    return () => document.documentElement.classList.remove('lesson-covered');
+  }, [covered]);
+
+  useEffect(() => {
+    if (!covered) return;
+    const onKey = (event: KeyboardEvent): void => {
+      if (event.key === 'Escape' && !event.defaultPrevented) model.uncover();
+    };
+    document.addEventListener('keydown', onKey);
+    return () => document.removeEventListener('keydown', onKey);
+  }, [covered, model]);
+
+  // The page changes length under the reader: put eyes and keyboard where the next thing is.
+  const step = `${stage} ${asked?.id ?? ''}`;
+  const shown = useRef(step);
+  useEffect(() => {
+    if (shown.current === step) return;
+    shown.current = step;
+    root.current?.closest('.retrieval')?.scrollIntoView({ block: 'start' });
+    heading.current?.focus({ preventScroll: true });
+  }, [step]);
+
+  const told = useRef(0);
+  useEffect(() => {
+    const answers = model.session.value?.answers ?? [];
+    const answer = answers.at(-1);
+    const question = model.session.value?.questions[answers.length - 1];
+    if (answer !== undefined && question !== undefined && answers.length > told.current) {
+      const { right, certainty, marks } = answer.outcome;
+      const detail: RetrievalAnswered = { lesson, question: answer.id, objectives: question.objectives, right, certainty, marks };
+      root.current?.dispatchEvent(new CustomEvent(ANSWERED, { bubbles: true, detail }));
+    }
+    told.current = answers.length;
+  }, [lesson, model, model.session.value]);
+
+  const start = (): void => model.start(seed ?? Date.now());
+  const last = model.last.value;
+
+  return (
+    <div class="retrieval-panel" ref={root}>
+      <h3 ref={heading} tabIndex={-1} id={`${id}-head`}>
+        {headline()}
+      </h3>
+      {stage === 'offered' && (
+        <>
+          <p>
+            {questions.length} questions. The lesson goes out of sight until you are done; that is what makes it stay with
+            you. Say how sure you are before you check. Nothing is kept or sent.
+          </p>
+          <button type="button" class="act" disabled={!ready} onClick={start}>
+            Cover the lesson and start
+          </button>
+        </>
+      )}
+      {stage === 'paused' && (
+        <div class="retrieval-row">
+          <button type="button" class="act" onClick={model.carryOn}>
+            Cover the lesson and carry on
+          </button>
+          <button type="button" class="quiet" onClick={start}>
+            Start again
+          </button>
+        </div>
+      )}
+      {(stage === 'asking' || stage === 'explained') && asked !== undefined && (
+        <>
+          <p class="retrieval-stem">
+            <WordsText words={asked.stem} />
+          </p>
+          {stage === 'asking' ? (
+            <Ask key={asked.id} model={model} asked={asked} id={id} />
+          ) : (
+            last !== undefined && <Explain model={model} answer={last} />
+          )}
+        </>
+      )}
+      {stage === 'over' && model.summary.value !== undefined && (
+        <>
+          <Over summary={model.summary.value} objectives={objectives} />
+          <button type="button" class="act" onClick={start}>
+            Cover the lesson and ask me again
+          </button>
+        </>
+      )}
+    </div>
+  );
+
+  function headline(): string {
+    const of = `${model.place.value} of ${questions.length}`;
+    if (stage === 'offered') return 'What stayed with you?';
+    if (stage === 'paused') return `Paused at question ${of}`;
+    if (stage === 'over') return 'How it went';
+    return stage === 'asking' ? `Question ${of}` : `Question ${of}, answered`;
+  }
+}

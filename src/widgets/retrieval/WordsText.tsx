@@ -1,0 +1,19 @@
+import type { Words } from '../../quiz/asked.ts';
+
+/** Question text with its amounts in both unit systems; the style sheet shows the reader's. */
+export function WordsText({ words }: { readonly words: Words }) {
+  return (
+    <>
+      {words.map((piece, i) =>
+        typeof piece === 'string' ? (
+          piece
+        ) : (
+          <span key={i}>
+            <span class="number u-si">{piece.si}</span>
+            <span class="number u-us">{piece.us}</span>
+          </span>
+        ),
+      )}
+    </>
+  );
+}

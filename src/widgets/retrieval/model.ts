@@ -1,0 +1,99 @@
+/** The state of one retrieval set on a page. Runs in Node; the clock gives only the seed, and gives it from outside. */
+import { computed, signal } from '@preact/signals';
+import type { Asked } from '../../quiz/asked.ts';
+import type { Certainty } from '../../quiz/certainty.ts';
+import type { Given } from '../../quiz/grade.ts';
+import type { System } from '../../quiz/quantities.ts';
+import { answer, current, next, startSession, summarise, type Session } from '../../quiz/session.ts';
+
+export interface Complaint {
+  readonly place: 'answer' | 'certainty';
+  readonly sentence: string;
+}
+
+export type Stage = 'offered' | 'paused' | 'asking' | 'explained' | 'over';
+
+export function retrievalModel(questions: readonly Asked[]) {
+  const session = signal<Session | undefined>(undefined);
+  /** The lesson is out of sight. */
+  const covered = signal(false);
+  const ticked = signal<readonly string[]>([]);
+  const typed = signal('');
+  const certainty = signal<Certainty | undefined>(undefined);
+  const complaint = signal<Complaint | undefined>(undefined);
+
+  const question = computed(() => (session.value === undefined ? undefined : current(session.value)));
+  const stage = computed<Stage>(() => {
+    if (session.value === undefined) return 'offered';
+    if (question.value === undefined) return 'over';
+    if (!covered.value) return 'paused';
+    return session.value.explaining ? 'explained' : 'asking';
+  });
+  const last = computed(() => session.value?.answers.at(-1));
+  const place = computed(() => {
+    const s = session.value;
+    return s === undefined ? 1 : s.answers.length + (s.explaining ? 0 : 1);
+  });
+  const summary = computed(() => (session.value === undefined ? undefined : summarise(session.value)));
+
+  function clear(): void {
+    ticked.value = [];
+    typed.value = '';
+    certainty.value = undefined;
+    complaint.value = undefined;
+  }
+
+  return {
+    count: questions.length,
+    ...{ session, covered, ticked, typed, certainty, complaint, question, stage, last, place, summary },
+    start(seed: number): void {
+      clear();
+      session.value = startSession(questions, seed);
+      covered.value = true;
+    },
+    carryOn(): void {
+      covered.value = true;
+    },
+    /** Shows the lesson again; what was answered, and what was ticked but not checked, stays. */
+    uncover(): void {
+      covered.value = false;
+    },
+    tick(id: string): void {
+      if (question.value?.kind === 'single') ticked.value = [id];
+      else ticked.value = ticked.value.includes(id) ? ticked.value.filter((t) => t !== id) : [...ticked.value, id];
+      if (complaint.value?.place === 'answer') complaint.value = undefined;
+    },
+    type(text: string): void {
+      typed.value = text;
+      if (complaint.value?.place === 'answer') complaint.value = undefined;
+    },
+    sure(how: Certainty): void {
+      certainty.value = how;
+      if (complaint.value?.place === 'certainty') complaint.value = undefined;
+    },
+    /** True when the answer counted; false when `complaint` says what is missing. */
+    check(system: System): boolean {
+      const asked = question.value;
+      const now = session.value;
+      if (asked === undefined || now === undefined || now.explaining) return false;
+      const given: Given =
+        asked.kind === 'number' ? { kind: 'typed', text: typed.value, system } : { kind: 'chosen', ids: ticked.value };
+      const answered = answer(now, given, certainty.value);
+      if (!answered.ok) {
+        complaint.value = { place: answered.missing, sentence: answered.sentence };
+        return false;
+      }
+      complaint.value = undefined;
+      session.value = answered.session;
+      return true;
+    },
+    next(): void {
+      if (session.value === undefined) return;
+      clear();
+      session.value = next(session.value);
+      if (question.value === undefined) covered.value = false;
+    },
+  };
+}
+
+export type RetrievalModel = ReturnType<typeof retrievalModel>;

@@ -1,0 +1,69 @@
+import { useEffect, useRef } from 'preact/hooks';
+import type { UnitSystem } from '../../ui/quantity.ts';
+import { say, type Words } from '../../ui/words.ts';
+import type { PredictOption } from './sim-spec.ts';
+import { CONFIDENCES, type StageEvent, type StageState } from './stages.ts';
+
+interface CompareProps {
+  readonly options: readonly PredictOption[];
+  /** The model's own sentence after the run, with its numbers. */
+  readonly outcomeWords: Words;
+  readonly state: StageState;
+  readonly system: UnitSystem;
+  readonly send: (event: StageEvent) => void;
+}
+
+/** Prediction and outcome side by side, then why. Right or wrong is never said without a reason. */
+export function Compare({ options, outcomeWords, state, system, send }: CompareProps) {
+  const top = useRef<HTMLDivElement>(null);
+  useEffect(() => top.current?.focus(), []);
+  const mine = options.find(({ id }) => id === state.prediction);
+  const came = options.find(({ id }) => id === state.outcome);
+  const sure =
+    CONFIDENCES.find(({ value }) => value === state.confidence)?.words.toLowerCase() ?? '';
+  const right = mine !== undefined && mine === came;
+  const others = options.filter((option) => option !== mine && option !== came);
+  return (
+    <div class="sim-stage" ref={top} tabIndex={-1}>
+      <dl class="compare">
+        <div>
+          <dt>You said ({sure})</dt>
+          <dd>{mine && say(mine.words, system)}</dd>
+        </div>
+        <div>
+          <dt>The model says</dt>
+          <dd>{say(outcomeWords, system)}</dd>
+        </div>
+      </dl>
+      {right ? (
+        <p>
+          <strong>As you said.</strong> {say(mine.why, system)}
+        </p>
+      ) : (
+        <>
+          <p>
+            <strong>Not what you said.</strong> {mine && say(mine.why, system)}
+          </p>
+          <p>
+            <strong>What it did:</strong> {came && say(came.why, system)}
+          </p>
+        </>
+      )}
+      {others.length > 0 && (
+        <details class="more">
+          <summary>The other {others.length === 1 ? 'answer' : 'answers'}</summary>
+          <ul class="compare-others">
+            {others.map(({ id, words, why }) => (
+              <li key={id}>
+                <strong>{say(words, system)}</strong> {say(why, system)}
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+      <button type="button" class="act" onClick={() => send({ type: 'to-tasks' })}>
+        Now take the controls
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,88 @@
+import type { UnitSystem } from '../../ui/quantity.ts';
+import { say } from '../../ui/words.ts';
+import type { PredictOption } from './sim-spec.ts';
+import { CONFIDENCES, whyNotYet, type StageEvent, type StageState } from './stages.ts';
+import type { Words } from '../../ui/words.ts';
+
+interface PredictProps {
+  readonly sim: string;
+  readonly question: Words;
+  readonly options: readonly PredictOption[];
+  readonly runLabel: string;
+  readonly state: StageState;
+  readonly system: UnitSystem;
+  readonly send: (event: StageEvent) => void;
+  readonly onRun: () => void;
+}
+
+/** The question before the run. Both answers are frozen while it runs; the button says why it waits. */
+export function Predict({
+  sim,
+  question,
+  options,
+  runLabel,
+  state,
+  system,
+  send,
+  onRun,
+}: PredictProps) {
+  const running = state.stage === 'running';
+  const reason = whyNotYet(state);
+  return (
+    <form
+      class="sim-stage"
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (reason === null && !running) onRun();
+      }}
+    >
+      <fieldset class="choice choice-stack" disabled={running}>
+        <legend>{say(question, system)}</legend>
+        <div class="choice-options">
+          {options.map(({ id, words }) => (
+            <label key={id} class="choice-option">
+              <input
+                type="radio"
+                name={`${sim}-prediction`}
+                value={id}
+                checked={state.prediction === id}
+                onChange={() => send({ type: 'predict', option: id })}
+              />
+              <span class="choice-words">{say(words, system)}</span>
+            </label>
+          ))}
+        </div>
+      </fieldset>
+      <fieldset class="choice" disabled={running}>
+        <legend>How sure are you?</legend>
+        <div class="choice-options">
+          {CONFIDENCES.map(({ value, words }) => (
+            <label key={value} class="choice-option">
+              <input
+                type="radio"
+                name={`${sim}-confidence`}
+                value={value}
+                checked={state.confidence === value}
+                onChange={() => send({ type: 'rate', confidence: value })}
+              />
+              <span class="choice-words">{words}</span>
+            </label>
+          ))}
+        </div>
+      </fieldset>
+      <div class="sim-go">
+        <button
+          type="submit"
+          class="act"
+          disabled={reason !== null || running}
+          aria-describedby={`${sim}-why`}
+        >
+          {running ? 'Running' : runLabel}
+        </button>
+        <span id={`${sim}-why`} class="sim-why">
+          {running ? 'Watch the picture.' : reason}
+        </span>
+      </div>
+    </form>
+  );
+}

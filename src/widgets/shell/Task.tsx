@@ -1,0 +1,74 @@
+import { useEffect, useRef } from 'preact/hooks';
+import type { UnitSystem } from '../../ui/quantity.ts';
+import { say } from '../../ui/words.ts';
+import { Controls } from './Controls.tsx';
+import type { ControlSpec, Givens, SimModel, TaskSpec } from './sim-spec.ts';
+import type { StageEvent, StageState } from './stages.ts';
+import { useSettled } from './use-settled.ts';
+
+interface TaskProps<G extends Givens, M extends SimModel<G>> {
+  readonly sim: string;
+  readonly tasks: readonly TaskSpec<G, M>[];
+  readonly controls: readonly ControlSpec<G>[];
+  readonly model: M;
+  readonly state: StageState;
+  readonly system: UnitSystem;
+  readonly send: (event: StageEvent) => void;
+}
+
+/** One guided task: its words, its few live controls, a hint for the asking. The model says when it is done. */
+export function Task<G extends Givens, M extends SimModel<G>>(props: TaskProps<G, M>) {
+  const { sim, tasks, controls, model, state, system, send } = props;
+  const task = tasks[state.task];
+  const top = useRef<HTMLDivElement>(null);
+  // Reading the givens here makes this redraw, and be judged, whenever one of them moves.
+  const givens = controls.map(({ key }) => String(model.givens[key].value)).join('|');
+  const settled = useSettled(task?.done(model) ?? false, `${state.task}|${givens}`);
+  useEffect(() => {
+    if (settled) send({ type: 'task-done' });
+  }, [settled]);
+  useEffect(() => top.current?.focus(), [state.task]);
+  if (!task) return null;
+
+  const done = state.done[state.task] === true;
+  const last = state.task + 1 === tasks.length;
+  return (
+    <div class="sim-stage" ref={top} tabIndex={-1}>
+      <p class="task-words">
+        <strong>
+          Task {state.task + 1} of {tasks.length}.
+        </strong>{' '}
+        {say(task.words, system)}
+      </p>
+      <Controls
+        sim={sim}
+        model={model}
+        controls={controls.filter(({ key }) => task.controls.includes(key))}
+      />
+      <div role="status" class="task-result">
+        {done && (
+          <p>
+            <strong>Done.</strong> {say(task.after, system)}
+          </p>
+        )}
+        {state.hint && !done && <p>{say(task.hint, system)}</p>}
+      </div>
+      <div class="sim-go">
+        {done ? (
+          <button type="button" class="act" onClick={() => send({ type: 'next-task' })}>
+            {last ? 'On to free play' : 'Next task'}
+          </button>
+        ) : (
+          !state.hint && (
+            <button type="button" class="quiet" onClick={() => send({ type: 'hint' })}>
+              Give me a hint
+            </button>
+          )
+        )}
+        <button type="button" class="quiet" onClick={() => model.apply(task.start)}>
+          Start this task over
+        </button>
+      </div>
+    </div>
+  );
+}

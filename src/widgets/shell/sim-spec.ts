@@ -1,0 +1,104 @@
+import type { Signal } from '@preact/signals';
+import type { ChoiceOption } from '../../ui/Choice.tsx';
+import type { Quantity, UnitSystem } from '../../ui/quantity.ts';
+import type { Words } from '../../ui/words.ts';
+import type { Confidence, Stage } from './stages.ts';
+
+/** The values a person may set. Numbers are metric; choices are strings; switches are booleans. */
+export type Givens = Record<string, number | string | boolean>;
+
+/**
+ * What the shell needs of a widget's model: the givens as signals, and two ways to set them.
+ * Everything else the model has (its computed results) only the widget's own functions read.
+ */
+export interface SimModel<G extends Givens> {
+  readonly givens: { readonly [K in keyof G]: Signal<G[K]> };
+  reset(): void;
+  apply(partial: Partial<G>): void;
+}
+
+interface ControlBase<G> {
+  readonly key: keyof G & string;
+  readonly label: string;
+}
+export interface NumberSpec<G> extends ControlBase<G> {
+  readonly kind: 'number';
+  readonly quantity: Quantity;
+  readonly min: number;
+  readonly max: number;
+  readonly step: number;
+  /** Words beside the number, as in "two hairs". */
+  readonly words?: (value: number, system: UnitSystem) => string;
+}
+export interface ChoiceSpec<G> extends ControlBase<G> {
+  readonly kind: 'choice';
+  readonly options: readonly ChoiceOption[];
+  readonly as?: 'radio' | 'select';
+}
+export interface FlagSpec<G> extends ControlBase<G> {
+  readonly kind: 'flag';
+  readonly on: string;
+  readonly off: string;
+}
+export type ControlSpec<G> = NumberSpec<G> | ChoiceSpec<G> | FlagSpec<G>;
+
+export interface PredictOption {
+  readonly id: string;
+  readonly words: Words;
+  /** Why somebody would say this, and what the model says to it. Every option has its own. */
+  readonly why: Words;
+}
+
+export interface PredictSpec<G extends Givens, M extends SimModel<G>> {
+  readonly question: Words;
+  readonly options: readonly PredictOption[];
+  /** The state the run starts from and the state it goes to; numbers are swept, the rest is set at once. */
+  readonly start: Partial<G>;
+  readonly end: Partial<G>;
+  /** What the button says: "Run it hot". */
+  readonly runLabel: string;
+  /** Reads the model after the run: which option came true, and the sentence with its numbers. */
+  readonly outcome: (model: M) => { readonly option: string; readonly words: Words };
+}
+
+export interface TaskSpec<G extends Givens, M extends SimModel<G>> {
+  readonly id: string;
+  readonly words: Words;
+  /** The state it starts from; `done` must be false there. */
+  readonly start: Partial<G>;
+  /** Keys of the controls that are live. The first task has three at most. */
+  readonly controls: readonly (keyof G & string)[];
+  /** Judged from the model's state, never from what was pressed. */
+  readonly done: (model: M) => boolean;
+  readonly hint: Words;
+  /** What was learnt by it, shown once done. */
+  readonly after: Words;
+}
+
+export interface SimSpec<G extends Givens, M extends SimModel<G>> {
+  /** Unique on the page and stable for ever: links carry it. Letters, digits, "-" and "_". */
+  readonly id: string;
+  readonly title: string;
+  /** Raise when a given changes its meaning; older links then open with the usual values. */
+  readonly linkVersion: number;
+  /** In the order of free play: the first three stand open, the rest behind "More controls". */
+  readonly controls: readonly ControlSpec<G>[];
+  readonly predict: PredictSpec<G, M>;
+  readonly tasks: readonly TaskSpec<G, M>[];
+  /** One sentence on the state as it stands; shown under the picture and spoken. */
+  readonly says: (model: M, system: UnitSystem) => string;
+}
+
+/** What the widget's picture is told besides the model. */
+export interface PictureContext {
+  readonly stage: Stage;
+  /** False until the run has ended (or was skipped): then the picture must not show the answer. */
+  readonly revealed: boolean;
+}
+
+export interface Answer {
+  readonly sim: string;
+  readonly prediction: string;
+  readonly confidence: Confidence;
+  readonly right: boolean;
+}

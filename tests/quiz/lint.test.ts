@@ -1,0 +1,123 @@
+import { expect, test } from 'vitest';
+import { keyLongest, lintBank, type LintRules } from '../../src/quiz/lint.ts';
+import type { Question } from '../../src/quiz/schema.ts';
+import { all, number, several, single } from './sample.ts';
+
+const lax: LintRules = {
+  itemsPerObjective: 1,
+  formatsPerObjective: 1,
+  unseenPerLesson: 0,
+  itemsPerLesson: 0,
+};
+const objectives = [{ id: 'a-1', lesson: 'lesson-a' }];
+const faults = (...bank: Question[]) => lintBank(bank, objectives, lax);
+const withOptions = (...options: [text: string, correct: boolean][]): Question =>
+  ({
+    ...single,
+    options: options.map(([text, correct], i) => ({
+      id: `o${i}`,
+      text,
+      correct,
+      why: `Reason number ${i} of its own.`,
+    })),
+  }) as Question;
+
+test('the sample bank is clean', () => {
+  expect(faults(...all)).toEqual([]);
+});
+
+test.each<[string, Question[], RegExp]>([
+  [
+    'no best answer',
+    [withOptions(['One thing', false], ['Two things', false])],
+    /0 are marked correct/,
+  ],
+  [
+    'two best answers',
+    [withOptions(['One thing', true], ['Two things', true])],
+    /2 are marked correct/,
+  ],
+  [
+    'all of several',
+    [
+      {
+        ...several,
+        options:
+          several.kind === 'several' ? several.options.map((o) => ({ ...o, correct: true })) : [],
+      } as Question,
+    ],
+    /3 of 3 are correct/,
+  ],
+  [
+    'negative question',
+    [{ ...single, stem: 'The clutch slips. Which part is not at fault?' }],
+    /in the negative/,
+  ],
+  ['shouted negative', [{ ...single, stem: 'Which is NOT a leak? Choose.' }], /in the negative/],
+  [
+    'catch-all',
+    [withOptions(['One thing', true], ['All of the above', false])],
+    /sums up the others/,
+  ],
+  [
+    'unlike length',
+    [
+      withOptions(
+        ['Oil', false],
+        ['The oil is thinner hot and so it runs through the crack', true],
+      ),
+    ],
+    /unlike length/,
+  ],
+  [
+    'amounts out of order',
+    [withOptions(['{pressure 500}', true], ['{pressure 400}', false])],
+    /smallest first/,
+  ],
+  ['same text twice', [withOptions(['One thing', true], ['one thing', false])], /read the same/],
+  ['id twice', [single, single], /share this id/],
+  ['unknown objective', [{ ...single, objectives: ['b-9'] }], /"b-9" does not exist/],
+  ['unknown look-alike', [{ ...single, lookAlikes: ['nothing'] }], /look-alike concept "nothing"/],
+])('%s is found', (_name, bank, sentence) => {
+  expect(faults(...bank).join('\n')).toMatch(sentence);
+});
+
+test('a complaint may say what does not happen', () => {
+  expect(
+    faults({ ...single, stem: 'The car does not move when hot. What is the first suspect?' }),
+  ).toEqual([]);
+});
+
+test('an objective of another lesson is found', () => {
+  const elsewhere = [...objectives, { id: 'b-1', lesson: 'lesson-b' }];
+  expect(lintBank([single, { ...number, objectives: ['b-1'] }], elsewhere, lax).join('\n')).toMatch(
+    /belongs to the lesson "lesson-b"/,
+  );
+});
+
+const copies = (n: number, at: (i: number) => number, long: boolean): Question[] =>
+  Array.from({ length: n }, (_, i) => {
+    const texts = ['A short one', 'Another one', 'A third one'].map(
+      (text, j): [string, boolean] => [j === at(i) && long ? `${text} longer` : text, j === at(i)],
+    );
+    return { ...withOptions(...texts), id: `q-${i}` };
+  });
+
+test('a key that is the longest too often is found over the bank', () => {
+  expect(keyLongest(copies(9, (i) => i % 3, true)).share).toBe(1);
+  expect(faults(...copies(9, (i) => i % 3, true)).join('\n')).toMatch(
+    /longest in 100 % of items; chance is 33 %/,
+  );
+});
+
+test('a key that sits at one position is found, an even spread is not', () => {
+  expect(faults(...copies(12, () => 1, false)).join('\n')).toMatch(/positions 0, 12, 0/);
+  expect(faults(...copies(12, (i) => i % 3, false)).join('\n')).not.toMatch(/positions/);
+});
+
+test('coverage: items and formats per objective, unseen settings per lesson', () => {
+  const text = lintBank([single, { ...single, id: 'q-2' }], objectives).join('\n');
+  expect(text).toContain('a-1: has 2 items and needs 3.');
+  expect(text).toContain('a-1: is asked in 1 format(s) and needs 2.');
+  expect(text).toContain('lesson-a: has 0 questions in an unseen setting and needs 2.');
+});

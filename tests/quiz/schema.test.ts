@@ -1,0 +1,74 @@
+import { expect, test } from 'vitest';
+import { parseQuestions } from '../../src/quiz/schema.ts';
+import { all, number, single } from './sample.ts';
+
+const fault = (raw: unknown): string => {
+  try {
+    parseQuestions(raw, 'x.json');
+  } catch (error) {
+    return (error as Error).message;
+  }
+  return 'accepted';
+};
+
+test('good questions pass unchanged', () => {
+  expect(parseQuestions(all, 'x.json')).toEqual(all);
+});
+
+test('an unknown key is refused by name, with what is allowed, file and question', () => {
+  const message = fault([{ ...single, objetives: ['a-1'] }]);
+  expect(message).toContain('x.json, question "q-single"');
+  expect(message).toContain('does not know "objetives"');
+  expect(message).toContain('objectives');
+});
+
+test('an unknown key deep inside is refused too', () => {
+  const options = [
+    { id: 'one', text: 'The thing', correct: true, why: 'Because it is so.', hint: 'x' },
+    { id: 'two', text: 'A thing', correct: false, why: 'Because it is not.' },
+  ];
+  expect(fault([{ ...single, options }])).toContain('at options.0: An option does not know "hint"');
+});
+
+test('every option has an explanation of its own', () => {
+  const options = [
+    { id: 'one', text: 'The thing', correct: true },
+    { id: 'two', text: 'A thing', correct: false, why: 'Because it is not.' },
+  ];
+  expect(fault([{ ...single, options }])).toContain(
+    'The explanation ("why") of an option is missing',
+  );
+});
+
+test('every fault of a file is listed at once', () => {
+  const message = fault([
+    { ...single, level: 'hard' },
+    { ...number, number: { ...('number' in number ? number.number : {}), tolerance: {} } },
+  ]);
+  expect(message.split('\n')).toHaveLength(2);
+  expect(message).toContain('The level is "recall", "apply" or "diagnose".');
+  expect(message).toContain('The tolerance needs');
+});
+
+test('wrong kind, wrong quantity, no list: each a sentence', () => {
+  expect(fault([{ ...single, kind: 'essay' }])).toContain('The kind of a question is');
+  expect(
+    fault([
+      { ...number, number: { ...('number' in number ? number.number : {}), quantity: 'mass' } },
+    ]),
+  ).toContain('"mass" is no quantity. Choose one of: pressure');
+  expect(fault({ questions: [] })).toContain('list of questions in square brackets');
+});
+
+test('no message is zod talking to programmers', () => {
+  for (const raw of [
+    [null],
+    ['text'],
+    [{}],
+    [{ kind: 'single' }],
+    [{ kind: 'number', number: 3 }],
+  ]) {
+    const message = fault(raw);
+    expect(message).not.toMatch(/Invalid input|expected string, received/);
+  }
+});

@@ -1,0 +1,298 @@
+"""Twelve engagements in time (model.md 6-8), solved with scipy.integrate.solve_ivp (Radau, rtol 1e-8).
+
+Written from model.md alone; every reading of it that the paper leaves open is a numbered sentence in README.md and
+is referred to here as [n]. Run: python3 tests/truth/engagement.py   (needs numpy, scipy; rewrites engagement.json)
+  --check   also solves with LSODA at 1e-10 and with a sharper and a blunter stick-slip, and prints the differences
+"""
+import json
+import math
+import os
+import sys
+
+import numpy as np
+from scipy.integrate import solve_ivp
+from scipy.optimize import brentq
+
+from rival import Hole, Plant
+
+RPM = 30 / math.pi
+K_CONV, TR0 = 170.0, 2.0
+JE, JT, IDLE = 0.18, 0.035, 700.0
+RATIO = {"drive": 4.0, "reverse": 3.4}
+CIRCUIT = {"drive": "forward", "reverse": "reverse"}
+CODE = {"drive": "P0731", "reverse": "P0736"}
+FINAL, WHEEL, MASS, DRAG = 3.5, 0.35, 2000.0, 150.0
+COMPLIANCE = 4e-12
+T_SELECT, T_BRAKE, T_END = 0.5, 3.0, 7.0
+STEP = 0.01
+CHECK_AFTER, CHECK_RPM = 1.5, 100.0
+RATIO_RPM, RATIO_SHARE, RATIO_TIME, RAISE = 80.0, 0.03, 0.3, 1.3
+MOVING_RPM, THROTTLE_ON = 20.0, 0.02
+PARK_BELOW = 5 / 3.6
+ENGAGED_RPM = 30.0
+
+
+def throttle(t):
+    return min(max(0.2 * (t - T_BRAKE), 0.0), 0.6)
+
+
+def engine_torque(n, u):
+    idle = min(max(20 + (IDLE - n), 0.0), 80.0)
+    full = 180.0 * min(max((6500 - n) / 1500, 0.0), 1.0)
+    return (1 - u) * idle + u * full - 8
+
+
+def converter(we, wt):
+    s = wt / we
+    if s > 1:
+        return 0.0, 1.0
+    s = max(s, 0.0)
+    return (we * RPM / K_CONV) ** 2 * (1 - s**5), max(1.0, TR0 - (TR0 - 1) * s / 0.86)
+
+
+class Run:
+    def __init__(self, req, stick=2.0, method="Radau", rtol=1e-8):
+        self.req, self.stick, self.method, self.rtol = req, stick, method, rtol
+        self.range = req["range"]
+        self.circuit = CIRCUIT[self.range]
+        self.ratio = RATIO[self.range]
+        self.p = Plant(req["fluid"], req["temperature_C"], req.get("faults", {}), [self.circuit])
+        self.exhaust = Hole(self.p.fluid, self.p.feed_area_healthy)
+        self.ps = self.p.SPRING / self.p.CLUTCH_A
+        self.selected = self.vented = self.raised = False
+        self.held = True
+        self.calls = 0
+
+    # --- hydraulics
+    def pressure(self, V):
+        Vs, ps = self.p.stroke, self.ps
+        if V <= 0.05 * Vs:
+            return 0.8 * ps * max(V, 0.0) / (0.05 * Vs)
+        if V <= Vs:
+            return 0.8 * ps + 0.2 * ps * (V - 0.05 * Vs) / (0.95 * Vs)
+        return ps + (V - Vs) / COMPLIANCE
+
+    def commands(self, tp):
+        """(line, clutch) in Pa [3][4][5]"""
+        if not self.selected or self.vented:
+            return 500e3 * self.p.line_factor, 0.0
+        needed = (TR0 * tp / (0.13 * self.p.N * self.p.RM) + self.p.SPRING) / self.p.CLUTCH_A
+        pcmd = min(max(1.5 * needed, 250e3), 1200e3)
+        line = max(500e3, pcmd + 200e3)
+        k = RAISE if self.raised else 1.0
+        return k * line * self.p.line_factor, k * pcmd
+
+    def line(self, we, pc, cmd, pcmd):
+        rev_s = we / (2 * math.pi)
+        feeding = self.selected and not self.vented
+        feed = lambda pl: self.p.feed_flow(pl, pc, pcmd) if feeding else 0.0
+        f = lambda pl: self.p.pump(rev_s, pl) - self.p.line_leak(pl) - feed(pl)
+        pl = cmd if f(cmd) >= 0 else brentq(f, 0.0, cmd, xtol=1e-7, rtol=1e-14)
+        return pl, feed(pl)
+
+    def rhs(self, t, y):
+        self.calls += 1
+        we, wt, V, v = y
+        tp, tr = converter(we, wt)
+        pc = self.pressure(V)
+        cmd, pcmd = self.commands(tp)
+        _, feed = self.line(we, pc, cmd, pcmd)
+        out = self.p.clutch_leak(self.circuit, pc) + (self.exhaust.flow(pc) if self.vented else 0.0)
+        tc = self.p.holds(pc) * math.tanh(self.slip(y) / self.stick)
+        force = tc * self.ratio * FINAL / WHEEL - DRAG
+        a = 0.0 if self.held or (v <= 0 and force < 0) else force / MASS
+        return [(engine_torque(we * RPM, throttle(t)) - tp) / JE, (tr * tp - tc) / JT, feed - out, a]
+
+    def slip(self, y):
+        return y[1] - self.ratio * y[3] * FINAL / WHEEL
+
+    # --- controller, on the exact state, every 10 ms
+    def control(self, t, y):
+        """Returns True when something the equations see has changed."""
+        c = self.ctl
+        slip, turbine, output = abs(self.slip(y)) * RPM, y[1] * RPM, y[3] * FINAL / WHEEL * RPM
+        if not self.selected or self.vented:
+            if self.vented and self.req["rangeSelection"] == "electronic" and not c["parked"] and y[3] < PARK_BELOW:
+                return self.park(t)
+            return False
+        if not c["checked"] and t >= T_SELECT + CHECK_AFTER - 1e-9:
+            c["checked"] = True
+            if slip > CHECK_RPM:
+                self.log(t, "engagement not finished")
+        active = output > MOVING_RPM or throttle(t) >= THROTTLE_ON - 1e-9
+        if not (active and slip > max(RATIO_RPM, RATIO_SHARE * turbine)):
+            c["since"] = None
+            return False
+        if c["since"] is None:
+            c["since"] = t
+        if t - c["since"] < RATIO_TIME - 1e-9:
+            return False
+        c["since"] = t
+        if not self.raised:
+            self.raised = True
+            self.log(t, "pressure raised")
+            return True
+        self.log(t, "code stored", CODE[self.range])
+        self.log(t, "clutch vented")
+        self.raised, self.vented = False, True
+        if self.req["rangeSelection"] == "electronic":
+            if y[3] < PARK_BELOW:
+                self.park(t)
+            else:
+                self.log(t, "Neutral")
+        else:
+            self.log(t, "Neutral")
+        return True
+
+    def park(self, t):
+        self.ctl["parked"] = self.held = True
+        self.log(t, "Park commanded")
+        return True
+
+    def log(self, t, event, code=None):
+        self.events.append({"time_s": t, "event": event, **({"code": code} if code else {})})
+
+    # --- march
+    def solve(self):
+        self.events, self.ctl = [], {"checked": False, "since": None, "parked": False}
+        w0 = 712 / RPM  # [1]
+        y, t = np.array([w0, w0, 0.0, 0.0]), 0.0
+        rows, self.marks = [], {}
+        n = round(T_END / STEP)
+        k = 0  # next sample to record
+        Vs = self.p.stroke
+        kink = [lambda t, y: y[2] - 0.05 * Vs, lambda t, y: y[2] - Vs, lambda t, y: y[3] if not self.held else 1.0]
+        for e in kink:
+            e.terminal = True
+        kink[2].direction = -1
+        last = None
+        while t < T_END - 1e-12:
+            stop = next(x for x in (T_SELECT, T_BRAKE, 3.0 + 3.0, T_END) if x > t + 1e-12)
+            # a step must not begin on the very kink that ended the last one
+            use = [e for e in kink if e is not last]
+            s = solve_ivp(self.rhs, (t, stop), y, method=self.method, rtol=self.rtol, dense_output=True, events=use,
+                          atol=[1e-7, 1e-7, 1e-15, 1e-9], max_step=0.02)
+            assert s.success, s.message
+            end = s.t[-1]
+            if last is not None and end - t > 1e-4:
+                last = None  # far enough: watch that kink again (below we cut here only if it was crossed)
+            cut = None
+            while k <= n and k * STEP <= end + 1e-10:
+                tk = k * STEP
+                yk = s.sol(min(tk, end))
+                rows.append(self.sample(tk, yk))
+                k += 1
+                self.note(tk, yk)
+                if self.control(tk, yk):
+                    cut = tk, yk.copy()
+                    break
+            self.locate(s, t, cut[0] if cut else end)
+            if cut:
+                t, y = cut
+                last = None
+            else:
+                t, y = end, s.y[:, -1].copy()
+                hit = [e for e, te in zip(use, s.t_events) if len(te) and abs(te[-1] - end) < 1e-12]
+                last = hit[0] if s.status == 1 and hit else None
+                if last is kink[2]:
+                    y[3] = 0.0
+            if self.held and t > T_BRAKE:
+                y[3] = 0.0  # Park pawl [14]
+            if abs(t - T_SELECT) < 1e-9 and not self.selected:
+                self.selected = True
+                self.log(t, "range selected")
+            if abs(t - T_BRAKE) < 1e-9 and self.held and not self.ctl["parked"]:
+                self.held = False
+                self.log(t, "brake released")
+        self.rows = np.array(rows)
+        return self
+
+    def note(self, t, y):
+        if self.selected and abs(t - 2.0) < 1e-9:
+            self.marks["slipAtCheck_rpm"] = abs(self.slip(y)) * RPM
+
+    def locate(self, s, t0, t1):
+        """First passages, by root finding on the dense output."""
+        if not self.selected or t1 <= t0:
+            return
+        wanted = {
+            "clutchFull_s": lambda y: y[2] - self.p.stroke,
+            "turbineBelow50_s": lambda y: 50 / RPM - y[1],
+            "engaged_s": lambda y: np.minimum(ENGAGED_RPM / RPM - abs(self.slip(y)), y[2] - self.p.stroke),
+        }
+        grid = np.linspace(t0, t1, max(3, int((t1 - t0) / 0.001)))
+        states = s.sol(grid)
+        for key, f in wanted.items():
+            if key in self.marks or self.vented:
+                continue
+            values = f(states)
+            for a, b, fa, fb in zip(grid, grid[1:], values, values[1:]):
+                if fb > 0:
+                    self.marks[key] = a if fa >= 0 else brentq(lambda x: f(s.sol(x)), a, b, xtol=1e-9)
+                    break
+
+    def sample(self, t, y):
+        we, wt, V, v = y
+        pc = self.pressure(V)
+        cmd, pcmd = self.commands(converter(we, wt)[0])
+        pl, _ = self.line(we, pc, cmd, pcmd)
+        return [we * RPM, wt * RPM, v * FINAL / WHEEL * RPM, pc / 1e3, pl / 1e3]
+
+
+def request(temp, rng, selection, **faults):
+    return {"kind": "engagement", "fluid": "low-viscosity", "temperature_C": temp, "rangeSelection": selection, "range": rng,
+            **({"faults": faults} if faults else {})}
+
+
+SCENARIOS = {
+    "cold healthy": request(20, "drive", "electronic"),
+    "hot healthy": request(100, "drive", "electronic"),
+    "hot healthy, reverse": request(100, "reverse", "mechanical"),
+    "cold crack 0.25 mm": request(20, "drive", "electronic", transferSeal=0.625),
+    "hot crack 0.25 mm": request(100, "drive", "electronic", transferSeal=0.625),
+    "hot crack 0.25 mm, mechanical": request(100, "drive", "mechanical", transferSeal=0.625),
+    "hot crack 0.16 mm": request(100, "drive", "electronic", transferSeal=0.4),
+    "cold crack 0.40 mm, reverse": request(20, "reverse", "electronic", transferSeal=1),
+    "hot crack 0.40 mm, reverse": request(100, "reverse", "mechanical", transferSeal=1),
+    "hot pump wear": request(100, "drive", "mechanical", pumpWear=0.8),
+    "cold feed restriction, reverse": request(20, "reverse", "mechanical", feedRestriction=0.9),
+    "hot friction wear": request(100, "drive", "electronic", frictionWear=0.9),
+}
+SERIES = ["engine_rpm", "turbine_rpm", "output_rpm", "clutch_kPa", "line_kPa"]
+
+
+def six(x):
+    return float(f"{x:.6g}")
+
+
+def frozen(name, req, run):
+    marks = {k: six(run.marks[k]) if k in run.marks else None
+             for k in ("clutchFull_s", "turbineBelow50_s", "engaged_s", "slipAtCheck_rpm")}
+    return {"name": name, "request": req, "step_s": STEP, **{k: [six(v) for v in run.rows[:, i]] for i, k in enumerate(SERIES)},
+            "events": [{**e, "time_s": round(e["time_s"], 6)} for e in run.events], **marks}
+
+
+def main():
+    check, out = "--check" in sys.argv, []
+    for name, req in SCENARIOS.items():
+        r = Run(req).solve()
+        out.append(frozen(name, req, r))
+        m = out[-1]
+        print(f"{name:32s} calls {r.calls:6d} full {m['clutchFull_s']} below50 {m['turbineBelow50_s']} engaged {m['engaged_s']}"
+              f" slip@2.0 {m['slipAtCheck_rpm']:.1f} rpm |", "; ".join(f"{e['time_s']:.2f} {e['event']}{' ' + e['code'] if 'code' in e else ''}" for e in r.events))
+        print(" " * 33 + "t: engine turbine output clutch line |", " | ".join(f"{t}: " + " ".join(f"{x:.4g}" for x in r.rows[round(t / STEP)]) for t in (1.5, 2.9, 3.6, 5, 7)), flush=True)
+        if check:
+            for label, kw in (("LSODA 1e-10", dict(method="LSODA", rtol=1e-10)), ("tanh dw/0.5", dict(stick=0.5)), ("tanh dw/4", dict(stick=4.0))):
+                q = Run(req, **kw).solve()
+                d = np.abs(q.rows - r.rows)
+                peak = np.max(np.abs(r.rows), axis=0)
+                print("    ", label, "max diff rpm,rpm,rpm,kPa,kPa", " ".join(f"{x:.3g}" for x in d.max(axis=0)),
+                      "| share of peak", " ".join(f"{x:.2g}" for x in (d.max(axis=0) / np.maximum(peak, 1e-9))[:3]),
+                      "| engaged", q.marks.get("engaged_s"), "| events same", [(e["event"]) for e in q.events] == [e["event"] for e in r.events],
+                      "dt", max(abs(a["time_s"] - b["time_s"]) for a, b in zip(q.events, r.events)), flush=True)
+    with open(os.path.join(os.path.dirname(os.path.abspath(__file__)), "engagement.json"), "w") as f:
+        f.write("[\n" + ",\n".join(json.dumps(c, separators=(",", ":")) for c in out) + "\n]\n")
+
+
+if __name__ == "__main__":
+    main()
