@@ -64,7 +64,8 @@ export const folders = [
   },
   {
     name: 'widgets-join',
-    comment: 'Widgets are the one place where physics and pictures meet; they know no page or lesson.',
+    comment:
+      'Widgets are the one place where physics and pictures meet; they know no page or lesson.',
     from: 'src/widgets',
     mayReach: [
       'src/engine',
@@ -165,6 +166,8 @@ export default {
     // astro/zod and its like are named in the package's own list of exports.
     enhancedResolveOptions: {
       exportsFields: ['exports'],
-      conditionNames: ['import', 'node', 'default', 'types'], extensions: ['.ts', '.tsx', '.mjs', '.js', '.json'] },
+      conditionNames: ['import', 'node', 'default', 'types'],
+      extensions: ['.ts', '.tsx', '.mjs', '.js', '.json'],
+    },
   },
 };

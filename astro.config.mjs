@@ -15,7 +15,9 @@ const bootHash = /** @type {const} */ (
 
 export default defineConfig({
   // The tests of the lesson form build a site of their own beside this one.
-  ...(process.env.CONTENT_DIR === undefined ? {} : { cacheDir: `${process.env.CONTENT_DIR}/.cache` }),
+  ...(process.env.CONTENT_DIR === undefined
+    ? {}
+    : { cacheDir: `${process.env.CONTENT_DIR}-cache` }),
   output: 'static',
   trailingSlash: 'always',
   devToolbar: { enabled: false },

@@ -51,9 +51,14 @@ export default defineConfig(
             message: `Pure code does not know ${name}: pass what it needs as an argument.`,
           }),
         ),
-        ...['localStorage', 'sessionStorage', 'indexedDB', 'setTimeout', 'setInterval', 'process'].map(
-          (name) => ({ name, message: `Pure code does not know ${name}.` }),
-        ),
+        ...[
+          'localStorage',
+          'sessionStorage',
+          'indexedDB',
+          'setTimeout',
+          'setInterval',
+          'process',
+        ].map((name) => ({ name, message: `Pure code does not know ${name}.` })),
       ],
       'no-restricted-properties': [
         'error',
@@ -69,7 +74,8 @@ export default defineConfig(
         'error',
         {
           selector: "BinaryExpression[operator='**'], AssignmentExpression[operator='**=']",
-          message: 'A power in a widget is physics in the wrong place: put the formula in src/engine.',
+          message:
+            'A power in a widget is physics in the wrong place: put the formula in src/engine.',
         },
       ],
       'no-restricted-properties': [

@@ -1,7 +1,10 @@
 import { defineConfig } from '@playwright/test';
 import { findChromium } from './src/build/chromium.mjs';
 
-const port = Number(process.env['E2E_PORT'] ?? 4399);
+// Kept in the environment, because each worker reads this file anew; by process id, so that two
+// checkouts on one machine do not meet.
+process.env['E2E_PORT'] ??= String(20_000 + (process.pid % 20_000));
+const port = Number(process.env['E2E_PORT']);
 const executablePath = findChromium();
 
 export default defineConfig({

@@ -27,12 +27,19 @@ function run(command, args, { env = {}, allowFailure = false } = {}) {
   const result = spawnSync(command, args, {
     cwd: root,
     stdio: ['ignore', 'inherit', 'inherit'],
-    env: { ...process.env, PATH: [bin, outside].join(delimiter), ASTRO_TELEMETRY_DISABLED: '1', ...env },
+    env: {
+      ...process.env,
+      PATH: [bin, outside].join(delimiter),
+      ASTRO_TELEMETRY_DISABLED: '1',
+      ...env,
+    },
     shell: onWindows,
   });
   if (result.error !== undefined) fail(`Could not run ${command}: ${result.error.message}`);
   if (result.status !== 0 && !allowFailure) {
-    fail(`Stopped: "${[command, ...args].join(' ')}" failed (exit ${result.status ?? result.signal}).`);
+    fail(
+      `Stopped: "${[command, ...args].join(' ')}" failed (exit ${result.status ?? result.signal}).`,
+    );
   }
   return result.status === 0;
 }
@@ -64,7 +71,7 @@ function install() {
   if (why === undefined) return;
   console.log(`Installing packages (${why}). This takes about a minute.`);
   // From outside node_modules, because npm ci deletes that folder under whatever runs in it.
-  run('npm', ['ci', '--no-audit', '--no-fund'], { env: { PATH: outside } });
+  run('npm', ['ci', '--no-audit', '--no-fund', '--loglevel=error'], { env: { PATH: outside } });
   const still = staleBecause();
   if (still !== undefined) {
     fail(
@@ -114,7 +121,9 @@ function test() {
     run('npm', ['run', '--silent', script]);
     console.log(`   ${((Date.now() - stepBegan) / 1000).toFixed(0)} s`);
   }
-  console.log(`\nAll ${steps.length} steps passed in ${((Date.now() - began) / 1000).toFixed(0)} s.`);
+  console.log(
+    `\nAll ${steps.length} steps passed in ${((Date.now() - began) / 1000).toFixed(0)} s.`,
+  );
 }
 
 function start() {

@@ -5,7 +5,10 @@ export function brokenOutline({ address, html }: BuiltPage): string[] {
   const main = html.match(/<main\b[^]*<\/main>/)?.[0] ?? '';
   const headings = Array.from(main.matchAll(/<h([1-6])\b[^>]*>([^]*?)<\/h\1>/g), (match) => ({
     level: Number(match[1]),
-    text: (match[2] ?? '').replace(/<[^>]+>/g, '').replace(/\s+/g, ' ').trim(),
+    text: (match[2] ?? '')
+      .replace(/<[^>]+>/g, '')
+      .replace(/\s+/g, ' ')
+      .trim(),
   }));
   const wrong: string[] = [];
   const firsts = headings.filter(({ level }) => level === 1).length;

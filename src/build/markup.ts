@@ -4,6 +4,10 @@ import type { BuiltPage } from './pages.ts';
 export function forbiddenMarkup({ address, html }: BuiltPage): string[] {
   const tags = html.match(/<[a-z][^>]*>/g) ?? [];
   const found: string[] = [];
+  // rehype-katex prints a formula it cannot read in place of failing.
+  for (const [, why = ''] of html.matchAll(/class="katex-error"[^>]*?title="([^"]*)"/g)) {
+    found.push(`${address}: a formula cannot be read. ${why}`);
+  }
   for (const tag of tags) {
     if (/\sstyle=/.test(tag)) {
       found.push(`${address}: the content security policy ignores the style attribute of ${tag}`);
@@ -11,13 +15,18 @@ export function forbiddenMarkup({ address, html }: BuiltPage): string[] {
     if (/\son[a-z]+=/.test(tag)) {
       found.push(`${address}: the content security policy blocks the handler in ${tag}`);
     }
-    if (/^<(script|link|img|iframe|source|video|audio)\b/.test(tag) && /(src|href)="(https?:)?\/\//.test(tag)) {
+    if (
+      /^<(script|link|img|iframe|source|video|audio)\b/.test(tag) &&
+      /(src|href)="(https?:)?\/\//.test(tag)
+    ) {
       found.push(`${address}: nothing may be loaded from elsewhere, but there is ${tag}`);
     }
   }
   if (!html.includes('http-equiv="content-security-policy"')) {
     found.push(`${address} has no content security policy.`);
-  } else if (/unsafe-(inline|eval|hashes)/.test(html.match(/content-security-policy"[^>]*>/)?.[0] ?? '')) {
+  } else if (
+    /unsafe-(inline|eval|hashes)/.test(html.match(/content-security-policy"[^>]*>/)?.[0] ?? '')
+  ) {
     found.push(`${address}: the content security policy has an unsafe- word in it.`);
   }
   return found;

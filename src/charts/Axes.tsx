@@ -16,10 +16,20 @@ interface AxesProps {
   /** Where the x ticks stand; below the state strips where there are any. */
   readonly foot?: number;
   readonly grid?: boolean;
+  /** Where the x title ends: the picture's right edge, beyond the plot, keeps it clear of the table's handle. */
+  readonly titleEnd?: number;
 }
 
 /** Ticks, grid and the two titles. The y title lies flat above the axis: nobody turns their head. */
-export function Axes({ x, y, frame, em, foot = frame.bottom, grid = true }: AxesProps) {
+export function Axes({
+  x,
+  y,
+  frame,
+  em,
+  foot = frame.bottom,
+  grid = true,
+  titleEnd = frame.right,
+}: AxesProps) {
   return (
     <g class="axes">
       {y.ticks.map(({ place, text }) => (
@@ -47,7 +57,7 @@ export function Axes({ x, y, frame, em, foot = frame.bottom, grid = true }: Axes
       <text class="axis-title" x="0" y={round(em)}>
         {y.title}
       </text>
-      <text class="axis-title" text-anchor="end" x={round(frame.right)} y={round(foot + em * 2.6)}>
+      <text class="axis-title" text-anchor="end" x={round(titleEnd)} y={round(foot + em * 2.6)}>
         {x.title}
       </text>
     </g>

@@ -8,7 +8,7 @@ import { round } from './path.ts';
 import { placeLabels } from './place-labels.ts';
 import { LINE_HEIGHT, TextLines } from './TextLines.tsx';
 import { useSize } from './use-size.ts';
-import { textWidth, wrap } from './wrap.ts';
+import { wrap } from './wrap.ts';
 
 export interface BudgetPart {
   readonly id: string;
@@ -46,13 +46,10 @@ export function BudgetBars(budget: BudgetBarsProps) {
   const size = useSize(box);
   const system = useUnits();
   const { width, height: tall, em } = size;
-  const top = em * 0.8;
+  const top = em * 2;
   const bottom = tall - em * 0.8;
-  const column = Math.min(em * 7, width * 0.18);
-  const supplyWords = `${supply.label} ${format(supply.value, quantity, system)}`;
-  const supplyLines = wrap(supplyWords, Math.max(em * 5, width * 0.2), em);
-  const supplyRoom = Math.max(...supplyLines.map((line) => textWidth(line, em))) + em * 0.8;
-  const first = supplyRoom;
+  const column = Math.min(em * 8, width * 0.2);
+  const first = em * 0.4;
   const second = first + column + em * 0.7;
   const labels = second + column + em * 1.6;
   const rise = (value: number): number =>
@@ -72,7 +69,7 @@ export function BudgetBars(budget: BudgetBarsProps) {
       at: block.top + block.height / 2,
       height: (texts[i]?.length ?? 1) * em * LINE_HEIGHT + em * 0.2,
     })),
-    0,
+    em * 1.4,
     tall,
   );
   const missing = shortfall(supply.value, parts);
@@ -109,14 +106,10 @@ export function BudgetBars(budget: BudgetBarsProps) {
         height={round(rise(supply.value))}
       />
       <TextLines
-        lines={supplyLines}
-        x={first - em * 0.6}
-        y={Math.min(
-          bottom - (supplyLines.length * em * LINE_HEIGHT) / 2,
-          bottom - rise(supply.value) / 2,
-        )}
+        lines={[`${supply.label} ${format(supply.value, quantity, system)}`]}
+        x={first}
+        y={bottom - rise(supply.value) - em * 0.8}
         em={em}
-        anchor="end"
       />
       <path
         class="axis"

@@ -11,6 +11,8 @@ export interface ChartFigureProps {
   readonly size: Size;
   readonly tables: readonly DataTableProps[];
   readonly height?: ChartHeight | undefined;
+  /** The lower left corner is empty (beside the x title), so the table's handle may stand in it. */
+  readonly corner?: boolean;
   /** Lies over the picture: the cursor. */
   readonly pad?: ComponentChildren;
   readonly children: ComponentChildren;
@@ -22,9 +24,21 @@ export type ChartHeight = 'short' | 'normal' | 'tall';
 
 /** What every picture has: a name, a sentence, the drawing, and the numbers behind it. */
 export function ChartFigure(props: ChartFigureProps) {
-  const { id, name, takeaway, box, size, tables, height = 'normal', pad, children, below } = props;
+  const {
+    id,
+    name,
+    takeaway,
+    box,
+    size,
+    tables,
+    height = 'normal',
+    corner = false,
+    pad,
+    children,
+    below,
+  } = props;
   return (
-    <figure class="chart" id={id}>
+    <figure class={corner && !below ? 'chart chart-corner' : 'chart'} id={id}>
       <figcaption>
         <span class="chart-name" id={`${id}-name`}>
           {name}

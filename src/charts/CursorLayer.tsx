@@ -1,7 +1,7 @@
 import { format, type UnitSystem } from '../ui/quantity.ts';
 import type { LineChartProps } from './line-data.ts';
 import type { LineLayout } from './line-layout.ts';
-import { nearestIndex, round } from './path.ts';
+import { known, nearestIndex, round } from './path.ts';
 import { placeLabels } from './place-labels.ts';
 import { LINE_HEIGHT, TextLines } from './TextLines.tsx';
 import { textWidth } from './wrap.ts';
@@ -21,7 +21,7 @@ export function CursorLayer({ chart, layout, at, em, system }: CursorLayerProps)
   const across = x.place(chart.x[i] ?? 0);
   const points = chart.series.flatMap((series) => {
     const value = series.y[i];
-    if (value == null || !Number.isFinite(value)) return [];
+    if (!known(value)) return [];
     const place = Math.min(frame.bottom, Math.max(frame.top, y.place(value)));
     return [
       {
@@ -75,8 +75,7 @@ export function cursorWords(chart: LineChartProps, i: number, system: UnitSystem
   const at = chart.x[i] ?? 0;
   const values = chart.series.map(({ label, y }) => {
     const value = y[i];
-    const known = value != null && Number.isFinite(value);
-    return `${label} ${known ? format(value, chart.yAxis.quantity, system) : 'no value'}`;
+    return `${label} ${known(value) ? format(value, chart.yAxis.quantity, system) : 'no value'}`;
   });
   const states = (chart.strips ?? []).flatMap(({ label, states: all }) => {
     const state = all.find(({ from, to }) => at >= from && at < to);

@@ -1,47 +1,18 @@
 import { useRef, useState } from 'preact/hooks';
-import type { DataTableProps } from '../ui/DataTable.tsx';
 import { LiveText } from '../ui/LiveText.tsx';
-import { format, formatNumber } from '../ui/quantity.ts';
+import { format } from '../ui/quantity.ts';
 import { useUnits } from '../ui/use-units.ts';
-import { say, type Words } from '../ui/words.ts';
+import { say } from '../ui/words.ts';
 import { Axes, type Frame } from './Axes.tsx';
-import { placeAxis, widestTick, type Axis } from './axis.ts';
-import { ChartFigure, type ChartHeight } from './ChartFigure.tsx';
-import { cellEdges, deepestCell, runsOf, type Cells } from './grid.ts';
+import { placeAxis, widestTick } from './axis.ts';
+import { ChartFigure } from './ChartFigure.tsx';
+import { cellEdges, deepestCell, runsOf } from './grid.ts';
 import { hatchFill, Hatches } from './Hatches.tsx';
+import { mapTable, placeNow, type HeatMapProps } from './map-layout.ts';
 import { linePath, nearestIndex, round } from './path.ts';
-import { leastCovered } from './place-boxes.ts';
-import { LINE_HEIGHT, TextLines } from './TextLines.tsx';
+import { TextLines } from './TextLines.tsx';
 import { useSize } from './use-size.ts';
-import { EM_PER_CHARACTER, textWidth, wrap } from './wrap.ts';
-
-export interface MapCategory {
-  readonly id: string;
-  /** Written on the area and spoken by the cursor: "holds". */
-  readonly label: string;
-  readonly fill: 'filled' | 'hatched' | 'plain';
-}
-
-export interface HeatMapProps {
-  readonly id: string;
-  readonly name: string;
-  readonly takeaway: Words;
-  readonly xAxis: Axis;
-  readonly yAxis: Axis;
-  /** Middles of the cells, rising, metric. */
-  readonly x: readonly number[];
-  readonly y: readonly number[];
-  /** A category id for each cell, `cells[row of y][column of x]`. */
-  readonly cells: Cells;
-  readonly categories: readonly MapCategory[];
-  /** The exact edge between two categories, drawn over the cells. */
-  readonly contour?: readonly (readonly [x: number, y: number])[];
-  /** Where the controls stand. */
-  readonly now?: { readonly x: number; readonly y: number; readonly words: Words };
-  /** Enter or a tap on a cell; without it the map is only read. */
-  readonly onPick?: (x: number, y: number) => void;
-  readonly height?: ChartHeight;
-}
+import { EM_PER_CHARACTER, textWidth } from './wrap.ts';
 
 interface Cell {
   readonly row: number;
@@ -128,9 +99,7 @@ export function HeatMap(map: HeatMapProps) {
     }
   };
 
-  const nowText = now
-    ? placeNow(say(now.words, system), x.place(now.x), y.place(now.y), frame, em)
-    : null;
+  const nowText = now ? placeNow(map, say(now.words, system), x.place, y.place, frame, em) : null;
   return (
     <ChartFigure
       id={id}
@@ -140,6 +109,7 @@ export function HeatMap(map: HeatMapProps) {
       size={size}
       tables={[mapTable(map, system)]}
       height={map.height}
+      corner
       pad={
         <>
           <div
@@ -191,7 +161,7 @@ export function HeatMap(map: HeatMapProps) {
           )}
         />
       )}
-      {categories.map(({ id: category, label }) => {
+      {categories.map(({ id: category, label, fill }) => {
         const cell = deepestCell(cells, category);
         if (!cell) return null;
         const half = textWidth(label, em * 1.2) / 2;
@@ -207,7 +177,7 @@ export function HeatMap(map: HeatMapProps) {
             )}
             em={em}
             anchor="middle"
-            kind="cell-name"
+            kind={`cell-name ${fill}`}
           />
         );
       })}
@@ -243,45 +213,4 @@ export function HeatMap(map: HeatMapProps) {
       )}
     </ChartFigure>
   );
-}
-
-function placeNow(words: string, px: number, py: number, frame: Frame, em: number) {
-  const lines = wrap(words, em * 12, em);
-  const width = Math.max(...lines.map((line) => textWidth(line, em)));
-  const height = lines.length * em * LINE_HEIGHT;
-  const away = em * 0.9;
-  const candidates = [py - height / 2, py - away - height, py + away].flatMap((top) =>
-    [px + away, px - away - width].map((left) => ({ x: left, y: top, width, height })),
-  );
-  const plot = {
-    x: frame.left,
-    y: frame.top,
-    width: frame.right - frame.left,
-    height: frame.bottom - frame.top,
-  };
-  const best = candidates[leastCovered(candidates, [], plot)] ?? plot;
-  return { lines, x: best.x, y: best.y + height / 2 };
-}
-
-/** For each column of the map, where each category begins: what a reader takes from it. */
-function mapTable(map: HeatMapProps, system: 'si' | 'us'): DataTableProps {
-  const { name, x, y, xAxis, yAxis, cells, categories } = map;
-  const unit = yAxis.quantity[system].unit;
-  return {
-    caption: `${name}. ${yAxis.label}${unit === '' ? '' : ` in ${unit}`} for each state.`,
-    columns: [
-      { label: xAxis.label, quantity: xAxis.quantity, values: x },
-      ...categories.map(({ id, label }) => ({
-        label,
-        words: x.map((_, column) => {
-          const rows = y.flatMap((value, row) => (cells[row]?.[column] === id ? [value] : []));
-          const [low] = rows;
-          const high = rows.at(-1);
-          if (low === undefined || high === undefined) return 'nowhere';
-          const text = (v: number): string => formatNumber(v, yAxis.quantity, system);
-          return low === high ? text(low) : `${text(low)} to ${text(high)}`;
-        }),
-      })),
-    ],
-  };
 }

@@ -51,6 +51,7 @@ export function LineChart(chart: LineChartProps) {
       size={size}
       tables={tables(chart)}
       height={chart.height}
+      corner
       pad={pad}
       below={events.length > 0 && <EventList chart={chart} system={system} />}
     >
@@ -76,7 +77,7 @@ export function LineChart(chart: LineChartProps) {
           />
         ))}
       </g>
-      <Axes x={x} y={y} frame={frame} em={em} foot={layout.foot} />
+      <Axes x={x} y={y} frame={frame} em={em} foot={layout.foot} titleEnd={size.width} />
       <g clip-path={`url(#${id}-plot)`}>
         {series.map(
           ({ id: line, kind, uncertainty }) =>
@@ -118,13 +119,13 @@ export function LineChart(chart: LineChartProps) {
       {layout.markNames.map((text) => (
         <TextLines key={text.id} {...text} em={em} kind="mark-name" />
       ))}
-      {layout.ends.map((end, i) => (
+      {layout.ends.map(({ lineY, kind, ...end }) => (
         <g key={end.id}>
           <path
-            class={`leader ${series[i]?.kind ?? 'plain'}`}
-            d={`M${round(frame.right)} ${round(end.lineY)}L${round(end.x - em * 0.15)} ${round(end.y)}`}
+            class={`leader ${kind}`}
+            d={`M${round(frame.right)} ${round(lineY)}L${round(end.x - em * 0.15)} ${round(end.y)}`}
           />
-          <TextLines {...end} em={em} kind={`end ${series[i]?.kind ?? 'plain'}`} />
+          <TextLines {...end} em={em} kind={`end ${kind}`} />
         </g>
       ))}
       {at !== null && <CursorLayer chart={chart} layout={layout} at={at} em={em} system={system} />}

@@ -2,7 +2,8 @@ import type { UnitSystem } from '../ui/quantity.ts';
 import { say } from '../ui/words.ts';
 import { placeAxis, widestTick, type PlacedAxis } from './axis.ts';
 import type { Frame } from './Axes.tsx';
-import type { Band, LineChartProps, Mark, Series } from './line-data.ts';
+import type { Band, LineChartProps, Mark, Series, SeriesKind } from './line-data.ts';
+import { known } from './path.ts';
 import { leastCovered, type Box } from './place-boxes.ts';
 import { placeLabels } from './place-labels.ts';
 import { LINE_HEIGHT } from './TextLines.tsx';
@@ -23,7 +24,7 @@ export interface LineLayout {
   readonly foot: number;
   readonly stripTops: readonly number[];
   readonly stripHeight: number;
-  readonly ends: readonly (PlacedText & { readonly lineY: number })[];
+  readonly ends: readonly (PlacedText & { readonly lineY: number; readonly kind: SeriesKind })[];
   readonly bandNames: readonly PlacedText[];
   readonly markNames: readonly PlacedText[];
   readonly eventPlaces: readonly number[];
@@ -32,7 +33,7 @@ export interface LineLayout {
 const lastKnown = (series: Series): number | null => {
   for (let i = series.y.length - 1; i >= 0; i -= 1) {
     const value = series.y[i];
-    if (value != null && Number.isFinite(value)) return value;
+    if (known(value)) return value;
   }
   return null;
 };
@@ -57,19 +58,18 @@ export function layOutLines(props: LineChartProps, size: Size, system: UnitSyste
   const y = placeAxis(props.yAxis, system, [frame.bottom, frame.top]);
 
   const inside = (place: number): number => Math.min(frame.bottom, Math.max(frame.top, place));
-  const wanted = series.map((one) => inside(y.place(lastKnown(one) ?? props.yAxis.min)));
+  // A line with nothing to show yet has no end to name; its room stays, so that nothing moves later.
+  const named = series.flatMap((one, i) => {
+    const last = lastKnown(one);
+    if (last === null) return [];
+    return [{ id: one.id, kind: one.kind, lines: endLines[i] ?? [], lineY: inside(y.place(last)) }];
+  });
   const middles = placeLabels(
-    wanted.map((at, i) => ({ at, height: (endLines[i]?.length ?? 1) * lineHeight })),
+    named.map(({ lines, lineY }) => ({ at: lineY, height: lines.length * lineHeight })),
     frame.top - em * 0.6,
     frame.bottom + em * 0.6,
   );
-  const ends = series.map((one, i) => ({
-    id: one.id,
-    lines: endLines[i] ?? [],
-    x: frame.right + em * 0.6,
-    y: middles[i] ?? 0,
-    lineY: wanted[i] ?? 0,
-  }));
+  const ends = named.map((one, i) => ({ ...one, x: frame.right + em * 0.6, y: middles[i] ?? 0 }));
 
   const plot: Box = {
     x: frame.left,
@@ -77,7 +77,10 @@ export function layOutLines(props: LineChartProps, size: Size, system: UnitSyste
     width: frame.right - frame.left,
     height: frame.bottom - frame.top,
   };
-  const obstacles: Box[] = lineObstacles(props, x, y, em);
+  const obstacles: Box[] = [
+    ...lineObstacles(props, x, y, em),
+    ...bands.flatMap((band) => edgesOf(band, y, plot)),
+  ];
   const bandNames = bands.map((band) => placeBandName(band, y, plot, em, obstacles));
   const markNames = marks.map((mark) => placeMarkName(mark, x, y, plot, em, system, obstacles));
 
@@ -107,11 +110,15 @@ function lineObstacles(
   for (const { y: ys } of series) {
     xs.forEach((value, i) => {
       const up = ys[i];
-      if (up != null && Number.isFinite(up))
-        boxes.push(around(x.place(value), y.place(up), em * 0.25));
+      if (known(up)) boxes.push(around(x.place(value), y.place(up), em * 0.25));
     });
   }
   return boxes;
+}
+
+/** A band's two edges: its own name rests on them, every other keeps off. */
+function edgesOf(band: Band, y: PlacedAxis, plot: Box): readonly Box[] {
+  return [band.from, band.to].map((value) => ({ ...plot, y: y.place(value) - 2, height: 4 }));
 }
 
 function placeBandName(
@@ -130,7 +137,7 @@ function placeBandName(
   const fits = low - high >= height;
   const rows = fits
     ? [(low + high) / 2, high + height / 2, low - height / 2]
-    : [high - height * 0.6, low + height * 0.6];
+    : [high - height * 0.65, low + height * 0.65];
   const columns = [0, 0.5, 1].map(
     (share) => plot.x + em * 0.4 + share * (plot.width - width - em * 0.8),
   );
@@ -152,7 +159,8 @@ function placeMarkName(
   obstacles: Box[],
 ): PlacedText {
   const lines = wrap(say(mark.words, system), Math.min(plot.width * 0.6, em * 13), em);
-  const width = Math.max(...lines.map((line) => textWidth(line, em)));
+  // A mark without words is a mark all the same.
+  const width = Math.max(0, ...lines.map((line) => textWidth(line, em)));
   const height = lines.length * em * LINE_HEIGHT;
   const px = x.place(mark.x);
   const py = y.place(mark.y);

@@ -7,8 +7,9 @@ export function round(place: number): number {
 type Place = (value: number) => number;
 type Values = readonly (number | null)[];
 
-const known = (value: number | null | undefined): value is number =>
-  value != null && Number.isFinite(value);
+/** Whether a chart has a value here at all. */
+export const known = (value: number | null | undefined): value is number =>
+  typeof value === 'number' && Number.isFinite(value);
 
 /** A line through the known points; a gap where one is missing. */
 export function linePath(x: readonly number[], y: Values, sx: Place, sy: Place): string {

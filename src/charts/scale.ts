@@ -58,14 +58,14 @@ function multiples(step: number, min: number, max: number): readonly number[] {
 }
 
 /**
- * Four to six round numbers inside a range. Steps of 1, 2 and 5 are tried first; 2.5, 4, 3, 6
+ * Four to six round numbers inside a range. Steps of 1, 2 and 5 are tried first; 2.5, 1.5, 4, 3, 6
  * and 8 only where those leave too few or too many.
  */
 export function linearTicks(min: number, max: number): readonly number[] {
   const decade = 10 ** Math.floor(Math.log10((max - min) / FEWEST));
   for (const steps of [
     [1, 2, 5],
-    [2.5, 4, 3, 6, 8],
+    [2.5, 1.5, 4, 3, 6, 8],
   ]) {
     const candidates = [0.1, 1, 10]
       .flatMap((size) => steps.map((step) => multiples(step * size * decade, min, max)))
@@ -97,8 +97,19 @@ export function logTicks(min: number, max: number): readonly number[] {
   return best ?? linearTicks(min, max);
 }
 
-export const ticksFor = (kind: ScaleKind, min: number, max: number): readonly number[] =>
-  kind === 'log' ? logTicks(min, max) : linearTicks(min, max);
+const found = new Map<string, readonly number[]>();
+
+/** The marks of an axis. Remembered: an axis keeps its range while sixty frames a second ask for it. */
+export function ticksFor(kind: ScaleKind, min: number, max: number): readonly number[] {
+  const key = `${kind} ${min} ${max}`;
+  let ticks = found.get(key);
+  if (!ticks) {
+    ticks = kind === 'log' ? logTicks(min, max) : linearTicks(min, max);
+    if (found.size > 200) found.clear();
+    found.set(key, ticks);
+  }
+  return ticks;
+}
 
 /** Decimals that tell neighbouring ticks apart: 0.1, 0.2 but 10, 20. */
 export function tickDigits(ticks: readonly number[]): number {

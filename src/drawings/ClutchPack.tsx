@@ -15,52 +15,107 @@ export interface ClutchPackState {
   labels: { pressure: string; torque?: string | undefined };
 }
 
-export const clutchPackExample: ClutchPackState = { pressure: 0.4, travel: 1, holds: true, labels: { pressure: '400 kPa', torque: '423 N·m' } };
-export const clutchPackReleased: ClutchPackState = { pressure: 0, travel: 0, holds: false, labels: { pressure: '0 kPa' } };
+export const clutchPackExample: ClutchPackState = {
+  pressure: 0.4,
+  travel: 1,
+  holds: true,
+  labels: { pressure: '400 kPa', torque: '423 N·m' },
+};
+export const clutchPackReleased: ClutchPackState = {
+  pressure: 0,
+  travel: 0,
+  holds: false,
+  labels: { pressure: '0 kPa' },
+};
 
 const free = (s: ClutchPackState): boolean => s.travel < 1;
 
 export function describeClutchPack(s: ClutchPackState): string {
-  if (free(s)) return `Clutch pack released, with ${s.labels.pressure} behind the piston. The return spring holds the piston back, there is clearance between the plates, and drum and hub turn free of each other.`;
+  if (free(s))
+    return `Clutch pack released, with ${s.labels.pressure} behind the piston. The return spring holds the piston back, there is clearance between the plates, and drum and hub turn free of each other.`;
   const torque = s.labels.torque ? ` It can carry ${s.labels.torque}.` : '';
   return `Clutch pack applied. ${s.labels.pressure} behind the piston squeezes the plates against the pressure plate and its snap ring. The clutch ${s.holds ? 'holds: drum and hub turn as one' : 'slips: the plates rub'}.${torque}`;
 }
 
 /** Upper half of the clutch above its axis. Same section as in the circuit, the other half of it. */
-export function ClutchPackDrawing({ id, state = clutchPackExample }: { id: string; state?: ClutchPackState | undefined }): JSX.Element {
+export function ClutchPackDrawing({
+  id,
+  state = clutchPackExample,
+}: {
+  id: string;
+  state?: ClutchPackState | undefined;
+}): JSX.Element {
   const t = clamp01(state.travel);
   const px = 92 + 16 * t;
   const word = free(state) ? 'Released' : 'Applied';
   return (
-    <Frame id={id} width={390} height={372} title={`Clutch pack, ${word.toLowerCase()}`} desc={describeClutchPack(state)}>
-      <Cut id={id} other d={`M8 276H382V312H8z${box(60, 276, 18, 22)}${box(8, 292, 70, 12)}`} />
+    <Frame
+      id={id}
+      width={390}
+      height={372}
+      title={`Clutch pack, ${word.toLowerCase()}`}
+      desc={describeClutchPack(state)}
+    >
+      <Cut
+        id={id}
+        other
+        d={`M8 276H250V312H8z${box(60, 276, 18, 22)}${box(8, 292, 70, 12)}M262 276H382V312H262z`}
+      />
       <Oil id={id} d="M8 292H60V270H78V304H8z" pressure={state.pressure} />
       <path class="dw-line" d="M8 292H60V270M78 270V304H8" />
-      <path class="dw-centre" d="M0 332H390" />
-      <Oil id={id} d={`M62 110H${r(px)}V254H78V270H62z`} pressure={state.pressure} />
+      <path class="dw-centre" d="M0 322H390" />
+      <Oil id={id} d={`M62 100H${r(px)}V262H78V270H62z`} pressure={state.pressure} />
       <Cut id={id} d="M44 84H330V100H62V262H60V276H44zM78 262H240V276H78z" />
       <Cut id={id} other d={`M${r(px)} 108h16v46h14v44h-14v56h-16z`} />
       <path class="dw-soft" d={`M${r(px + 3)} 100h9l3 9h-15zM${r(px + 3)} 262h9l3 -9h-15z`} />
       <Spring x1={px + 16} y1={238} x2={214} y2={238} radius={13} coils={6} />
       <path class="dw-solid" d={`${box(214, 218, 8, 44)}${box(222, 254, 6, 8)}`} />
-      <Plates id={id} x={px + 31} hubY={194} drumY={100} pairs={5} thickness={12.4} gap={1.6 * (1 - t)} />
+      <Plates
+        id={id}
+        x={px + 31}
+        hubY={194}
+        drumY={100}
+        pairs={5}
+        thickness={12.4}
+        gap={1.6 * (1 - t)}
+      />
       <Cut id={id} d="M264 100h18v62h-18z" />
       <path class="dw-ink" d={box(284, 92, 7, 18)} />
       <Cut id={id} other d="M146 194H356V206H146zM344 206H356V276H344z" />
 
-      <Verdict id={id} x={322} y={4} holds={state.holds && !free(state)} word={free(state) ? 'free' : undefined} />
-      <Label x={8} y={20} lines={[`*${word}, ${state.labels.pressure}`, ...(state.labels.torque && !free(state) ? [`carries ${state.labels.torque}`] : [])]} to={[[30, 44], [30, 206], [70, 206]]} />
-      <Label x={48} y={72} lines={['Drum']} to={[[64, 77], [64, 91]]} />
-      <Label x={100} y={72} lines={['Steel plate']} to={[[134, 77], [px + 37, 120]]} />
-      <Label x={184} y={72} lines={['Friction plate']} to={[[220, 77], [px + 50 + 25, 150]]} />
-      <Label x={386} y={72} anchor="end" lines={['Snap ring']} to={[[346, 77], [289, 98]]} />
-      <Label x={386} y={132} anchor="end" lines={['Pressure', 'plate']} to={[[322, 130], [275, 134]]} />
-      <Label x={386} y={190} anchor="end" lines={['Hub']} to={[[358, 186], [330, 199]]} />
-      <Label x={238} y={234} lines={['Return spring']} to={[[236, 231], [186, 236]]} />
-      <Label x={386} y={258} anchor="end" lines={['Retainer']} to={[[326, 254], [221, 250]]} />
-      <Label x={120} y={330} lines={['Piston']} to={[[140, 316], [px + 8, 226]]} />
-      <Label x={8} y={356} lines={['Oil in']} to={[[28, 342], [34, 300]]} />
-      <Label x={192} y={354} lines={['Piston seals, in and out']} to={[[200, 341], [px + 9, 259]]} />
+      <Verdict
+        id={id}
+        x={322}
+        y={4}
+        holds={state.holds && !free(state)}
+        word={free(state) ? 'free' : undefined}
+      />
+      <Label
+        x={8}
+        y={20}
+        lines={[
+          `*${word}, ${state.labels.pressure}`,
+          ...(state.labels.torque && !free(state) ? [`carries ${state.labels.torque}`] : []),
+        ]}
+        to={`30,${state.labels.torque && !free(state) ? 44 : 27} 30,206 70,206`}
+      />
+      <Label x={48} y={72} lines={['Drum']} to="64,77 64,91" />
+      <Label x={100} y={72} lines={['Steel plate']} to={`134,77 ${px + 37},120`} />
+      <Label x={184} y={72} lines={['Friction plate']} to={`220,77 ${px + 50 + 25},150`} />
+      <Label x={386} y={72} anchor="end" lines={['Snap ring']} to="346,77 289,98" />
+      <Label x={386} y={132} anchor="end" lines={['Pressure', 'plate']} to="322,130 275,134" />
+      <Label x={386} y={190} anchor="end" lines={['Hub']} to="358,186 330,199" />
+      <Label x={238} y={234} lines={['Return spring']} to="236,231 186,236" />
+      <Label x={238} y={256} lines={['Retainer']} to="236,251 219,249" />
+      <Label x={96} y={354} lines={['Piston']} to={`114,341 ${px + 8},226`} />
+      <text class="dw-text" x="210" y="300" text-anchor="middle">
+        drives
+      </text>
+      <text class="dw-text" x="322" y="300" text-anchor="middle">
+        is driven
+      </text>
+      <Label x={8} y={354} lines={['Oil in']} to="28,342 34,300" />
+      <Label x={192} y={354} lines={['Piston seals, in and out']} to={`200,341 ${px + 9},259`} />
     </Frame>
   );
 }

@@ -26,45 +26,96 @@ export const spoolValveExample: SpoolValveState = {
 
 const doing = (position: number): string => {
   const open = (clamp01(position) - 0.5) * 2;
-  if (open > 0.05) return `is open to line, ${say(open * 100, 0)} percent of its way, and feeds the clutch`;
-  if (open < -0.05) return `is open to exhaust, ${say(-open * 100, 0)} percent of its way, and drains the clutch`;
+  if (open > 0.05)
+    return `is open to line, ${say(open * 100, 0)} percent of its way, and feeds the clutch`;
+  if (open < -0.05)
+    return `is open to exhaust, ${say(-open * 100, 0)} percent of its way, and drains the clutch`;
   return 'covers both ports: it neither feeds nor drains';
 };
 
 export const describeSpoolValve = (s: SpoolValveState): string =>
   `Command pressure of ${s.labels.command} pushes the spool one way; clutch pressure of ${s.labels.clutch} and the spring push it back. Line pressure is ${s.labels.line}. The spool ${doing(s.position)}.`;
 
-export function SpoolValveDrawing({ id, state = spoolValveExample }: { id: string; state?: SpoolValveState | undefined }): JSX.Element {
+export function SpoolValveDrawing({
+  id,
+  state = spoolValveExample,
+}: {
+  id: string;
+  state?: SpoolValveState | undefined;
+}): JSX.Element {
   const { pressures: p, temp } = state;
   const open = (clamp01(state.position) - 0.5) * 2;
   const c = 195 + open * 20;
   const [a, b] = [c - 28, c + 28];
   return (
-    <Frame id={id} width={390} height={310} title="A spool valve at work" desc={describeSpoolValve(state)}>
-      <Cut id={id} d={`M14 84H376V200H14z${box(30, 118, 330, 48)}${box(147, 84, 20, 34)}${box(223, 84, 20, 34)}${box(181, 166, 28, 34)}${box(34, 84, 16, 34)}${box(334, 166, 16, 34)}`} />
+    <Frame
+      id={id}
+      width={390}
+      height={310}
+      title="A spool valve at work"
+      desc={describeSpoolValve(state)}
+    >
+      <Cut
+        id={id}
+        d={`M14 84H376V200H14z${box(30, 118, 330, 48)}${box(147, 84, 20, 34)}${box(223, 84, 20, 34)}${box(181, 166, 28, 34)}${box(34, 84, 16, 34)}${box(334, 166, 16, 34)}`}
+      />
       <path class="dw-void" d={box(30, 118, 330, 48)} />
-      <Oil id={id} d={`${box(30, 118, a - 52 - 30, 48)}${box(34, 84, 16, 34)}`} pressure={p.command} />
-      <Oil id={id} d={`${box(a, 118, 56, 48)}${box(181, 166, 28, 74)}${box(209, 218, 141, 14)}${box(334, 166, 16, 52)}${box(b + 52, 118, 360 - b - 52, 48)}`} pressure={p.clutch} />
+      <Oil
+        id={id}
+        d={`${box(30, 118, a - 52 - 30, 48)}${box(34, 84, 16, 34)}`}
+        pressure={p.command}
+      />
+      <Oil
+        id={id}
+        d={`${box(a, 118, 56, 48)}${box(181, 166, 28, 74)}${box(209, 218, 141, 14)}${box(334, 166, 16, 52)}${box(b + 52, 118, 360 - b - 52, 48)}`}
+        pressure={p.clutch}
+      />
       <Oil id={id} d={box(223, 52, 20, 66)} pressure={p.line} />
       <Oil id={id} d={box(147, 84, 20, 34)} pressure={open < -0.05 ? p.clutch * 0.3 : 0} />
       <Spring x1={b + 54} y1={142} x2={359} y2={142} radius={17} coils={5} />
-      <Spool x={0} y={118} bore={48} axis="x" lands={[{ at: a - 52, length: 52 }, { at: b, length: 52 }]} />
-      <path class="dw-line" d="M34 84V118H30V166H181V240M209 240V232H350V166H360V118H243V52M223 52V118H167V84M147 84V118H50V84M209 166V218H334V166H209" />
+      <Spool
+        x={0}
+        y={118}
+        bore={48}
+        axis="x"
+        lands={[
+          { at: a - 52, length: 52 },
+          { at: b, length: 52 },
+        ]}
+      />
+      <path
+        class="dw-line"
+        d="M34 84V118H30V166H181V240M209 240V232H350V166H360V118H243V52M223 52V118H167V84M147 84V118H50V84M209 166V218H334V166H209"
+      />
       <path class="dw-ink" d={`${box(268, 218, 8, 4)}${box(268, 228, 8, 4)}`} />
 
-      <Flow points={[[233, 56], [233, 124], [Math.max(205, c), 142], [195, 156], [195, 250]]} lmin={open > 0.05 ? 0.4 + open * 6 : 0} temp={temp} />
-      <Flow points={[[195, 240], [195, 156], [Math.min(185, c), 142], [157, 124], [157, 76]]} lmin={open < -0.05 ? 0.4 - open * 6 : 0} temp={temp} />
+      <Flow
+        points={`233,56 233,124 ${Math.max(205, c)},142 195,156 195,250`}
+        lmin={open > 0.05 ? 0.4 + open * 6 : 0}
+        temp={temp}
+      />
+      <Flow
+        points={`195,240 195,156 ${Math.min(185, c)},142 157,124 157,76`}
+        lmin={open < -0.05 ? 0.4 - open * 6 : 0}
+        temp={temp}
+      />
       <ForceArrow x={a - 46} y={142} length={14 + 28 * clamp01(p.command)} />
       <ForceArrow x={b + 46} y={142} length={-(14 + 28 * clamp01(p.clutch))} hollow />
 
-      <Label x={8} y={22} lines={['Command', `*${state.labels.command}`]} to={[[42, 46], [42, 104]]} />
-      <Label x={140} y={64} anchor="end" lines={['Exhaust']} to={[[118, 70], [151, 106]]} />
+      <Label x={8} y={22} lines={['Command', `*${state.labels.command}`]} to="42,46 42,104" />
+      <Label x={140} y={64} anchor="end" lines={['Exhaust']} to="118,70 151,106" />
       <Label x={252} y={50} lines={['Line', `*${state.labels.line}`]} />
-      <Label x={386} y={74} anchor="end" lines={['Spring']} to={[[362, 80], [344, 130]]} />
+      <Label x={386} y={74} anchor="end" lines={['Spring']} to="362,80 344,130" />
       <Label x={195} y={270} anchor="middle" lines={['To the clutch', `*${state.labels.clutch}`]} />
-      <Label x={384} y={258} anchor="end" lines={['Clutch pressure', 'pushes back']} to={[[330, 242], [330, 226]]} />
-      <Label x={8} y={226} lines={['Land']} to={[[24, 210], [a - 44, 158]]} />
-      <Label x={52} y={252} lines={['Spool stem']} to={[[92, 236], [c - 12, 143]]} />
+      <Label
+        x={384}
+        y={258}
+        anchor="end"
+        lines={['Clutch pressure', 'pushes back']}
+        to="330,242 330,226"
+      />
+      <Label x={8} y={226} lines={['Land']} to={`24,210 ${a - 44},158`} />
+      <Label x={52} y={252} lines={['Spool stem']} to={`92,236 ${c - 12},143`} />
     </Frame>
   );
 }

@@ -19,7 +19,13 @@ export interface TransferSealState {
   labels: { pressure: string; leak: string };
 }
 
-export const transferSealExample: TransferSealState = { crackMm: 0, pressure: 0.4, temp: 'cold', leak: 0, labels: { pressure: '400 kPa', leak: '0 L/min' } };
+export const transferSealExample: TransferSealState = {
+  crackMm: 0,
+  pressure: 0.4,
+  temp: 'cold',
+  leak: 0,
+  labels: { pressure: '400 kPa', leak: '0 L/min' },
+};
 
 /** A hair, the site's yardstick for cracks. */
 const HAIR_MM = 0.07;
@@ -31,21 +37,33 @@ export const describeTransferSeal = (s: TransferSealState): string =>
     ? `The transfer seal between valve body and case is split. The crack is ${say(s.crackMm, 2)} mm wide, about ${say(s.crackMm / HAIR_MM, 1)} hairs. With ${s.labels.pressure} inside and ${s.temp} fluid it loses ${s.labels.leak} into the joint and back to the sump.`
     : `The transfer seal between valve body and case is whole. It carries ${s.temp} fluid at ${s.labels.pressure} across the joint and loses nothing.`;
 
-export function TransferSealDrawing({ id, state = transferSealExample }: { id: string; state?: TransferSealState | undefined }): JSX.Element {
+export function TransferSealDrawing({
+  id,
+  state = transferSealExample,
+}: {
+  id: string;
+  state?: TransferSealState | undefined;
+}): JSX.Element {
   const { temp, labels } = state;
   const split = crackWidth(state.crackMm, 34);
   const h = Math.min(state.crackMm, 0.5) * LENS;
   const cracked = split > 0;
   return (
-    <Frame id={id} width={390} height={352} title={cracked ? 'Transfer seal, split' : 'Transfer seal, whole'} desc={describeTransferSeal(state)}>
+    <Frame
+      id={id}
+      width={390}
+      height={352}
+      title={cracked ? 'Transfer seal, split' : 'Transfer seal, whole'}
+      desc={describeTransferSeal(state)}
+    >
       <Cut id={id} d="M30 40H236V148H30zM112 40V104H84V148H182V104H154V40z" />
       <Cut id={id} other d="M30 190H236V300H30zM84 190V234H112V300H154V234H182V190z" />
       <Oil id={id} d="M112 30H154V310H112z" pressure={state.pressure} />
       <path class="dw-line" d="M112 30V104M154 30V104M112 234V310M154 234V310" />
       <TubeSeal cx={133} top={106} bottom={232} bore={42} wall={24} split={split} splitY={169} />
       <path class="dw-line" d="M112 106V232" />
-      <Flow points={[[133, 308], [133, 38]]} lmin={2} temp={temp} />
-      <Flow points={[[146, 169], [246, 169], [246, 330]]} lmin={state.leak} temp={temp} />
+      <Flow points="133,308 133,38" lmin={2} temp={temp} />
+      <Flow points="146,169 246,169 246,330" lmin={state.leak} temp={temp} />
 
       {cracked && (
         <g>
@@ -55,23 +73,34 @@ export function TransferSealDrawing({ id, state = transferSealExample }: { id: s
             <circle cx="322" cy="92" r="53" />
           </clipPath>
           <g clip-path={`url(#${id}-lens)`}>
-            <path class="dw-soft" d={`${box(262, 30, 120, 62 - h / 2)}${box(262, 92 + h / 2, 120, 62 - h / 2)}`} />
-            {h > 3 && <Flow points={[[272, 92], [362, 92]]} lmin={state.leak} temp={temp} />}
+            <path
+              class="dw-soft"
+              d={`${box(262, 30, 120, 62 - h / 2)}${box(262, 92 + h / 2, 120, 62 - h / 2)}`}
+            />
+            {h > 3 && <Flow points="272,92 362,92" lmin={state.leak} temp={temp} />}
           </g>
           <path class="dw-line" d={circlePath(322, 92, 54)} />
           <circle class="dw-ink" cx="290" cy="168" r={r((HAIR_MM * LENS) / 2)} />
           <Label x={300} y={173} lines={['one hair']} />
           <Label x={322} y={20} anchor="middle" lines={['the crack, enlarged']} />
-          <Label x={254} y={214} lines={[`*${say(state.crackMm, 2)} mm`, `*leaks ${labels.leak}`]} />
+          <Label
+            x={254}
+            y={214}
+            lines={[`*${say(state.crackMm, 2)} mm`, `*leaks ${labels.leak}`]}
+          />
         </g>
       )}
       {!cracked && <Label x={262} y={166} lines={['*no leak']} />}
 
-      <Label x={4} y={18} lines={[`*${labels.pressure}`]} to={[[64, 14], [124, 14], [124, 36]]} />
-      <text class="dw-text" x="56" y="74" text-anchor="middle">Case</text>
-      <text class="dw-text" x="70" y="284" text-anchor="middle">Valve body</text>
-      <Label x={4} y={174} lines={['Joint']} to={[[38, 169], [66, 169]]} />
-      <Label x={254} y={276} lines={['Transfer seal', '~rubber, cut open']} to={[[250, 268], [168, 214]]} />
+      <Label x={4} y={18} lines={[`*${labels.pressure}, ${temp}`]} to="100,14 124,14 124,36" />
+      <text class="dw-text" x="56" y="74" text-anchor="middle">
+        Case
+      </text>
+      <text class="dw-text" x="70" y="284" text-anchor="middle">
+        Valve body
+      </text>
+      <Label x={4} y={174} lines={['Joint']} to="38,169 66,169" />
+      <Label x={254} y={276} lines={['Transfer seal', '~rubber, cut open']} to="250,268 168,214" />
       {cracked && <Label x={254} y={330} lines={['to the sump']} />}
       <Label x={133} y={332} anchor="middle" lines={['from the feed valve']} />
       <Label x={196} y={18} anchor="middle" lines={['to the clutch']} />

@@ -5,7 +5,14 @@ export interface CircuitState {
   /** Shares of 1000 kPa. */
   pressures: { line: number; clutch: number };
   /** L/min. */
-  flows: { pump: number; clearances: number; feed: number; rings: number; crack: number; leftOver: number };
+  flows: {
+    pump: number;
+    clearances: number;
+    feed: number;
+    rings: number;
+    crack: number;
+    leftOver: number;
+  };
   holds: boolean;
   temp: Temp;
   crackMm: number;
@@ -29,6 +36,9 @@ export function describeCircuit(s: CircuitState): string {
     s.crackMm > 0
       ? `The transfer seal has a crack ${say(s.crackMm, 2)} mm wide that loses ${s.labels.crack}.`
       : 'The transfer seal is whole and loses nothing.';
-  const left = s.flows.leftOver > 0.02 ? 'The regulator sends what is left over to the converter, the cooler and lubrication.' : 'Nothing is left over for the converter, the cooler and lubrication.';
+  const left =
+    s.flows.leftOver > 0.02
+      ? 'The regulator sends what is left over to the converter, the cooler and lubrication.'
+      : 'Nothing is left over for the converter, the cooler and lubrication.';
   return `The pump feeds the line at ${s.labels.line} with ${s.temp} fluid. ${left} The feed valve and its hole lead through the transfer seal and past the sealing rings to the clutch. ${seal} The clutch has ${s.labels.clutch} and ${s.holds ? 'holds' : 'slips'}.`;
 }

@@ -10,18 +10,24 @@ export interface RangeState {
   /** Electronic fail-safe while the vehicle still rolls: Neutral first, Park later. */
   rolling?: boolean | undefined;
   /** Paths to draw dead or alive against what follows from the rest: for a fault such as a broken cable. */
-  alive?: { cable?: boolean; solenoids?: boolean; park?: boolean; selector?: boolean } | undefined;
+  alive?: { cable?: boolean; solenoids?: boolean; selector?: boolean } | undefined;
 }
 
 export const rangeExample: RangeState = { range: 'P' };
 
-export const RANGE_NAMES: Record<Range, string> = { P: 'Park', R: 'Reverse', N: 'Neutral', D: 'Drive' };
+export const RANGE_NAMES: Record<Range, string> = {
+  P: 'Park',
+  R: 'Reverse',
+  N: 'Neutral',
+  D: 'Drive',
+};
 
 export const isParked = (s: RangeState, kind: 'electronic' | 'mechanical'): boolean =>
   kind === 'electronic' && s.failSafe ? !s.rolling : s.range === 'P';
 
 /** The range whose clutch is fed, or none. */
 export function fedRange(s: RangeState, kind: 'electronic' | 'mechanical'): 'R' | 'D' | undefined {
+  if (s.alive?.solenoids === false) return undefined;
   if (s.failSafe && !(kind === 'mechanical' && s.defaultGear)) return undefined;
   return s.range === 'R' || s.range === 'D' ? s.range : undefined;
 }
@@ -32,7 +38,11 @@ export function describeElectronic(s: RangeState): string {
   const what = s.failSafe
     ? `The controller is in fail-safe: the clutches vent and it commands ${parked ? 'Park' : 'Neutral, and Park once the vehicle has slowed'}.`
     : `The controller feeds ${fed ? `the ${RANGE_NAMES[fed]} clutch` : 'no clutch'}.`;
-  return `Electronic range selection with ${RANGE_NAMES[s.range]} selected. The selector sends a wish to the controller and nothing else moves by hand. ${what} The park pawl is ${parked ? 'engaged in the park gear' : 'released, with oil holding the park actuator back'}.`;
+  const dead = [
+    s.alive?.selector === false ? ' The wire from the selector is dead.' : '',
+    s.alive?.solenoids === false ? ' The wires to the clutch solenoids are dead.' : '',
+  ].join('');
+  return `Electronic range selection with ${RANGE_NAMES[s.range]} selected. The selector sends a wish to the controller and nothing else moves by hand. ${what} The park pawl is ${parked ? 'engaged in the park gear' : 'released, with oil holding the park actuator back'}.${dead}`;
 }
 
 export function describeMechanical(s: RangeState): string {
@@ -42,7 +52,13 @@ export function describeMechanical(s: RangeState): string {
     ? 'The cable is set wrong: its stop is hard against the eye, the detent roller sits beside the notch and the manual valve stands short of its place.'
     : 'The stop sits just past the eye of the cable, not hard against it, and the detent roller sits in its notch.';
   const control = s.failSafe
-    ? `The controller is in fail-safe: it ${s.defaultGear ? 'holds a default gear at full pressure' : 'vents the clutches'} but cannot move the park pawl.`
+    ? `The controller is in fail-safe: it ${fed ? 'holds a default gear at full pressure' : 'vents the clutches'} but cannot move the park pawl.`
     : `The manual valve feeds ${fed ? RANGE_NAMES[fed] : 'no range'}.`;
-  return `Mechanical range selection with the hand lever in ${RANGE_NAMES[s.range]}. The cable turns the detent plate, which moves the manual valve and the park rod. ${cable} ${control} The park pawl is ${parked ? 'engaged in the park gear' : 'released'}.`;
+  const dead = [
+    s.alive?.cable === false
+      ? ' The cable is broken, so the plate may not stand where the lever does.'
+      : '',
+    s.alive?.solenoids === false ? ' The wire to the clutch solenoids is dead.' : '',
+  ].join('');
+  return `Mechanical range selection with the hand lever in ${RANGE_NAMES[s.range]}. The cable turns the detent plate, which moves the manual valve and the park rod. ${cable} ${control} The park pawl is ${parked ? 'engaged in the park gear' : 'released'}.${dead}`;
 }

@@ -1,7 +1,8 @@
 /** Rounds for path data, so that server and client write the same digits. A value that is no number draws at 0 rather than as NaN. */
 export const r = (n: number): number => (Number.isFinite(n) ? Math.round(n * 100) / 100 : 0);
 
-export const clamp01 = (n: number): number => (Number.isFinite(n) ? Math.min(1, Math.max(0, n)) : 0);
+export const clamp01 = (n: number): number =>
+  Number.isFinite(n) ? Math.min(1, Math.max(0, n)) : 0;
 
 /** Pressure as a share of the full scale, in the six steps of hatch a reader can tell apart from 6 m. */
 export function pressureStep(share: number): 0 | 1 | 2 | 3 | 4 | 5 {
@@ -28,8 +29,22 @@ export function flowStep(lmin: number): number {
 export function say(n: number, digits = 1): string {
   if (!Number.isFinite(n)) return '0';
   const text = n.toFixed(digits);
-  return text.includes('.') ? text.replace(/\.?0+$/, '') : text;
+  const short = text.includes('.') ? text.replace(/\.?0+$/, '') : text;
+  return short === '-0' ? '0' : short;
 }
 
 export type Temp = 'cold' | 'hot';
 export type Point = readonly [number, number];
+
+/** Corner points written as SVG writes them, "x,y x,y": one line of code per path instead of ten. */
+export const parsePoints = (text: string): Point[] =>
+  text
+    .trim()
+    .split(/\s+/)
+    .map((pair) => {
+      const [x, y] = pair.split(',');
+      return [Number(x), Number(y)] as const;
+    });
+
+export const linePath = (points: readonly Point[]): string =>
+  `M${points.map(([x, y]) => `${r(x)} ${r(y)}`).join('L')}`;

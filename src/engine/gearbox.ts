@@ -1,35 +1,36 @@
-import type { Clutch } from './clutch/torque.ts'
-import { holeArea } from './flow/hole.ts'
-import type { Gap } from './flow/gap.ts'
-import type { Pump } from './pump/pump.ts'
+import type { Clutch } from './clutch/torque.ts';
+import { holeArea } from './flow/hole.ts';
+import type { Gap } from './flow/gap.ts';
+import type { Pump } from './pump/pump.ts';
 
 /** The circuits of the training gearbox. Forward and reverse pass through the transfer seal; direct does not. */
-export const CIRCUITS = ['forward', 'reverse', 'direct'] as const
-export type Circuit = (typeof CIRCUITS)[number]
+export const CIRCUITS = ['forward', 'reverse', 'direct'] as const;
+/** Name of a clutch circuit. */
+export type Circuit = (typeof CIRCUITS)[number];
 
 /** Ways out of one clutch circuit. */
 export interface CircuitLeaks {
-  readonly rings: Gap
-  readonly transferSeal: Gap
-  readonly pistonSeal: Gap
-  readonly openPortArea: number
+  readonly rings: Gap;
+  readonly transferSeal: Gap;
+  readonly pistonSeal: Gap;
+  readonly openPortArea: number;
 }
 
 /** All that the steady state needs to know of a gearbox, healthy or not. */
 export interface Plant {
-  readonly pump: Pump
-  readonly lineClearances: Gap
-  readonly regulatorBore: Gap
-  readonly feedArea: number
-  readonly feedBand: number
-  readonly clutch: Clutch
-  readonly leaks: Readonly<Record<Circuit, CircuitLeaks>>
+  readonly pump: Pump;
+  readonly lineClearances: Gap;
+  readonly regulatorBore: Gap;
+  readonly feedArea: number;
+  readonly feedBand: number;
+  readonly clutch: Clutch;
+  readonly leaks: Readonly<Record<Circuit, CircuitLeaks>>;
   /** What the line command is multiplied by; 1 when healthy. */
-  readonly lineCommandFactor: number
+  readonly lineCommandFactor: number;
   /** What both published kinematic viscosities are multiplied by; 1 for the fluid as poured. */
-  readonly viscosityFactor: number
+  readonly viscosityFactor: number;
   /** What the turbine sensor reads at rest [rpm]; 0 when healthy. */
-  readonly turbineSensorRestRpm: number
+  readonly turbineSensorRestRpm: number;
 }
 
 const sound = (passesTransferSeal: boolean): CircuitLeaks => ({
@@ -37,7 +38,7 @@ const sound = (passesTransferSeal: boolean): CircuitLeaks => ({
   transferSeal: { width: passesTransferSeal ? 0.014 : 0, height: 0, length: 3e-3 },
   pistonSeal: { width: 0.04, height: 0, length: 1.5e-3 },
   openPortArea: 0,
-})
+});
 
 /** The training gearbox. Invented for teaching; no maker's gearbox. */
 export const gearbox: Plant = {
@@ -65,7 +66,7 @@ export const gearbox: Plant = {
   lineCommandFactor: 1,
   viscosityFactor: 1,
   turbineSensorRestRpm: 0,
-}
+};
 
 /** Converter, engine and vehicle of the training gearbox; invented like the rest. */
 export const drivetrain = {
@@ -80,10 +81,10 @@ export const drivetrain = {
   wheelRadius: 0.35,
   mass: 2000,
   drag: 150,
-} as const
+} as const;
 
 /** Commands of the training gearbox at two standard test points [Pa]. */
 export const testPoints = {
   idle: { engineRpm: 700, line: 600e3, clutch: 400e3 },
   load: { engineRpm: 1500, line: 1000e3, clutch: 800e3 },
-} as const
+} as const;

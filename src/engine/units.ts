@@ -4,17 +4,17 @@
  */
 
 /** Ice point on the kelvin scale [K]. */
-export const ICE_POINT_K = 273.15
+export const ICE_POINT_K = 273.15;
 /** Pascals in one pound-force per square inch [Pa/psi]. */
-export const PA_PER_PSI = 6894.757293168361
+export const PA_PER_PSI = 6894.757293168361;
 /** Cubic metres in one US gallon, 231 cubic inches exactly [m3/gal]. */
-export const M3_PER_US_GALLON = 3.785411784e-3
+export const M3_PER_US_GALLON = 3.785411784e-3;
 /** Newton metres in one pound-force foot [N m/(lbf ft)]. */
-export const NM_PER_LBF_FT = 1.3558179483314004
+export const NM_PER_LBF_FT = 1.3558179483314004;
 /** Square metres per second in one centistokes [m2/s/cSt]. */
-export const M2S_PER_CST = 1e-6
+export const M2S_PER_CST = 1e-6;
 /** Standard atmosphere [Pa]. */
-export const ATMOSPHERE_PA = 101325
+export const ATMOSPHERE_PA = 101325;
 
 /**
  * Temperature on the kelvin scale.
@@ -27,7 +27,7 @@ export const ATMOSPHERE_PA = 101325
  * kelvin(40) // 313.15
  */
 export function kelvin(tempC: number): number {
-  return tempC + ICE_POINT_K
+  return tempC + ICE_POINT_K;
 }
 
 /**
@@ -41,7 +41,7 @@ export function kelvin(tempC: number): number {
  * fahrenheit(-40) // -40
  */
 export function fahrenheit(tempC: number): number {
-  return 1.8 * tempC + 32
+  return 1.8 * tempC + 32;
 }
 
 /**
@@ -55,7 +55,7 @@ export function fahrenheit(tempC: number): number {
  * celsius(212) // 100
  */
 export function celsius(tempF: number): number {
-  return (tempF - 32) / 1.8
+  return (tempF - 32) / 1.8;
 }
 
 /**
@@ -69,7 +69,7 @@ export function celsius(tempF: number): number {
  * pascals(1) // 6894.757
  */
 export function pascals(psi: number): number {
-  return psi * PA_PER_PSI
+  return psi * PA_PER_PSI;
 }
 
 /**
@@ -83,7 +83,7 @@ export function pascals(psi: number): number {
  * litresPerMinute(1e-3) // 60
  */
 export function litresPerMinute(flow: number): number {
-  return flow * 60000
+  return flow * 60000;
 }
 
 /**
@@ -97,5 +97,5 @@ export function litresPerMinute(flow: number): number {
  * revPerSecond(600) // 10
  */
 export function revPerSecond(rpm: number): number {
-  return rpm / 60
+  return rpm / 60;
 }

@@ -26,33 +26,33 @@ export const theory: readonly PlannedLesson[] = [
     about: 'Why a thin crack leaks hot and hardly cold, while an open hole does not care.',
   },
   {
-    id: 'who-goes-hungry',
+    id: 'pump-and-regulator',
     title: 'The pump, the regulator, and who goes hungry first at hot idle',
     needs: ['thin-gap-open-hole'],
     about: 'Where the pump’s flow goes, and what gives way when there is not enough.',
   },
   {
-    id: 'from-regulator-to-clutch',
+    id: 'regulator-to-clutch',
     title: 'From regulator to clutch',
-    needs: ['who-goes-hungry'],
+    needs: ['pump-and-regulator'],
     about: 'Feeds, the transfer seal, rings and pistons, and why one seal hurts only some ranges.',
   },
   {
-    id: 'two-kinds-of-range-selection',
+    id: 'two-range-selections',
     title: 'Two kinds of range selection',
-    needs: ['from-regulator-to-clutch'],
+    needs: ['regulator-to-clutch'],
     about: 'A cable or a controller: what moves what, and who can take the car out of gear.',
   },
   {
-    id: 'the-turbine-must-stop',
+    id: 'turbine-must-stop',
     title: 'The turbine must stop',
-    needs: ['from-regulator-to-clutch'],
+    needs: ['regulator-to-clutch'],
     about: 'The two seconds after a range is picked, cold beside hot.',
   },
   {
-    id: 'what-the-controller-calls-slip',
+    id: 'what-slip-is',
     title: 'What the controller calls slip',
-    needs: ['the-turbine-must-stop', 'two-kinds-of-range-selection'],
+    needs: ['turbine-must-stop', 'two-range-selections'],
     about: 'What the controller sees, how long it waits, and what it does then.',
   },
 ];
@@ -61,7 +61,7 @@ export const workshop: readonly PlannedLesson[] = [
   {
     id: 'the-complaint',
     title: 'The complaint and the drive',
-    needs: ['what-the-controller-calls-slip'],
+    needs: ['what-slip-is'],
     about: 'What to ask, and how to drive until it does it for you.',
   },
   {

@@ -1,26 +1,27 @@
-import { temperature, type Quantity } from '../ui/quantity.ts';
+import { given, type EngineNumbers } from './numbers/entry.ts';
+import { hotFluidNumbers } from './numbers/hot-fluid-thin-fluid.ts';
+import { whatPressureNumbers } from './numbers/what-pressure-does.ts';
+import { thinGapNumbers } from './numbers/thin-gap-open-hole.ts';
 
-export interface EngineNumber {
-  /** In the metric unit of its quantity (see src/ui/quantity.ts): kPa, °C, L/min, N·m, mm, cSt. */
-  readonly value: number;
-  readonly quantity: Quantity;
-  /** What it is, for whoever reads this list. */
-  readonly what: string;
-}
+export type { EngineNumber, EngineNumbers } from './numbers/entry.ts';
+
+/** Temperatures that the prose chooses; they still have to read in both unit systems. */
+const givens: EngineNumbers = Object.fromEntries(
+  [-30, -20, -10, 0, 10, 20, 30, 40, 50, 60, 70, 80, 90, 100, 110, 120, 140].map((tempC) => [
+    `at-${tempC < 0 ? `minus-${-tempC}` : tempC}`,
+    given(tempC),
+  ]),
+);
 
 /**
  * Every number that the engine gives and prose quotes, by the id in <Num id="…" />. Values are
- * computed here, at build, by calling the engine; nobody types a result.
+ * computed at build by calling the engine; nobody types a result. One file a lesson.
  */
-export const numbers: Readonly<Record<string, EngineNumber>> = {
-  'offered-temperature-low': {
-    value: -30,
-    quantity: temperature,
-    what: 'lowest fluid temperature that the model offers',
-  },
-  'offered-temperature-high': {
-    value: 140,
-    quantity: temperature,
-    what: 'highest fluid temperature that the model offers',
-  },
+export const numbers: EngineNumbers = {
+  'offered-temperature-low': given(-30),
+  'offered-temperature-high': given(140),
+  ...givens,
+  ...whatPressureNumbers,
+  ...hotFluidNumbers,
+  ...thinGapNumbers,
 };

@@ -28,13 +28,17 @@ function readFile(name: string): readonly Question[] {
   try {
     raw = JSON.parse(text);
   } catch (error) {
-    throw new Error(`${name} is not valid JSON: ${error instanceof Error ? error.message : ''}`, { cause: error });
+    throw new Error(`${name} is not valid JSON: ${error instanceof Error ? error.message : ''}`, {
+      cause: error,
+    });
   }
   const questions = parseQuestions(raw, name);
   const lesson = name.replace(/\.json$/, '');
   const stray = questions.find((q) => q.lesson !== lesson);
   if (stray !== undefined) {
-    throw new Error(`${name}: question "${stray.id}" belongs to the lesson "${stray.lesson}"; put it in ${stray.lesson}.json.`);
+    throw new Error(
+      `${name}: question "${stray.id}" belongs to the lesson "${stray.lesson}"; put it in ${stray.lesson}.json.`,
+    );
   }
   return questions;
 }

@@ -1,4 +1,8 @@
+import ClutchPressure from '../widgets/clutch-pressure/index.astro';
+import Fluid from '../widgets/fluid/index.astro';
+import GapOrHole from '../widgets/gap-or-hole/index.astro';
 import Caution from './tags/Caution.astro';
+import EngineTable from './tags/EngineTable.astro';
 import Mistake from './tags/Mistake.astro';
 import Num from './tags/Num.astro';
 import Recap from './tags/Recap.astro';
@@ -17,6 +21,10 @@ import Wide from './tags/Wide.astro';
  */
 export const tags = {
   Caution,
+  ClutchPressure,
+  EngineTable,
+  Fluid,
+  GapOrHole,
   Mistake,
   Num,
   Recap,

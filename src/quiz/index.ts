@@ -11,6 +11,7 @@ export {
   type System,
 } from './quantities.ts';
 export { readAmount, type Reading } from './read-amount.ts';
+export { pickRound, ROUND_SIZE } from './pick-round.ts';
 export { asChoices, resolveQuestion, type KeyLookup, type KeyNumber } from './resolve.ts';
 export {
   answer,

@@ -100,8 +100,10 @@ function lintItem(
 
 /** The last sentence ending in a question mark, or the last sentence. */
 function questionPart(stem: string): string {
-  const sentences = stem.match(/[^.?!]+[.?!]?/g) ?? [stem];
-  return sentences.findLast((s) => s.trim().endsWith('?')) ?? sentences.at(-1) ?? stem;
+  // A message quoted from a controller is not the author asking.
+  const own = stem.replace(/["“][^"”]*["”]/g, '');
+  const sentences = own.match(/[^.?!]+[.?!]?/g) ?? [own];
+  return sentences.findLast((s) => s.trim().endsWith('?')) ?? sentences.at(-1) ?? own;
 }
 
 function duplicates(bank: readonly Question[]): readonly string[] {

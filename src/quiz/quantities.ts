@@ -65,7 +65,7 @@ export const quantities = {
   torque: {
     name: 'torque',
     si: unit('N·m', 1, ['n·m', 'nm', 'n*m', 'newtonmetres', 'newtonmeters']),
-    us: unit('lbf·ft', 1 / 1.3558179483314004, [
+    us: unit('lbf·ft', 1 / 1.3558179483314, [
       'lbf·ft',
       'lbfft',
       'lb·ft',
@@ -92,7 +92,10 @@ export const quantities = {
       unit('thou', 1000 / 25.4, ['thou', 'thousandths', 'thousandth']),
       unit('µm', 1000, ['µm', 'um', 'micron', 'microns']),
     ]),
-    usAside: (mm) => `${figures((mm * 1000) / 25.4, 2)}\u00a0thousandths`,
+    usAside: (mm) =>
+      mm < 5
+        ? `${figures((mm * 1000) / 25.4, 2)}\u00a0thousandths`
+        : `${figures(mm / 25.4)}\u00a0in`,
   },
   area: {
     name: 'area',
@@ -118,6 +121,13 @@ export const quantities = {
   density: same('density', unit('kg/L', 1, ['kg/l', 'kg/dm3', 'g/cm3']), [
     unit('kg/m³', 1000, ['kg/m³', 'kg/m3']),
   ]),
+  airFlow: same('air flow', unit('g/s', 1, ['g/s'])),
+  roadSpeed: {
+    name: 'road speed',
+    si: unit('km/h', 1, ['km/h', 'kmh', 'kph']),
+    us: unit('mph', 1 / 1.609344, ['mph', 'mi/h']),
+    also: [],
+  },
   speed: same('turning speed', unit('rpm', 1, ['rpm', 'r/min', '1/min', 'rev/min'])),
   time: same('time', unit('s', 1, ['s', 'sec', 'second', 'seconds']), [unit('ms', 1000, ['ms'])]),
   percent: same('share', unit('%', 1, ['%', 'percent'])),

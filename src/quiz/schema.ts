@@ -30,12 +30,10 @@ const words = (what: string, least = 3) =>
     .min(least, { error: `${what} is empty or too short.` });
 
 const id = (what: string) =>
-  z
-    .string({ error: `${what} is missing.` })
-    .regex(slug, {
-      error: (issue) =>
-        `${what} "${String(issue.input)}" may only have small letters, digits and single hyphens.`,
-    });
+  z.string({ error: `${what} is missing.` }).regex(slug, {
+    error: (issue) =>
+      `${what} "${String(issue.input)}" may only have small letters, digits and single hyphens.`,
+  });
 
 const list = <Item extends z.ZodType>(what: string, item: Item) =>
   z.array(item, { error: `${what} must be a list in square brackets.` });

@@ -1,14 +1,14 @@
-import * as z from 'zod'
-import { CIRCUITS, FAULT_IDS, fluidClasses } from '../engine/index.ts'
-import type { FluidClass } from '../engine/index.ts'
+import * as z from 'zod';
+import { CIRCUITS, FAULT_IDS, fluidClasses } from '../engine/index.ts';
+import type { FluidClass } from '../engine/index.ts';
 
 /** A number with its allowed range; both ends stand in the message, which `sentence.ts` completes. */
 function between(min: number, max: number, unit: string): z.ZodNumber {
-  const range = `must be a number from ${min} to ${max}${unit === '' ? '' : ` ${unit}`}`
-  return z.number(range).min(min, range).max(max, range)
+  const range = `must be a number from ${min} to ${max}${unit === '' ? '' : ` ${unit}`}`;
+  return z.number(range).min(min, range).max(max, range);
 }
 
-const temperatureC = between(-30, 140, 'C')
+const temperatureC = between(-30, 140, 'C');
 
 const fluidSchema = z.union([
   z.enum(Object.keys(fluidClasses) as [FluidClass, ...FluidClass[]]),
@@ -17,16 +17,16 @@ const fluidSchema = z.union([
     kv100_cSt: between(1, 200, 'cSt'),
     density15_kgm3: between(800.9, 1163.5, 'kg/m3'),
   }),
-])
+]);
 
-const severity = between(0, 1, '')
+const severity = between(0, 1, '');
 const faultSchema = z.union([
   severity,
   z.strictObject({ severity, circuit: z.enum(CIRCUITS).optional() }),
-])
+]);
 const faultsSchema = z.strictObject(
   Object.fromEntries(FAULT_IDS.map((id) => [id, faultSchema.optional()])),
-)
+);
 
 /** The requests of `npm run solve`, one schema a kind. Every key and unit is a contract: see the model page. */
 export const requestSchemas = {
@@ -54,14 +54,22 @@ export const requestSchemas = {
     applied: z.array(z.enum(CIRCUITS)),
     faults: faultsSchema.optional(),
   }),
+  engagement: z.strictObject({
+    kind: z.literal('engagement'),
+    fluid: fluidSchema.optional(),
+    temperature_C: temperatureC,
+    rangeSelection: z.enum(['electronic', 'mechanical']),
+    range: z.enum(['drive', 'reverse']),
+    faults: faultsSchema.optional(),
+  }),
   airTest: z.strictObject({
     kind: z.literal('airTest'),
     circuit: z.enum([...CIRCUITS, 'transferSeal']),
     faults: faultsSchema.optional(),
   }),
-} as const
+} as const;
 
-export type RequestKind = keyof typeof requestSchemas
-export type Request = { [kind in RequestKind]: z.infer<(typeof requestSchemas)[kind]> }
-export type FluidGiven = z.infer<typeof fluidSchema>
-export type FaultsGiven = z.infer<typeof faultsSchema>
+export type RequestKind = keyof typeof requestSchemas;
+export type Request = { [kind in RequestKind]: z.infer<(typeof requestSchemas)[kind]> };
+export type FluidGiven = z.infer<typeof fluidSchema>;
+export type FaultsGiven = z.infer<typeof faultsSchema>;

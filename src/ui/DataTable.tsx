@@ -26,7 +26,7 @@ export interface DataTableProps {
 const cell = (column: TableColumn, row: number, system: 'si' | 'us'): string => {
   if ('words' in column) return column.words[row] ?? '';
   const value = column.values[row];
-  return value == null || !Number.isFinite(value)
+  return typeof value !== 'number' || !Number.isFinite(value)
     ? '–'
     : formatNumber(value, column.quantity, system);
 };
@@ -44,7 +44,7 @@ export function DataTable({
   caption,
   columns,
   most = 25,
-  summary = 'Numbers behind this picture',
+  summary = 'The numbers',
 }: DataTableProps) {
   const system = useUnits();
   const [open, setOpen] = useState(false);

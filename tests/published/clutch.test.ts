@@ -54,7 +54,8 @@ published('multi-plate clutch', [
   },
   {
     what: 'friction of the training clutch is that of paper in oil, 0.10 to 0.14',
-    source: 'Juvinall & Marshek, Fundamentals of Machine Component Design, ch. 18, table of friction materials',
+    source:
+      'Juvinall & Marshek, Fundamentals of Machine Component Design, ch. 18, table of friction materials',
     status: 'printed',
     got: () => gearbox.clutch.friction,
     expected: 0.12,

@@ -17,18 +17,17 @@ function density15For(density: number, tempC: number): number {
 }
 
 published('density of a lubricating oil', [
-  ...columns(
-    [0, 40, 60, 80, 100, 120],
-    [859.385, 834.221, 821.487, 808.665, 795.764, 782.797],
-  ).map(([tempC, expected]) => ({
-    what: `850 kg/m3 at 15 C, at ${tempC} C`,
-    source: API,
-    status: 'computed' as const,
-    got: () => oilDensity(850, tempC),
-    expected,
-    within: { absolute: 0.001 },
-    because: 'worked out to three decimals',
-  })),
+  ...columns([0, 40, 60, 80, 100, 120], [859.385, 834.221, 821.487, 808.665, 795.764, 782.797]).map(
+    ([tempC, expected]) => ({
+      what: `850 kg/m3 at 15 C, at ${tempC} C`,
+      source: API,
+      status: 'computed' as const,
+      got: () => oilDensity(850, tempC),
+      expected,
+      within: { absolute: 0.001 },
+      because: 'worked out to three decimals',
+    }),
+  ),
   {
     what: '850 kg/m3 at 15 C is 850 at 15 C',
     source: API,
@@ -55,10 +54,11 @@ published('density of a lubricating oil', [
       got: () => oilDensity(density15For(895.3, 280 - 273.15), kelvins - 273.15),
       expected,
       within: { relative: 0.009 },
-      because: 'another oil than the one the equation was fitted to; 0.9 % is the largest error, found beforehand',
+      because:
+        'another oil than the one the equation was fitted to; 0.9 % is the largest error, found beforehand',
     }),
   ),
-  ...columns([-30, 0, 20, 60, 80, 100, 120], [853, 837.5, 827.5, 808.2, 798.8, 789.7, 780.8]).map(
+  ...columns([10, 20, 30, 50, 60], [832.5, 827.5, 822.6, 812.9, 808.2]).map(
     ([tempC, expected]) => ({
       what: `synthetic oil of 817.7 kg/m3 at 40 C, at ${tempC} C`,
       source: 'published lubricant property table',
@@ -66,10 +66,25 @@ published('density of a lubricating oil', [
       got: () => oilDensity(density15For(817.7, 40), tempC),
       expected,
       within: { relative: 0.005 },
-      because: 'the equation is for mineral base stocks; a synthetic expands some percent less or more',
+      because:
+        'the equation is for mineral oils; this synthetic expands a fifth less, 0.5 % within 30 K',
     }),
   ),
 ]);
+
+describe('where the equation is honestly off: a synthetic oil far from its base (property table; printed)', () => {
+  // A mineral oil of that density expands 7.7e-4 /K, this synthetic 6.0e-4 /K. Leaks through a hole go with the root
+  // of density, so 2 % here is 1 % of flow; it is stated, not corrected.
+  it.each([
+    [-30, 853, 0.8, 1.2],
+    [100, 789.7, -1.5, -1.1],
+    [120, 780.8, -2.1, -1.7],
+  ])('at %d C, %d kg/m3: off by %d to %d percent', (tempC, printed, low, high) => {
+    const percent = 100 * (oilDensity(density15For(817.7, 40), tempC) / printed - 1);
+    expect(percent).toBeGreaterThan(low);
+    expect(percent).toBeLessThan(high);
+  });
+});
 
 describe('density range of the lubricating-oil equation, 800.9 to 1163.5 kg/m3 (API MPMS 11.1; printed)', () => {
   it('is what a fluid is held to, and the refusal names both ends', () => {

@@ -14,7 +14,7 @@ import { published } from './check.ts';
 const ESPOSITO = 'Esposito, Fluid Power with Applications, example ';
 const perMinute = 60 / M3_PER_US_GALLON;
 const inchHole = { discharge: 0.8, area: holeArea(0.0254), dp: pascals(100), density: 900 };
-const valveArea = (25 / perMinute) / orificeFlow({ ...inchHole, discharge: 1, area: 1 });
+const valveArea = 25 / perMinute / orificeFlow({ ...inchHole, discharge: 1, area: 1 });
 const anyOil = makeFluid({ kv40CSt: 34.5, kv100CSt: 7.4, density15: 850 });
 
 published('flow through holes', [
@@ -57,7 +57,8 @@ published('flow through holes', [
   },
   {
     what: 'discharge of our holes lies between 0.60 and 0.65',
-    source: 'Rabie, Fluid Power Engineering (2009), p. 27, after the sharp-edge limit pi/(pi + 2) = 0.611',
+    source:
+      'Rabie, Fluid Power Engineering (2009), p. 27, after the sharp-edge limit pi/(pi + 2) = 0.611',
     status: 'printed',
     got: () => {
       const area = holeArea(2e-3);
@@ -82,7 +83,8 @@ published('flow through holes', [
   },
   {
     what: 'at its transition pressure a hole passes 2^(-1/4) of the turbulent flow',
-    source: 'smoothed orifice law of Ellman & Piche, J. Dyn. Sys. Meas. Control 121 (1999) 721-724; transition from memory',
+    source:
+      'smoothed orifice law of Ellman & Piche, J. Dyn. Sys. Meas. Control 121 (1999) 721-724; transition from memory',
     status: 'memory',
     got: () => {
       const area = holeArea(2e-3);

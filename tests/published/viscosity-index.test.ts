@@ -25,7 +25,8 @@ published('viscosity index', [
     got: () => viscosityIndex(22.83, 5.05),
     expected: 156.37,
     within: { absolute: 0.06 },
-    because: 'the standard rounds H = 28.975 down to 28.97 before it goes on, which moves the index by 0.05',
+    because:
+      'the standard rounds H = 28.975 down to 28.97 before it goes on, which moves the index by 0.05',
   },
   {
     what: 'the same with H not rounded',
@@ -99,17 +100,17 @@ describe('viscosity index, where it is not defined', () => {
 
 // Printed rows of table 1. Every row the training fluids fall in, then every tenth row of each zone.
 // prettier-ignore
-const FOUR_TO_NINE = Array.from({ length: 51 }, (_, row) => 4 + row / 10)
+const FOUR_TO_NINE = Array.from({ length: 51 }, (_, row) => 4 + row / 10);
 // prettier-ignore
 const L = [25.32, 26.50, 27.75, 29.07, 30.48, 31.96, 33.52, 35.13, 36.79, 38.50, 40.23, 41.99, 43.76, 45.53, 47.31,
   49.09, 50.87, 52.64, 54.42, 56.20, 57.97, 59.74, 61.52, 63.32, 65.18, 67.12, 69.16, 71.29, 73.48, 75.72, 78.00, 80.25,
   82.39, 84.53, 86.66, 88.85, 91.04, 93.20, 95.43, 97.72, 100.0, 102.3, 104.6, 106.9, 109.2, 111.5, 113.9, 116.2, 118.5,
-  120.9, 123.3]
+  120.9, 123.3];
 // prettier-ignore
 const H = [19.56, 20.37, 21.21, 22.05, 22.92, 23.81, 24.71, 25.63, 26.57, 27.53, 28.49, 29.46, 30.43, 31.40, 32.37,
   33.34, 34.32, 35.29, 36.26, 37.23, 38.19, 39.17, 40.15, 41.13, 42.14, 43.18, 44.24, 45.33, 46.44, 47.51, 48.57, 49.61,
   50.69, 51.78, 52.88, 53.98, 55.09, 56.20, 57.31, 58.45, 59.60, 60.74, 61.89, 63.05, 64.18, 65.32, 66.48, 67.64, 68.79,
-  69.94, 71.10]
+  69.94, 71.10];
 // prettier-ignore
 const TENTHS: readonly (readonly [number, number, number])[] = [
   [2, 7.994, 6.394], [3, 15.49, 12.15], [10, 147.7, 82.87], [11, 173.9, 95.19], [12, 201.9, 108],
@@ -117,7 +118,7 @@ const TENTHS: readonly (readonly [number, number, number])[] = [
   [18, 408.6, 196.2], [19, 449.9, 212.7], [20, 493.2, 229.5], [22, 585.2, 264.9], [24, 683.9, 301.8],
   [26, 790.4, 340.5], [28, 904.1, 380.6], [30, 1023, 421.7], [35, 1356, 532.5], [40, 1730, 651.8],
   [45, 2152, 780.9], [50, 2618, 919.6], [55, 3126, 1066], [60, 3676, 1222], [65, 4268, 1386], [70, 4905, 1558],
-]
+];
 
 describe('reference oils of the viscosity index', () => {
   const rows = [

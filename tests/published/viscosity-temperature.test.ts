@@ -27,12 +27,15 @@ published('viscosity and temperature, ASTM D341', [
     within: { absolute: 0.05 },
     because: 'printed to one decimal',
   },
-  ...([
-    [40, 41.343],
-    [100, 6.4829],
-  ] as const).map(([tempC, expected]) => ({
+  ...(
+    [
+      [40, 41.343],
+      [100, 6.4829],
+    ] as const
+  ).map(([tempC, expected]) => ({
     what: `constants A 9.32, B 3.65 of a generic hydraulic oil at ${tempC} C`,
-    source: 'constants printed in an open-source hydraulics library; ASTM D341 long form, Z = v + 0.7',
+    source:
+      'constants printed in an open-source hydraulics library; ASTM D341 long form, Z = v + 0.7',
     status: 'computed' as const,
     got: () => viscosityOnLine({ a: 9.32, b: 3.65 }, tempC),
     expected,
@@ -58,11 +61,13 @@ published('viscosity and temperature, ASTM D341', [
     because: 'worked out to six decimals',
   },
   // Worked out by an independent program from the printed 40/100 pair.
-  ...([
-    [34.5, 7.4, [888.88, 218.801, 76.836, 18.426, 11.152, 8.995, 5.262]],
-    [29.6, 6, [1021.1, 215.98, 69.415, 15.344, 9.129, 7.323, 4.245]],
-    [29, 6.5, [690.41, 175.31, 63.201, 15.766, 9.681, 7.857, 4.667]],
-  ] as const).flatMap(([kv40, kv100, values]) =>
+  ...(
+    [
+      [34.5, 7.4, [888.88, 218.801, 76.836, 18.426, 11.152, 8.995, 5.262]],
+      [29.6, 6, [1021.1, 215.98, 69.415, 15.344, 9.129, 7.323, 4.245]],
+      [29, 6.5, [690.41, 175.31, 63.201, 15.766, 9.681, 7.857, 4.667]],
+    ] as const
+  ).flatMap(([kv40, kv100, values]) =>
     columns([-20, 0, 20, 60, 80, 90, 120], values).map(([tempC, expected]) => ({
       what: `KV ${kv40} / ${kv100} cSt at ${tempC} C`,
       source: 'ASTM D341 from the published pair of a fluid class',
@@ -116,7 +121,7 @@ describe('ISO 3448 viscosity grades: midpoint 10 % either way at 40 C (printed)'
   const GRADES: Record<string, readonly [number, number]> = {
     'VG 10': [9, 11], 'VG 15': [13.5, 16.5], 'VG 22': [19.8, 24.2], 'VG 32': [28.8, 35.2],
     'VG 46': [41.4, 50.6], 'VG 68': [61.2, 74.8], 'VG 100': [90, 110],
-  }
+  };
   const gradeOf = (cSt: number): string | undefined =>
     Object.keys(GRADES).find((name) => {
       const [low, high] = GRADES[name] as readonly [number, number];

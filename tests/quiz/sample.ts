@@ -1,5 +1,5 @@
 /** Small questions and numbers for the quiz tests; no engine, no real content. */
-import type { Question } from '../../src/quiz/schema.ts';
+import type { NumberQuestion, Question } from '../../src/quiz/schema.ts';
 import { resolveQuestion, type KeyNumber } from '../../src/quiz/resolve.ts';
 
 export const numbers: Record<string, KeyNumber> = {
@@ -65,7 +65,7 @@ export const amounts: Question = {
   ],
 };
 
-export const number: Question = {
+export const number: NumberQuestion = {
   id: 'q-number',
   lesson: 'lesson-a',
   objectives: ['a-1'],
@@ -88,6 +88,6 @@ export const number: Question = {
   source: 'engine',
 };
 
-export const all = [single, several, amounts, number];
+export const all: readonly Question[] = [single, several, amounts, number];
 export const asked = all.map((q) => resolveQuestion(q, lookup));
 export const ask = (q: Question) => resolveQuestion(q, lookup);

@@ -1,10 +1,10 @@
 import type { JSX } from 'preact';
-import { flowStep, r } from '../scale.ts';
+import { flowStep, linePath, parsePoints, r } from '../scale.ts';
 import type { Point, Temp } from '../scale.ts';
 
 export interface FlowProps {
   /** Corner points in the direction of flow; the head sits on the last. */
-  points: readonly Point[];
+  points: string;
   lmin: number;
   temp?: Temp | undefined;
   head?: boolean | undefined;
@@ -21,10 +21,11 @@ function headPath(from: Point, to: Point): string {
 
 /** Moving dashes. The arrow head says the direction when nothing moves: reduced motion, print, a screenshot. */
 export function Flow({ points, lmin, temp, head = true }: FlowProps): JSX.Element | null {
-  const last = points.at(-1);
-  const before = points.at(-2);
+  const corners = parsePoints(points);
+  const last = corners.at(-1);
+  const before = corners.at(-2);
   if (!last || !before) return null;
-  const d = `M${points.map(([x, y]) => `${r(x)} ${r(y)}`).join('L')}`;
+  const d = linePath(corners);
   return (
     <g class={`dw-stream${temp ? ` dw-${temp}` : ''}`} data-flow={flowStep(lmin)}>
       <path class="dw-flow dw-flow-case" d={d} />

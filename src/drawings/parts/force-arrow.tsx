@@ -12,7 +12,13 @@ export interface ForceArrowProps {
 }
 
 /** Force as a broad arrow, so that it cannot be taken for flow. Hollow for what pushes back. */
-export function ForceArrow({ x, y, length, axis = 'x', hollow = false }: ForceArrowProps): JSX.Element | null {
+export function ForceArrow({
+  x,
+  y,
+  length,
+  axis = 'x',
+  hollow = false,
+}: ForceArrowProps): JSX.Element | null {
   const size = Math.abs(r(length));
   if (size < 3) return null;
   const head = Math.min(14, size);

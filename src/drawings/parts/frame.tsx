@@ -13,7 +13,13 @@ export interface FrameProps {
 
 export function Frame({ id, width, height, title, desc, children }: FrameProps): JSX.Element {
   return (
-    <svg class="dw" viewBox={`0 0 ${width} ${height}`} role="img" aria-labelledby={`${id}-title`} aria-describedby={`${id}-desc`}>
+    <svg
+      class="dw"
+      viewBox={`0 0 ${width} ${height}`}
+      role="img"
+      aria-labelledby={`${id}-title`}
+      aria-describedby={`${id}-desc`}
+    >
       <title id={`${id}-title`}>{title}</title>
       <desc id={`${id}-desc`}>{desc}</desc>
       <HatchDefs id={id} />

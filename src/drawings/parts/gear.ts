@@ -1,9 +1,18 @@
 import { r } from '../scale.ts';
 
 /** Outline of a spur gear with straight-sided teeth; the same routine draws pump gears and tone wheels. */
-export function gearPath(cx: number, cy: number, root: number, tip: number, teeth: number, phase = 0, topShare = 0.28): string {
+export function gearPath(
+  cx: number,
+  cy: number,
+  root: number,
+  tip: number,
+  teeth: number,
+  phase = 0,
+  topShare = 0.28,
+): string {
   const pitch = (2 * Math.PI) / teeth;
-  const at = (radius: number, angle: number): string => `${r(cx + radius * Math.cos(angle))} ${r(cy + radius * Math.sin(angle))}`;
+  const at = (radius: number, angle: number): string =>
+    `${r(cx + radius * Math.cos(angle))} ${r(cy + radius * Math.sin(angle))}`;
   const parts: string[] = [];
   for (let i = 0; i < teeth; i += 1) {
     const mid = phase + i * pitch;

@@ -7,16 +7,35 @@ const OIL_SPACING = [13, 9.5, 7, 5, 3.6] as const;
 export function HatchDefs({ id }: { id: string }): JSX.Element {
   return (
     <defs>
-      <pattern id={`${id}-cut`} width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+      <pattern
+        id={`${id}-cut`}
+        width="6"
+        height="6"
+        patternUnits="userSpaceOnUse"
+        patternTransform="rotate(45)"
+      >
         <rect class="dw-hatch-bg" width="6" height="6" />
         <path class="dw-hatch" d="M3 0V6" />
       </pattern>
-      <pattern id={`${id}-cut2`} width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(-45)">
+      <pattern
+        id={`${id}-cut2`}
+        width="6"
+        height="6"
+        patternUnits="userSpaceOnUse"
+        patternTransform="rotate(-45)"
+      >
         <rect class="dw-hatch-bg" width="6" height="6" />
         <path class="dw-hatch" d="M3 0V6" />
       </pattern>
       {OIL_SPACING.map((s, i) => (
-        <pattern key={s} id={`${id}-p${i + 1}`} width={s} height={s} patternUnits="userSpaceOnUse" patternTransform="rotate(-45)">
+        <pattern
+          key={s}
+          id={`${id}-p${i + 1}`}
+          width={s}
+          height={s}
+          patternUnits="userSpaceOnUse"
+          patternTransform="rotate(-45)"
+        >
           <path class="dw-oil-hatch" d={`M${s / 2} 0V${s}`} />
         </pattern>
       ))}
@@ -25,8 +44,18 @@ export function HatchDefs({ id }: { id: string }): JSX.Element {
 }
 
 /** Cut metal. `other` leans the hatch the other way: two parts that touch are told apart so on any workshop drawing. */
-export function Cut({ id, d, other = false }: { id: string; d: string; other?: boolean }): JSX.Element {
-  return <path class="dw-cut" fill={`url(#${id}-${other ? 'cut2' : 'cut'})`} fill-rule="evenodd" d={d} />;
+export function Cut({
+  id,
+  d,
+  other = false,
+}: {
+  id: string;
+  d: string;
+  other?: boolean;
+}): JSX.Element {
+  return (
+    <path class="dw-cut" fill={`url(#${id}-${other ? 'cut2' : 'cut'})`} fill-rule="evenodd" d={d} />
+  );
 }
 
 /** Oil under pressure: share 0..1 of the drawing's full scale, as a tint of ink and a hatch that closes up. */
@@ -41,4 +70,5 @@ export function Oil({ id, d, pressure }: { id: string; d: string; pressure: numb
   );
 }
 
-export const box = (x: number, y: number, w: number, h: number): string => `M${r(x)} ${r(y)}h${r(w)}v${r(h)}h${r(-w)}z`;
+export const box = (x: number, y: number, w: number, h: number): string =>
+  `M${r(x)} ${r(y)}h${r(w)}v${r(h)}h${r(-w)}z`;

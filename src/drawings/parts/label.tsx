@@ -1,6 +1,5 @@
 import type { JSX } from 'preact';
-import { r } from '../scale.ts';
-import type { Point } from '../scale.ts';
+import { linePath, parsePoints, r } from '../scale.ts';
 
 export interface LabelProps {
   x: number;
@@ -9,18 +8,19 @@ export interface LabelProps {
   lines: readonly string[];
   anchor?: 'start' | 'middle' | 'end' | undefined;
   /** Leader: from beside the text, by way of any bends, to a dot on the part. */
-  to?: readonly Point[] | undefined;
+  to?: string | undefined;
 }
 
 export const LINE_HEIGHT = 17;
 
 export function Label({ x, y, lines, anchor = 'start', to }: LabelProps): JSX.Element {
-  const end = to?.at(-1);
+  const bends = to === undefined ? [] : parsePoints(to);
+  const end = bends.at(-1);
   return (
     <g>
-      {to && end && (
+      {end && (
         <>
-          <path class="dw-leader" d={`M${to.map(([a, b]) => `${r(a)} ${r(b)}`).join('L')}`} />
+          <path class="dw-leader" d={linePath(bends)} />
           <circle class="dw-dot" cx={r(end[0])} cy={r(end[1])} r="3" />
         </>
       )}
@@ -40,11 +40,36 @@ export function Label({ x, y, lines, anchor = 'start', to }: LabelProps): JSX.El
 }
 
 /** Holds is a filled band, slips a hatched one, each with its word: the site's rule for every picture. */
-export function Verdict({ id, x, y, holds, word }: { id: string; x: number; y: number; holds: boolean; word?: string | undefined }): JSX.Element {
+export function Verdict({
+  id,
+  x,
+  y,
+  holds,
+  word,
+}: {
+  id: string;
+  x: number;
+  y: number;
+  holds: boolean;
+  word?: string | undefined;
+}): JSX.Element {
   return (
     <g>
-      <rect class={holds ? 'dw-tag-yes' : word ? 'dw-solid' : 'dw-cut'} fill={holds || word ? undefined : `url(#${id}-cut)`} x={r(x)} y={r(y)} width="62" height="22" rx="2" />
-      <text class={holds ? 'dw-tag-yes-text' : 'dw-text dw-strong'} x={r(x + 31)} y={r(y + 16)} text-anchor="middle">
+      <rect
+        class={holds ? 'dw-tag-yes' : word ? 'dw-solid' : 'dw-cut'}
+        fill={holds || word ? undefined : `url(#${id}-cut)`}
+        x={r(x)}
+        y={r(y)}
+        width="62"
+        height="22"
+        rx="2"
+      />
+      <text
+        class={holds ? 'dw-tag-yes-text' : 'dw-text dw-strong'}
+        x={r(x + 31)}
+        y={r(y + 16)}
+        text-anchor="middle"
+      >
         {word ?? (holds ? 'holds' : 'slips')}
       </text>
     </g>

@@ -8,7 +8,10 @@ import { Spring } from './spring.tsx';
 export const CONE_TRAVEL = 46;
 
 /** Where the rod joins the cone's spring, from the middle of the park gear. */
-export const rodEnd = (engage: number): { x: number; y: number } => ({ x: -80 - CONE_TRAVEL * (1 - engage), y: -77 });
+export const rodEnd = (engage: number): { x: number; y: number } => ({
+  x: -80 - CONE_TRAVEL * (1 - engage),
+  y: -77,
+});
 
 export interface ParkPawlProps {
   id: string;
@@ -30,13 +33,19 @@ export function ParkPawl({ id, cx, cy, engage }: ParkPawlProps): JSX.Element {
   const springY = -70 - 28 * Math.sin(lifted);
   return (
     <g transform={`translate(${r(cx)} ${r(cy)})`}>
-      <Cut id={id} d={`${gearPath(0, 0, 37, 47, teeth, -Math.PI / 2 + Math.PI / teeth, 0.34)}${gearPath(0, 0, 15, 18, 18)}`} />
+      <Cut
+        id={id}
+        d={`${gearPath(0, 0, 37, 47, teeth, -Math.PI / 2 + Math.PI / teeth, 0.34)}${gearPath(0, 0, 15, 18, 18)}`}
+      />
       <path class="dw-solid" d={gearPath(0, 0, 14, 17, 18)} />
       <path class="dw-line" d="M-6 0H6M0 -6V6" />
       <Spring x1={34} y1={-98} x2={34} y2={springY} radius={5} coils={4} />
       <path class="dw-line" d="M24 -98H44" />
       <g transform={`rotate(${r(lift)} 62 -60)`}>
-        <path class="dw-solid" d="M62 -70H-46Q-54 -69 -54 -62Q-54 -56 -46 -56H-10L-6 -39H6L10 -56H40L62 -50A10 10 0 0 0 62 -70z" />
+        <path
+          class="dw-solid"
+          d="M62 -70H-46Q-54 -69 -54 -62Q-54 -56 -46 -56H-10L-6 -39H6L10 -56H40L62 -50A10 10 0 0 0 62 -70z"
+        />
         <path class="dw-solid" d={circlePath(62, -60, 4.5)} />
       </g>
       <Cut id={id} d={box(-66, -99, 62, 13)} />

@@ -20,7 +20,10 @@ export function Plates({ id, x, hubY, drumY, pairs, thickness: t, gap }: PlatesP
   const dir = Math.sign(drumY - hubY) || 1;
   const inner = hubY + dir * overlap;
   const outer = drumY - dir * overlap;
-  const span = (y1: number, y2: number): readonly [number, number] => [Math.min(y1, y2), Math.abs(y2 - y1)];
+  const span = (y1: number, y2: number): readonly [number, number] => [
+    Math.min(y1, y2),
+    Math.abs(y2 - y1),
+  ];
   const [sy, sh] = span(inner, drumY);
   const [fy, fh] = span(hubY, outer);
   const [ly, lh] = span(inner, outer);
@@ -33,7 +36,10 @@ export function Plates({ id, x, hubY, drumY, pairs, thickness: t, gap }: PlatesP
           <g key={i}>
             <Cut id={id} d={box(px, sy, t, sh)} />
             <path class="dw-solid" d={box(fx, fy, t, fh)} />
-            <path class="dw-soft" d={`${box(fx, ly, r(t * 0.33), lh)}${box(fx + t * 0.67, ly, r(t * 0.33), lh)}`} />
+            <path
+              class="dw-soft"
+              d={`${box(fx, ly, r(t * 0.33), lh)}${box(fx + t * 0.67, ly, r(t * 0.33), lh)}`}
+            />
           </g>
         );
       })}

@@ -23,7 +23,8 @@ export interface PumpGearsProps {
 
 export function PumpGears({ id, cx, cy, radius, delivery }: PumpGearsProps): JSX.Element {
   const space = radius * 0.86;
-  const half = (sweep: 0 | 1): string => `M${r(cx)} ${r(cy - space)}A${r(space)} ${r(space)} 0 0 ${sweep} ${r(cx)} ${r(cy + space)}z`;
+  const half = (sweep: 0 | 1): string =>
+    `M${r(cx)} ${r(cy - space)}A${r(space)} ${r(space)} 0 0 ${sweep} ${r(cx)} ${r(cy + space)}z`;
   const ringTip = radius * 0.7;
   const ringRoot = radius * 0.84;
   const innerTip = radius * 0.56;
@@ -37,13 +38,20 @@ export function PumpGears({ id, cx, cy, radius, delivery }: PumpGearsProps): JSX
       <circle class="dw-solid" cx={r(cx)} cy={r(cy)} r={r(radius * 1.06)} />
       {delivery !== undefined && <Oil id={id} d={half(0)} pressure={0} />}
       {delivery !== undefined && <Oil id={id} d={half(1)} pressure={delivery} />}
-      <Cut id={id} d={`${circlePath(cx, cy, radius)}${gearPath(cx, cy, ringTip, ringRoot, 17, -Math.PI / 2, 0.34)}`} />
+      <Cut
+        id={id}
+        d={`${circlePath(cx, cy, radius)}${gearPath(cx, cy, ringTip, ringRoot, 17, -Math.PI / 2, 0.34)}`}
+      />
       <path
         class="dw-soft"
         d={`M${polar(cx, cy, a, 20)}A${r(a)} ${r(a)} 0 0 1 ${polar(cx, cy, a, 160)}L${polar(cx, iy, b, 141)}A${r(b)} ${r(b)} 0 0 0 ${polar(cx, iy, b, 39)}z`}
       />
       <circle class="dw-void" cx={r(cx)} cy={r(iy)} r={r(radius * 0.25)} />
-      <Cut id={id} other d={`${gearPath(cx, iy, innerRoot, innerTip, 12, -Math.PI / 2)}${circlePath(cx, iy, radius * 0.24)}`} />
+      <Cut
+        id={id}
+        other
+        d={`${gearPath(cx, iy, innerRoot, innerTip, 12, -Math.PI / 2)}${circlePath(cx, iy, radius * 0.24)}`}
+      />
     </g>
   );
 }

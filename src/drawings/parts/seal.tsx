@@ -18,7 +18,15 @@ export interface TubeSealProps {
  * Transfer seal: a rubber tube with bulged walls between valve body and case, cut along its axis. Rubber is solid
  * grey, metal is hatched. The split opens the right wall.
  */
-export function TubeSeal({ cx, top, bottom, bore, wall, split, splitY }: TubeSealProps): JSX.Element {
+export function TubeSeal({
+  cx,
+  top,
+  bottom,
+  bore,
+  wall,
+  split,
+  splitY,
+}: TubeSealProps): JSX.Element {
   const li = cx - bore / 2;
   const ri = cx + bore / 2;
   const bulge = wall * 0.35;

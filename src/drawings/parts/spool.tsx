@@ -25,12 +25,17 @@ export function Spool({ x, y, bore, lands, axis }: SpoolProps): JSX.Element | nu
   const off = (bore - stem) / 2;
   const start = first.at + first.length;
   const reach = last.at - start;
-  const bar = axis === 'x' ? box(x + start, y + off, reach, stem) : box(x + off, y + start, stem, reach);
+  const bar =
+    axis === 'x' ? box(x + start, y + off, reach, stem) : box(x + off, y + start, stem, reach);
   return (
     <g>
       {reach > 0 && <path class="dw-solid" d={bar} />}
       {lands.map((l) => (
-        <path key={l.at} class="dw-solid" d={axis === 'x' ? box(x + l.at, y, l.length, bore) : box(x, y + l.at, bore, l.length)} />
+        <path
+          key={l.at}
+          class="dw-solid"
+          d={axis === 'x' ? box(x + l.at, y, l.length, bore) : box(x, y + l.at, bore, l.length)}
+        />
       ))}
     </g>
   );

@@ -1,14 +1,27 @@
 import type { JSX } from 'preact';
-import { r } from '../scale.ts';
+import { linePath, parsePoints, r } from '../scale.ts';
 import type { Point } from '../scale.ts';
 
 /** Signal or power wire. A dead one is faint and carries a cross, so that print and screen readers' sighted peers see the same. */
-export function Wire({ points, alive, cross }: { points: readonly Point[]; alive: boolean; cross: Point }): JSX.Element {
+export function Wire({
+  points,
+  alive,
+  cross,
+}: {
+  points: string;
+  alive: boolean;
+  cross: Point;
+}): JSX.Element {
   const [x, y] = cross;
   return (
     <g>
-      <path class={`dw-line${alive ? ' dw-live' : ' dw-off'}`} d={`M${points.map(([a, b]) => `${r(a)} ${r(b)}`).join('L')}`} />
-      {!alive && <path class="dw-line dw-cross" d={`M${r(x - 6)} ${r(y - 6)}l12 12M${r(x + 6)} ${r(y - 6)}l-12 12`} />}
+      <path class={`dw-line${alive ? ' dw-live' : ' dw-off'}`} d={linePath(parsePoints(points))} />
+      {!alive && (
+        <path
+          class="dw-line dw-cross"
+          d={`M${r(x - 6)} ${r(y - 6)}l12 12M${r(x + 6)} ${r(y - 6)}l-12 12`}
+        />
+      )}
     </g>
   );
 }
@@ -28,7 +41,14 @@ export function NamedBox({ x, y, width, height, lines, strong = false }: BoxProp
   const top = y + height / 2 - (lines.length - 1) * 8.5 + 5;
   return (
     <g>
-      <rect class={strong ? 'dw-tag-yes' : 'dw-solid'} x={r(x)} y={r(y)} width={r(width)} height={r(height)} rx="3" />
+      <rect
+        class={strong ? 'dw-tag-yes' : 'dw-solid'}
+        x={r(x)}
+        y={r(y)}
+        width={r(width)}
+        height={r(height)}
+        rx="3"
+      />
       <text class={strong ? 'dw-tag-yes-text' : 'dw-text'} text-anchor="middle">
         {lines.map((l, i) => (
           <tspan key={i} x={r(x + width / 2)} y={r(top + i * 17)}>

@@ -1,68 +1,112 @@
-import { gapFlowRate } from '../flow/gap.ts'
-import { holeFlow } from '../flow/hole.ts'
-import type { FluidState } from '../fluid/fluid.ts'
-import type { CircuitLeaks, Plant } from '../gearbox.ts'
-import { findRoot } from '../numerics/find-root.ts'
+import { gapFlowRate } from '../flow/gap.ts';
+import { holeFlow } from '../flow/hole.ts';
+import type { FluidState } from '../fluid/fluid.ts';
+import type { CircuitLeaks, Plant } from '../gearbox.ts';
+import { findRoot } from '../numerics/find-root.ts';
 
 /** Everything that leaves a clutch circuit at a pressure, part by part [m3/s]. */
 export interface LeakParts {
-  readonly rings: number
-  readonly transferSeal: number
-  readonly pistonSeal: number
-  readonly openPort: number
+  readonly rings: number;
+  readonly transferSeal: number;
+  readonly pistonSeal: number;
+  readonly openPort: number;
 }
 
-/** Leak of one circuit, part by part [m3/s], at a pressure [Pa]. */
+/**
+ * Leak of one circuit, part by part.
+ *
+ * @param leaks rings, transferSeal, pistonSeal [m], openPortArea [m2]
+ * @param pressure of the circuit [Pa]
+ * @param fluid density [kg/m3], dynamic [Pa s], kinematic [m2/s]
+ * @returns flow through each part [m3/s]
+ * Range: pressure zero and above; all leaks end in the sump at zero gauge.
+ * Source: gapFlow and holeFlow.
+ * @example
+ * leakParts(gearbox.leaks.direct, 4e5, { density: 790, dynamic: 0.005, kinematic: 6.3291139e-6 }).rings // 1.95108e-5
+ */
 export function leakParts(leaks: CircuitLeaks, pressure: number, fluid: FluidState): LeakParts {
-  const { density, dynamic, kinematic } = fluid
+  const { density, dynamic, kinematic } = fluid;
   return {
     rings: gapFlowRate(leaks.rings, pressure, density, dynamic),
     transferSeal: gapFlowRate(leaks.transferSeal, pressure, density, dynamic),
     pistonSeal: gapFlowRate(leaks.pistonSeal, pressure, density, dynamic),
     openPort: holeFlow(leaks.openPortArea, pressure, density, kinematic),
-  }
+  };
 }
 
-/** Leak of one circuit [m3/s] at a pressure [Pa]. */
+/**
+ * Leak of one circuit, all parts together.
+ *
+ * @param leaks rings, transferSeal, pistonSeal [m], openPortArea [m2]
+ * @param pressure of the circuit [Pa]
+ * @param fluid density [kg/m3], dynamic [Pa s], kinematic [m2/s]
+ * @returns flow [m3/s]
+ * Range: pressure zero and above.
+ * Source: gapFlow and holeFlow.
+ * @example
+ * leakFlow(gearbox.leaks.direct, 4e5, { density: 790, dynamic: 0.005, kinematic: 6.3291139e-6 }) // 1.95108e-5
+ */
 export function leakFlow(leaks: CircuitLeaks, pressure: number, fluid: FluidState): number {
-  const { density, dynamic, kinematic } = fluid
+  const { density, dynamic, kinematic } = fluid;
   return (
     gapFlowRate(leaks.rings, pressure, density, dynamic) +
     gapFlowRate(leaks.transferSeal, pressure, density, dynamic) +
     gapFlowRate(leaks.pistonSeal, pressure, density, dynamic) +
     holeFlow(leaks.openPortArea, pressure, density, kinematic)
-  )
+  );
 }
 
 /**
- * What the regulating valve lets into a clutch [m3/s].
+ * What the regulating valve lets into a clutch.
  *
- * Equation: Qfeed = x hole(pl - pc), x = clamp((pcmd - pc) / band, 0, 1). No flow back from clutch to line.
+ * Equation: Qfeed = x hole(pl - pc), x = clamp((pcmd - pc) / band, 0, 1). Where a starved line falls
+ * below the clutch, fluid runs back the same way; no check ball is modelled.
+ *
+ * @param plant feedArea [m2], feedBand [Pa]
+ * @param pressures line, clutch, command [Pa]
+ * @param fluid density [kg/m3], kinematic [m2/s]
+ * @returns flow [m3/s]
+ * Range: pressures zero and above.
+ * Leaves out: the valve's own leakage and lag.
+ * Source: orifice equation (holeFlow); the proportional opening is ours.
+ * @example
+ * feedFlow(gearbox, { line: 6e5, clutch: 3e5, command: 4e5 }, { density: 790, dynamic: 0.005, kinematic: 6.3291139e-6 }) // 5.07893e-5
  */
 export function feedFlow(
   plant: Plant,
   pressures: { readonly line: number; readonly clutch: number; readonly command: number },
   fluid: FluidState,
 ): number {
-  const opening = Math.min(1, (pressures.command - pressures.clutch) / plant.feedBand)
-  if (opening <= 0) return 0
-  const dp = pressures.line - pressures.clutch
-  if (dp <= 0) return 0
-  return opening * holeFlow(plant.feedArea, dp, fluid.density, fluid.kinematic)
+  const opening = Math.min(1, (pressures.command - pressures.clutch) / plant.feedBand);
+  if (opening <= 0) return 0;
+  return (
+    opening *
+    holeFlow(plant.feedArea, pressures.line - pressures.clutch, fluid.density, fluid.kinematic)
+  );
 }
 
 /** The steady state of one clutch circuit. */
 export interface CircuitState {
-  readonly pressure: number
-  readonly feed: number
-  readonly leak: number
-  readonly iterations: number
-  readonly converged: boolean
+  readonly pressure: number;
+  readonly feed: number;
+  readonly leak: number;
+  readonly iterations: number;
+  readonly converged: boolean;
 }
 
 /**
  * The pressure at which a clutch circuit gets as much as it loses, for a given line pressure [Pa].
  * Unique in [0, min(command, line)], since the feed falls and the leak rises with pressure.
+ *
+ * @param plant feedArea [m2], feedBand [Pa]
+ * @param leaks rings, transferSeal, pistonSeal [m], openPortArea [m2]
+ * @param given line and command [Pa]
+ * @param fluid density [kg/m3], dynamic [Pa s], kinematic [m2/s]
+ * @returns pressure [Pa], feed and leak [m3/s], and how the search ended
+ * Range: pressures zero and above.
+ * Source: continuity at the clutch.
+ * @example
+ * balanceCircuit(gearbox, gearbox.leaks.direct, { line: 6e5, command: 4e5 }, { density: 790, dynamic: 0.005, kinematic: 6.3291139e-6 }).pressure // 391000.88
  */
 export function balanceCircuit(
   plant: Plant,
@@ -70,34 +114,34 @@ export function balanceCircuit(
   given: { readonly line: number; readonly command: number },
   fluid: FluidState,
 ): CircuitState {
-  const { line, command } = given
+  const { line, command } = given;
   const excess = (clutch: number): number =>
-    feedFlow(plant, { line, clutch, command }, fluid) - leakFlow(leaks, clutch, fluid)
-  let low = 0
-  let high = Math.min(command, line)
-  let valueLow = excess(low)
-  let valueHigh = excess(high)
+    feedFlow(plant, { line, clutch, command }, fluid) - leakFlow(leaks, clutch, fluid);
+  let low = 0;
+  let high = Math.min(command, line);
+  let valueLow = excess(low);
+  let valueHigh = excess(high);
   // The valve's opening has a corner one band below command; a smooth bracket either side of it converges faster.
-  const corner = command - plant.feedBand
+  const corner = command - plant.feedBand;
   if (corner > 0 && corner < high) {
-    const value = excess(corner)
+    const value = excess(corner);
     if (value > 0) {
-      low = corner
-      valueLow = value
+      low = corner;
+      valueLow = value;
     } else {
-      high = corner
-      valueHigh = value
+      high = corner;
+      valueHigh = value;
     }
   }
   if (high <= 0 || valueLow <= 0) {
-    return { pressure: low, feed: 0, leak: 0, iterations: 0, converged: true }
+    return { pressure: low, feed: 0, leak: 0, iterations: 0, converged: true };
   }
-  const found = findRoot(excess, low, high, valueLow, valueHigh)
+  const found = findRoot(excess, low, high, valueLow, valueHigh);
   return {
     pressure: found.root,
     feed: feedFlow(plant, { line, clutch: found.root, command }, fluid),
     leak: leakFlow(leaks, found.root, fluid),
     iterations: found.iterations,
     converged: found.converged,
-  }
+  };
 }

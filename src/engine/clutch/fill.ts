@@ -1,9 +1,9 @@
-import type { Clutch } from './torque.ts'
+import type { Clutch } from './torque.ts';
 
 /** Share of the stroke volume after which the piston has left its seat. */
-export const FIRST_FILL_SHARE = 0.05
+export const FIRST_FILL_SHARE = 0.05;
 /** Share of the spring pressure reached by then. */
-export const FIRST_FILL_PRESSURE = 0.8
+export const FIRST_FILL_PRESSURE = 0.8;
 
 /**
  * Pressure in a clutch by how much fluid is in it.
@@ -20,14 +20,14 @@ export const FIRST_FILL_PRESSURE = 0.8
  * fillPressure({ area: 85e-4, springForce: 900, strokeVolume: 3e-5, compliance: 4e-12, faces: 10, meanRadius: 0.065, friction: 0.13 }, 3e-5) // 105882.35
  */
 export function fillPressure(clutch: Clutch, volume: number): number {
-  const { strokeVolume, compliance } = clutch
-  const springPressure = clutch.springForce / clutch.area
-  const first = FIRST_FILL_SHARE * strokeVolume
-  const knee = FIRST_FILL_PRESSURE * springPressure
-  if (volume <= 0) return 0
-  if (volume <= first) return (knee * volume) / first
+  const { strokeVolume, compliance } = clutch;
+  const springPressure = clutch.springForce / clutch.area;
+  const first = FIRST_FILL_SHARE * strokeVolume;
+  const knee = FIRST_FILL_PRESSURE * springPressure;
+  if (volume <= 0) return 0;
+  if (volume <= first) return (knee * volume) / first;
   if (volume <= strokeVolume) {
-    return knee + ((springPressure - knee) * (volume - first)) / (strokeVolume - first)
+    return knee + ((springPressure - knee) * (volume - first)) / (strokeVolume - first);
   }
-  return springPressure + (volume - strokeVolume) / compliance
+  return springPressure + (volume - strokeVolume) / compliance;
 }

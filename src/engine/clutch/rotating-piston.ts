@@ -1,12 +1,12 @@
 /** A piston that turns with its clutch, and what the spinning fluid behind it does. */
 export interface RotatingPiston {
   /** Inner and outer radius of the piston face [m]. */
-  readonly innerRadius: number
-  readonly outerRadius: number
+  readonly innerRadius: number;
+  readonly outerRadius: number;
   /** Radius at which the fluid enters, where the head begins [m]; the shaft's feed hole. */
-  readonly feedRadius: number
+  readonly feedRadius: number;
   /** True where a balance chamber holds the same fluid on the other side. */
-  readonly compensated: boolean
+  readonly compensated: boolean;
 }
 
 /**
@@ -30,9 +30,9 @@ export function rotatingPistonForce(
   density: number,
   speed: number,
 ): number {
-  if (piston.compensated) return 0
-  const o2 = piston.outerRadius ** 2
-  const i2 = piston.innerRadius ** 2
-  const f2 = piston.feedRadius ** 2
-  return Math.PI * density * speed * speed * ((o2 * o2 - i2 * i2) / 4 - (f2 * (o2 - i2)) / 2)
+  if (piston.compensated) return 0;
+  const o2 = piston.outerRadius ** 2;
+  const i2 = piston.innerRadius ** 2;
+  const f2 = piston.feedRadius ** 2;
+  return Math.PI * density * speed * speed * ((o2 * o2 - i2 * i2) / 4 - (f2 * (o2 - i2)) / 2);
 }

@@ -1,21 +1,21 @@
-import { requireInRange } from '../error.ts'
+import { requireInRange } from '../error.ts';
 
 /** A wet multi-plate clutch and its return spring. */
 export interface Clutch {
   /** Piston area [m2]. */
-  readonly area: number
+  readonly area: number;
   /** Return spring force at apply [N]. */
-  readonly springForce: number
+  readonly springForce: number;
   /** Fluid that moves the piston to the plates [m3]. */
-  readonly strokeVolume: number
+  readonly strokeVolume: number;
   /** Give of the applied circuit [m3/Pa]. */
-  readonly compliance: number
+  readonly compliance: number;
   /** Friction faces [-]. */
-  readonly faces: number
+  readonly faces: number;
   /** Mean friction radius [m]. */
-  readonly meanRadius: number
+  readonly meanRadius: number;
   /** Friction coefficient of the wet faces [-]. */
-  readonly friction: number
+  readonly friction: number;
 }
 
 /**
@@ -33,8 +33,8 @@ export interface Clutch {
  * clutchTorque({ area: 85e-4, springForce: 900, strokeVolume: 3e-5, compliance: 4e-12, faces: 10, meanRadius: 0.065, friction: 0.13 }, 4e5) // 211.25
  */
 export function clutchTorque(clutch: Clutch, pressure: number): number {
-  const force = pressure * clutch.area - clutch.springForce
-  return force > 0 ? clutch.friction * clutch.faces * clutch.meanRadius * force : 0
+  const force = pressure * clutch.area - clutch.springForce;
+  return force > 0 ? clutch.friction * clutch.faces * clutch.meanRadius * force : 0;
 }
 
 /**
@@ -52,9 +52,9 @@ export function clutchTorque(clutch: Clutch, pressure: number): number {
  * clutchPressureFor({ area: 85e-4, springForce: 900, strokeVolume: 3e-5, compliance: 4e-12, faces: 10, meanRadius: 0.065, friction: 0.13 }, 211.25) // 4e5
  */
 export function clutchPressureFor(clutch: Clutch, torque: number): number {
-  requireInRange(torque, { name: 'Torque', unit: 'N m', min: 0, max: 1e5 })
+  requireInRange(torque, { name: 'Torque', unit: 'N m', min: 0, max: 1e5 });
   return (
     (torque / (clutch.friction * clutch.faces * clutch.meanRadius) + clutch.springForce) /
     clutch.area
-  )
+  );
 }

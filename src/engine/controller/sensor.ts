@@ -1,21 +1,22 @@
 /** What a speed sensor makes of a true speed. */
 export interface SpeedSensor {
   /** Smallest step it can tell [rpm]; 0 for exact. */
-  readonly resolutionRpm: number
+  readonly resolutionRpm: number;
   /** Largest error of one reading [rpm]; 0 for none. */
-  readonly noiseRpm: number
+  readonly noiseRpm: number;
   /** Starts the noise: the same seed gives the same readings. */
-  readonly seed: number
+  readonly seed: number;
 }
 
-export const exactSensor: SpeedSensor = { resolutionRpm: 0, noiseRpm: 0, seed: 1 }
+/** A sensor that reads the true speed. */
+export const exactSensor: SpeedSensor = { resolutionRpm: 0, noiseRpm: 0, seed: 1 };
 
 /** An even number in [0, 1) for a seed and a count: a hash, so that reading k needs no reading before it. */
 function even(seed: number, count: number): number {
-  let x = (Math.imul(seed | 0, 0x9e3779b1) ^ Math.imul(count + 1, 0x85ebca6b)) >>> 0
-  x = Math.imul(x ^ (x >>> 16), 0x7feb352d) >>> 0
-  x = Math.imul(x ^ (x >>> 15), 0x846ca68b) >>> 0
-  return ((x ^ (x >>> 16)) >>> 0) / 4294967296
+  let x = (Math.imul(seed | 0, 0x9e3779b1) ^ Math.imul(count + 1, 0x85ebca6b)) >>> 0;
+  x = Math.imul(x ^ (x >>> 16), 0x7feb352d) >>> 0;
+  x = Math.imul(x ^ (x >>> 15), 0x846ca68b) >>> 0;
+  return ((x ^ (x >>> 16)) >>> 0) / 4294967296;
 }
 
 /**
@@ -36,8 +37,8 @@ export function sensorReading(sensor: SpeedSensor, trueRpm: number, count: numbe
   const noisy =
     sensor.noiseRpm === 0
       ? trueRpm
-      : Math.max(0, trueRpm + sensor.noiseRpm * (2 * even(sensor.seed, count) - 1))
+      : Math.max(0, trueRpm + sensor.noiseRpm * (2 * even(sensor.seed, count) - 1));
   return sensor.resolutionRpm === 0
     ? noisy
-    : Math.round(noisy / sensor.resolutionRpm) * sensor.resolutionRpm
+    : Math.round(noisy / sensor.resolutionRpm) * sensor.resolutionRpm;
 }

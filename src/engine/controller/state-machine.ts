@@ -1,4 +1,4 @@
-import type { ControllerSettings, MechanicalFailSafe, RangeSelection } from './settings.ts'
+import type { ControllerSettings, MechanicalFailSafe, RangeSelection } from './settings.ts';
 
 /** The states of the controller, in the order a bad engagement goes through them. */
 export const CONTROLLER_STATES = [
@@ -9,8 +9,9 @@ export const CONTROLLER_STATES = [
   'failSafeNeutral',
   'failSafePark',
   'failSafeDefaultGear',
-] as const
-export type ControllerState = (typeof CONTROLLER_STATES)[number]
+] as const;
+/** One of the states of the controller. */
+export type ControllerState = (typeof CONTROLLER_STATES)[number];
 
 /** Everything that can happen, for the log and for the drawn diagram. */
 export type ControllerEventName =
@@ -22,53 +23,55 @@ export type ControllerEventName =
   | 'clutch vented'
   | 'neutral commanded'
   | 'park commanded'
-  | 'default gear held'
+  | 'default gear held';
 
+/** One line of the controller's log. */
 export interface ControllerEvent {
-  readonly time: number
-  readonly event: ControllerEventName
+  readonly time: number;
+  readonly event: ControllerEventName;
   /** Why, in words with the number that tripped it. */
-  readonly reason: string
-  readonly code?: string
+  readonly reason: string;
+  readonly code?: string;
 }
 
 /** What the controller knows between two cycles. */
 export interface ControllerMemory {
-  readonly state: ControllerState
-  readonly selectedAt: number | null
-  readonly engagementChecked: boolean
+  readonly state: ControllerState;
+  readonly selectedAt: number | null;
+  readonly engagementChecked: boolean;
   /** Since when slip has been over the ratio limit [s], or null. */
-  readonly slipSince: number | null
+  readonly slipSince: number | null;
 }
 
 /** What the controller is told in one cycle; speeds as its sensors read them [rpm], vehicle speed [m/s]. */
 export interface ControllerInput {
-  readonly time: number
-  readonly turbineRpm: number
-  readonly outputRpm: number
-  readonly vehicleSpeed: number
-  readonly throttle: number
+  readonly time: number;
+  readonly turbineRpm: number;
+  readonly outputRpm: number;
+  readonly vehicleSpeed: number;
+  readonly throttle: number;
 }
 
 /** What does not change during an engagement. */
 export interface ControllerContext {
-  readonly settings: ControllerSettings
-  readonly rangeSelection: RangeSelection
-  readonly mechanicalFailSafe: MechanicalFailSafe
-  readonly ratio: number
+  readonly settings: ControllerSettings;
+  readonly rangeSelection: RangeSelection;
+  readonly mechanicalFailSafe: MechanicalFailSafe;
+  readonly ratio: number;
   /** Generic code for a wrong ratio in this gear: P0731 first, P0736 reverse (SAE J2012 wording). */
-  readonly ratioCode: string
+  readonly ratioCode: string;
 }
 
+/** The controller's memory while the vehicle stands in Park. */
 export const controllerAtRest: ControllerMemory = {
   state: 'waiting',
   selectedAt: null,
   engagementChecked: false,
   slipSince: null,
-}
+};
 
 /** A moment's tolerance on the controller's own clock, so that 0.3 s is met by thirty cycles of 10 ms. */
-const CLOCK = 1e-9
+const CLOCK = 1e-9;
 
 function enterFailSafe(
   memory: ControllerMemory,
@@ -76,26 +79,26 @@ function enterFailSafe(
   context: ControllerContext,
   events: ControllerEvent[],
 ): ControllerMemory {
-  const { time } = input
+  const { time } = input;
   if (context.rangeSelection === 'mechanical' && context.mechanicalFailSafe === 'default-gear') {
     events.push({
       time,
       event: 'default gear held',
       reason: 'The controller cannot move the park pawl; it holds one gear at full pressure.',
-    })
-    return { ...memory, state: 'failSafeDefaultGear', slipSince: null }
+    });
+    return { ...memory, state: 'failSafeDefaultGear', slipSince: null };
   }
-  events.push({ time, event: 'clutch vented', reason: 'Fail-safe lets the pressure out.' })
-  const vented: ControllerMemory = { ...memory, state: 'failSafeNeutral', slipSince: null }
+  events.push({ time, event: 'clutch vented', reason: 'Fail-safe lets the pressure out.' });
+  const vented: ControllerMemory = { ...memory, state: 'failSafeNeutral', slipSince: null };
   if (context.rangeSelection === 'electronic' && input.vehicleSpeed < context.settings.parkSpeed) {
-    return enterPark(vented, input, context, events)
+    return enterPark(vented, input, context, events);
   }
   const reason =
     context.rangeSelection === 'electronic'
       ? 'The vehicle still rolls too fast for the park pawl.'
-      : 'The hand lever still says its range; the controller cannot move the pawl.'
-  events.push({ time, event: 'neutral commanded', reason })
-  return vented
+      : 'The hand lever still says its range; the controller cannot move the pawl.';
+  events.push({ time, event: 'neutral commanded', reason });
+  return vented;
 }
 
 function enterPark(
@@ -104,13 +107,13 @@ function enterPark(
   context: ControllerContext,
   events: ControllerEvent[],
 ): ControllerMemory {
-  const slow = (context.settings.parkSpeed * 3.6).toFixed(0)
+  const slow = (context.settings.parkSpeed * 3.6).toFixed(0);
   events.push({
     time: input.time,
     event: 'park commanded',
     reason: `Slower than ${slow} km/h and no clutch to trust: the controller selects Park by itself.`,
-  })
-  return { ...memory, state: 'failSafePark' }
+  });
+  return { ...memory, state: 'failSafePark' };
 }
 
 /**
@@ -126,61 +129,69 @@ function enterPark(
  * Range: called once a cycle with rising time.
  * Source: thresholds illustrative, common practice, no source; codes after SAE J2012 (wording from public lists).
  * @example
- * controllerCycle(controllerAtRest, { time: 0, turbineRpm: 0, outputRpm: 0, vehicleSpeed: 0, throttle: 0 }, { settings: illustrativeSettings, rangeSelection: 'electronic', mechanicalFailSafe: 'neutral', ratio: 4, ratioCode: 'P0731' }).events.length // 0
+ * controllerCycle(rangeSelected(0.5), { time: 2, turbineRpm: 700, outputRpm: 0, vehicleSpeed: 0, throttle: 0 }, { settings: illustrativeSettings, rangeSelection: 'electronic', mechanicalFailSafe: 'neutral', ratio: 4, ratioCode: 'P0731' }).events.length // 1
  */
 export function controllerCycle(
   memory: ControllerMemory,
   input: ControllerInput,
   context: ControllerContext,
 ): { readonly memory: ControllerMemory; readonly events: readonly ControllerEvent[] } {
-  const { settings } = context
-  const events: ControllerEvent[] = []
-  if (memory.state === 'waiting' || memory.selectedAt === null) return { memory, events }
+  const { settings } = context;
+  const events: ControllerEvent[] = [];
+  if (memory.state === 'waiting' || memory.selectedAt === null) return { memory, events };
   if (memory.state === 'failSafePark' || memory.state === 'failSafeDefaultGear') {
-    return { memory, events }
+    return { memory, events };
   }
   if (memory.state === 'failSafeNeutral') {
-    const park =
-      context.rangeSelection === 'electronic' && input.vehicleSpeed < settings.parkSpeed
-    return { memory: park ? enterPark(memory, input, context, events) : memory, events }
+    const park = context.rangeSelection === 'electronic' && input.vehicleSpeed < settings.parkSpeed;
+    return { memory: park ? enterPark(memory, input, context, events) : memory, events };
   }
-  const slip = Math.abs(input.turbineRpm - context.ratio * input.outputRpm)
-  let next = memory
+  const slip = Math.abs(input.turbineRpm - context.ratio * input.outputRpm);
+  let next = memory;
   if (
     !memory.engagementChecked &&
     input.time >= memory.selectedAt + settings.engagementTime - CLOCK
   ) {
-    const failed = slip > settings.engagementSlipRpm
+    const failed = slip > settings.engagementSlipRpm;
     events.push({
       time: input.time,
       event: failed ? 'engagement not finished' : 'engagement finished',
       reason: `Slip is ${slip.toFixed(0)} rpm ${settings.engagementTime} s after selection; the limit is ${settings.engagementSlipRpm} rpm.`,
-    })
-    const state = memory.state === 'engaging' ? 'watching' : memory.state
-    next = { ...next, engagementChecked: true, state }
+    });
+    const state = memory.state === 'engaging' ? 'watching' : memory.state;
+    next = { ...next, engagementChecked: true, state };
   }
   const checking =
     Math.abs(input.outputRpm) > settings.movingOutputRpm ||
-    input.throttle >= settings.openThrottle - CLOCK
+    input.throttle >= settings.openThrottle - CLOCK;
   const limit = Math.max(
     settings.ratioSlipRpm,
     settings.ratioSlipShare * Math.abs(input.turbineRpm),
-  )
-  if (!checking || slip <= limit) return { memory: { ...next, slipSince: null }, events }
-  const since = next.slipSince ?? input.time
+  );
+  if (!checking || slip <= limit) return { memory: { ...next, slipSince: null }, events };
+  const since = next.slipSince ?? input.time;
   if (input.time - since < settings.ratioTime - CLOCK) {
-    return { memory: { ...next, slipSince: since }, events }
+    return { memory: { ...next, slipSince: since }, events };
   }
-  const reason = `Slip is ${slip.toFixed(0)} rpm and has been over ${limit.toFixed(0)} rpm for ${settings.ratioTime} s.`
+  const reason = `Slip is ${slip.toFixed(0)} rpm and has been over ${limit.toFixed(0)} rpm for ${settings.ratioTime} s.`;
   if (next.state !== 'pressureRaised') {
-    events.push({ time: input.time, event: 'pressure raised', reason })
-    return { memory: { ...next, state: 'pressureRaised', slipSince: input.time }, events }
+    events.push({ time: input.time, event: 'pressure raised', reason });
+    return { memory: { ...next, state: 'pressureRaised', slipSince: input.time }, events };
   }
-  events.push({ time: input.time, event: 'code stored', reason, code: context.ratioCode })
-  return { memory: enterFailSafe(next, input, context, events), events }
+  events.push({ time: input.time, event: 'code stored', reason, code: context.ratioCode });
+  return { memory: enterFailSafe(next, input, context, events), events };
 }
 
-/** The controller's memory from the moment a range is selected [s]. */
+/**
+ * The controller's memory from the moment a range is selected.
+ *
+ * @param time when it is selected [s]
+ * @returns memory with the engagement check pending [-]
+ * Range: any time.
+ * Source: the state machine of this site, drawn on the model page.
+ * @example
+ * rangeSelected(0.5).selectedAt // 0.5
+ */
 export function rangeSelected(time: number): ControllerMemory {
-  return { ...controllerAtRest, state: 'engaging', selectedAt: time }
+  return { ...controllerAtRest, state: 'engaging', selectedAt: time };
 }

@@ -1,14 +1,14 @@
 /** A torque converter on two numbers: its capacity and its torque ratio at stall. */
 export interface Converter {
   /** Capacity K [rpm/sqrt(N m)]: impeller speed over the root of impeller torque, at stall. */
-  readonly capacity: number
-  readonly stallTorqueRatio: number
+  readonly capacity: number;
+  readonly stallTorqueRatio: number;
 }
 
 /** Speed ratio where the stator lets go and the torque ratio reaches one. */
-export const COUPLING_SPEED_RATIO = 0.86
+export const COUPLING_SPEED_RATIO = 0.86;
 /** Radians per second in one revolution a minute. */
-export const RAD_S_PER_RPM = Math.PI / 30
+export const RAD_S_PER_RPM = Math.PI / 30;
 
 /**
  * Torque on the impeller, taken from the engine.
@@ -27,10 +27,10 @@ export const RAD_S_PER_RPM = Math.PI / 30
  * impellerTorque({ capacity: 170, stallTorqueRatio: 2 }, 1700 * Math.PI / 30, 0) // 100
  */
 export function impellerTorque(converter: Converter, engine: number, turbine: number): number {
-  if (engine <= 0 || turbine > engine) return 0
-  const s = Math.max(0, turbine / engine)
-  const root = engine / RAD_S_PER_RPM / converter.capacity
-  return root * root * (1 - s * s * s * s * s)
+  if (engine <= 0 || turbine > engine) return 0;
+  const s = Math.max(0, turbine / engine);
+  const root = engine / RAD_S_PER_RPM / converter.capacity;
+  return root * root * (1 - s * s * s * s * s);
 }
 
 /**
@@ -47,9 +47,9 @@ export function impellerTorque(converter: Converter, engine: number, turbine: nu
  * converterTorqueRatio({ capacity: 170, stallTorqueRatio: 2 }, 0.43) // 1.5
  */
 export function converterTorqueRatio(converter: Converter, speedRatio: number): number {
-  const s = Math.max(0, speedRatio)
+  const s = Math.max(0, speedRatio);
   return Math.max(
     1,
     converter.stallTorqueRatio - ((converter.stallTorqueRatio - 1) * s) / COUPLING_SPEED_RATIO,
-  )
+  );
 }

@@ -1,38 +1,53 @@
 /** What the driver does, in time; the same for every engagement so that two can be laid over each other. */
 export interface EngagementStory {
   /** Range selected [s]. */
-  readonly select: number
+  readonly select: number;
   /** Brake released [s]; the throttle begins to open at the same moment. */
-  readonly brakeOff: number
+  readonly brakeOff: number;
   /** Throttle opens at this rate [1/s], up to this much [-]. */
-  readonly throttleRate: number
-  readonly throttleMost: number
-  readonly end: number
+  readonly throttleRate: number;
+  readonly throttleMost: number;
+  readonly end: number;
 }
 
+/** The story every simulation of an engagement tells; invented. */
 export const trainingStory: EngagementStory = {
   select: 0.5,
   brakeOff: 3,
   throttleRate: 0.2,
   throttleMost: 0.6,
   end: 7,
-}
+};
 
 /** Clutch pressure commanded: this many times what is needed, within these limits [Pa]. */
-export const COMMAND_FACTOR = 1.5
-export const COMMAND_LEAST = 250e3
-export const COMMAND_MOST = 1200e3
+export const COMMAND_FACTOR = 1.5;
+/** Least clutch pressure commanded [Pa]. */
+export const COMMAND_LEAST = 250e3;
+/** Most clutch pressure commanded [Pa]. */
+export const COMMAND_MOST = 1200e3;
 /** Line pressure commanded: this much above the clutch, and never under the floor [Pa]. */
-export const LINE_ABOVE_CLUTCH = 200e3
-export const LINE_FLOOR = 500e3
+export const LINE_ABOVE_CLUTCH = 200e3;
+/** Least line pressure commanded [Pa]. */
+export const LINE_FLOOR = 500e3;
 /** Slip speed scale of the regularised dry-friction law tanh(slip / scale) [rad/s]. */
-export const SLIP_SCALE = 2
+export const SLIP_SCALE = 2;
 /** A turbine slower than this counts as stopped [rpm]; slip below the second as engaged [rpm]. */
-export const STOPPED_RPM = 50
-export const ENGAGED_SLIP_RPM = 10
+export const STOPPED_RPM = 50;
+/** Slip below this counts as engaged [rpm]: above the creep of the regularised law, 17 rpm at most here. */
+export const ENGAGED_SLIP_RPM = 50;
 
-/** Throttle at a time of the story, 0 to 1; after its end the driver has lifted off. */
+/**
+ * Throttle at a time of the story; after its end the driver has lifted off.
+ *
+ * @param story brakeOff and end [s], throttleRate [1/s], throttleMost [-]
+ * @param time [s]
+ * @returns throttle, 0 closed to 1 open [-]
+ * Range: any time.
+ * Source: the story of this site, invented.
+ * @example
+ * throttleAt(trainingStory, 4) // 0.2
+ */
 export function throttleAt(story: EngagementStory, time: number): number {
-  if (time > story.end) return 0
-  return Math.min(story.throttleMost, Math.max(0, story.throttleRate * (time - story.brakeOff)))
+  if (time > story.end) return 0;
+  return Math.min(story.throttleMost, Math.max(0, story.throttleRate * (time - story.brakeOff)));
 }

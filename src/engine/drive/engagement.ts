@@ -1,104 +1,119 @@
-import { controllerAtRest, controllerCycle, rangeSelected } from '../controller/state-machine.ts'
+import { controllerAtRest, controllerCycle, rangeSelected } from '../controller/state-machine.ts';
 import type {
   ControllerContext,
   ControllerEventName,
   ControllerMemory,
   ControllerState,
-} from '../controller/state-machine.ts'
-import { exactSensor, sensorReading } from '../controller/sensor.ts'
-import type { SpeedSensor } from '../controller/sensor.ts'
-import { illustrativeSettings } from '../controller/settings.ts'
+} from '../controller/state-machine.ts';
+import { exactSensor, sensorReading } from '../controller/sensor.ts';
+import type { SpeedSensor } from '../controller/sensor.ts';
+import { illustrativeSettings } from '../controller/settings.ts';
 import type {
   ControllerSettings,
   MechanicalFailSafe,
   RangeSelection,
-} from '../controller/settings.ts'
-import { FIRST_FILL_SHARE } from '../clutch/fill.ts'
-import { requireInRange } from '../error.ts'
-import { fluidAt } from '../fluid/fluid.ts'
-import type { Fluid } from '../fluid/fluid.ts'
-import { fluidInPlant } from '../circuit/steady-state.ts'
-import { drivetrain } from '../gearbox.ts'
-import type { Circuit, Plant } from '../gearbox.ts'
-import { findRoot } from '../numerics/find-root.ts'
-import { Stepper, insideStep } from '../numerics/rosenbrock.ts'
-import type { Step, Work } from '../numerics/rosenbrock.ts'
-import { RAD_S_PER_RPM } from './converter.ts'
-import { ENGINE, EngagementScene, TURBINE, VEHICLE, VOLUME, emptyMoment } from './engagement-scene.ts'
-import { ENGAGED_SLIP_RPM, STOPPED_RPM, throttleAt, trainingStory } from './engagement-story.ts'
-import type { EngagementStory } from './engagement-story.ts'
+} from '../controller/settings.ts';
+import { FIRST_FILL_SHARE } from '../clutch/fill.ts';
+import { requireInRange } from '../error.ts';
+import { fluidAt } from '../fluid/fluid.ts';
+import type { Fluid } from '../fluid/fluid.ts';
+import { fluidInPlant } from '../circuit/steady-state.ts';
+import { drivetrain } from '../gearbox.ts';
+import type { Circuit, Plant } from '../gearbox.ts';
+import { findRoot } from '../numerics/find-root.ts';
+import { Stepper, insideStep } from '../numerics/rosenbrock.ts';
+import type { Step, Work } from '../numerics/rosenbrock.ts';
+import { RAD_S_PER_RPM } from './converter.ts';
+import {
+  ENGINE,
+  EngagementScene,
+  TURBINE,
+  VEHICLE,
+  VOLUME,
+  emptyMoment,
+} from './engagement-scene.ts';
+import { ENGAGED_SLIP_RPM, STOPPED_RPM, throttleAt, trainingStory } from './engagement-story.ts';
+import type { EngagementStory } from './engagement-story.ts';
 
-export type DriveRange = 'drive' | 'reverse'
+/** The ranges in which a clutch must take hold. */
+export type DriveRange = 'drive' | 'reverse';
 
+/** What an engagement is solved for. */
 export interface EngagementRequest {
-  readonly plant: Plant
-  readonly fluid: Fluid
-  readonly tempC: number
-  readonly range: DriveRange
-  readonly rangeSelection: RangeSelection
-  readonly mechanicalFailSafe?: MechanicalFailSafe
-  readonly settings?: ControllerSettings
-  readonly sensor?: SpeedSensor
-  readonly story?: EngagementStory
+  readonly plant: Plant;
+  readonly fluid: Fluid;
+  readonly tempC: number;
+  readonly range: DriveRange;
+  readonly rangeSelection: RangeSelection;
+  readonly mechanicalFailSafe?: MechanicalFailSafe;
+  readonly settings?: ControllerSettings;
+  readonly sensor?: SpeedSensor;
+  readonly story?: EngagementStory;
   /** Time between points of the trace [s]; it changes the picture, not the solution. */
-  readonly outputStep?: number
+  readonly outputStep?: number;
 }
 
+/** What the log can say: the controller's events and the milestones of the clutch. */
 export type EngagementEventName =
-  | ControllerEventName
-  | 'clutch filled'
-  | 'turbine stopped'
-  | 'brake released'
+  ControllerEventName | 'clutch filled' | 'turbine stopped' | 'brake released';
 
+/** One line of the log: when [s], what, why, and the code if one was stored. */
 export interface EngagementEvent {
-  readonly time: number
-  readonly event: EngagementEventName
-  readonly reason: string
-  readonly code?: string
+  readonly time: number;
+  readonly event: EngagementEventName;
+  readonly reason: string;
+  readonly code?: string;
 }
 
 /** One row for each output time; speeds [rad/s] unless named, pressures [Pa], torques [N m]. */
 export interface EngagementTrace {
-  readonly time: Float64Array
-  readonly engineRpm: Float64Array
-  readonly turbineRpm: Float64Array
-  readonly outputRpm: Float64Array
-  readonly vehicleSpeed: Float64Array
-  readonly slipRpm: Float64Array
-  readonly clutchPressure: Float64Array
-  readonly clutchCommand: Float64Array
-  readonly linePressure: Float64Array
-  readonly capacity: Float64Array
-  readonly clutchTorque: Float64Array
-  readonly impellerTorque: Float64Array
-  readonly turbineTorque: Float64Array
-  readonly engineTorque: Float64Array
-  readonly throttle: Float64Array
+  readonly time: Float64Array;
+  readonly engineRpm: Float64Array;
+  readonly turbineRpm: Float64Array;
+  readonly outputRpm: Float64Array;
+  readonly vehicleSpeed: Float64Array;
+  readonly slipRpm: Float64Array;
+  readonly clutchPressure: Float64Array;
+  readonly clutchCommand: Float64Array;
+  readonly linePressure: Float64Array;
+  readonly capacity: Float64Array;
+  readonly clutchTorque: Float64Array;
+  readonly impellerTorque: Float64Array;
+  readonly turbineTorque: Float64Array;
+  readonly engineTorque: Float64Array;
+  readonly throttle: Float64Array;
   /** What the controller's turbine sensor says [rpm]. */
-  readonly turbineSeenRpm: Float64Array
+  readonly turbineSeenRpm: Float64Array;
 }
 
+/** A solved engagement: trace, log, controller states, and how the solve went. */
 export interface Engagement {
-  readonly trace: EngagementTrace
+  readonly trace: EngagementTrace;
   /** In order of time; with electronic selection Park may come after the trace, once the vehicle is slow enough. */
-  readonly events: readonly EngagementEvent[]
+  readonly events: readonly EngagementEvent[];
   /** The controller's state through time: each entry holds from its time on. */
-  readonly states: readonly { readonly time: number; readonly state: ControllerState }[]
+  readonly states: readonly { readonly time: number; readonly state: ControllerState }[];
   /** Time after selection when the turbine first stood, and when slip was first gone [s]; null if never. */
-  readonly stoppedAfter: number | null
-  readonly engagedAfter: number | null
-  readonly status: { readonly converged: boolean; readonly work: Work }
+  readonly stoppedAfter: number | null;
+  readonly engagedAfter: number | null;
+  readonly status: { readonly converged: boolean; readonly work: Work };
 }
 
-/** Error control: a hundredth of a percent, and for each state what nobody could read off a gauge. */
-const RELATIVE = 1e-4
-const ABSOLUTE = Float64Array.from([1e-2, 1e-2, 1e-10, 1e-4])
+/**
+ * Error control: a thousandth of a percent, so that a limit which slip hovers near is met in the same cycle; and for
+ * each state what nobody could read off a gauge.
+ */
+const RELATIVE = 1e-5;
+const ABSOLUTE = Float64Array.from([1e-2, 1e-2, 1e-10, 1e-4]);
 /** No step skips the shortest thing the story can hold. */
-const MAX_STEP = 0.1
+const MAX_STEP = 0.1;
 /** Twenty times the work of the hardest case met in tests; beyond it the solve reports failure. */
-export const MOST_STEPS = 20000
+export const MOST_STEPS = 20000;
+/** How finely a step is searched for a milestone [s]. */
+const MILESTONE_GRID = 2e-3;
+
 /** How long after the end of the story a rolling vehicle is followed [s]; no coast of the story lasts longer. */
-const LONGEST_COAST = 120
+const LONGEST_COAST = 120;
 
 const COLUMNS = [
   'time',
@@ -117,76 +132,76 @@ const COLUMNS = [
   'engineTorque',
   'throttle',
   'turbineSeenRpm',
-] as const satisfies readonly (keyof EngagementTrace)[]
+] as const satisfies readonly (keyof EngagementTrace)[];
 
-const circuitOf: Readonly<Record<DriveRange, Circuit>> = { drive: 'forward', reverse: 'reverse' }
-const codeOf: Readonly<Record<DriveRange, string>> = { drive: 'P0731', reverse: 'P0736' }
+const circuitOf: Readonly<Record<DriveRange, Circuit>> = { drive: 'forward', reverse: 'reverse' };
+const codeOf: Readonly<Record<DriveRange, string>> = { drive: 'P0731', reverse: 'P0736' };
 
 /** Marches one engagement; one instance, one run. */
 class March {
-  private readonly request: EngagementRequest
-  private readonly story: EngagementStory
-  private readonly scene: EngagementScene
-  private readonly context: ControllerContext
-  private readonly sensor: SpeedSensor
-  private readonly work: Work = { steps: 0, rejected: 0, evaluations: 0 }
-  private readonly trace: EngagementTrace
-  private readonly outputStep: number
-  private readonly state: Float64Array
-  private readonly seen = new Float64Array(4)
-  private readonly moment = emptyMoment()
-  private time = 0
-  private row = 0
-  private cycle = 0
-  private memory: ControllerMemory = controllerAtRest
-  private readonly events: EngagementEvent[] = []
+  private readonly request: EngagementRequest;
+  private readonly story: EngagementStory;
+  private readonly scene: EngagementScene;
+  private readonly context: ControllerContext;
+  private readonly sensor: SpeedSensor;
+  private readonly work: Work = { steps: 0, rejected: 0, evaluations: 0 };
+  private readonly trace: EngagementTrace;
+  private readonly outputStep: number;
+  private readonly state: Float64Array;
+  private readonly seen = new Float64Array(4);
+  private readonly moment = emptyMoment();
+  private time = 0;
+  private row = 0;
+  private cycle = 0;
+  private memory: ControllerMemory = controllerAtRest;
+  private readonly events: EngagementEvent[] = [];
   private readonly states: { time: number; state: ControllerState }[] = [
     { time: 0, state: 'waiting' },
-  ]
-  private stoppedAt: number | null = null
-  private engagedAt: number | null = null
-  private filledAt: number | null = null
+  ];
+  private stoppedAt: number | null = null;
+  private engagedAt: number | null = null;
+  private filledAt: number | null = null;
 
   constructor(request: EngagementRequest) {
-    this.request = request
-    this.story = request.story ?? trainingStory
-    this.outputStep = request.outputStep ?? 0.01
-    requireInRange(this.outputStep, { name: 'Output step', unit: 's', min: 1e-4, max: 1 })
-    this.sensor = request.sensor ?? exactSensor
-    const circuit = circuitOf[request.range]
-    const fluid = fluidAt(fluidInPlant(request.plant, request.fluid), request.tempC)
-    this.scene = new EngagementScene(request.plant, fluid, this.story, circuit)
+    this.request = request;
+    this.story = request.story ?? trainingStory;
+    this.outputStep = request.outputStep ?? 0.01;
+    requireInRange(this.outputStep, { name: 'Output step', unit: 's', min: 1e-4, max: 1 });
+    this.sensor = request.sensor ?? exactSensor;
+    const circuit = circuitOf[request.range];
+    const fluid = fluidAt(fluidInPlant(request.plant, request.fluid), request.tempC);
+    this.scene = new EngagementScene(request.plant, fluid, this.story, circuit);
     this.context = {
       settings: request.settings ?? illustrativeSettings,
       rangeSelection: request.rangeSelection,
       mechanicalFailSafe: request.mechanicalFailSafe ?? 'neutral',
       ratio: drivetrain.ratios[circuit],
       ratioCode: codeOf[request.range],
-    }
-    const rows = Math.round(this.story.end / this.outputStep) + 1
+    };
+    const rows = Math.round(this.story.end / this.outputStep) + 1;
     this.trace = Object.fromEntries(
       COLUMNS.map((column) => [column, new Float64Array(rows)]),
-    ) as unknown as EngagementTrace
+    ) as unknown as EngagementTrace;
     // In Park nothing loads the converter, so engine and turbine turn together where the governor meets friction.
-    const free = (drivetrain.idleRpm + 12) * RAD_S_PER_RPM
-    this.state = Float64Array.from([free, free, 0, 0])
+    const free = (drivetrain.idleRpm + 12) * RAD_S_PER_RPM;
+    this.state = Float64Array.from([free, free, 0, 0]);
   }
 
   run(): Engagement {
-    const { story } = this
-    const throttleFull = story.brakeOff + story.throttleMost / story.throttleRate
+    const { story } = this;
+    const throttleFull = story.brakeOff + story.throttleMost / story.throttleRate;
     const stops = [story.select, story.brakeOff, throttleFull, story.end]
       .filter((stop) => stop <= story.end)
-      .sort((a, b) => a - b)
-    let converged = true
+      .sort((a, b) => a - b);
+    let converged = true;
     for (const stop of stops) {
-      if (converged) converged = this.marchTo(stop)
-      if (stop === story.select) this.select()
-      if (stop === story.brakeOff) this.releaseBrake()
+      if (converged) converged = this.marchTo(stop);
+      if (stop === story.select) this.select();
+      if (stop === story.brakeOff) this.releaseBrake();
     }
     // A rolling vehicle gets Park only once it is slow enough, which may be after the trace has ended.
     while (converged && this.parkIsPending() && this.time < story.end + LONGEST_COAST) {
-      converged = this.marchTo(this.time + 1)
+      converged = this.marchTo(this.time + 1);
     }
     return {
       trace: this.trace,
@@ -195,164 +210,167 @@ class March {
       stoppedAfter: this.stoppedAt === null ? null : this.stoppedAt - story.select,
       engagedAfter: this.engagedAt === null ? null : this.engagedAt - story.select,
       status: { converged, work: this.work },
-    }
+    };
   }
 
   private parkIsPending(): boolean {
-    return this.memory.state === 'failSafeNeutral' && this.context.rangeSelection === 'electronic'
+    return this.memory.state === 'failSafeNeutral' && this.context.rangeSelection === 'electronic';
   }
 
   private select(): void {
-    this.scene.selected = true
-    this.enter(rangeSelected(this.time), this.time)
-    const range = this.request.range === 'drive' ? 'Drive' : 'Reverse'
-    this.note('range selected', this.time, `The driver selects ${range}.`)
+    this.scene.selected = true;
+    this.enter(rangeSelected(this.time), this.time);
+    const range = this.request.range === 'drive' ? 'Drive' : 'Reverse';
+    this.note('range selected', this.time, `The driver selects ${range}.`);
   }
 
   private releaseBrake(): void {
-    if (this.memory.state !== 'failSafePark') this.scene.held = false
-    this.note('brake released', this.time, 'The driver lets go of the brake and opens the throttle.')
+    if (this.memory.state !== 'failSafePark') this.scene.held = false;
+    this.note(
+      'brake released',
+      this.time,
+      'The driver lets go of the brake and opens the throttle.',
+    );
   }
 
   private note(event: EngagementEventName, time: number, reason: string, code?: string): void {
-    this.events.push(code === undefined ? { time, event, reason } : { time, event, reason, code })
+    this.events.push(code === undefined ? { time, event, reason } : { time, event, reason, code });
   }
 
   private enter(memory: ControllerMemory, time: number): void {
-    if (memory.state !== this.memory.state) this.states.push({ time, state: memory.state })
-    this.memory = memory
+    if (memory.state !== this.memory.state) this.states.push({ time, state: memory.state });
+    this.memory = memory;
   }
 
   /** Marches to a time, restarting the stepper wherever the law changes. False if the solver gave up. */
   private marchTo(end: number): boolean {
-    let firstStep = 1e-4
+    let firstStep = 1e-4;
     while (this.time < end) {
-      const { scene, state, work } = this
+      const { scene, state, work } = this;
       const stepper = new Stepper(
         scene.rhs,
         { time: this.time, state },
         { relative: RELATIVE, absolute: ABSOLUTE, maxStep: MAX_STEP },
         work,
         firstStep,
-      )
+      );
       for (;;) {
-        if (work.steps > MOST_STEPS) return false
-        const step = stepper.advance(end)
-        if (step === 'failed') return false
-        const corner = this.cornerIn(step)
-        const until = corner ?? step.t1
-        const changed = this.observe(step, until)
+        if (work.steps > MOST_STEPS) return false;
+        const step = stepper.advance(end);
+        if (step === 'failed') return false;
+        const corner = this.cornerIn(step);
+        const until = corner ?? step.t1;
+        const changed = this.observe(step, until);
         if (changed !== null || corner !== null) {
-          const at = changed ?? until
-          insideStep(step, at, this.state)
-          this.time = at
-          this.settle()
-          if (this.refill) this.state[VOLUME] = 0
-          this.refill = false
-          firstStep = Math.min(1e-3, Math.max(1e-5, step.t1 - step.t0))
-          break
+          const at = changed ?? until;
+          insideStep(step, at, this.state);
+          this.time = at;
+          this.settle();
+          if (this.refill) this.state[VOLUME] = 0;
+          this.refill = false;
+          firstStep = Math.min(1e-3, Math.max(1e-5, step.t1 - step.t0));
+          break;
         }
-        this.time = step.t1
-        this.state.set(step.y1)
-        this.settle()
-        if (this.time >= end) return true
+        this.time = step.t1;
+        this.state.set(step.y1);
+        this.settle();
+        if (this.time >= end) return true;
       }
     }
-    return true
+    return true;
   }
 
   /** Nothing runs backward past its stop through rounding, and a held vehicle stands. */
   private settle(): void {
-    const { state, scene } = this
-    if (scene.held || (state[VEHICLE] as number) < 1e-9) state[VEHICLE] = 0
-    if ((state[VOLUME] as number) < 0) state[VOLUME] = 0
+    const { state, scene } = this;
+    if (scene.held || (state[VEHICLE] as number) < 1e-9) state[VEHICLE] = 0;
+    if ((state[VOLUME] as number) < 0) state[VOLUME] = 0;
   }
 
   /** The first time within a step at which the law has a corner: clutch volume at a knee, vehicle at rest. */
   private cornerIn(step: Step): number | null {
-    const stroke = this.scene.plant.clutch.strokeVolume
-    let first: number | null = null
+    const stroke = this.scene.plant.clutch.strokeVolume;
+    let first: number | null = null;
     const watch = (index: number, level: number, downOnly: boolean): void => {
-      const before = (step.y0[index] as number) - level
-      const after = (step.y1[index] as number) - level
+      const before = (step.y0[index] as number) - level;
+      const after = (step.y1[index] as number) - level;
       // A step that starts on the corner has it behind it.
-      const onIt = Math.abs(before) <= 1e-9 * Math.max(level, 1e-6)
-      if (onIt || before > 0 === after > 0 || (downOnly && before < 0)) return
+      const onIt = Math.abs(before) <= 1e-9 * Math.max(level, 1e-6);
+      if (onIt || before > 0 === after > 0 || (downOnly && before < 0)) return;
       const found = findRoot(
         (time) => {
-          insideStep(step, time, this.seen)
-          return (this.seen[index] as number) - level
+          insideStep(step, time, this.seen);
+          return (this.seen[index] as number) - level;
         },
         step.t0,
         step.t1,
         before,
         after,
-      ).root
-      if (first === null || found < first) first = found
-    }
-    watch(VOLUME, FIRST_FILL_SHARE * stroke, false)
-    watch(VOLUME, stroke, false)
-    if (!this.scene.held) watch(VEHICLE, 0, true)
+      ).root;
+      if (first === null || found < first) first = found;
+    };
+    watch(VOLUME, FIRST_FILL_SHARE * stroke, false);
+    watch(VOLUME, stroke, false);
+    if (!this.scene.held) watch(VEHICLE, 0, true);
     // A corner in the very last rounding of the step is the end of the step.
-    return first !== null && step.t1 - first < 1e-12 ? null : first
+    return first !== null && step.t1 - first < 1e-12 ? null : first;
   }
 
   /** Records the trace and runs the controller up to a time; returns the time at which the law changed, if it did. */
   private observe(step: Step, until: number): number | null {
-    this.findMilestones(step, until)
-    const cycleTime = this.context.settings.sample
+    this.findMilestones(step, until);
+    const cycleTime = this.context.settings.sample;
     for (;;) {
-      const next = this.cycle * cycleTime
+      const next = this.cycle * cycleTime;
       // The row at the moment of a change shows the moment before it.
-      this.record(step, Math.min(next, until))
-      if (next > until + 1e-12) return null
-      const changed = this.controlAt(step, next)
-      this.cycle += 1
-      if (changed) return next
+      this.record(step, Math.min(next, until));
+      if (next > until + 1e-12) return null;
+      const changed = this.controlAt(step, next);
+      this.cycle += 1;
+      if (changed) return next;
     }
   }
 
   private record(step: Step, until: number): void {
-    const { trace, moment } = this
+    const { trace, moment } = this;
     while (this.row < trace.time.length && this.row * this.outputStep <= until + 1e-12) {
-      const { row } = this
-      const time = row * this.outputStep
-      insideStep(step, Math.min(time, step.t1), this.seen)
-      const y = this.seen
-      this.scene.at(time, y, moment)
-      const turbine = (y[TURBINE] as number) / RAD_S_PER_RPM
-      trace.time[row] = time
-      trace.engineRpm[row] = (y[ENGINE] as number) / RAD_S_PER_RPM
-      trace.turbineRpm[row] = turbine
-      trace.outputRpm[row] =
-        (y[VEHICLE] as number) / this.scene.metresPerOutput / RAD_S_PER_RPM
-      trace.vehicleSpeed[row] = y[VEHICLE] as number
-      trace.slipRpm[row] = this.scene.slip(y) / RAD_S_PER_RPM
-      trace.clutchPressure[row] = moment.clutchPressure
-      trace.clutchCommand[row] = moment.clutchCommand
-      trace.linePressure[row] = moment.linePressure
-      trace.capacity[row] = moment.capacity
-      trace.clutchTorque[row] = moment.clutchTorque
-      trace.impellerTorque[row] = moment.impellerTorque
-      trace.turbineTorque[row] = moment.turbineTorque
-      trace.engineTorque[row] = moment.engineTorque
-      trace.throttle[row] = throttleAt(this.story, time)
-      trace.turbineSeenRpm[row] = this.turbineSeen(turbine, row)
-      this.row += 1
+      const { row } = this;
+      const time = row * this.outputStep;
+      insideStep(step, Math.min(time, step.t1), this.seen);
+      const y = this.seen;
+      this.scene.at(time, y, moment);
+      const turbine = (y[TURBINE] as number) / RAD_S_PER_RPM;
+      trace.time[row] = time;
+      trace.engineRpm[row] = (y[ENGINE] as number) / RAD_S_PER_RPM;
+      trace.turbineRpm[row] = turbine;
+      trace.outputRpm[row] = (y[VEHICLE] as number) / this.scene.metresPerOutput / RAD_S_PER_RPM;
+      trace.vehicleSpeed[row] = y[VEHICLE] as number;
+      trace.slipRpm[row] = this.scene.slip(y) / RAD_S_PER_RPM;
+      trace.clutchPressure[row] = moment.clutchPressure;
+      trace.clutchCommand[row] = moment.clutchCommand;
+      trace.linePressure[row] = moment.linePressure;
+      trace.capacity[row] = moment.capacity;
+      trace.clutchTorque[row] = moment.clutchTorque;
+      trace.impellerTorque[row] = moment.impellerTorque;
+      trace.turbineTorque[row] = moment.turbineTorque;
+      trace.engineTorque[row] = moment.engineTorque;
+      trace.throttle[row] = throttleAt(this.story, time);
+      trace.turbineSeenRpm[row] = this.turbineSeen(turbine, row);
+      this.row += 1;
     }
   }
 
   private turbineSeen(turbineRpm: number, count: number): number {
-    const rest = this.scene.plant.turbineSensorRestRpm
-    return sensorReading(this.sensor, Math.max(rest, turbineRpm), count)
+    const rest = this.scene.plant.turbineSensorRestRpm;
+    return sensorReading(this.sensor, Math.max(rest, turbineRpm), count);
   }
 
   /** One controller cycle; true when it changed what the equations see. */
   private controlAt(step: Step, time: number): boolean {
-    if (this.memory.state === 'waiting') return false
-    insideStep(step, Math.min(time, step.t1), this.seen)
-    const y = this.seen
-    const vehicleSpeed = y[VEHICLE] as number
+    if (this.memory.state === 'waiting') return false;
+    insideStep(step, Math.min(time, step.t1), this.seen);
+    const y = this.seen;
+    const vehicleSpeed = y[VEHICLE] as number;
     const { memory, events } = controllerCycle(
       this.memory,
       {
@@ -363,77 +381,91 @@ class March {
         throttle: throttleAt(this.story, time),
       },
       this.context,
-    )
-    const before = this.memory.state
-    this.enter(memory, time)
-    this.events.push(...events)
-    return memory.state !== before && this.act(memory.state)
+    );
+    const before = this.memory.state;
+    this.enter(memory, time);
+    this.events.push(...events);
+    return memory.state !== before && this.act(memory.state);
   }
 
   /** True where the next stretch starts with an empty clutch. */
-  private refill = false
+  private refill = false;
 
   private act(state: ControllerState): boolean {
-    const { scene } = this
+    const { scene } = this;
     switch (state) {
       case 'pressureRaised':
-        scene.raise = this.context.settings.pressureRaise
-        return true
+        scene.raise = this.context.settings.pressureRaise;
+        return true;
       case 'failSafeNeutral':
       case 'failSafePark':
-        scene.vented = true
-        scene.raise = 1
-        if (state === 'failSafePark') scene.held = true
-        return true
+        scene.vented = true;
+        scene.raise = 1;
+        if (state === 'failSafePark') scene.held = true;
+        return true;
       case 'failSafeDefaultGear':
         // The held gear has a clutch of its own, empty until now; the failed one lets go at once.
-        scene.raise = 1
-        scene.fullPressure = true
-        scene.circuit = 'direct'
-        scene.ratio = drivetrain.ratios.direct
-        this.refill = true
-        return true
+        scene.raise = 1;
+        scene.fullPressure = true;
+        scene.circuit = 'direct';
+        scene.ratio = drivetrain.ratios.direct;
+        this.refill = true;
+        return true;
       default:
-        return false
+        return false;
     }
   }
 
   /** First times at which the clutch was full, the turbine stood and the slip was gone. */
   private findMilestones(step: Step, until: number): void {
-    if (!this.scene.selected || this.memory.state.startsWith('failSafe')) return
-    const stroke = this.scene.plant.clutch.strokeVolume
+    if (!this.scene.selected || this.memory.state.startsWith('failSafe')) return;
+    const stroke = this.scene.plant.clutch.strokeVolume;
+    // Slip can dip under its limit and creep out again within one long step, so the step is looked through finely.
+    const pieces = Math.max(1, Math.ceil((until - step.t0) / MILESTONE_GRID));
     const crossing = (value: (y: Float64Array) => number): number | null => {
       const at = (time: number): number => {
-        insideStep(step, time, this.seen)
-        return value(this.seen)
+        insideStep(step, time, this.seen);
+        return value(this.seen);
+      };
+      let before = at(step.t0);
+      if (before >= 0) return step.t0;
+      let from = step.t0;
+      for (let piece = 1; piece <= pieces; piece += 1) {
+        const to = step.t0 + ((until - step.t0) * piece) / pieces;
+        const after = at(to);
+        if (after >= 0) return findRoot(at, from, to, before, after).root;
+        from = to;
+        before = after;
       }
-      const start = at(step.t0)
-      if (start >= 0) return step.t0
-      const end = at(until)
-      if (end < 0) return null
-      return findRoot(at, step.t0, until, start, end).root
-    }
-    this.filledAt ??= this.milestone('clutch filled', crossing((y) => (y[VOLUME] as number) - stroke))
+      return null;
+    };
+    this.filledAt ??= this.milestone(
+      'clutch filled',
+      crossing((y) => (y[VOLUME] as number) - stroke),
+    );
     this.stoppedAt ??= this.milestone(
       'turbine stopped',
       crossing((y) => STOPPED_RPM * RAD_S_PER_RPM - (y[TURBINE] as number)),
-    )
+    );
     this.engagedAt ??= crossing((y) =>
       Math.min(
         ENGAGED_SLIP_RPM * RAD_S_PER_RPM - Math.abs(this.scene.slip(y)),
         ((y[VOLUME] as number) - stroke) / stroke,
       ),
-    )
+    );
   }
 
-  private milestone(event: 'clutch filled' | 'turbine stopped', time: number | null): number | null {
-    if (time === null) return null
+  private milestone(
+    event: 'clutch filled' | 'turbine stopped',
+    time: number | null,
+  ): number | null {
+    if (time === null) return null;
     const reason =
       event === 'clutch filled'
         ? 'The piston has taken up its stroke; from here pressure can rise.'
-        : `Turbine speed is below ${STOPPED_RPM} rpm.`
-    this.note(event, time, reason)
-    return time
+        : `Turbine speed is below ${STOPPED_RPM} rpm.`;
+    this.note(event, time, reason);
+    return time;
   }
 }
 
@@ -450,10 +482,10 @@ class March {
  * @throws EngineError out of range.
  * Leaves out: accumulators, orifice check balls, shaft flexibility, brakes other than held or free, grade.
  * Source: converter SAE J643 definitions; clutch and fill as in their files; method Rodas3 (Sandu et al. 1997),
- * relative tolerance 1e-4, corners located on the dense output.
+ * relative tolerance 1e-5, corners located on the dense output.
  * @example
  * solveEngagement({ plant: gearbox, fluid: makeFluid(fluidClasses['low-viscosity']), tempC: 20, range: 'drive', rangeSelection: 'electronic' }).status.converged // true
  */
 export function solveEngagement(request: EngagementRequest): Engagement {
-  return new March(request).run()
+  return new March(request).run();
 }

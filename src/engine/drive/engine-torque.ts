@@ -1,10 +1,11 @@
 /** Full-load torque of the training engine up to the knee [N m]; invented. */
-export const FULL_TORQUE = 180
+export const FULL_TORQUE = 180;
 /** Speed where it begins to fall, and where it is gone [rpm]. */
-export const TORQUE_KNEE_RPM = 5000
-export const TORQUE_END_RPM = 6500
+export const TORQUE_KNEE_RPM = 5000;
+/** Speed where torque is gone [rpm]. */
+export const TORQUE_END_RPM = 6500;
 /** Friction and accessories [N m]. */
-export const ENGINE_FRICTION = 8
+export const ENGINE_FRICTION = 8;
 
 /**
  * Torque of the training engine at the converter.
@@ -21,8 +22,8 @@ export const ENGINE_FRICTION = 8
  * engineTorque(1500, 1, 700) // 172
  */
 export function engineTorque(rpm: number, throttle: number, idleRpm: number): number {
-  const idle = Math.min(80, Math.max(0, 20 + (idleRpm - rpm)))
-  const fall = (TORQUE_END_RPM - rpm) / (TORQUE_END_RPM - TORQUE_KNEE_RPM)
-  const full = FULL_TORQUE * Math.min(1, Math.max(0, fall))
-  return (1 - throttle) * idle + throttle * full - ENGINE_FRICTION
+  const idle = Math.min(80, Math.max(0, 20 + (idleRpm - rpm)));
+  const fall = (TORQUE_END_RPM - rpm) / (TORQUE_END_RPM - TORQUE_KNEE_RPM);
+  const full = FULL_TORQUE * Math.min(1, Math.max(0, fall));
+  return (1 - throttle) * idle + throttle * full - ENGINE_FRICTION;
 }

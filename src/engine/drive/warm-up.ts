@@ -1,16 +1,18 @@
 /** The fluid and all that warms with it, as one lump. Invented for the training gearbox. */
 export interface ThermalLump {
   /** Heat capacity [J/K]. */
-  readonly capacity: number
+  readonly capacity: number;
   /** Loss to the air [W/K]. */
-  readonly loss: number
+  readonly loss: number;
 }
 
-export const trainingLump: ThermalLump = { capacity: 46e3, loss: 26 }
+/** Fluid and case of the training gearbox; invented. */
+export const trainingLump: ThermalLump = { capacity: 46e3, loss: 26 };
 
 /** Heat put into the fluid by how it is driven [W]; invented. */
-export const driveHeat = { idling: 1000, gentle: 2200, pulling: 6000 } as const
-export type DriveKind = keyof typeof driveHeat
+export const driveHeat = { idling: 1000, gentle: 2200, pulling: 6000 } as const;
+/** A way of driving, by the heat it makes. */
+export type DriveKind = keyof typeof driveHeat;
 
 /**
  * Fluid temperature after a time of one kind of driving.
@@ -29,14 +31,14 @@ export type DriveKind = keyof typeof driveHeat
 export function warmedTo(
   lump: ThermalLump,
   drive: {
-    readonly startC: number
-    readonly ambientC: number
-    readonly heat: number
-    readonly time: number
+    readonly startC: number;
+    readonly ambientC: number;
+    readonly heat: number;
+    readonly time: number;
   },
 ): number {
-  const end = drive.ambientC + drive.heat / lump.loss
-  return end + (drive.startC - end) * Math.exp((-drive.time * lump.loss) / lump.capacity)
+  const end = drive.ambientC + drive.heat / lump.loss;
+  return end + (drive.startC - end) * Math.exp((-drive.time * lump.loss) / lump.capacity);
 }
 
 /**
@@ -50,19 +52,19 @@ export function warmedTo(
  * Range: any; a target already met gives 0.
  * Source: as warmedTo.
  * @example
- * timeToReach(trainingLump, { startC: 20, ambientC: 20, targetC: 70, heat: 2600 }) // 1226.33
+ * timeToReach(trainingLump, { startC: 20, ambientC: 20, targetC: 70, heat: 2600 }) // 1226.337
  */
 export function timeToReach(
   lump: ThermalLump,
   drive: {
-    readonly startC: number
-    readonly ambientC: number
-    readonly targetC: number
-    readonly heat: number
+    readonly startC: number;
+    readonly ambientC: number;
+    readonly targetC: number;
+    readonly heat: number;
   },
 ): number | null {
-  if (drive.targetC <= drive.startC) return 0
-  const end = drive.ambientC + drive.heat / lump.loss
-  if (end <= drive.targetC) return null
-  return (lump.capacity / lump.loss) * Math.log((drive.startC - end) / (drive.targetC - end))
+  if (drive.targetC <= drive.startC) return 0;
+  const end = drive.ambientC + drive.heat / lump.loss;
+  if (end <= drive.targetC) return null;
+  return (lump.capacity / lump.loss) * Math.log((drive.startC - end) / (drive.targetC - end));
 }

@@ -1,22 +1,22 @@
-import { EngineError, requireInRange } from '../error.ts'
-import { CIRCUITS } from '../gearbox.ts'
-import type { Circuit, Plant } from '../gearbox.ts'
-import { FAULT_IDS, faultKinds } from './catalogue.ts'
-import type { FaultId, FaultKind } from './catalogue.ts'
+import { EngineError, requireInRange } from '../error.ts';
+import { CIRCUITS } from '../gearbox.ts';
+import type { Circuit, Plant } from '../gearbox.ts';
+import { FAULT_IDS, faultKinds } from './catalogue.ts';
+import type { FaultId, FaultKind } from './catalogue.ts';
 
 /** How bad, and for a fault that sits in one circuit, where; forward where nothing is said. */
 export interface FaultSetting {
-  readonly severity: number
-  readonly circuit?: Circuit
+  readonly severity: number;
+  readonly circuit?: Circuit;
 }
 
 /** Any number of faults at once. */
-export type FaultSet = { readonly [id in FaultId]?: FaultSetting | undefined }
+export type FaultSet = { readonly [id in FaultId]?: FaultSetting | undefined };
 
 /**
  * What a severity means in the fault's own measure.
  *
- * Equation: healthy + severity (worst - healthy).
+ * Equation: (1 - severity) healthy + severity worst.
  *
  * @param id which fault [-]
  * @param severity 0 healthy to 1 worst [-]
@@ -28,15 +28,16 @@ export type FaultSet = { readonly [id in FaultId]?: FaultSetting | undefined }
  * faultAmount('transferSeal', 0.625) // 0.25
  */
 export function faultAmount(id: FaultId, severity: number): number {
-  const kind: FaultKind = faultKinds[id]
-  requireInRange(severity, { name: `Severity of ${id}`, unit: '', min: 0, max: 1 })
+  const kind: FaultKind = faultKinds[id];
+  requireInRange(severity, { name: `Severity of ${id}`, unit: '', min: 0, max: 1 });
   if (kind.onOff === true && severity !== 0 && severity !== 1) {
     throw new EngineError(
       id,
       `Severity of ${id} is ${severity}; it is 0 or 1, since the sensor reads falsely or it does not.`,
-    )
+    );
   }
-  return kind.healthy + severity * (kind.worst - kind.healthy)
+  // Both ends come out exactly, so that the inverse takes them.
+  return (1 - severity) * kind.healthy + severity * kind.worst;
 }
 
 /**
@@ -52,14 +53,14 @@ export function faultAmount(id: FaultId, severity: number): number {
  * faultSeverity('transferSeal', 0.25) // 0.625
  */
 export function faultSeverity(id: FaultId, amount: number): number {
-  const { healthy, worst, measure, unit } = faultKinds[id]
+  const { healthy, worst, measure, unit } = faultKinds[id];
   requireInRange(amount, {
     name: measure,
     unit,
     min: Math.min(healthy, worst),
     max: Math.max(healthy, worst),
-  })
-  return (amount - healthy) / (worst - healthy)
+  });
+  return (amount - healthy) / (worst - healthy);
 }
 
 /**
@@ -75,29 +76,29 @@ export function faultSeverity(id: FaultId, amount: number): number {
  * applyFaults(gearbox, { transferSeal: { severity: 0.625 } }).leaks.forward.transferSeal.height // 2.5e-4
  */
 export function applyFaults(plant: Plant, faults: FaultSet): Plant {
-  let changed = plant
+  let changed = plant;
   for (const [name, setting] of Object.entries(faults)) {
-    if (setting === undefined) continue
+    if (setting === undefined) continue;
     if (!(FAULT_IDS as readonly string[]).includes(name)) {
       throw new EngineError(
         name,
         `There is no fault called ${name}; the faults are ${FAULT_IDS.join(', ')}.`,
-      )
+      );
     }
-    const id = name as FaultId
-    const kind: FaultKind = faultKinds[id]
-    const amount = faultAmount(id, setting.severity)
+    const id = name as FaultId;
+    const kind: FaultKind = faultKinds[id];
+    const amount = faultAmount(id, setting.severity);
     if (setting.circuit !== undefined && !kind.oneCircuit) {
-      throw new EngineError(id, `${id} does not sit in one circuit; leave the circuit out.`)
+      throw new EngineError(id, `${id} does not sit in one circuit; leave the circuit out.`);
     }
-    const circuit = setting.circuit ?? 'forward'
+    const circuit = setting.circuit ?? 'forward';
     if (!CIRCUITS.includes(circuit)) {
       throw new EngineError(
         id,
         `There is no circuit called ${String(circuit)}; the circuits are ${CIRCUITS.join(', ')}.`,
-      )
+      );
     }
-    changed = kind.apply(changed, amount, circuit)
+    changed = kind.apply(changed, amount, circuit);
   }
-  return changed
+  return changed;
 }

@@ -1,20 +1,20 @@
-import { holeArea } from '../flow/hole.ts'
-import type { Circuit, Plant } from '../gearbox.ts'
+import { holeArea } from '../flow/hole.ts';
+import type { Circuit, Plant } from '../gearbox.ts';
 
 /** One fault: what it changes, from healthy to worst, by one severity from 0 to 1. */
 export interface FaultKind {
   /** What the severity is a measure of, in words. */
-  readonly measure: string
+  readonly measure: string;
   /** Unit of `healthy` and `worst`, as people read it. */
-  readonly unit: string
-  readonly healthy: number
-  readonly worst: number
+  readonly unit: string;
+  readonly healthy: number;
+  readonly worst: number;
   /** True where the fault sits in one circuit and the request says which. */
-  readonly oneCircuit: boolean
+  readonly oneCircuit: boolean;
   /** True where there is no half of it: severity is 0 or 1. */
-  readonly onOff?: boolean
+  readonly onOff?: boolean;
   /** The plant with `amount` (between healthy and worst) of this fault. */
-  readonly apply: (plant: Plant, amount: number, circuit: Circuit) => Plant
+  readonly apply: (plant: Plant, amount: number, circuit: Circuit) => Plant;
 }
 
 function withLeaks(
@@ -22,7 +22,7 @@ function withLeaks(
   circuit: Circuit,
   change: (leaks: Plant['leaks'][Circuit]) => Plant['leaks'][Circuit],
 ): Plant {
-  return { ...plant, leaks: { ...plant.leaks, [circuit]: change(plant.leaks[circuit]) } }
+  return { ...plant, leaks: { ...plant.leaks, [circuit]: change(plant.leaks[circuit]) } };
 }
 
 /** The thirteen faults. Sizes are invented for the training gearbox; the patterns are the trade's. */
@@ -163,7 +163,9 @@ export const faultKinds = {
     onOff: true,
     apply: (plant, rpm) => ({ ...plant, turbineSensorRestRpm: rpm }),
   },
-} as const satisfies Record<string, FaultKind>
+} as const satisfies Record<string, FaultKind>;
 
-export type FaultId = keyof typeof faultKinds
-export const FAULT_IDS = Object.keys(faultKinds) as readonly FaultId[]
+/** Name of a fault. */
+export type FaultId = keyof typeof faultKinds;
+/** The names of the thirteen faults, in the order of the table. */
+export const FAULT_IDS = Object.keys(faultKinds) as readonly FaultId[];

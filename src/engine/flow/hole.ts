@@ -1,7 +1,7 @@
 /** Discharge coefficient of a short drilled hole; Rabie gives 0.60 to 0.65. */
-export const HOLE_DISCHARGE = 0.65
+export const HOLE_DISCHARGE = 0.65;
 /** Reynolds number at which a hole turns from laminar to turbulent in the smoothed law; from memory, near 10. */
-export const HOLE_TRANSITION_REYNOLDS = 10
+export const HOLE_TRANSITION_REYNOLDS = 10;
 
 /**
  * Flow through a drilled hole or an open port; odd in the pressure difference, smooth through zero.
@@ -20,17 +20,17 @@ export const HOLE_TRANSITION_REYNOLDS = 10
  * Source: orifice equation, Rabie (2009) eq. 2.37-2.39; smoothing after Ellman and Piche, J. Dyn. Sys. 121 (1999)
  * 721-724, in the form used by modelling tools (pc from memory).
  * @example
- * holeFlow(0, 1e5, 900, 1e-5) // 0
+ * holeFlow(3.1415927e-6, 4e5, 850, 1e-5) // 6.26468e-5
  */
 export function holeFlow(area: number, dp: number, density: number, kinematic: number): number {
-  if (area <= 0 || dp === 0) return 0
-  const diameter = Math.sqrt((4 * area) / Math.PI)
-  const speed = (HOLE_TRANSITION_REYNOLDS * kinematic) / (HOLE_DISCHARGE * diameter)
-  const critical = (density / 2) * speed * speed
+  if (area <= 0 || dp === 0) return 0;
+  const diameter = Math.sqrt((4 * area) / Math.PI);
+  const speed = (HOLE_TRANSITION_REYNOLDS * kinematic) / (HOLE_DISCHARGE * diameter);
+  const critical = (density / 2) * speed * speed;
   return (
     (HOLE_DISCHARGE * area * Math.sqrt(2 / density) * dp) /
     Math.sqrt(Math.sqrt(dp * dp + critical * critical))
-  )
+  );
 }
 
 /**
@@ -44,5 +44,5 @@ export function holeFlow(area: number, dp: number, density: number, kinematic: n
  * holeArea(2) // 3.141592653589793
  */
 export function holeArea(diameter: number): number {
-  return (Math.PI * diameter * diameter) / 4
+  return (Math.PI * diameter * diameter) / 4;
 }

@@ -16,13 +16,13 @@
  * slotFlow({ width: 0.05, height: 0.001, length: 0.15, dp: 2e5, dynamic: 0.08 }) // 6.9444e-5
  */
 export function slotFlow(slot: {
-  readonly width: number
-  readonly height: number
-  readonly length: number
-  readonly dp: number
-  readonly dynamic: number
+  readonly width: number;
+  readonly height: number;
+  readonly length: number;
+  readonly dp: number;
+  readonly dynamic: number;
 }): number {
-  return (slot.width * slot.height ** 3 * slot.dp) / (12 * slot.dynamic * slot.length)
+  return (slot.width * slot.height ** 3 * slot.dp) / (12 * slot.dynamic * slot.length);
 }
 
 /**
@@ -38,18 +38,18 @@ export function slotFlow(slot: {
  * annulusFlow({ diameter: 0.025, clearance: 5e-6, length: 0.015, dp: 19e6, dynamic: 0.018 }) // 5.75716e-8
  */
 export function annulusFlow(ring: {
-  readonly diameter: number
-  readonly clearance: number
-  readonly length: number
-  readonly dp: number
-  readonly dynamic: number
-  readonly eccentricity?: number
+  readonly diameter: number;
+  readonly clearance: number;
+  readonly length: number;
+  readonly dp: number;
+  readonly dynamic: number;
+  readonly eccentricity?: number;
 }): number {
-  const e = ring.eccentricity ?? 0
+  const e = ring.eccentricity ?? 0;
   return (
     slotFlow({ ...ring, width: Math.PI * ring.diameter, height: ring.clearance }) *
     (1 + 1.5 * e * e)
-  )
+  );
 }
 
 /**
@@ -62,19 +62,19 @@ export function annulusFlow(ring: {
  * Range: outer above inner, inner above zero.
  * Source: exact solution of the annulus, any text on viscous flow (Massey).
  * @example
- * annulusFlowExact({ outer: 0.0125, inner: 0.012, length: 0.015, dp: 1e5, dynamic: 0.02 }) // 2.6725e-4
+ * annulusFlowExact({ outer: 0.0125, inner: 0.012, length: 0.015, dp: 1e5, dynamic: 0.02 }) // 2.67261e-4
  */
 export function annulusFlowExact(ring: {
-  readonly outer: number
-  readonly inner: number
-  readonly length: number
-  readonly dp: number
-  readonly dynamic: number
+  readonly outer: number;
+  readonly inner: number;
+  readonly length: number;
+  readonly dp: number;
+  readonly dynamic: number;
 }): number {
-  const o2 = ring.outer ** 2
-  const i2 = ring.inner ** 2
-  const shape = o2 * o2 - i2 * i2 - (o2 - i2) ** 2 / Math.log(ring.outer / ring.inner)
-  return (Math.PI * ring.dp * shape) / (8 * ring.dynamic * ring.length)
+  const o2 = ring.outer ** 2;
+  const i2 = ring.inner ** 2;
+  const shape = o2 * o2 - i2 * i2 - (o2 - i2) ** 2 / Math.log(ring.outer / ring.inner);
+  return (Math.PI * ring.dp * shape) / (8 * ring.dynamic * ring.length);
 }
 
 /**
@@ -90,14 +90,14 @@ export function annulusFlowExact(ring: {
  * radialFlow({ height: 0.001, radiusRatio: 6, dp: 15000, dynamic: 0.6 }) // 7.30565e-6
  */
 export function radialFlow(discs: {
-  readonly height: number
-  readonly radiusRatio: number
-  readonly dp: number
-  readonly dynamic: number
+  readonly height: number;
+  readonly radiusRatio: number;
+  readonly dp: number;
+  readonly dynamic: number;
 }): number {
   return (
     (Math.PI * discs.height ** 3 * discs.dp) / (6 * discs.dynamic * Math.log(discs.radiusRatio))
-  )
+  );
 }
 
 /**
@@ -113,10 +113,10 @@ export function radialFlow(discs: {
  * orificeFlow({ discharge: 0.8, area: 5.0670748e-4, dp: 689475.7, density: 900 }) // 0.0158672
  */
 export function orificeFlow(orifice: {
-  readonly discharge: number
-  readonly area: number
-  readonly dp: number
-  readonly density: number
+  readonly discharge: number;
+  readonly area: number;
+  readonly dp: number;
+  readonly density: number;
 }): number {
-  return orifice.discharge * orifice.area * Math.sqrt((2 * orifice.dp) / orifice.density)
+  return orifice.discharge * orifice.area * Math.sqrt((2 * orifice.dp) / orifice.density);
 }

@@ -14,7 +14,7 @@
  * oilDensity(850, 100) // 795.764
  */
 export function oilDensity(density15: number, tempC: number): number {
-  const a = 0.6278 / density15
-  const d = tempC - 15
-  return density15 * Math.exp(-a * d * (1 + 0.8 * a * d))
+  const a = 0.6278 / density15;
+  const d = tempC - 15;
+  return density15 * Math.exp(-a * d * (1 + 0.8 * a * d));
 }

@@ -5,28 +5,39 @@
  */
 
 function nodeOf(y: number): { index: number; from: number; step: number } {
-  if (y < 20) return { index: Math.floor((y - 2) * 10 + 1e-9), from: 2, step: 0.1 }
-  if (y < 30) return { index: 180 + Math.floor((y - 20) * 5 + 1e-9), from: 20, step: 0.2 }
-  return { index: 230 + Math.min(79, Math.floor((y - 30) * 2 + 1e-9)), from: 30, step: 0.5 }
+  if (y < 20) return { index: Math.floor((y - 2) * 10 + 1e-9), from: 2, step: 0.1 };
+  if (y < 30) return { index: 180 + Math.floor((y - 20) * 5 + 1e-9), from: 20, step: 0.2 };
+  return { index: 230 + Math.min(79, Math.floor((y - 30) * 2 + 1e-9)), from: 30, step: 0.5 };
 }
 
 /** Offset of each zone's first row in the table. */
-const zoneStart = (from: number): number => (from === 2 ? 0 : from === 20 ? 180 : 230)
+const zoneStart = (from: number): number => (from === 2 ? 0 : from === 20 ? 180 : 230);
 
-/** L and H [cSt] for Y [cSt] from 2 upward: linear between rows, the standard's quadratics above 70. */
+/**
+ * Kinematic viscosities at 40 C of the two reference oils, of index 0 and 100, that belong to one at 100 C.
+ *
+ * Equation: linear between rows up to 70 cSt; above, L = 0.8353 Y^2 + 14.67 Y - 216, H = 0.1684 Y^2 + 11.85 Y - 97.
+ *
+ * @param kv100CSt kinematic viscosity Y at 100 degC [cSt]
+ * @returns l and h [cSt]
+ * Range: 2 cSt and above.
+ * Source: ASTM D2270, table 1 and equations 1 and 2.
+ * @example
+ * referenceViscosities(8.86).l // 119.94
+ */
 export function referenceViscosities(kv100CSt: number): { l: number; h: number } {
-  const y = kv100CSt
+  const y = kv100CSt;
   if (y > 70) {
-    return { l: 0.8353 * y * y + 14.67 * y - 216, h: 0.1684 * y * y + 11.85 * y - 97 }
+    return { l: 0.8353 * y * y + 14.67 * y - 216, h: 0.1684 * y * y + 11.85 * y - 97 };
   }
-  const { index, from, step } = nodeOf(y)
-  const start = from + (index - zoneStart(from)) * step
-  const part = (y - start) / step
+  const { index, from, step } = nodeOf(y);
+  const start = from + (index - zoneStart(from)) * step;
+  const part = (y - start) / step;
   const between = (table: readonly number[]): number => {
-    const low = table[index] as number
-    return low + part * ((table[index + 1] as number) - low)
-  }
-  return { l: between(L), h: between(H) }
+    const low = table[index] as number;
+    return low + part * ((table[index + 1] as number) - low);
+  };
+  return { l: between(L), h: between(H) };
 }
 
 // prettier-ignore
@@ -53,7 +64,7 @@ const L: readonly number[] = [
   2817, 2867, 2918, 2969, 3020, 3073, 3126, 3180, 3233, 3286, 3340, 3396, 3452, 3507, 3563, 3619,
   3676, 3734, 3792, 3850, 3908, 3966, 4026, 4087, 4147, 4207, 4268, 4329, 4392, 4455, 4517, 4580,
   4645, 4709, 4773, 4839, 4905,
-]
+];
 
 // prettier-ignore
 const H: readonly number[] = [
@@ -79,4 +90,4 @@ const H: readonly number[] = [
   890.9, 905.3, 919.6, 933.6, 948.2, 962.9, 977.5, 992.1, 1007, 1021, 1036, 1051, 1066, 1082, 1097,
   1112, 1127, 1143, 1159, 1175, 1190, 1206, 1222, 1238, 1254, 1270, 1286, 1303, 1319, 1336, 1352,
   1369, 1386, 1402, 1419, 1436, 1454, 1471, 1488, 1506, 1523, 1541, 1558,
-]
+];

@@ -1,6 +1,6 @@
-import { EngineError, requireInRange } from '../error.ts'
-import { FLUID_LIMITS } from './fluid.ts'
-import { referenceViscosities } from './viscosity-index-table.ts'
+import { EngineError, requireInRange } from '../error.ts';
+import { FLUID_LIMITS } from './fluid.ts';
+import { referenceViscosities } from './viscosity-index-table.ts';
 
 /**
  * Viscosity index: how little a fluid thins between 40 and 100 degC. Not rounded.
@@ -18,22 +18,22 @@ import { referenceViscosities } from './viscosity-index-table.ts'
  * viscosityIndex(73.5, 8.86) // 92.0332936979
  */
 export function viscosityIndex(kv40CSt: number, kv100CSt: number): number {
-  const u = requireInRange(kv40CSt, FLUID_LIMITS.kv40CSt)
-  const y = requireInRange(kv100CSt, FLUID_LIMITS.kv100CSt)
+  const u = requireInRange(kv40CSt, FLUID_LIMITS.kv40CSt);
+  const y = requireInRange(kv100CSt, FLUID_LIMITS.kv100CSt);
   if (y < 2) {
     throw new EngineError(
       'kv100CSt',
       `Kinematic viscosity at 100 C is ${y} cSt; the viscosity index is defined from 2 cSt upward.`,
-    )
+    );
   }
   if (y >= u) {
     throw new EngineError(
       'kv100CSt',
       `Kinematic viscosity at 100 C is ${y} cSt and at 40 C ${u} cSt; the value at 100 C must be the smaller.`,
-    )
+    );
   }
-  const { l, h } = referenceViscosities(y)
-  if (u >= h) return (100 * (l - u)) / (l - h)
-  const n = Math.log10(h / u) / Math.log10(y)
-  return (10 ** n - 1) / 0.00715 + 100
+  const { l, h } = referenceViscosities(y);
+  if (u >= h) return (100 * (l - u)) / (l - h);
+  const n = Math.log10(h / u) / Math.log10(y);
+  return (10 ** n - 1) / 0.00715 + 100;
 }

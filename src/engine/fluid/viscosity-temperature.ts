@@ -1,15 +1,20 @@
-import { requireInRange } from '../error.ts'
-import { kelvin } from '../units.ts'
+import { requireInRange } from '../error.ts';
+import { kelvin } from '../units.ts';
 
 /** Temperatures the site offers. Below, polymer-thickened fluids part from the law; above, they do not last. */
-export const FLUID_TEMP_C = { name: 'Temperature', unit: 'C', min: -30, max: 140 } as const
+export const FLUID_TEMP_C = { name: 'Temperature', unit: 'C', min: -30, max: 140 } as const;
 /** Kinematic viscosities the law is meant for: ASTM D341 names 2 to 2e7 cSt with these terms; 0.21 is its end. */
-export const KINEMATIC_CST = { name: 'Kinematic viscosity', unit: 'cSt', min: 0.21, max: 2e7 } as const
+export const KINEMATIC_CST = {
+  name: 'Kinematic viscosity',
+  unit: 'cSt',
+  min: 0.21,
+  max: 2e7,
+} as const;
 
 /** The two constants of the straight line of ASTM D341: log10 log10 Z = a - b log10 T. */
 export interface ViscosityLine {
-  readonly a: number
-  readonly b: number
+  readonly a: number;
+  readonly b: number;
 }
 
 /**
@@ -26,8 +31,8 @@ export interface ViscosityLine {
  * viscosityZ(10) // 10.7
  */
 export function viscosityZ(kinematicCSt: number): number {
-  const v = kinematicCSt
-  return v + 0.7 + Math.exp(-1.47 - 1.84 * v - 0.51 * v * v)
+  const v = kinematicCSt;
+  return v + 0.7 + Math.exp(-1.47 - 1.84 * v - 0.51 * v * v);
 }
 
 /**
@@ -45,8 +50,8 @@ export function viscosityZ(kinematicCSt: number): number {
  * viscosityFromZ(10.7) // 10
  */
 export function viscosityFromZ(z: number): number {
-  const x = z - 0.7
-  return x - Math.exp(-0.7487 - 3.295 * x + 0.6119 * x * x - 0.3193 * x * x * x)
+  const x = z - 0.7;
+  return x - Math.exp(-0.7487 - 3.295 * x + 0.6119 * x * x - 0.3193 * x * x * x);
 }
 
 /**
@@ -67,14 +72,20 @@ export function viscosityLine(
   cool: { tempC: number; kinematicCSt: number },
   warm: { tempC: number; kinematicCSt: number },
 ): ViscosityLine {
+  requireInRange(warm.tempC - cool.tempC, {
+    name: 'Distance between the two temperatures',
+    unit: 'C',
+    min: 1,
+    max: 400,
+  });
   const y = (cSt: number): number =>
-    Math.log10(Math.log10(viscosityZ(requireInRange(cSt, KINEMATIC_CST))))
-  const y1 = y(cool.kinematicCSt)
-  const y2 = y(warm.kinematicCSt)
-  const x1 = Math.log10(kelvin(cool.tempC))
-  const x2 = Math.log10(kelvin(warm.tempC))
-  const b = (y1 - y2) / (x2 - x1)
-  return { a: y1 + b * x1, b }
+    Math.log10(Math.log10(viscosityZ(requireInRange(cSt, KINEMATIC_CST))));
+  const y1 = y(cool.kinematicCSt);
+  const y2 = y(warm.kinematicCSt);
+  const x1 = Math.log10(kelvin(cool.tempC));
+  const x2 = Math.log10(kelvin(warm.tempC));
+  const b = (y1 - y2) / (x2 - x1);
+  return { a: y1 + b * x1, b };
 }
 
 /**
@@ -91,5 +102,5 @@ export function viscosityLine(
  * viscosityOnLine({ a: 8.503836, b: 3.300911 }, 60) // 31.1
  */
 export function viscosityOnLine(line: ViscosityLine, tempC: number): number {
-  return viscosityFromZ(10 ** (10 ** (line.a - line.b * Math.log10(kelvin(tempC)))))
+  return viscosityFromZ(10 ** (10 ** (line.a - line.b * Math.log10(kelvin(tempC)))));
 }

@@ -1,16 +1,16 @@
 /** How a bracketed search ended. `converged` is false only when the work bound was met first. */
 export interface RootResult {
-  readonly root: number
-  readonly value: number
-  readonly iterations: number
-  readonly converged: boolean
+  readonly root: number;
+  readonly value: number;
+  readonly iterations: number;
+  readonly converged: boolean;
 }
 
 /**
  * Most function calls a search may take. Chandrupatla's method falls back to halving, so the worst case is that
  * of bisection down to the last bit of a double between brackets of ordinary size.
  */
-export const MAX_ITERATIONS = 120
+export const MAX_ITERATIONS = 120;
 
 /**
  * Root of a continuous function between two ends of opposite sign, to the last bits of a double.
@@ -38,53 +38,53 @@ export function findRoot(
   valueLow: number = f(low),
   valueHigh: number = f(high),
 ): RootResult {
-  let a = high
-  let fa = valueHigh
-  let b = low
-  let fb = valueLow
-  if (fa === 0) return { root: a, value: 0, iterations: 0, converged: true }
-  if (fb === 0) return { root: b, value: 0, iterations: 0, converged: true }
+  let a = high;
+  let fa = valueHigh;
+  let b = low;
+  let fb = valueLow;
+  if (fa === 0) return { root: a, value: 0, iterations: 0, converged: true };
+  if (fb === 0) return { root: b, value: 0, iterations: 0, converged: true };
   if (fa > 0 === fb > 0) {
-    const better = Math.abs(fa) < Math.abs(fb)
-    return { root: better ? a : b, value: better ? fa : fb, iterations: 0, converged: false }
+    const better = Math.abs(fa) < Math.abs(fb);
+    return { root: better ? a : b, value: better ? fa : fb, iterations: 0, converged: false };
   }
-  let c = a
-  let fc = fa
-  let t = 0.5
+  let c = a;
+  let fc = fa;
+  let t = 0.5;
   for (let iterations = 1; iterations <= MAX_ITERATIONS; iterations += 1) {
-    const x = a + t * (b - a)
-    const fx = f(x)
+    const x = a + t * (b - a);
+    const fx = f(x);
     if (fx > 0 === fa > 0) {
-      c = a
-      fc = fa
+      c = a;
+      fc = fa;
     } else {
-      c = b
-      fc = fb
-      b = a
-      fb = fa
+      c = b;
+      fc = fb;
+      b = a;
+      fb = fa;
     }
-    a = x
-    fa = fx
-    const nearer = Math.abs(fa) < Math.abs(fb)
-    const root = nearer ? a : b
-    const value = nearer ? fa : fb
+    a = x;
+    fa = fx;
+    const nearer = Math.abs(fa) < Math.abs(fb);
+    const root = nearer ? a : b;
+    const value = nearer ? fa : fb;
     // Half a bit of the root: below this no double lies between the ends.
-    const smallest = (Number.EPSILON * Math.abs(root) + Number.MIN_VALUE) / Math.abs(b - a)
-    if (value === 0 || smallest > 0.5) return { root, value, iterations, converged: true }
-    const xi = (a - b) / (c - b)
-    const phi = (fa - fb) / (fc - fb)
+    const smallest = (Number.EPSILON * Math.abs(root) + Number.MIN_VALUE) / Math.abs(b - a);
+    if (value === 0 || smallest > 0.5) return { root, value, iterations, converged: true };
+    const xi = (a - b) / (c - b);
+    const phi = (fa - fb) / (fc - fb);
     t =
       phi * phi < xi && (1 - phi) * (1 - phi) < 1 - xi
         ? (fa / (fb - fa)) * (fc / (fb - fc)) +
           ((c - a) / (b - a)) * (fa / (fc - fa)) * (fb / (fc - fb))
-        : 0.5
-    t = Math.min(1 - smallest, Math.max(smallest, t))
+        : 0.5;
+    t = Math.min(1 - smallest, Math.max(smallest, t));
   }
-  const nearer = Math.abs(fa) < Math.abs(fb)
+  const nearer = Math.abs(fa) < Math.abs(fb);
   return {
     root: nearer ? a : b,
     value: nearer ? fa : fb,
     iterations: MAX_ITERATIONS,
     converged: false,
-  }
+  };
 }

@@ -1,15 +1,15 @@
 /** A pump turned by the engine, and the filter it draws through. */
 export interface Pump {
   /** Displacement of one turn [m3/rev]. */
-  readonly displacement: number
+  readonly displacement: number;
   /** Wilson slip coefficient [-]. */
-  readonly slip: number
+  readonly slip: number;
   /** Suction resistance of filter and pick-up [1/m3]: flow = pressure / (dynamic viscosity x resistance). */
-  readonly suctionResistance: number
+  readonly suctionResistance: number;
   /** Greatest pressure the atmosphere can spare to push fluid through the filter [Pa]. */
-  readonly suctionLimit: number
+  readonly suctionLimit: number;
   /** Part of what is drawn in that is air, 0 to 1 [-]. */
-  readonly air: number
+  readonly air: number;
 }
 
 /**
@@ -32,12 +32,24 @@ export function pumpIntake(pump: Pump, speed: number, dynamic: number): number {
   return Math.min(
     pump.displacement * speed * (1 - pump.air),
     pump.suctionLimit / (dynamic * pump.suctionResistance),
-  )
+  );
 }
 
-/** Backflow within the pump for each pascal of delivery pressure [m3/s/Pa]: Cs Vd / (2 pi mu). */
+/**
+ * Backflow within the pump for each pascal of delivery pressure.
+ *
+ * Equation: Cs Vd / (2 pi mu).
+ *
+ * @param pump slip [-], displacement [m3/rev]
+ * @param dynamic dynamic viscosity [Pa s]
+ * @returns flow per pressure [m3/s/Pa]
+ * Range: dynamic viscosity above zero.
+ * Source: Wilson's slip law; see pumpFlow.
+ * @example
+ * pumpSlipPerPascal({ displacement: 15e-6, slip: 3e-8, suctionResistance: 3.4e8, suctionLimit: 6e4, air: 0 }, 0.005) // 1.432394e-11
+ */
 export function pumpSlipPerPascal(pump: Pump, dynamic: number): number {
-  return (pump.slip * pump.displacement) / (2 * Math.PI * dynamic)
+  return (pump.slip * pump.displacement) / (2 * Math.PI * dynamic);
 }
 
 /**
@@ -58,7 +70,5 @@ export function pumpFlow(
   pump: Pump,
   at: { readonly speed: number; readonly pressure: number; readonly dynamic: number },
 ): number {
-  return (
-    pumpIntake(pump, at.speed, at.dynamic) - pumpSlipPerPascal(pump, at.dynamic) * at.pressure
-  )
+  return pumpIntake(pump, at.speed, at.dynamic) - pumpSlipPerPascal(pump, at.dynamic) * at.pressure;
 }

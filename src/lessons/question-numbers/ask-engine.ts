@@ -41,7 +41,11 @@ export interface FluidNumbers {
 
 export function fluidNumbers(tempC: number, name?: FluidName): FluidNumbers {
   const state = fluidAt(fluidOf(name), tempC);
-  return { kinematicCSt: state.kinematic * 1e6, dynamicMPas: state.dynamic * 1e3, densityKgL: state.density / 1e3 };
+  return {
+    kinematicCSt: state.kinematic * 1e6,
+    dynamicMPas: state.dynamic * 1e3,
+    densityKgL: state.density / 1e3,
+  };
 }
 
 export interface GapQuestion {
@@ -67,9 +71,16 @@ export function crackLeak(heightMm: number, tempC: number, kPa = 400) {
 }
 
 /** Leak through a drilled hole [L/min]. */
-export function holeLeak(at: { readonly diameterMm: number; readonly kPa: number; readonly tempC: number; readonly fluid?: FluidName }): number {
+export function holeLeak(at: {
+  readonly diameterMm: number;
+  readonly kPa: number;
+  readonly tempC: number;
+  readonly fluid?: FluidName;
+}): number {
   const state = fluidAt(fluidOf(at.fluid), at.tempC);
-  return litresPerMinute(holeFlow(holeArea(at.diameterMm / 1e3), at.kPa * 1e3, state.density, state.kinematic));
+  return litresPerMinute(
+    holeFlow(holeArea(at.diameterMm / 1e3), at.kPa * 1e3, state.density, state.kinematic),
+  );
 }
 
 export interface SteadyQuestion {
@@ -77,6 +88,8 @@ export interface SteadyQuestion {
   /** `idle`: 700 rpm, line 600, clutch 400 kPa. `load`: 1500 rpm, 1000 and 800 kPa. */
   readonly at?: keyof typeof testPoints;
   readonly rpm?: number;
+  readonly lineKpa?: number;
+  readonly clutchKpa?: number;
   readonly applied?: readonly Circuit[];
   readonly crackMm?: number;
   readonly faults?: FaultSet;
@@ -84,7 +97,8 @@ export interface SteadyQuestion {
 }
 
 export function plantWith(faults: FaultSet = {}, crackMm = 0): Plant {
-  const crack: FaultSet = crackMm > 0 ? { transferSeal: { severity: faultSeverity('transferSeal', crackMm) } } : {};
+  const crack: FaultSet =
+    crackMm > 0 ? { transferSeal: { severity: faultSeverity('transferSeal', crackMm) } } : {};
   return applyFaults(gearbox, { ...faults, ...crack });
 }
 
@@ -108,11 +122,12 @@ export function steady(question: SteadyQuestion): SteadyNumbers {
     fluid: fluidOf(question.fluid),
     tempC: question.tempC,
     engineSpeed: revPerSecond(question.rpm ?? point.engineRpm),
-    lineCommand: point.line,
-    clutchCommand: point.clutch,
+    lineCommand: question.lineKpa === undefined ? point.line : question.lineKpa * 1e3,
+    clutchCommand: question.clutchKpa === undefined ? point.clutch : question.clutchKpa * 1e3,
     applied: question.applied ?? ['forward'],
   });
-  if (!state.status.converged) throw new Error(`The engine did not settle for ${JSON.stringify(question)}.`);
+  if (!state.status.converged)
+    throw new Error(`The engine did not settle for ${JSON.stringify(question)}.`);
   const each = (of: (circuit: Circuit) => number | undefined): Record<Circuit, number> =>
     Object.fromEntries(CIRCUITS.map((c) => [c, of(c) ?? 0])) as Record<Circuit, number>;
   return {
@@ -130,8 +145,10 @@ export function steady(question: SteadyQuestion): SteadyNumbers {
 
 /** Up to what temperature [°C] the forward clutch has the pressure it needs. */
 export function crossingC(neededKpa: number, question: Omit<SteadyQuestion, 'tempC'>): number {
-  const spare = (tempC: number): number => steady({ ...question, tempC }).clutchKpa.forward - neededKpa;
+  const spare = (tempC: number): number =>
+    steady({ ...question, tempC }).clutchKpa.forward - neededKpa;
   const { root, converged } = findRoot(spare, 0, 130);
-  if (!converged) throw new Error(`Pressure had never crosses ${neededKpa} kPa between 0 and 130 °C.`);
+  if (!converged)
+    throw new Error(`Pressure had never crosses ${neededKpa} kPa between 0 and 130 °C.`);
   return root;
 }

@@ -18,4 +18,8 @@ export interface QuestionNumber {
 export type QuestionNumbers = Readonly<Record<string, QuestionNumber>>;
 
 /** A number that a text quotes and nobody is asked for. */
-export const quoted = (quantity: Quantity, what: string, value: () => number): QuestionNumber => ({ quantity, what, value });
+export const quoted = (quantity: Quantity, what: string, value: () => number): QuestionNumber => ({
+  quantity,
+  what,
+  value,
+});

@@ -33,7 +33,9 @@ export function Ask({ model, asked, id }: AskProps) {
           <NumberField model={model} asked={asked} id={id} fault={at('answer')} />
         ) : (
           <fieldset class="choice retrieval-options" aria-describedby={`${id}-fault-answer`}>
-            <legend>{asked.kind === 'single' ? 'Choose the best answer' : 'Tick every answer that fits'}</legend>
+            <legend>
+              {asked.kind === 'single' ? 'Choose the best answer' : 'Tick every answer that fits'}
+            </legend>
             {asked.options.map((option) => (
               <label key={`${asked.id}-${option.id}`} class="choice-option">
                 <input

@@ -5,20 +5,26 @@ import type { RetrievalModel } from './model.ts';
 import { WordsText } from './WordsText.tsx';
 
 function tag({ correct, taken }: Explained, typed: boolean): string {
-  if (typed) return correct ? 'The answer' : taken ? 'Your number is this one' : 'A mistake people make';
+  if (typed)
+    return correct ? 'The answer' : taken ? 'Your number is this one' : 'A mistake people make';
   if (correct) return taken ? 'Fits, and you chose it' : 'Fits';
   return taken ? 'You chose this' : 'Does not fit';
 }
 
 /** Every option with its reason, whatever was answered. */
-export function Explain({ model, answer }: { readonly model: RetrievalModel; readonly answer: SessionAnswer }) {
+export function Explain({
+  model,
+  answer,
+}: {
+  readonly model: RetrievalModel;
+  readonly answer: SessionAnswer;
+}) {
   const { outcome, given } = answer;
   const typed = given.kind === 'typed';
   return (
     <div class="retrieval-answer">
       <p class="retrieval-verdict">
-        <strong>{outcome.verdict}</strong>{' '}
-        {typed && `You wrote “${given.text.trim()}”. `}
+        <strong>{outcome.verdict}</strong> {typed && `You wrote “${given.text.trim()}”. `}
         <span class="retrieval-marks">
           {`${howSure[outcome.certainty]}: ${outcome.marks < 0 ? '−' : ''}${Math.abs(outcome.marks)} ${
             Math.abs(outcome.marks) === 1 ? 'mark' : 'marks'

@@ -15,7 +15,8 @@ export function Over({ summary, objectives }: OverProps) {
   return (
     <div class="retrieval-over">
       <p>
-        {right} of {asked} right, {marks < 0 ? `−${Math.abs(marks)}` : marks} of {best} marks. {judgement(summary)}
+        {right} of {asked} right, {marks < 0 ? `−${Math.abs(marks)}` : marks} of {best} marks.{' '}
+        {judgement(summary)}
       </p>
       <table>
         <caption>How sure you were, and how often you were right</caption>
@@ -60,6 +61,7 @@ function judgement({ calibration, again }: Summary): string {
   if (guessed !== undefined && guessed.said > 0 && guessed.right === guessed.said) {
     return 'Every guess was right: you know more than you trust yourself with.';
   }
-  if (again.length === 0) return 'Nothing wrong this time. Come back in a few days and see if it stayed.';
+  if (again.length === 0)
+    return 'Nothing wrong this time. Come back in a few days and see if it stayed.';
   return 'You knew where you were not sure, and that is worth a lot in a shop.';
 }

@@ -54,7 +54,7 @@ export function Retrieval({ lesson, questions, objectives, seed }: RetrievalProp
   // The page changes length under the reader: put eyes and keyboard where the next thing is.
   const step = `${stage} ${asked?.id ?? ''}`;
   const shown = useRef(step);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (shown.current === step) return;
     shown.current = step;
     root.current?.closest('.retrieval')?.scrollIntoView({ block: 'start' });
@@ -68,7 +68,14 @@ export function Retrieval({ lesson, questions, objectives, seed }: RetrievalProp
     const question = model.session.value?.questions[answers.length - 1];
     if (answer !== undefined && question !== undefined && answers.length > told.current) {
       const { right, certainty, marks } = answer.outcome;
-      const detail: RetrievalAnswered = { lesson, question: answer.id, objectives: question.objectives, right, certainty, marks };
+      const detail: RetrievalAnswered = {
+        lesson,
+        question: answer.id,
+        objectives: question.objectives,
+        right,
+        certainty,
+        marks,
+      };
       root.current?.dispatchEvent(new CustomEvent(ANSWERED, { bubbles: true, detail }));
     }
     told.current = answers.length;
@@ -85,8 +92,9 @@ export function Retrieval({ lesson, questions, objectives, seed }: RetrievalProp
       {stage === 'offered' && (
         <>
           <p>
-            {questions.length} questions. The lesson goes out of sight until you are done; that is what makes it stay with
-            you. Say how sure you are before you check. Nothing is kept or sent.
+            {model.count} of the {questions.length} questions of this lesson. The lesson goes out of
+            sight until you are done; that is what makes it stay with you. Say how sure you are
+            before you check. Nothing is kept or sent.
           </p>
           <button type="button" class="act" disabled={!ready} onClick={start}>
             Cover the lesson and start
@@ -119,7 +127,7 @@ export function Retrieval({ lesson, questions, objectives, seed }: RetrievalProp
         <>
           <Over summary={model.summary.value} objectives={objectives} />
           <button type="button" class="act" onClick={start}>
-            Cover the lesson and ask me again
+            Cover the lesson and ask me others
           </button>
         </>
       )}
@@ -127,7 +135,7 @@ export function Retrieval({ lesson, questions, objectives, seed }: RetrievalProp
   );
 
   function headline(): string {
-    const of = `${model.place.value} of ${questions.length}`;
+    const of = `${model.place.value} of ${model.count}`;
     if (stage === 'offered') return 'What stayed with you?';
     if (stage === 'paused') return `Paused at question ${of}`;
     if (stage === 'over') return 'How it went';

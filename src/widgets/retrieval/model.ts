@@ -4,7 +4,16 @@ import type { Asked } from '../../quiz/asked.ts';
 import type { Certainty } from '../../quiz/certainty.ts';
 import type { Given } from '../../quiz/grade.ts';
 import type { System } from '../../quiz/quantities.ts';
-import { answer, current, next, startSession, summarise, type Session } from '../../quiz/session.ts';
+import { pickRound, ROUND_SIZE } from '../../quiz/pick-round.ts';
+import { seededRandom } from '../../quiz/seeded-order.ts';
+import {
+  answer,
+  current,
+  next,
+  startSession,
+  summarise,
+  type Session,
+} from '../../quiz/session.ts';
 
 export interface Complaint {
   readonly place: 'answer' | 'certainty';
@@ -22,7 +31,9 @@ export function retrievalModel(questions: readonly Asked[]) {
   const certainty = signal<Certainty | undefined>(undefined);
   const complaint = signal<Complaint | undefined>(undefined);
 
-  const question = computed(() => (session.value === undefined ? undefined : current(session.value)));
+  const question = computed(() =>
+    session.value === undefined ? undefined : current(session.value),
+  );
   const stage = computed<Stage>(() => {
     if (session.value === undefined) return 'offered';
     if (question.value === undefined) return 'over';
@@ -34,7 +45,12 @@ export function retrievalModel(questions: readonly Asked[]) {
     const s = session.value;
     return s === undefined ? 1 : s.answers.length + (s.explaining ? 0 : 1);
   });
-  const summary = computed(() => (session.value === undefined ? undefined : summarise(session.value)));
+  const summary = computed(() =>
+    session.value === undefined ? undefined : summarise(session.value),
+  );
+
+  /** What earlier rounds on this page asked; another round takes the rest first. */
+  const before = new Set<string>();
 
   function clear(): void {
     ticked.value = [];
@@ -44,40 +60,60 @@ export function retrievalModel(questions: readonly Asked[]) {
   }
 
   return {
-    count: questions.length,
-    ...{ session, covered, ticked, typed, certainty, complaint, question, stage, last, place, summary },
-    start(seed: number): void {
+    /** Questions in one round. */
+    count: Math.min(ROUND_SIZE, questions.length),
+    ...{
+      session,
+      covered,
+      ticked,
+      typed,
+      certainty,
+      complaint,
+      question,
+      stage,
+      last,
+      place,
+      summary,
+    },
+    start: (seed: number): void => {
       clear();
-      session.value = startSession(questions, seed);
+      const round = pickRound(questions, seededRandom(seed), before);
+      for (const q of round) before.add(q.id);
+      session.value = startSession(round, seed);
       covered.value = true;
     },
-    carryOn(): void {
+    carryOn: (): void => {
       covered.value = true;
     },
     /** Shows the lesson again; what was answered, and what was ticked but not checked, stays. */
-    uncover(): void {
+    uncover: (): void => {
       covered.value = false;
     },
-    tick(id: string): void {
+    tick: (id: string): void => {
       if (question.value?.kind === 'single') ticked.value = [id];
-      else ticked.value = ticked.value.includes(id) ? ticked.value.filter((t) => t !== id) : [...ticked.value, id];
+      else
+        ticked.value = ticked.value.includes(id)
+          ? ticked.value.filter((t) => t !== id)
+          : [...ticked.value, id];
       if (complaint.value?.place === 'answer') complaint.value = undefined;
     },
-    type(text: string): void {
+    type: (text: string): void => {
       typed.value = text;
       if (complaint.value?.place === 'answer') complaint.value = undefined;
     },
-    sure(how: Certainty): void {
+    sure: (how: Certainty): void => {
       certainty.value = how;
       if (complaint.value?.place === 'certainty') complaint.value = undefined;
     },
     /** True when the answer counted; false when `complaint` says what is missing. */
-    check(system: System): boolean {
+    check: (system: System): boolean => {
       const asked = question.value;
       const now = session.value;
       if (asked === undefined || now === undefined || now.explaining) return false;
       const given: Given =
-        asked.kind === 'number' ? { kind: 'typed', text: typed.value, system } : { kind: 'chosen', ids: ticked.value };
+        asked.kind === 'number'
+          ? { kind: 'typed', text: typed.value, system }
+          : { kind: 'chosen', ids: ticked.value };
       const answered = answer(now, given, certainty.value);
       if (!answered.ok) {
         complaint.value = { place: answered.missing, sentence: answered.sentence };
@@ -87,7 +123,7 @@ export function retrievalModel(questions: readonly Asked[]) {
       session.value = answered.session;
       return true;
     },
-    next(): void {
+    next: (): void => {
       if (session.value === undefined) return;
       clear();
       session.value = next(session.value);

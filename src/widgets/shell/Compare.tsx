@@ -16,7 +16,7 @@ interface CompareProps {
 /** Prediction and outcome side by side, then why. Right or wrong is never said without a reason. */
 export function Compare({ options, outcomeWords, state, system, send }: CompareProps) {
   const top = useRef<HTMLDivElement>(null);
-  useEffect(() => top.current?.focus(), []);
+  useEffect(() => top.current?.focus({ preventScroll: true }), []);
   const mine = options.find(({ id }) => id === state.prediction);
   const came = options.find(({ id }) => id === state.outcome);
   const sure =

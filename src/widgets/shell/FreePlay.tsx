@@ -1,53 +1,48 @@
 import { CopyLink } from '../../ui/CopyLink.tsx';
-import { printLink } from '../../ui/link-state.ts';
+import { printLink, type LinkSchema } from '../../ui/link-state.ts';
 import { More } from '../../ui/More.tsx';
 import { Reset } from '../../ui/Reset.tsx';
 import { Controls } from './Controls.tsx';
 import { currentValues } from './link-schema.ts';
-import type { ControlSpec, Givens, SimModel } from './sim-spec.ts';
-import type { LinkSchema } from '../../ui/link-state.ts';
+import type { DrawnControls, Givens, SimModel, SimSpec } from './sim-spec.ts';
 
 export const OPEN_CONTROLS = 3;
 
-interface FreePlayProps<G extends Givens> {
-  readonly sim: string;
-  readonly controls: readonly ControlSpec<G>[];
-  readonly model: SimModel<G>;
+interface FreePlayProps<G extends Givens, M extends SimModel<G>> {
+  readonly sim: SimSpec<G, M>;
+  readonly model: M;
   readonly schema: LinkSchema;
   /** What had to be changed in the link that led here. */
   readonly notes: readonly string[];
+  readonly drawn?: DrawnControls<G> | undefined;
 }
 
 /** Everything open: three controls at hand, the rest behind a fold, a reset, a link to this state. */
-export function FreePlay<G extends Givens>({
-  sim,
-  controls,
-  model,
-  schema,
-  notes,
-}: FreePlayProps<G>) {
+export function FreePlay<G extends Givens, M extends SimModel<G>>(props: FreePlayProps<G, M>) {
+  const { sim, model, schema, notes, drawn } = props;
+  const { id, controls } = sim;
   const rest = controls.slice(OPEN_CONTROLS);
   return (
     <div class="sim-stage">
       {notes.length > 0 && (
-        <ul class="sim-notes" role="status">
+        <div class="sim-notes" role="status">
           {notes.map((note) => (
-            <li key={note}>{note}</li>
+            <p key={note}>{note}</p>
           ))}
-        </ul>
+        </div>
       )}
-      <Controls sim={sim} model={model} controls={controls.slice(0, OPEN_CONTROLS)} />
+      <Controls sim={id} model={model} controls={controls.slice(0, OPEN_CONTROLS)} drawn={drawn} />
       {rest.length > 0 && (
         <More label="More controls">
-          <Controls sim={sim} model={model} controls={rest} />
+          <Controls sim={id} model={model} controls={rest} drawn={drawn} />
         </More>
       )}
       <div class="sim-go">
         <Reset onReset={() => model.reset()} />
         <CopyLink
-          id={sim}
-          anchor={sim}
-          search={() => printLink(schema, currentValues(schema, model), location.search)}
+          id={id}
+          anchor={id}
+          search={() => printLink(schema, currentValues(sim, model), location.search)}
         />
       </div>
     </div>

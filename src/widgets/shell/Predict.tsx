@@ -1,8 +1,8 @@
+import { useEffect, useRef } from 'preact/hooks';
 import type { UnitSystem } from '../../ui/quantity.ts';
-import { say } from '../../ui/words.ts';
+import { say, type Words } from '../../ui/words.ts';
 import type { PredictOption } from './sim-spec.ts';
 import { CONFIDENCES, whyNotYet, type StageEvent, type StageState } from './stages.ts';
-import type { Words } from '../../ui/words.ts';
 
 interface PredictProps {
   readonly sim: string;
@@ -28,8 +28,19 @@ export function Predict({
 }: PredictProps) {
   const running = state.stage === 'running';
   const reason = whyNotYet(state);
+  const form = useRef<HTMLFormElement>(null);
+  useEffect(() => {
+    // Chosen before this script ran: it counts.
+    const chosen = (name: string): string | undefined =>
+      form.current?.querySelector<HTMLInputElement>(`input[name="${sim}-${name}"]:checked`)?.value;
+    const option = chosen('prediction');
+    const confidence = CONFIDENCES.find(({ value }) => value === chosen('confidence'))?.value;
+    if (option !== undefined) send({ type: 'predict', option });
+    if (confidence !== undefined) send({ type: 'rate', confidence });
+  }, []);
   return (
     <form
+      ref={form}
       class="sim-stage"
       onSubmit={(event) => {
         event.preventDefault();
@@ -53,7 +64,7 @@ export function Predict({
           ))}
         </div>
       </fieldset>
-      <fieldset class="choice" disabled={running}>
+      <fieldset class="choice choice-row" disabled={running}>
         <legend>How sure are you?</legend>
         <div class="choice-options">
           {CONFIDENCES.map(({ value, words }) => (

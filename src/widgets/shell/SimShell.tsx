@@ -7,9 +7,16 @@ import { useReady, useUnits } from '../../ui/use-units.ts';
 import type { Words } from '../../ui/words.ts';
 import { Compare } from './Compare.tsx';
 import { FreePlay } from './FreePlay.tsx';
-import { linkSchema } from './link-schema.ts';
+import { currentValues, linkSchema } from './link-schema.ts';
 import { Predict } from './Predict.tsx';
-import type { Answer, Givens, PictureContext, SimModel, SimSpec } from './sim-spec.ts';
+import type {
+  Answer,
+  DrawnControls,
+  Givens,
+  PictureContext,
+  SimModel,
+  SimSpec,
+} from './sim-spec.ts';
 import { advance, startState, type StageEvent } from './stages.ts';
 import { sweep } from './sweep.ts';
 import { Task } from './Task.tsx';
@@ -23,6 +30,8 @@ export interface SimShellProps<G extends Givens, M extends SimModel<G>> {
   readonly picture: (context: PictureContext) => ComponentChildren;
   /** Further pictures, under picture and controls; shown once the answer is out. */
   readonly below?: (context: PictureContext) => ComponentChildren;
+  /** Controls that are neither slider, choice nor switch. */
+  readonly drawn?: DrawnControls<G>;
   /** Called once per run with what was predicted; the widget's view stores it. */
   readonly onAnswer?: (answer: Answer) => void;
 }
@@ -32,15 +41,19 @@ export interface SimShellProps<G extends Givens, M extends SimModel<G>> {
  * skip to free play at once, and a link that carries a state lands there.
  */
 export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShellProps<G, M>) {
-  const { sim, model, picture, below, onAnswer } = props;
+  const { sim, model, picture, below, drawn, onAnswer } = props;
   const { predict, tasks } = sim;
   const system = useUnits();
   const ready = useReady();
   const [state, dispatch] = useReducer(advance, tasks.length, startState);
-  const [notes, setNotes] = useState<readonly string[]>([]);
+  const [search, setSearch] = useState('');
   const [outcomeWords, setOutcomeWords] = useState<Words>('');
   const stop = useRef<() => void>(() => undefined);
-  const schema = useMemo(() => linkSchema(sim, model, system), [sim, model, system]);
+  // Taken before anything is applied: these are what a link falls back to.
+  const defaults = useMemo(() => currentValues(sim, model), [sim, model]);
+  const schema = useMemo(() => linkSchema(sim, defaults, system), [sim, defaults, system]);
+  // Told again when the units change, in the new ones.
+  const notes = useMemo(() => parseLink(schema, search).notes, [schema, search]);
   // The run's start is the first picture, on the server too.
   useMemo(() => model.apply(predict.start), [model]);
 
@@ -48,7 +61,7 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
     const link = parseLink(schema, location.search);
     if (link.present) {
       model.apply(link.values as Partial<G>);
-      setNotes(link.notes);
+      setSearch(location.search);
       dispatch({ type: 'to-free' });
     }
     return () => stop.current();
@@ -65,7 +78,8 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
       model.reset();
       model.apply(predict.start);
     }
-    if (next.stage === 'free' && event.type === 'to-free') setNotes([]);
+    // The notes belong to the arrival by link; whoever has been elsewhere since needs them no more.
+    if (next.stage !== 'free') setSearch('');
   };
 
   const run = () => {
@@ -131,16 +145,11 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
               state={state}
               system={system}
               send={send}
+              drawn={drawn}
             />
           )}
           {stage === 'free' && (
-            <FreePlay
-              sim={sim.id}
-              controls={sim.controls}
-              model={model}
-              schema={schema}
-              notes={notes}
-            />
+            <FreePlay sim={sim} model={model} schema={schema} notes={notes} drawn={drawn} />
           )}
         </div>
       </div>

@@ -2,7 +2,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import type { UnitSystem } from '../../ui/quantity.ts';
 import { say } from '../../ui/words.ts';
 import { Controls } from './Controls.tsx';
-import type { ControlSpec, Givens, SimModel, TaskSpec } from './sim-spec.ts';
+import type { ControlSpec, DrawnControls, Givens, SimModel, TaskSpec } from './sim-spec.ts';
 import type { StageEvent, StageState } from './stages.ts';
 import { useSettled } from './use-settled.ts';
 
@@ -14,11 +14,12 @@ interface TaskProps<G extends Givens, M extends SimModel<G>> {
   readonly state: StageState;
   readonly system: UnitSystem;
   readonly send: (event: StageEvent) => void;
+  readonly drawn?: DrawnControls<G> | undefined;
 }
 
 /** One guided task: its words, its few live controls, a hint for the asking. The model says when it is done. */
 export function Task<G extends Givens, M extends SimModel<G>>(props: TaskProps<G, M>) {
-  const { sim, tasks, controls, model, state, system, send } = props;
+  const { sim, tasks, controls, model, state, system, send, drawn } = props;
   const task = tasks[state.task];
   const top = useRef<HTMLDivElement>(null);
   // Reading the givens here makes this redraw, and be judged, whenever one of them moves.
@@ -27,7 +28,7 @@ export function Task<G extends Givens, M extends SimModel<G>>(props: TaskProps<G
   useEffect(() => {
     if (settled) send({ type: 'task-done' });
   }, [settled]);
-  useEffect(() => top.current?.focus(), [state.task]);
+  useEffect(() => top.current?.focus({ preventScroll: true }), [state.task]);
   if (!task) return null;
 
   const done = state.done[state.task] === true;
@@ -44,6 +45,7 @@ export function Task<G extends Givens, M extends SimModel<G>>(props: TaskProps<G
         sim={sim}
         model={model}
         controls={controls.filter(({ key }) => task.controls.includes(key))}
+        drawn={drawn}
       />
       <div role="status" class="task-result">
         {done && (

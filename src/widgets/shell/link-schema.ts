@@ -2,15 +2,18 @@ import type { LinkControl, LinkSchema, LinkValues } from '../../ui/link-state.ts
 import { format, type UnitSystem } from '../../ui/quantity.ts';
 import type { Givens, SimModel, SimSpec } from './sim-spec.ts';
 
-/** The link's schema, out of the controls as declared and the values the model starts with. */
+/**
+ * The link's schema, out of the controls as declared and the values the model was made with
+ * (`currentValues` of a model nobody has touched).
+ */
 export function linkSchema<G extends Givens, M extends SimModel<G>>(
   sim: Pick<SimSpec<G, M>, 'id' | 'linkVersion' | 'controls'>,
-  model: M,
+  defaults: LinkValues,
   system: UnitSystem = 'us',
 ): LinkSchema {
   const controls = sim.controls.map((control): LinkControl => {
     const { key, label } = control;
-    const start: unknown = model.givens[key].peek();
+    const start = defaults[key];
     switch (control.kind) {
       case 'number': {
         const { min, max, step, quantity } = control;
@@ -33,11 +36,9 @@ export function linkSchema<G extends Givens, M extends SimModel<G>>(
 }
 
 /** The controls' values as they stand. */
-export function currentValues<G extends Givens>(
-  schema: LinkSchema,
-  model: SimModel<G>,
+export function currentValues<G extends Givens, M extends SimModel<G>>(
+  sim: Pick<SimSpec<G, M>, 'controls'>,
+  model: M,
 ): LinkValues {
-  return Object.fromEntries(
-    schema.controls.map(({ key }) => [key, model.givens[key]?.peek() ?? '']),
-  );
+  return Object.fromEntries(sim.controls.map(({ key }) => [key, model.givens[key].peek()]));
 }

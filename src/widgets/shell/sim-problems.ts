@@ -1,5 +1,5 @@
 import { schemaProblems } from '../../ui/link-state.ts';
-import { linkSchema } from './link-schema.ts';
+import { currentValues, linkSchema } from './link-schema.ts';
 import type { Givens, SimModel, SimSpec } from './sim-spec.ts';
 
 /**
@@ -12,11 +12,12 @@ export function simProblems<G extends Givens, M extends SimModel<G>>(
   makeModel: () => M,
 ): readonly string[] {
   const model = makeModel();
-  const problems: string[] = [...schemaProblems(linkSchema(sim, model))];
   const keys = new Set(sim.controls.map(({ key }) => key));
-  for (const key of keys) {
-    if (!(key in model.givens)) problems.push(`Control "${key}" is not a given of the model.`);
+  const strangers = [...keys].filter((key) => !(key in model.givens));
+  if (strangers.length > 0) {
+    return strangers.map((key) => `Control "${key}" is not a given of the model.`);
   }
+  const problems = [...schemaProblems(linkSchema(sim, currentValues(sim, model)))];
   const known = (partial: Partial<G>, where: string): void => {
     for (const key of Object.keys(partial)) {
       if (!(key in model.givens)) problems.push(`${where}: "${key}" is not a given of the model.`);

@@ -1,4 +1,5 @@
 import type { Signal } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
 import type { ChoiceOption } from '../../ui/Choice.tsx';
 import type { Quantity, UnitSystem } from '../../ui/quantity.ts';
 import type { Words } from '../../ui/words.ts';
@@ -41,6 +42,14 @@ export interface FlagSpec<G> extends ControlBase<G> {
   readonly off: string;
 }
 export type ControlSpec<G> = NumberSpec<G> | ChoiceSpec<G> | FlagSpec<G>;
+
+/**
+ * Controls that the widget draws itself, by key, where no slider, choice or switch fits (a pair of
+ * numbers that is only right together). They stay declared, so that links carry them.
+ */
+export type DrawnControls<G> = {
+  readonly [K in keyof G & string]?: (id: string) => ComponentChildren;
+};
 
 export interface PredictOption {
   readonly id: string;

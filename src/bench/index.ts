@@ -1,0 +1,14 @@
+// `npm run bench`: how fast the engine and the built page are on this machine, against what we aim
+// at. It prints and never fails on a time: a shared machine is no ground to stop a merge.
+import { availableParallelism, cpus } from 'node:os';
+import { benchEngagement } from './engagement.ts';
+import { benchPage } from './page.ts';
+import { printTable } from './row.ts';
+import { benchSteady } from './steady.ts';
+
+const [cpu] = cpus();
+console.log(
+  `Node ${process.version}, ${cpu?.model ?? 'unknown processor'}, ${availableParallelism()} cores`,
+);
+const rows = [...benchSteady(), ...benchEngagement(), ...(await benchPage())];
+console.log(printTable(rows));

@@ -1,0 +1,133 @@
+import { chromium, type CDPSession, type Page } from '@playwright/test';
+import { findChromium } from '../build/chromium.mjs';
+import { timed, type Row } from './row.ts';
+import { pageWith, serve } from './site.ts';
+
+const SIM = 'clutch-pressure';
+const SLIDERS = [
+  ['temp', 'temperature'],
+  ['crack', 'crack'],
+  ['rpm', 'engine speed'],
+] as const;
+const MOVES = 120;
+/** Growth of the heap that counts as none: a tenth, since caches of compiled code still fill. */
+const HEAP_SLACK = 1.1;
+
+/**
+ * Moves one slider as a finger would, one input event at a time, and times each from the event to
+ * the changed DOM with its layout done. Painting is the browser's own and not in it.
+ */
+async function moves(page: Page, slider: string, count: number): Promise<readonly number[]> {
+  return page.evaluate(
+    async ({ sim, key, total }) => {
+      const root = document.getElementById(sim);
+      const range = root?.querySelector<HTMLInputElement>(`#${sim}-${key}`);
+      const words = root?.querySelector(`output[for="${sim}-${key}"]`);
+      if (!root || !range || !words) throw new Error(`The page has no slider "${key}".`);
+      const [min, max, step] = [range.min, range.max, range.step].map(Number) as [
+        number,
+        number,
+        number,
+      ];
+      const stops = Math.round((max - min) / step);
+      let at = Math.round((range.valueAsNumber - min) / step);
+      let way = 1;
+      const times: number[] = [];
+      for (let i = 0; i < total; i += 1) {
+        if (at + way < 0 || at + way > stops) way = -way;
+        at += way;
+        const before = words.textContent;
+        performance.clearMeasures();
+        performance.mark('moved');
+        range.value = String(min + at * step);
+        range.dispatchEvent(new Event('input', { bubbles: true }));
+        // Preact renders in a microtask.
+        for (let turn = 0; turn < 20 && words.textContent === before; turn += 1) {
+          await Promise.resolve();
+        }
+        root.getBoundingClientRect();
+        times.push(performance.measure('move', 'moved').duration);
+        if (words.textContent === before) throw new Error(`Moving ${key} changed nothing.`);
+        await new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
+      }
+      return times;
+    },
+    { sim: SIM, key: slider, total: count },
+  );
+}
+
+async function heapMB(cdp: CDPSession): Promise<number> {
+  await cdp.send('HeapProfiler.collectGarbage');
+  const { usedSize } = await cdp.send('Runtime.getHeapUsage');
+  return usedSize / 1e6;
+}
+
+async function openFreePlay(page: Page, address: string): Promise<void> {
+  await page.goto(address);
+  const sim = page.locator(`#${SIM}`);
+  await sim.scrollIntoViewIfNeeded();
+  await page.locator(`#${SIM}[data-ready="true"]`).waitFor();
+  await sim.getByRole('button', { name: 'Skip to free play' }).click();
+  await page.locator(`#${SIM}-rpm`).waitFor();
+  await page.locator(`#${SIM}-map`).waitFor();
+}
+
+async function measure(page: Page, address: string): Promise<readonly Row[]> {
+  await openFreePlay(page, address);
+  const cdp = await page.context().newCDPSession(page);
+  const rows: Row[] = [];
+  for (const [rate, most, suffix] of [
+    [1, 4, ''],
+    [4, 12, ', CPU slowed 4x'],
+  ] as const) {
+    await cdp.send('Emulation.setCPUThrottlingRate', { rate });
+    for (const [key, name] of SLIDERS) {
+      await moves(page, key, 20);
+      const samples = await moves(page, key, MOVES);
+      rows.push(
+        timed(`${name} moved, model and drawing${suffix}`, samples, 'ms', { at: 'p95', most }),
+      );
+    }
+  }
+  await cdp.send('Emulation.setCPUThrottlingRate', { rate: 1 });
+
+  await openFreePlay(page, address);
+  await cdp.send('HeapProfiler.enable');
+  await moves(page, 'temp', 50);
+  const after50 = await heapMB(cdp);
+  await moves(page, 'temp', 450);
+  const after500 = await heapMB(cdp);
+  rows.push({
+    what: 'heap after 500 moves against after 50',
+    aim: 'no growth',
+    measured: `${after500.toFixed(2)} MB against ${after50.toFixed(2)} MB`,
+    met: after500 <= after50 * HEAP_SLACK,
+  });
+  return rows;
+}
+
+const skipped = (reason: string): readonly Row[] => [
+  { what: 'one slider move in Chromium, heap', aim: 'p95 4 ms, 12 ms slowed', measured: reason },
+];
+
+/** The page as built; a sentence in place of numbers where it cannot be had. */
+export async function benchPage(): Promise<readonly Row[]> {
+  const path = pageWith(SIM);
+  if (path === undefined) {
+    return skipped('not measured: no built page holds it; run "npm run build" first');
+  }
+  const executablePath = findChromium();
+  const browser = await chromium.launch({
+    ...(executablePath === undefined ? {} : { executablePath }),
+    // Chromium's own sandbox cannot start for root, which is who runs in a container.
+    args: process.getuid?.() === 0 ? ['--no-sandbox'] : [],
+  });
+  const site = await serve();
+  try {
+    const page = await browser.newPage({ viewport: { width: 390, height: 844 } });
+    return await measure(page, `${site.origin}${path}`);
+  } finally {
+    site.stop();
+    await browser.close();
+  }
+}

@@ -1,0 +1,116 @@
+import { clutchPressureFor, clutchTorque, drivetrain, gearbox } from '../../engine/index.ts';
+import { count, percent, plain, torque } from '../../ui/quantity.ts';
+import {
+  index,
+  kiloPascals,
+  neededAt,
+  stallTorque,
+  type EngineNumber,
+  type EngineNumbers,
+} from './entry.ts';
+
+const { clutch } = gearbox;
+const force = {
+  ...plain('force', 'N', 0),
+  us: { unit: 'lbf', digits: 0 },
+  // NIST SP 811, appendix B.8: 1 lbf = 4.448 221 615 260 5 N.
+  toUs: (newtons: number) => newtons / 4.4482216152605,
+};
+const area = {
+  ...plain('area', 'cm²', 0),
+  us: { unit: 'in²', digits: 1 },
+  toUs: (cm2: number) => cm2 / (2.54 * 2.54),
+};
+const radius = {
+  ...plain('radius', 'mm', 0),
+  us: { unit: 'in', digits: 2 },
+  toUs: (mm: number) => mm / 25.4,
+};
+/** Friction x faces x radius: what one newton of squeeze is worth in torque. */
+const lever = {
+  ...plain('lever', 'm', 4),
+  us: { unit: 'ft', digits: 3 },
+  toUs: (metres: number) => metres / 0.3048,
+};
+const perNewton = (faces: number) => clutch.friction * faces * clutch.meanRadius;
+const squeeze = (nm: number) => nm / perNewton(clutch.faces);
+const newtons = (value: number, what: string): EngineNumber => ({ value, quantity: force, what });
+const holds = (pascals: number): EngineNumber => ({
+  value: clutchTorque(clutch, pascals),
+  quantity: torque,
+  what: `torque held at ${pascals / 1e3} kPa`,
+});
+const worn = { ...clutch, friction: clutch.friction * 0.5 };
+
+export const whatPressureNumbers: EngineNumbers = {
+  'piston-area': { value: clutch.area * 1e4, quantity: area, what: 'piston area' },
+  'spring-force': newtons(clutch.springForce, 'return spring force'),
+  'spring-pressure': kiloPascals(
+    clutch.springForce / clutch.area,
+    'pressure that only balances the spring',
+  ),
+  'pressure-400': kiloPascals(400e3, 'clutch pressure commanded at idle'),
+  'pressure-200': kiloPascals(200e3, 'half of the clutch pressure at idle'),
+  'force-at-400': newtons(clutch.area * 400e3, 'piston force at 400 kPa'),
+  'left-at-400': newtons(clutch.area * 400e3 - clutch.springForce, 'left for the plates, 400 kPa'),
+  'left-at-200': newtons(clutch.area * 200e3 - clutch.springForce, 'left for the plates, 200 kPa'),
+  'force-at-200': newtons(clutch.area * 200e3, 'piston force at 200 kPa'),
+  'holds-at-400': holds(400e3),
+  'holds-at-200': holds(200e3),
+  'holds-at-spring': holds(clutch.springForce / clutch.area),
+  'holds-share-200': {
+    value: (100 * clutchTorque(clutch, 200e3)) / clutchTorque(clutch, 400e3),
+    quantity: percent,
+    what: 'torque at half the pressure, as a share of the full',
+  },
+  'holds-worn-400': {
+    value: clutchTorque(worn, 400e3),
+    quantity: torque,
+    what: 'torque held at 400 kPa with half the friction',
+  },
+  faces: index(clutch.faces, 'friction faces'),
+  friction: { value: clutch.friction, quantity: plain('friction', '', 2), what: 'friction' },
+  'friction-radius': {
+    value: clutch.meanRadius * 1e3,
+    quantity: radius,
+    what: 'mean friction radius',
+  },
+  'torque-stall-idle': {
+    value: stallTorque(drivetrain.idleRpm),
+    quantity: torque,
+    what: 'torque on the clutch, standing in gear at idle',
+  },
+  'torque-stall-1500': {
+    value: stallTorque(1500),
+    quantity: torque,
+    what: 'torque on the clutch, standing, engine at 1500 rpm',
+  },
+  'needed-stall-idle': kiloPascals(neededAt(drivetrain.idleRpm), 'pressure needed at idle'),
+  'needed-stall-1500': kiloPascals(neededAt(1500), 'pressure needed at 1500 rpm, standing'),
+  'needed-for-100': kiloPascals(clutchPressureFor(clutch, 100), 'pressure needed for 100 N·m'),
+  'torque-100': { value: 100, quantity: torque, what: 'a torque chosen for an exercise' },
+  'torque-60': { value: 60, quantity: torque, what: 'a torque chosen for an exercise' },
+  'needed-for-60': kiloPascals(clutchPressureFor(clutch, 60), 'pressure needed for 60 N·m'),
+  'lever-ten': { value: perNewton(10), quantity: lever, what: 'torque for each newton, ten faces' },
+  'lever-eight': {
+    value: perNewton(8),
+    quantity: lever,
+    what: 'torque for each newton, eight faces',
+  },
+  'squeeze-100': newtons(squeeze(100), 'squeeze for 100 N·m'),
+  'push-100': newtons(squeeze(100) + clutch.springForce, 'squeeze for 100 N·m and the spring'),
+  'squeeze-60': newtons(squeeze(60), 'squeeze for 60 N·m'),
+  'push-60': newtons(squeeze(60) + clutch.springForce, 'squeeze for 60 N·m and the spring'),
+  'no-spring-60': kiloPascals(squeeze(60) / clutch.area, 'the answer that forgets the spring'),
+  'holds-eight-faces': {
+    value: clutchTorque({ ...clutch, faces: 8 }, 400e3),
+    quantity: torque,
+    what: 'torque held at 400 kPa with eight faces',
+  },
+  'idle-speed': { value: drivetrain.idleRpm, quantity: plain('speed', 'rpm', 0), what: 'idle' },
+  'stall-ratio': {
+    value: drivetrain.stallTorqueRatio,
+    quantity: count,
+    what: 'stall torque ratio',
+  },
+};

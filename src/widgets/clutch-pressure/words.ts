@@ -1,0 +1,58 @@
+import {
+  format,
+  pressure,
+  temperature,
+  torque,
+  type Quantity,
+  type UnitSystem,
+} from '../../ui/quantity.ts';
+import type { LetsGo } from './hold-map.ts';
+import type { Required } from './needed.ts';
+import type { PressureModel } from './model.ts';
+
+export const printer =
+  (system: UnitSystem) =>
+  (value: number, quantity: Quantity): string =>
+    format(value, quantity, system);
+
+/** What is asked of the clutch, as a subject: "Standing in gear asks for …". */
+export const asking: Readonly<Record<Required, string>> = {
+  idle: 'Standing in gear at idle',
+  'take-off': 'Taking off',
+};
+
+/** Where the line is crossed, in words; a temperature only where there is one. */
+export function letsGoWords(at: LetsGo, system: UnitSystem): string {
+  switch (at.kind) {
+    case 'always':
+      return 'holds at every temperature offered';
+    case 'never':
+      return 'never holds';
+    case 'at':
+      return `holds up to ${format(at.tempC, temperature, system)}`;
+  }
+}
+
+/**
+ * Two pressures in a sentence of their own. Where rounding would print the same number twice for
+ * a clutch that slips, one more decimal tells them apart.
+ */
+export function pair(a: number, b: number, system: UnitSystem): readonly [string, string] {
+  const whole = [format(a, pressure, system), format(b, pressure, system)] as const;
+  if (whole[0] !== whole[1] || a === b) return whole;
+  const side = { ...pressure[system], digits: 1, digitsUnderTen: 2 };
+  const finer = { ...pressure, [system]: side };
+  return [format(a, finer, system), format(b, finer, system)];
+}
+
+/** The sentence under the picture. */
+export function says(model: PressureModel, system: UnitSystem): string {
+  const { now, need, holds, letsGo } = model;
+  const print = printer(system);
+  const [has, needs] = pair(now.value.clutch, need.value.pressure, system);
+  const verdict = holds.value
+    ? `Holds: ${has}, ${needs} needed.`
+    : `Slips: ${has} of ${needs}, ${print(now.value.torque, torque)} of the ${print(need.value.torque, torque)} asked.`;
+  const at = letsGoWords(letsGo.value, system);
+  return `${verdict} This crack ${at}.`;
+}

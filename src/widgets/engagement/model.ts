@@ -1,0 +1,147 @@
+import { computed, signal } from '@preact/signals';
+import {
+  applyFaults,
+  faultAmount,
+  faultKinds,
+  fluidClasses,
+  gearbox,
+  makeFluid,
+  solveEngagement,
+  trainingStory,
+  type DriveRange,
+  type Engagement,
+  type FaultId,
+  type FluidClass,
+  type MechanicalFailSafe,
+  type RangeSelection,
+} from '../../engine/index.ts';
+import type { SimModel } from '../shell/sim-spec.ts';
+
+/** What the speed chart shows; the turbine is the one the lesson is about. */
+export const SHOWN = ['turbine', 'sensor', 'engine', 'output', 'slip'] as const;
+export type Shown = (typeof SHOWN)[number];
+
+export type EngagementGivens = {
+  /** Fluid temperature of the hot run [°C]; the cold run stays at COLD_C. */
+  temp: number;
+  fault: FaultId;
+  /** [%] of the way from healthy to worst */
+  severity: number;
+  selection: RangeSelection;
+  range: DriveRange;
+  failSafe: MechanicalFailSafe;
+  fluid: FluidClass;
+  show: Shown;
+};
+
+export const COLD_C = 20;
+/** Where the trace ends [s]. */
+export const END = trainingStory.end;
+/** 5 ms shows every bend there is; the picture takes every tenth row of the solver's 701. */
+const THIN = 5;
+
+const START: EngagementGivens = {
+  temp: 100,
+  fault: 'transferSeal',
+  severity: 75,
+  selection: 'electronic',
+  range: 'drive',
+  failSafe: 'neutral',
+  fluid: 'low-viscosity',
+  show: 'turbine',
+};
+
+/** The false sensor is there or not; half of it counts as there. */
+export const severityOf = (fault: FaultId, percent: number): number =>
+  fault === 'turbineSensor' ? (percent >= 50 ? 1 : 0) : percent / 100;
+
+/** One run as the charts want it: rpm and kPa, thinned. */
+export interface Run {
+  readonly solved: Engagement;
+  readonly speeds: Readonly<Record<Shown, readonly number[]>>;
+  readonly pressure: readonly number[];
+  readonly wanted: readonly number[];
+  readonly codeStored: boolean;
+  readonly parked: boolean;
+}
+
+const thin = (column: Float64Array, scale = 1): readonly number[] => {
+  const rows: number[] = [];
+  for (let i = 0; i < column.length; i += THIN) rows.push((column[i] ?? 0) * scale);
+  return rows;
+};
+
+function asRun(solved: Engagement): Run {
+  const { trace, events } = solved;
+  return {
+    solved,
+    speeds: {
+      turbine: thin(trace.turbineRpm),
+      sensor: thin(trace.turbineSeenRpm),
+      engine: thin(trace.engineRpm),
+      output: thin(trace.outputRpm),
+      slip: thin(trace.slipRpm),
+    },
+    pressure: thin(trace.clutchPressure, 1e-3),
+    wanted: thin(trace.clutchCommand, 1e-3),
+    codeStored: events.some(({ event }) => event === 'code stored'),
+    parked: events.some(({ event }) => event === 'park commanded'),
+  };
+}
+
+export function makeEngagement() {
+  const givens = {
+    temp: signal(START.temp),
+    fault: signal<FaultId>(START.fault),
+    severity: signal(START.severity),
+    selection: signal<RangeSelection>(START.selection),
+    range: signal<DriveRange>(START.range),
+    failSafe: signal<MechanicalFailSafe>(START.failSafe),
+    fluid: signal<FluidClass>(START.fluid),
+    show: signal<Shown>(START.show),
+  };
+  const apply = (partial: Partial<EngagementGivens>) => {
+    for (const [key, value] of Object.entries(partial)) {
+      (givens[key as keyof EngagementGivens] as { value: unknown }).value = value;
+    }
+  };
+  const plant = computed(() => {
+    const id = givens.fault.value;
+    return applyFaults(gearbox, {
+      [id]: {
+        severity: severityOf(id, givens.severity.value),
+        // A fault of one circuit sits where the driver's range is.
+        ...(faultKinds[id].oneCircuit
+          ? { circuit: givens.range.value === 'drive' ? 'forward' : 'reverse' }
+          : {}),
+      },
+    });
+  });
+  const fluid = computed(() => makeFluid(fluidClasses[givens.fluid.value]));
+  const solveAt = (tempC: number): Engagement =>
+    solveEngagement({
+      plant: plant.value,
+      fluid: fluid.value,
+      tempC,
+      range: givens.range.value,
+      rangeSelection: givens.selection.value,
+      mechanicalFailSafe: givens.failSafe.value,
+    });
+  const cold = computed(() => asRun(solveAt(COLD_C)));
+  const hot = computed(() => asRun(solveAt(givens.temp.value)));
+  return {
+    givens,
+    apply,
+    reset: () => apply(START),
+    cold,
+    hot,
+    times: thin(cold.peek().solved.trace.time),
+    /** The fault in its own measure. */
+    amount: computed(() =>
+      faultAmount(givens.fault.value, severityOf(givens.fault.value, givens.severity.value)),
+    ),
+    /** The turbine's stopping time [s] at another temperature, for "find the edge" tasks. */
+    stoppedAt: (tempC: number) => solveAt(tempC).stoppedAfter,
+  } satisfies SimModel<EngagementGivens> & Record<string, unknown>;
+}
+export type EngagementModel = ReturnType<typeof makeEngagement>;

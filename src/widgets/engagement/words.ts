@@ -1,0 +1,65 @@
+import { illustrativeSettings, type ControllerState, type FaultId } from '../../engine/index.ts';
+import { format, seconds, temperature, type UnitSystem } from '../../ui/quantity.ts';
+import type { EngagementModel, Run } from './model.ts';
+
+/** What the trade calls each fault; the same words as on the model page. */
+export const faultNames: Readonly<Record<FaultId, string>> = {
+  transferSeal: 'Split transfer seal',
+  sealingRings: 'Worn sealing rings',
+  pistonSeal: 'Cut piston seal',
+  pumpWear: 'Worn pump',
+  regulatorBore: 'Worn regulator bore',
+  pressureControl: 'Pressure control off',
+  filter: 'Restricted filter',
+  lowFluid: 'Low fluid',
+  thinFluid: 'Worn-out fluid',
+  feedRestriction: 'Restricted feed',
+  openPort: 'Plug or check ball missing',
+  frictionWear: 'Worn friction',
+  turbineSensor: 'False turbine sensor',
+};
+
+/** The controller's states as the strip names them. */
+export const stateWords: Readonly<Record<ControllerState, string>> = {
+  waiting: 'in Park',
+  engaging: 'waits for the turbine',
+  watching: 'watches slip',
+  pressureRaised: 'pressure raised',
+  failSafeNeutral: 'fail-safe: Neutral',
+  failSafePark: 'fail-safe: Park',
+  failSafeDefaultGear: 'fail-safe: one gear held',
+};
+
+/** How far along a fault is, in its own measure where that helps. */
+export function severityWords(percent: number): string {
+  if (percent === 0) return 'healthy';
+  return percent === 100 ? 'the worst there is' : 'of the worst there is';
+}
+
+const after = (time: number, system: UnitSystem): string => format(time, seconds, system);
+
+/** What one run came to, in one sentence. */
+export function outcomeOf(run: Run, system: UnitSystem): string {
+  const { solved } = run;
+  const stopped =
+    solved.stoppedAfter === null
+      ? 'the turbine never stops'
+      : `the turbine stops after ${after(solved.stoppedAfter, system)}`;
+  const late =
+    solved.stoppedAfter !== null && solved.stoppedAfter > illustrativeSettings.engagementTime
+      ? ', too late for the check'
+      : '';
+  const end = run.codeStored
+    ? run.parked
+      ? '; code stored, and the car selects Park by itself'
+      : '; code stored'
+    : '';
+  return `${stopped}${late}${end}`;
+}
+
+/** The sentence under the picture. */
+export function says(model: EngagementModel, system: UnitSystem): string {
+  const { givens, cold, hot } = model;
+  const name = faultNames[givens.fault.value];
+  return `${name}. At ${format(20, temperature, system)} ${outcomeOf(cold.value, system)}. At ${format(givens.temp.value, temperature, system)} ${outcomeOf(hot.value, system)}.`;
+}

@@ -1,0 +1,101 @@
+/**
+ * A fluid by its two published numbers, as typed. The two are right only together, so they are
+ * judged together: a text that cannot be taken stays where it was typed, with a sentence, while
+ * the last good pair keeps its force.
+ */
+import { batch, computed, signal, type Signal } from '@preact/signals';
+import { FLUID_LIMITS } from '../../engine/index.ts';
+import { parseEntry } from '../../ui/parse-entry.ts';
+import { format, formatNumber, kinematicViscosity as cst } from '../../ui/quantity.ts';
+
+export type OwnKey = 'own40' | 'own100';
+export interface OwnPair {
+  readonly own40: number;
+  readonly own100: number;
+}
+
+const LIMITS = { own40: FLUID_LIMITS.kv40CSt, own100: FLUID_LIMITS.kv100CSt } as const;
+/** Data sheets give both temperatures in °C the world over; the °F stands beside it for the bay. */
+export const OWN_LABELS = {
+  own40: 'cSt at 40 °C (104 °F)',
+  own100: 'cSt at 100 °C (212 °F)',
+} as const;
+
+// Kinematic viscosity reads the same in both unit systems.
+const say = (value: number): string => format(value, cst, 'si');
+const other = (key: OwnKey): OwnKey => (key === 'own40' ? 'own100' : 'own40');
+
+/** Whether the two may stand together: every fluid thins as it warms. */
+export const isPair = ({ own40, own100 }: OwnPair): boolean => own100 < own40;
+
+export function ownFluid(inForce: { readonly [K in OwnKey]: Signal<number> }) {
+  const typed = { own40: signal<string | null>(null), own100: signal<string | null>(null) };
+  const judged = signal<OwnKey | null>(null);
+
+  const read = (key: OwnKey) => {
+    const text = typed[key].value;
+    if (text === null) return { ok: true, value: inForce[key].value } as const;
+    return parseEntry(text, cst, 'si', LIMITS[key]);
+  };
+
+  const problems = computed((): Readonly<Record<OwnKey, string>> => {
+    const none = { own40: '', own100: '' };
+    const last = judged.value;
+    if (last === null) return none;
+    const stands = ` Until then ${say(inForce.own40.value)} and ${say(inForce.own100.value)} stand.`;
+    const [cool, hot] = [read('own40'), read('own100')];
+    if (!cool.ok || !hot.ok) {
+      return {
+        own40: cool.ok ? '' : cool.sentence + stands,
+        own100: hot.ok ? '' : hot.sentence + stands,
+      };
+    }
+    if (isPair({ own40: cool.value, own100: hot.value })) return none;
+    const more = hot.value === cool.value ? 'the same as' : 'more than';
+    return {
+      ...none,
+      [last]: `${say(hot.value)} at 100 °C is ${more} ${say(cool.value)} at 40 °C. Every fluid thins as it warms, so the number at 100 °C must be the smaller.${stands}`,
+    };
+  });
+
+  /** Takes both texts up if they make a pair; else keeps them and says why. */
+  const take = (key: OwnKey): void =>
+    batch(() => {
+      judged.value = key;
+      const [cool, hot] = [read('own40'), read('own100')];
+      if (!cool.ok || !hot.ok || !isPair({ own40: cool.value, own100: hot.value })) return;
+      inForce.own40.value = cool.value;
+      inForce.own100.value = hot.value;
+      forget();
+    });
+  const forget = (): void => {
+    typed.own40.value = null;
+    typed.own100.value = null;
+    judged.value = null;
+  };
+
+  return {
+    typed,
+    problems,
+    take,
+    /** What the field shows. */
+    text: (key: OwnKey): string => typed[key].value ?? formatNumber(inForce[key].value, cst, 'si'),
+    type: (key: OwnKey, text: string): void => {
+      typed[key].value = text;
+    },
+    /** A pair from elsewhere: a task's start, a link. A bad one is shown as if typed, and refused. */
+    put: (pair: OwnPair): void =>
+      batch(() => {
+        forget();
+        if (isPair(pair)) {
+          inForce.own40.value = pair.own40;
+          inForce.own100.value = pair.own100;
+          return;
+        }
+        typed.own40.value = formatNumber(pair.own40, cst, 'si');
+        typed.own100.value = formatNumber(pair.own100, cst, 'si');
+        judged.value = other('own40');
+      }),
+  };
+}
+export type OwnFluid = ReturnType<typeof ownFluid>;

@@ -1,0 +1,131 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { cellEdges, deepestCell, runsOf } from '../../src/charts/grid.ts';
+import { moveIndex } from '../../src/charts/move-index.ts';
+import { bandPath, linePath, nearestIndex, round } from '../../src/charts/path.ts';
+import { leastCovered } from '../../src/charts/place-boxes.ts';
+import { placeLabels } from '../../src/charts/place-labels.ts';
+import { textWidth, wrap } from '../../src/charts/wrap.ts';
+
+const same = (v: number): number => v;
+
+describe('labels at line ends', () => {
+  const boxes = fc.array(
+    fc.record({
+      at: fc.double({ min: 0, max: 300, noNaN: true }),
+      height: fc.double({ min: 8, max: 30, noNaN: true }),
+    }),
+    { maxLength: 8 },
+  );
+  it('never overlap, keep the order of their lines, and stay inside', () => {
+    fc.assert(
+      fc.property(boxes, (all) => {
+        const middles = placeLabels(all, 0, 300);
+        const sorted = all
+          .map((box, i) => ({ ...box, middle: middles[i] ?? 0 }))
+          .sort((a, b) => a.middle - b.middle);
+        sorted.forEach((box, i) => {
+          expect(box.middle - box.height / 2).toBeGreaterThan(-1e-6);
+          expect(box.middle + box.height / 2).toBeLessThan(300 + 1e-6);
+          const next = sorted[i + 1];
+          if (!next) return;
+          expect(box.at).toBeLessThanOrEqual(next.at);
+          expect(next.middle - next.height / 2 - (box.middle + box.height / 2)).toBeGreaterThan(
+            -1e-6,
+          );
+        });
+      }),
+    );
+  });
+  it('stay where they are when there is room, and part evenly when there is not', () => {
+    expect(
+      placeLabels(
+        [
+          { at: 50, height: 20 },
+          { at: 150, height: 20 },
+        ],
+        0,
+        300,
+      ),
+    ).toEqual([50, 150]);
+    expect(
+      placeLabels(
+        [
+          { at: 100, height: 20 },
+          { at: 100, height: 20 },
+        ],
+        0,
+        300,
+      ),
+    ).toEqual([90, 110]);
+  });
+});
+
+describe('paths', () => {
+  it('round to a tenth, break at gaps, and never print NaN', () => {
+    expect(linePath([0, 1, 2, 3], [0.04, 1.26, null, 2], same, same)).toBe('M0 0L1 1.3M3 2');
+    expect(linePath([0, 1], [Number.NaN, Number.POSITIVE_INFINITY], same, same)).toBe('');
+    expect(Object.is(round(-0.01), 0)).toBe(true);
+  });
+  it('run a band up one side and down the other', () => {
+    expect(bandPath([0, 1], [0, 0], [2, 3], same, same)).toBe('M0 2L1 3L1 0L0 0Z');
+    expect(bandPath([0], [0], [2], same, same)).toBe('');
+  });
+  it('find the nearest of a rising list like a plain search would', () => {
+    fc.assert(
+      fc.property(
+        fc.uniqueArray(fc.integer({ min: -500, max: 500 }), { minLength: 1, maxLength: 40 }),
+        fc.integer({ min: -600, max: 600 }),
+        (list, target) => {
+          const rising = list.sort((a, b) => a - b);
+          const plain = Math.min(...rising.map((v) => Math.abs(v - target)));
+          expect(Math.abs((rising[nearestIndex(rising, target)] ?? 0) - target)).toBe(plain);
+        },
+      ),
+    );
+  });
+});
+
+describe('a map', () => {
+  const cells = [
+    ['h', 'h', 's'],
+    ['h', 's', 's'],
+  ];
+  it('joins neighbours in a row and loses no cell', () => {
+    expect(runsOf(cells, 'h')).toEqual([
+      { row: 0, from: 0, to: 2 },
+      { row: 1, from: 0, to: 1 },
+    ]);
+    expect(cellEdges([1, 3, 5], 0, 6)).toEqual([0, 2, 4, 6]);
+  });
+  it('finds the deepest cell of an area, for its name', () => {
+    const big = Array.from({ length: 9 }, (_, r) =>
+      Array.from({ length: 9 }, (_unused, c) => (r < 5 && c < 5 ? 'in' : 'out')),
+    );
+    expect(deepestCell(big, 'in')).toMatchObject({ row: 2, column: 2 });
+    expect(deepestCell(big, 'none')).toBeNull();
+  });
+});
+
+it('a name goes where it covers least, the first of equals', () => {
+  const frame = { x: 0, y: 0, width: 100, height: 100 };
+  const at = (x: number, y: number) => ({ x, y, width: 20, height: 10 });
+  expect(leastCovered([at(0, 0), at(50, 50)], [], frame)).toBe(0);
+  expect(leastCovered([at(0, 0), at(50, 50)], [at(5, 5)], frame)).toBe(1);
+  expect(leastCovered([at(95, 0), at(50, 50)], [at(50, 50)], frame)).toBe(1);
+});
+
+it('keys move a cursor and stop at the ends', () => {
+  expect(moveIndex('ArrowRight', null, 10)).toBe(0);
+  expect(moveIndex('ArrowLeft', null, 10)).toBe(9);
+  expect(moveIndex('ArrowRight', 9, 10)).toBe(9);
+  expect(moveIndex('PageUp', 3, 100)).toBe(13);
+  expect(moveIndex('End', 3, 100)).toBe(99);
+  expect(moveIndex('a', 3, 100)).toBeNull();
+});
+
+it('words wrap within their width and keep no-break spaces', () => {
+  const lines = wrap('left over for converter and lubrication 16.7\u00a0L/min', 120, 14);
+  expect(lines.join(' ')).toBe('left over for converter and lubrication 16.7\u00a0L/min');
+  for (const line of lines) expect(textWidth(line, 14)).toBeLessThanOrEqual(120);
+});

@@ -1,0 +1,72 @@
+// Builds a small site of its own from tests/fixtures/content: only a build shows what a lesson with
+// a misspelt tag or prop does.
+import { spawnSync } from 'node:child_process';
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, describe, expect, test } from 'vitest';
+import { brokenOutline } from '../../src/build/headings.ts';
+import { brokenLinks } from '../../src/build/links.ts';
+import { forbiddenMarkup } from '../../src/build/markup.ts';
+import { builtPages } from '../../src/build/pages.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'lesson-form-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+/** Builds the fixture after a change to its lesson. */
+function build(change: (lesson: string) => string) {
+  const content = join(folder, 'content');
+  const out = join(folder, 'dist');
+  rmSync(content, { recursive: true, force: true });
+  rmSync(`${content}-cache`, { recursive: true, force: true });
+  cpSync('tests/fixtures/content', content, { recursive: true });
+  const file = join(content, 'lessons', 'hot-fluid-thin-fluid.mdx');
+  const before = readFileSync(file, 'utf8');
+  const after = change(before);
+  writeFileSync(file, after);
+  const result = spawnSync('astro', ['build', '--outDir', out], {
+    encoding: 'utf8',
+    env: { ...process.env, CONTENT_DIR: content, ASTRO_TELEMETRY_DISABLED: '1', NO_COLOR: '1' },
+  });
+  return { ok: result.status === 0, says: result.stdout + result.stderr, out };
+}
+
+test('a lesson with every tag builds, with good links, outline and markup', () => {
+  const { ok, says, out } = build((lesson) => lesson);
+  expect(ok, says).toBe(true);
+  const pages = builtPages(out);
+  const lesson = pages.find(({ address }) => address === '/lessons/hot-fluid-thin-fluid/');
+  expect(brokenLinks(pages, out)).toEqual([]);
+  expect(pages.flatMap(brokenOutline)).toEqual([]);
+  expect(pages.flatMap(forbiddenMarkup)).toEqual([]);
+  // Numbers in both systems: -30 °C is -22 °F.
+  expect(lesson?.html).toContain('<span class="qty u-si">−30\u00a0°C</span>');
+  expect(lesson?.html).toContain('<span class="qty u-us">−22\u00a0°F</span>');
+  expect(lesson?.html).toMatch(/<math\b/);
+  expect(lesson?.html).toContain('href="/sources/#astm-d341"');
+  expect(lesson?.html).toContain('>ASTM D341, eq. 1<');
+}, 60_000);
+
+// How each tag words it is tested without a build in tests/lessons/parse-props.test.ts.
+describe('fails the build with a sentence', () => {
+  test.each([
+    ['an unknown prop', '<Caution>', '<Caution loud="yes">', /it does not know "loud"/],
+    ['an unknown tag', '<Retrieval ', '<Retrieve ', /Retrieve/],
+    ['an unknown number', 'temperature-low', 'temperature-lo', /has no "offered-temperature-lo"/],
+    ['an unknown term', '"line-pressure"', '"line"', /no content\/glossary\/line\.yaml/],
+    ['an unknown source', '"astm-d341"', '"astm"', /no content\/sources\/astm\.yaml/],
+    ['an unknown key', 'minutes: 10', 'minutes: 10\nweather: good', /weather/],
+  ])(
+    '%s',
+    (_, from, to, sentence) => {
+      const { ok, says } = build((lesson) => {
+        const changed = lesson.replaceAll(from, to);
+        expect(changed, 'the fixture has what the test changes').not.toBe(lesson);
+        return changed;
+      });
+      expect(ok, says).toBe(false);
+      expect(says.replaceAll(/\s+/g, ' ')).toMatch(sentence);
+    },
+    60_000,
+  );
+});

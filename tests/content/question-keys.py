@@ -1,0 +1,160 @@
+"""What the questions ask for, computed without src/engine: by tests/truth/rival.py (model.md from the paper alone) and SciPy.
+
+Run: python3 tests/content/question-keys.py   (needs numpy, scipy; rewrites question-keys.json beside it)
+The wrong rules are not repeated here: a wrong rule has no outside truth, only a name.
+"""
+import json
+import math
+import os
+import sys
+
+from scipy.optimize import brentq
+
+here = os.path.dirname(os.path.abspath(__file__))
+sys.path.insert(0, os.path.join(here, "..", "truth"))
+from rival import Fluid, Gap, Hole, Plant  # noqa: E402
+
+LMIN = 60000.0
+LOW = "low-viscosity"
+PRESS = {"kv40_cSt": 46, "kv100_cSt": 6.8, "density15_kgm3": 870}
+IDLE = (700, 600e3, 400e3)
+LOAD = (1500, 1000e3, 800e3)
+
+
+def steady(temp_c, point=IDLE, applied=("forward",), faults=None, fluid=LOW):
+    """Nested brentq: clutch inside line. Returns kPa and L/min."""
+    rpm, line, command = point
+    plant = Plant(fluid, temp_c, faults or {}, list(applied))
+
+    def clutch(c, pl):
+        top = min(command, pl)
+        spare = lambda pc: plant.feed_flow(pl, pc, command) - plant.clutch_leak(c, pc)
+        return top if spare(top) >= 0 else brentq(spare, 0, top, xtol=1e-7)
+
+    def balance(pl):
+        taken = plant.line_leak(pl) + sum(plant.clutch_leak(c, clutch(c, pl)) for c in applied)
+        return plant.pump(rpm / 60, pl) - taken
+
+    command_line = line * plant.line_factor
+    pl = command_line if balance(command_line) >= 0 else brentq(balance, 0, command_line, xtol=1e-7)
+    out = {"line": pl / 1e3, "pump": plant.pump(rpm / 60, pl) * LMIN, "intake": plant.pump_ideal(rpm / 60) * LMIN,
+           "clearances": plant.line_gaps[0].flow(pl) * LMIN, "left": max(0.0, balance(pl)) * LMIN}
+    for c in applied:
+        pc = clutch(c, pl)
+        out[c] = pc / 1e3
+        out[c + "-leak"] = plant.clutch_leak(c, pc) * LMIN
+        out[c + "-holds"] = plant.holds(pc)
+    return out
+
+
+def kpa_for(torque, mu_f=0.13, spring=900.0):
+    return (torque / (mu_f * 10 * 0.065) + spring) / 85e-4 / 1e3
+
+
+def crack(height_mm, temp_c, kpa=400):
+    f = Fluid(LOW, temp_c)
+    g = Gap(f, 0.014, height_mm * 1e-3, 0.003)
+    q = g.flow(kpa * 1e3)
+    return q * LMIN, 100 * g.R * q / (kpa * 1e3)
+
+
+def hole(d_mm, temp_c, kpa, fluid=LOW):
+    return Hole(Fluid(fluid, temp_c), math.pi / 4 * (d_mm * 1e-3) ** 2).flow(kpa * 1e3) * LMIN
+
+
+def worn_slip(temp_c):
+    return (3e-8 + 0.5 * (6e-7 - 3e-8)) * 15e-6 * 600e3 / (2 * math.pi * Fluid(LOW, temp_c).mu) * LMIN
+
+
+def crossing(fluid):
+    need = kpa_for(140)
+    return brentq(lambda t: steady(t, faults={"transferSeal": 0.16 / 0.4}, fluid=fluid)["forward"] - need, 0, 130)
+
+
+keys = {
+    "dynamic-90": Fluid(LOW, 90).mu * 1e3,
+    "kinematic-70": Fluid(LOW, 70).nu * 1e6,
+    "press-60": Fluid(PRESS, 60).nu * 1e6,
+    "times-thinner-high-index": 29.0 / 6.5,
+    "worn-slip-60": worn_slip(60),
+    "worn-slip-100": worn_slip(100),
+    "thin-ratio": crack(0.05, 100)[0] / crack(0.05, 20)[0],
+    "hole-ratio-percent": 100 * (hole(1.5, 100, 400) / hole(1.5, 20, 400) - 1),
+    "rings-cold": Gap(Fluid(LOW, 20), 0.377, 25e-6, 2e-3).flow(400e3) * LMIN,
+    "rings-hot": Gap(Fluid(LOW, 100), 0.377, 25e-6, 2e-3).flow(400e3) * LMIN,
+    "port-hot": hole(1.5, 100, 400),
+    "press-hole-hot": hole(2, 60, 10000, PRESS),
+    "middle-not-viscous": 400 * (1 - crack(0.16, 100)[1] / 100),
+    "wide-leak-cold": crack(0.40, 20)[0],
+    "wide-leak-hot": crack(0.40, 100)[0],
+    "wide-share-cold": crack(0.40, 20)[1],
+    "need-take-off": kpa_for(140),
+    "need-idle": kpa_for(2 * (700 / 170) ** 2),
+    "had-016-80": steady(80, faults={"transferSeal": 0.4})["forward"],
+    "had-016-100": steady(100, faults={"transferSeal": 0.4})["forward"],
+    "crossing-016": crossing(LOW),
+    "crossing-016-ultra": crossing("ultra-low"),
+    "had-025-100": steady(100, faults={"transferSeal": 0.625})["forward"],
+    "direct-025-100": steady(100, applied=("direct",), faults={"transferSeal": 0.625})["direct"],
+}
+
+
+
+def forward(temp_c, faults, point=IDLE):
+    return steady(temp_c, point, faults=faults)["forward"]
+
+
+ON_FORWARD = lambda severity: {"severity": severity, "circuit": "forward"}
+cracked = steady(100, faults={"transferSeal": 0.625})
+rings_beside = Gap(Fluid(LOW, 100), 0.377, 25e-6, 2e-3).flow(cracked["forward"] * 1e3) * LMIN
+stall = lambda rpm: 2 * (rpm / 170) ** 2
+AT_REST = (700, 500e3, 250e3)  # model.md 7: 250 kPa at least, line 200 above it and 500 at least
+
+keys.update({
+    # what-pressure-does: model.md 5 by hand
+    "piston-force": 400e3 * 85e-4,
+    "jack-force": 300 / 2 * 40,
+    "torque-at-400": 0.13 * 10 * 0.065 * (400e3 * 85e-4 - 900),
+    "pressure-for-200": kpa_for(200),
+    "spring-pressure": 900 / 85e-4 / 1e3,
+    "worn-torque-at-400": 0.065 * 10 * 0.065 * (400e3 * 85e-4 - 900),
+    "holds-worn-hot": steady(100, LOAD, faults={"frictionWear": 1})["forward-holds"],
+    # pump-and-regulator
+    "pump-at-idle": 15 * 700 / 1000,
+    "left-hot": steady(100)["left"],
+    "clearances-hot": steady(100)["clearances"],
+    "wear-line-hot": steady(100, faults={"pumpWear": 0.6})["line"],
+    "wear-line-hot-load": steady(100, LOAD, faults={"pumpWear": 0.6})["line"],
+    "bore-line-hot": steady(100, faults={"regulatorBore": 0.6})["line"],
+    "bore-line-hot-load": steady(100, LOAD, faults={"regulatorBore": 0.6})["line"],
+    "control-line-load": 1000 * (1 + 0.6 * (0.45 - 1)),
+    "filter-fast-cold": steady(20, LOAD, faults={"filter": 1})["intake"],
+    # regulator-to-clutch
+    "crack-part": cracked["forward-leak"] - rings_beside,
+    "reverse-beside-rings": steady(100, applied=("reverse",), faults={"sealingRings": ON_FORWARD(0.4)})["reverse"],
+    "ring-wear-forward-hot": forward(100, {"sealingRings": ON_FORWARD(0.4)}),
+    "port-forward-cold": forward(20, {"openPort": ON_FORWARD(0.7)}),
+    "port-forward-hot": forward(100, {"openPort": ON_FORWARD(0.7)}),
+    "piston-forward-hot": forward(100, {"pistonSeal": ON_FORWARD(0.8)}),
+    "feed-forward-hot": forward(100, {"feedRestriction": 0.8}),
+    "feed-hole-400": hole(1.9, 100, 400),
+    # two-range-selections
+    "cable-hot": forward(100, {"feedRestriction": 0.9}),
+    "cable-cold": forward(20, {"feedRestriction": 0.9}),
+    # turbine-must-stop
+    "idle-stall-torque": stall(700),
+    "double-stall-torque": stall(1400),
+    "idle-missing-hot": kpa_for(stall(700)) - forward(100, {"transferSeal": 0.625}, AT_REST),
+    "seen-at-rest": 420,
+    # what-slip-is: model.md 8 by hand
+    "slip-first": 1650 - 4 * 380,
+    "belt-slip": 2880 - 3 * 930,
+    "limit-at-4000": max(80, 0.03 * 4000),
+    "raised-command": 800 * 1.3,
+    "slip-as-seen": 300,
+})
+
+if __name__ == "__main__":
+    with open(os.path.join(here, "question-keys.json"), "w") as out:
+        json.dump(keys, out, indent=2)
+        out.write("\n")

@@ -1,0 +1,188 @@
+import type { JSX } from 'preact';
+import * as d from '../../src/drawings/index.ts';
+import type {
+  CircuitState,
+  HydraulicPathState,
+  Range,
+  RangeState,
+} from '../../src/drawings/index.ts';
+
+/** One picture in one state: how to draw it, what it should say, and the words that must be in it. */
+export interface Sample {
+  name: string;
+  draw: (id: string) => JSX.Element;
+  text: string;
+  mentions: readonly string[];
+}
+
+export const circuitHot: CircuitState = {
+  pressures: { line: 0.6, clutch: 0.19 },
+  flows: { pump: 9.8, clearances: 4.2, feed: 3.9, rings: 0.8, crack: 3.1, leftOver: 1.7 },
+  holds: false,
+  temp: 'hot',
+  crackMm: 0.25,
+  labels: { line: '587 kPa', clutch: '191 kPa', crack: '3.1 L/min' },
+};
+
+const pathHot: HydraulicPathState = {
+  ...d.hydraulicPathExample,
+  temp: 'hot',
+  circuits: {
+    forward: { pressure: 0.19, label: '191 kPa', applied: true, holds: false, feed: 3.9 },
+    reverse: { pressure: 0, label: '0 kPa', applied: false },
+    direct: { pressure: 0.4, label: '398 kPa', applied: true, holds: true, feed: 0.7 },
+  },
+  faults: [{ id: 'transferSeal' }, { id: 'openPort', circuit: 'direct' }],
+};
+
+const RANGES: readonly Range[] = ['P', 'R', 'N', 'D'];
+const rangeStates: readonly RangeState[] = RANGES.flatMap((range) => [
+  { range },
+  { range, misSet: true },
+  { range, failSafe: true },
+  { range, failSafe: true, defaultGear: true },
+  { range, failSafe: true, rolling: true },
+  { range, alive: { cable: false, solenoids: false, selector: false } },
+]);
+
+const sealSplit: d.TransferSealState = {
+  crackMm: 0.28,
+  pressure: 0.2,
+  temp: 'hot',
+  leak: 3.3,
+  labels: { pressure: '207 kPa', leak: '3.3 L/min' },
+};
+
+export const samples: readonly Sample[] = [
+  {
+    name: 'circuit, cold and whole',
+    draw: (id) => <d.CircuitDrawing id={id} />,
+    text: d.describeCircuit(d.circuitExample),
+    mentions: ['600 kPa', '400 kPa', 'whole', 'holds', 'cold'],
+  },
+  {
+    name: 'circuit, hot and split',
+    draw: (id) => <d.CircuitDrawing id={id} state={circuitHot} />,
+    text: d.describeCircuit(circuitHot),
+    mentions: ['587 kPa', '191 kPa', '0.25 mm', '3.1 L/min', 'slips', 'hot'],
+  },
+  ...rangeStates.flatMap((s, i): Sample[] => [
+    {
+      name: `electronic ${String(i)} ${s.range}`,
+      draw: (id) => <d.ElectronicRangeDrawing id={id} state={s} />,
+      text: d.describeElectronic(s),
+      mentions: ['selector', 'park pawl', ...(s.failSafe ? ['fail-safe'] : [])],
+    },
+    {
+      name: `mechanical ${String(i)} ${s.range}`,
+      draw: (id) => <d.MechanicalRangeDrawing id={id} state={s} />,
+      text: d.describeMechanical(s),
+      mentions: [
+        'hand lever',
+        s.misSet ? 'hard against the eye' : 'just past the eye',
+        ...(s.failSafe ? ['cannot move the park pawl'] : []),
+      ],
+    },
+  ]),
+  {
+    name: 'pump and regulator',
+    draw: (id) => <d.PumpRegulatorDrawing id={id} />,
+    text: d.describePumpRegulator(d.pumpRegulatorExample),
+    mentions: ['600 kPa', '9.5 L/min', '5 L/min', 'hot'],
+  },
+  {
+    name: 'pump and regulator, nothing left over',
+    draw: (id) => (
+      <d.PumpRegulatorDrawing
+        id={id}
+        state={{ ...d.pumpRegulatorExample, flows: { pump: 9, toClutches: 9, leftOver: 0 } }}
+      />
+    ),
+    text: d.describePumpRegulator({
+      ...d.pumpRegulatorExample,
+      flows: { pump: 9, toClutches: 9, leftOver: 0 },
+    }),
+    mentions: ['nothing is left over'],
+  },
+  ...[
+    [0, 'drains'],
+    [0.5, 'covers both ports'],
+    [1, 'feeds the clutch'],
+  ].map(([position, word]): Sample => ({
+    name: `spool at ${String(position)}`,
+    draw: (id) => (
+      <d.SpoolValveDrawing id={id} state={{ ...d.spoolValveExample, position: Number(position) }} />
+    ),
+    text: d.describeSpoolValve({ ...d.spoolValveExample, position: Number(position) }),
+    mentions: ['450 kPa', '380 kPa', '600 kPa', String(word)],
+  })),
+  {
+    name: 'hydraulic path',
+    draw: (id) => <d.HydraulicPathDrawing id={id} />,
+    text: d.describeHydraulicPath(d.hydraulicPathExample),
+    mentions: ['600 kPa', '400 kPa', 'not applied'],
+  },
+  {
+    name: 'hydraulic path, two faults',
+    draw: (id) => <d.HydraulicPathDrawing id={id} state={pathHot} />,
+    text: d.describeHydraulicPath(pathHot),
+    mentions: ['191 kPa', '398 kPa', 'slips', 'holds', 'transfer seal', 'stands open (direct)'],
+  },
+  {
+    name: 'seal, whole',
+    draw: (id) => <d.TransferSealDrawing id={id} />,
+    text: d.describeTransferSeal(d.transferSealExample),
+    mentions: ['whole', '400 kPa'],
+  },
+  {
+    name: 'seal, split',
+    draw: (id) => <d.TransferSealDrawing id={id} state={sealSplit} />,
+    text: d.describeTransferSeal(sealSplit),
+    mentions: ['0.28 mm', '4 hairs', '207 kPa', '3.3 L/min'],
+  },
+  {
+    name: 'rings',
+    draw: (id) => <d.SealingRingsDrawing id={id} />,
+    text: d.describeSealingRings(d.sealingRingsExample),
+    mentions: ['400 kPa', '0.025 mm', '0.6 L/min'],
+  },
+  {
+    name: 'clutch applied',
+    draw: (id) => <d.ClutchPackDrawing id={id} />,
+    text: d.describeClutchPack(d.clutchPackExample),
+    mentions: ['400 kPa', '423 N·m', 'holds'],
+  },
+  {
+    name: 'clutch released',
+    draw: (id) => <d.ClutchPackDrawing id={id} state={d.clutchPackReleased} />,
+    text: d.describeClutchPack(d.clutchPackReleased),
+    mentions: ['released', 'clearance'],
+  },
+  {
+    name: 'piston',
+    draw: (id) => <d.PistonSpringDrawing id={id} />,
+    text: d.describePistonSpring(d.pistonSpringExample),
+    mentions: ['400 kPa', '85 cm²', '3400 N', '900 N', '2500 N'],
+  },
+  ...(['cable', 'controller'] as const).flatMap((kind) =>
+    [0, 0.4, 1].map((engage): Sample => ({
+      name: `pawl ${kind} ${String(engage)}`,
+      draw: (id) => <d.ParkPawlDrawing id={id} state={{ kind, engage }} />,
+      text: d.describeParkPawl({ kind, engage }),
+      mentions: [engage === 1 ? 'engaged' : engage === 0 ? 'released' : '40 percent'],
+    })),
+  ),
+  {
+    name: 'converter',
+    draw: (id) => <d.ConverterDrawing id={id} />,
+    text: d.describeConverter(d.converterExample),
+    mentions: ['700 rpm', '0 rpm', 'held'],
+  },
+  {
+    name: 'speed sensors',
+    draw: (id) => <d.SpeedSensorsDrawing id={id} />,
+    text: d.describeSpeedSensors(d.speedSensorsExample),
+    // 1500 - 4 x 300, by hand.
+    mentions: ['1500 rpm', '300 rpm', '1200 rpm', '4 to 1'],
+  },
+];

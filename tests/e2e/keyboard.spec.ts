@@ -1,0 +1,70 @@
+import type { Page } from '@playwright/test';
+import { expect, test } from './fixtures.ts';
+import { addresses } from './pages.ts';
+
+/** What has the focus, and whether one can see that. */
+const focused = (page: Page) =>
+  page.evaluate(() => {
+    const element = document.activeElement;
+    if (element === null || element === document.body) return null;
+    // The switch of units draws the ring round its label, since the input itself is see-through.
+    const ringed = [element, element.closest('label')].some((candidate) => {
+      if (candidate === null) return false;
+      const { outlineStyle, outlineWidth } = getComputedStyle(candidate);
+      return outlineStyle !== 'none' && parseFloat(outlineWidth) >= 2;
+    });
+    const { width, height } = element.getBoundingClientRect();
+    return {
+      name: element.textContent.trim() || element.getAttribute('name') || element.tagName,
+      ringed,
+      seen: width > 0 && height > 0,
+    };
+  });
+
+for (const address of addresses) {
+  test(`the tab key walks the header of ${address}, and the focus can be seen`, async ({
+    page,
+  }) => {
+    await page.goto(address);
+    const walked: string[] = [];
+    for (let step = 0; step < 10; step += 1) {
+      await page.keyboard.press('Tab');
+      const now = await focused(page);
+      expect(now, `after ${walked.join(', ')}`).not.toBeNull();
+      expect(now?.ringed, `${now?.name} shows its focus`).toBe(true);
+      expect(now?.seen, `${now?.name} can be seen`).toBe(true);
+      walked.push(now?.name ?? '');
+    }
+    expect(walked).toEqual([
+      'Skip to the page',
+      'Slips When Hot',
+      'units',
+      expect.stringContaining('page'),
+      'Course',
+      'Practise',
+      'Measure',
+      'How the model works',
+      'Glossary',
+      'Sources',
+    ]);
+  });
+}
+
+test('the skip link leads past the header', async ({ page }) => {
+  await page.goto('/');
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Enter');
+  await expect(page.locator('main')).toBeFocused();
+  await page.keyboard.press('Tab');
+  await expect(page.getByRole('link', { name: /^Learn/ })).toBeFocused();
+});
+
+test('the whole tab order of the course page comes round without a trap', async ({ page }) => {
+  await page.goto('/course/');
+  const count = await page.locator('a[href], button, input').count();
+  for (let step = 0; step < count + 2; step += 1) await page.keyboard.press('Tab');
+  // Past the last stop the focus leaves the page or starts again; a trap would hold it in one place.
+  const first = await focused(page);
+  await page.keyboard.press('Tab');
+  expect(await focused(page)).not.toEqual(first);
+});

@@ -1,0 +1,99 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { expect, test } from './fixtures.ts';
+
+const lesson = '/lessons/hot-fluid-thin-fluid/';
+
+async function start(page: Page): Promise<void> {
+  await page.goto(lesson);
+  const button = page.getByRole('button', { name: 'Cover the lesson and start' });
+  await button.scrollIntoViewIfNeeded();
+  await expect(button).toBeEnabled();
+  await button.press('Enter');
+  await expect(page.getByRole('heading', { name: 'Question 1 of 6' })).toBeFocused();
+}
+
+/** Answers what is on show, right or wrong, by keyboard alone. */
+async function answer(page: Page, n: number): Promise<void> {
+  const field = page.getByRole('textbox', { name: /Your answer/ });
+  if ((await field.count()) > 0) {
+    await field.press('5');
+  } else {
+    await page.locator('.retrieval-options input').first().press('Space');
+  }
+  await page
+    .getByRole('radio', { name: ['Guessing', 'Fairly sure', 'Certain'][n % 3] ?? '' })
+    .press('Space');
+  await page.keyboard.press('Enter');
+  await expect(
+    page.getByRole('heading', { name: `Question ${n + 1} of 6, answered` }),
+  ).toBeFocused();
+}
+
+test('a round by keyboard alone: the lesson is out of sight until the end, every answer is explained', async ({
+  page,
+}) => {
+  await start(page);
+  const heard = page.evaluate(
+    () =>
+      new Promise<number>((done) => {
+        let count = 0;
+        document.addEventListener('retrieval:answered', () => {
+          count += 1;
+          if (count === 6) done(count);
+        });
+      }),
+  );
+  for (let n = 0; n < 6; n += 1) {
+    await expect(page.locator('.hook')).toBeHidden();
+    await answer(page, n);
+    expect(await page.locator('.retrieval-reasons > li').count()).toBeGreaterThanOrEqual(3);
+    await page.getByRole('button', { name: /Next question|See how it went/ }).press('Enter');
+  }
+  await expect(page.getByRole('heading', { name: 'How it went' })).toBeFocused();
+  await expect(page.locator('.hook')).toBeVisible();
+  expect(await heard).toBe(6);
+});
+
+test('checking too early says what is missing and puts the focus there', async ({ page }) => {
+  await start(page);
+  await page.getByRole('button', { name: 'Check my answer' }).press('Enter');
+  const complaint = page.locator('.retrieval .field-error').first();
+  await expect(complaint).not.toBeEmpty();
+  await expect(page.locator('[data-place="answer"] input').first()).toBeFocused();
+});
+
+test('Escape shows the lesson, keeps the answer, and carrying on covers it again', async ({
+  page,
+}) => {
+  await start(page);
+  await answer(page, 0);
+  await page.keyboard.press('Escape');
+  await expect(page.locator('.hook')).toBeVisible();
+  await expect(page.getByRole('heading', { name: /^Paused at question/ })).toBeFocused();
+  await page.getByRole('button', { name: 'Cover the lesson and carry on' }).press('Enter');
+  await expect(page.locator('.hook')).toBeHidden();
+  await expect(page.getByRole('heading', { name: 'Question 1 of 6, answered' })).toBeVisible();
+});
+
+test('axe finds nothing while asking and while explaining, in light and dark', async ({ page }) => {
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await page.emulateMedia({ colorScheme });
+    await start(page);
+    expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+    await answer(page, 0);
+    expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+  }
+});
+
+test.describe('without a script', () => {
+  test.use({ javaScriptEnabled: false });
+  test('the questions are a list with folded answers', async ({ page }) => {
+    await page.goto(lesson);
+    await expect(page.getByRole('button', { name: 'Cover the lesson and start' })).toBeHidden();
+    const first = page.locator('.retrieval-plain > li').first();
+    await expect(first).toBeVisible();
+    await first.getByText('Answer and reasons').click();
+    await expect(first.getByText('Fits:', { exact: true }).first()).toBeVisible();
+  });
+});

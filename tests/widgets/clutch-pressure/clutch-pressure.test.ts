@@ -1,0 +1,275 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { effect } from '@preact/signals';
+import { answer } from '../../../src/solve/answer.ts';
+import { letsGo } from '../../../src/widgets/clutch-pressure/hold-map.ts';
+import {
+  makeClutchPressure,
+  type PressureGivens,
+  type PressureModel,
+} from '../../../src/widgets/clutch-pressure/model.ts';
+import { needed, takeOff } from '../../../src/widgets/clutch-pressure/needed.ts';
+import { predict } from '../../../src/widgets/clutch-pressure/predict.ts';
+import { CRACK, SPEED, SWEEP_TEMPS, TEMP } from '../../../src/widgets/clutch-pressure/ranges.ts';
+import { sim } from '../../../src/widgets/clutch-pressure/sim.ts';
+import { says } from '../../../src/widgets/clutch-pressure/words.ts';
+import { simProblems } from '../../../src/widgets/shell/sim-problems.ts';
+import { say } from '../../../src/ui/words.ts';
+
+const SEED = 20_240_611;
+
+const steps = (min: number, max: number, step: number): readonly number[] =>
+  Array.from(
+    { length: Math.round((max - min) / step) + 1 },
+    (_, i) => Math.round((min + i * step) * 1e6) / 1e6,
+  );
+
+/** What the command line says to the same question: the contract for outside checks. */
+function asked(given: Partial<PressureGivens> & { temp: number; crack: number; rpm: number }) {
+  const circuit = given.circuit ?? 'forward';
+  const commands = given.point === 'load' ? [1000, 800] : [600, 400];
+  const got = answer({
+    kind: 'steady',
+    fluid: given.fluid ?? 'low-viscosity',
+    temperature_C: given.temp,
+    engine_rpm: given.rpm,
+    line_kPa: commands[0],
+    clutch_kPa: commands[1],
+    applied: [circuit],
+    faults: { transferSeal: given.crack / 0.4 },
+  }) as unknown as {
+    line_kPa: number;
+    leftOver_Lmin: number;
+    circuits: Record<string, { pressure_kPa: number; leak_Lmin: number; holds_Nm: number }>;
+  };
+  const one = got.circuits[circuit];
+  if (!one) throw new Error('no such circuit in the answer');
+  return { ...got, ...one };
+}
+
+const anyState = fc.record({
+  temp: fc.integer({ min: TEMP.min, max: TEMP.max }),
+  crack: fc.integer({ min: 0, max: 40 }).map((n) => n / 100),
+  rpm: fc.integer({ min: 0, max: 50 }).map((n) => SPEED.min + n * 50),
+  required: fc.constantFrom('idle' as const, 'take-off' as const),
+  circuit: fc.constantFrom('forward' as const, 'reverse' as const, 'direct' as const),
+  point: fc.constantFrom('idle' as const, 'load' as const),
+  fluid: fc.constantFrom('standard' as const, 'low-viscosity' as const, 'ultra-low' as const),
+});
+const at = (state: Partial<PressureGivens>): PressureModel => {
+  const model = makeClutchPressure();
+  model.apply(state);
+  return model;
+};
+
+describe('the simulation as written', () => {
+  it('breaks no learning rule', () => {
+    expect(simProblems(sim, makeClutchPressure)).toEqual([]);
+  });
+
+  // How each task can be met, found by walking its own controls through every stop they have.
+  const walks: Record<string, (model: PressureModel) => Iterable<() => void>> = {
+    temp: (m) => steps(TEMP.min, TEMP.max, TEMP.step).map((v) => () => (m.givens.temp.value = v)),
+    crack: (m) =>
+      steps(CRACK.min, CRACK.max, CRACK.step).map((v) => () => (m.givens.crack.value = v)),
+    rpm: (m) => steps(SPEED.min, SPEED.max, SPEED.step).map((v) => () => (m.givens.rpm.value = v)),
+    circuit: (m) =>
+      (['forward', 'reverse', 'direct'] as const).map((v) => () => (m.givens.circuit.value = v)),
+  };
+  it.each(sim.tasks.map((task) => [task.id, task] as const))(
+    'task %s can be met with its own controls, but not everywhere',
+    (_, task) => {
+      const model = at(task.start);
+      const met = task.controls.flatMap((key) =>
+        [...(walks[key]?.(model) ?? [])].map((move) => {
+          move();
+          return task.done(model);
+        }),
+      );
+      expect(met).toContain(true);
+      expect(met).toContain(false);
+    },
+  );
+
+  it('names the widest crack that the model finds', () => {
+    const task = sim.tasks.find(({ id }) => id === 'widest');
+    if (!task) throw new Error('no such task');
+    const model = at(task.start);
+    const widest = steps(CRACK.min, CRACK.max, CRACK.step).filter((mm) => {
+      model.givens.crack.value = mm;
+      return task.done(model);
+    });
+    expect(widest).toEqual([0.13]);
+    expect(say(task.after, 'si')).toMatch(/With 0\.13\smm it holds, with 0\.14\smm it does not/u);
+  });
+});
+
+describe('the prediction', () => {
+  const run = (end: Partial<PressureGivens>) => {
+    const model = at({ ...predict.start, ...end });
+    return predict.outcome(model).option;
+  };
+  it('comes out as the command line says', () => {
+    const cold = asked({ temp: 20, crack: 0.16, rpm: 700 });
+    const hot = asked({ temp: 100, crack: 0.16, rpm: 700 });
+    expect(hot.line_kPa).toBe(600);
+    expect(hot.leftOver_Lmin).toBeGreaterThan(0);
+    expect(cold.pressure_kPa).toBeGreaterThan(needed['take-off'].pressure);
+    expect(hot.pressure_kPa).toBeGreaterThan(needed.idle.pressure);
+    expect(hot.pressure_kPa).toBeLessThan(needed['take-off'].pressure);
+    expect(run(predict.end)).toBe('clutch');
+  });
+  it('could have come out each of the other ways', () => {
+    expect(run({ temp: 30 })).toBe('same');
+    expect(run({ temp: 130 })).toBe('line');
+    expect(run({ temp: 100, crack: 0.35 })).toBe('gone');
+  });
+  it('says a sentence with a number for every option, in both systems', () => {
+    for (const { why } of predict.options) {
+      expect(say(why, 'si')).toMatch(/\d\skPa/u);
+      expect(say(why, 'us')).toMatch(/\d\spsi/u);
+      expect(say(why, 'us')).not.toContain('kPa');
+    }
+  });
+});
+
+describe('what is needed', () => {
+  // By hand from ../shared/model.md 5 and 6: T = 2 (n/170)^2, p = (T / 0.0845 + 900) / 0.0085 Pa, with 0.0845 = 0.13 x 10 x 0.065.
+  const byHand = (torque: number): number => (torque / 0.0845 + 900) / 8.5;
+  it.each([
+    ['idle, 700 rpm', needed.idle, 2 * (700 / 170) ** 2],
+    ['take-off, 1500 rpm', needed['take-off'], 2 * (1500 / 170) ** 2],
+    // Above idle plus 20 rpm the governor gives nothing: 180 u - 8 = (n/170)^2, twice that is held.
+    ['gentle, throttle 0.2', takeOff.gentle, 2 * (180 * 0.2 - 8)],
+    ['firm, throttle 0.6', takeOff.firm, 2 * (180 * 0.6 - 8)],
+  ])('%s', (_, need, torque) => {
+    expect(need.torque).toBeCloseTo(torque, 9);
+    expect(need.pressure).toBeCloseTo(byHand(torque), 9);
+  });
+});
+
+describe('the model', () => {
+  it('says what the command line says', () => {
+    fc.assert(
+      fc.property(anyState, (state) => {
+        const { now } = at(state);
+        const other = asked(state);
+        expect(now.value.clutch).toBeCloseTo(other.pressure_kPa, 9);
+        expect(now.value.line).toBeCloseTo(other.line_kPa, 9);
+        expect(now.value.torque).toBeCloseTo(other.holds_Nm, 9);
+        expect(now.value.flows.leftOver).toBeCloseTo(other.leftOver_Lmin, 9);
+      }),
+      { seed: SEED, numRuns: 200 },
+    );
+  });
+
+  it('has a finite number for everything, and budgets that add up', () => {
+    fc.assert(
+      fc.property(anyState, (state) => {
+        const model = at(state);
+        for (const reading of [model.now.value, model.cold.value]) {
+          const { flows, ...rest } = reading;
+          const numbers = [...Object.values(flows), rest.line, rest.clutch, rest.torque];
+          expect(numbers.every((n) => Number.isFinite(n) && n >= 0)).toBe(true);
+          const { intake, slip, clearances, rings, crack, other, leftOver } = flows;
+          const parts = slip + clearances + rings + crack + other + leftOver;
+          expect(Math.abs(parts - intake)).toBeLessThan(1e-8 * intake);
+          expect(rest.feedOpen).toBeGreaterThanOrEqual(0);
+          expect(rest.feedOpen).toBeLessThanOrEqual(1);
+        }
+        const lines = [...model.cracked.value, ...model.healthy.value];
+        expect(lines).toHaveLength(2 * SWEEP_TEMPS.length);
+        expect(lines.every((n) => Number.isFinite(n) && n >= 0)).toBe(true);
+        expect(says(model, 'si')).not.toMatch(/NaN|undefined|no value/u);
+      }),
+      { seed: SEED, numRuns: 150 },
+    );
+  });
+
+  it('falls with temperature and with crack, so that one crossing is all there can be', () => {
+    fc.assert(
+      fc.property(anyState, (state) => {
+        const model = at(state);
+        const kpa = model.cracked.value;
+        kpa.slice(1).forEach((p, i) => expect(p).toBeLessThanOrEqual((kpa[i] ?? 0) + 1e-9));
+        kpa.forEach((p, i) => expect(p).toBeLessThanOrEqual((model.healthy.value[i] ?? 0) + 1e-9));
+      }),
+      { seed: SEED, numRuns: 100 },
+    );
+  });
+
+  it('finds where it lets go to a hundredth of a degree', () => {
+    const model = at({ crack: 0.25, point: 'load', rpm: 1500, required: 'take-off' });
+    const edge = model.letsGo.value;
+    if (edge.kind !== 'at') throw new Error('it should let go somewhere');
+    const p = (temp: number) => asked({ temp, crack: 0.25, rpm: 1500, point: 'load' }).pressure_kPa;
+    expect(p(edge.tempC - 0.01)).toBeGreaterThan(needed['take-off'].pressure);
+    expect(p(edge.tempC + 0.01)).toBeLessThan(needed['take-off'].pressure);
+    // The example of the issue, "holds up to 71 C".
+    expect(says(model, 'si')).toMatch(/holds up to 71\s°C/u);
+  });
+
+  it('has words for always and never', () => {
+    expect(letsGo(() => 1, 0.1)).toEqual({ kind: 'always' });
+    expect(letsGo(() => -1, 0.1)).toEqual({ kind: 'never' });
+    expect(says(at({ crack: 0 }), 'si')).toContain('holds at every temperature offered');
+    const never = says(at({ crack: 0.4, fluid: 'ultra-low', rpm: 500 }), 'si');
+    expect(never).toMatch(/never holds|holds up to \u2212/u);
+  });
+
+  it('spares direct whatever the crack', () => {
+    const split = at({ circuit: 'direct', crack: 0.4 }).now.value;
+    const whole = at({ circuit: 'direct', crack: 0 }).now.value;
+    expect(split).toEqual(whole);
+  });
+
+  it('keeps map and lines at rest while temperature moves, and the map while the crack does', () => {
+    const model = makeClutchPressure();
+    const runs = { map: 0, lines: 0, now: 0 };
+    effect(() => {
+      model.map.value;
+      runs.map += 1;
+    });
+    effect(() => {
+      model.cracked.value;
+      model.healthy.value;
+      runs.lines += 1;
+    });
+    effect(() => {
+      model.now.value;
+      runs.now += 1;
+    });
+    model.givens.temp.value = 60;
+    expect(runs).toEqual({ map: 1, lines: 1, now: 2 });
+    model.givens.crack.value = 0.3;
+    expect(runs).toEqual({ map: 1, lines: 2, now: 3 });
+    model.givens.rpm.value = 2000;
+    expect(runs.map).toBe(2);
+  });
+
+  it('draws a map that agrees with the lines cell by cell', () => {
+    fc.assert(
+      fc.property(anyState, ({ temp, crack, ...rest }) => {
+        const model = at({ ...rest, crack: Math.round(crack * 100) / 100 });
+        const column = Math.round((temp - TEMP.min) / 5);
+        const row = Math.round(crack * 100);
+        model.givens.temp.value = TEMP.min + column * 5;
+        const gap = model.now.value.clutch - model.need.value.pressure;
+        // A cell on the edge itself may round either way.
+        if (Math.abs(gap) < 1e-6) return;
+        expect(model.map.value.cells[row]?.[column]).toBe(gap > 0 ? 'holds' : 'slips');
+      }),
+      { seed: SEED, numRuns: 100 },
+    );
+  });
+
+  it('puts every point of the edge where pressure is exactly what is needed', () => {
+    const model = at({ required: 'take-off', point: 'load', rpm: 1500 });
+    const { contour } = model.map.value;
+    expect(contour.length).toBeGreaterThan(15);
+    for (const [temp, crack] of contour) {
+      const { pressure_kPa } = asked({ temp, crack, rpm: 1500, point: 'load' });
+      expect(pressure_kPa).toBeCloseTo(needed['take-off'].pressure, 6);
+    }
+  });
+});

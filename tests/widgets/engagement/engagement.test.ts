@@ -1,0 +1,122 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { FAULT_IDS } from '../../../src/engine/index.ts';
+import { say } from '../../../src/ui/words.ts';
+import {
+  makeEngagement,
+  SHOWN,
+  type EngagementModel,
+} from '../../../src/widgets/engagement/model.ts';
+import { played, started, steppedTo } from '../../../src/widgets/engagement/player.ts';
+import { sim } from '../../../src/widgets/engagement/sim.ts';
+import { simProblems } from '../../../src/widgets/shell/sim-problems.ts';
+
+const task = (id: string) => {
+  const found = sim.tasks.find((one) => one.id === id);
+  if (found === undefined) throw new Error(`There is no task ${id}.`);
+  const model = makeEngagement();
+  model.apply(found.start);
+  return { task: found, model };
+};
+
+describe('the simulation as written', () => {
+  it('breaks no learning rule', () => {
+    expect(simProblems(sim, makeEngagement)).toEqual([]);
+  });
+
+  it('ends the prediction in Park', () => {
+    const model = makeEngagement();
+    model.apply({ ...sim.predict.start, ...sim.predict.end });
+    const { option, words } = sim.predict.outcome(model);
+    expect(option).toBe('park');
+    expect(say(words, 'si')).toContain('selects Park by itself');
+  });
+
+  it('lets the edge be found by temperature alone', () => {
+    const { task: edge, model } = task('edge');
+    const found: number[] = [];
+    for (let temp = -30; temp <= 140; temp += 2) {
+      model.apply({ temp });
+      if (edge.done(model)) found.push(temp);
+    }
+    expect(found.length).toBeGreaterThan(0);
+    // One place, not several: the stopping time rises with heat.
+    expect(Math.max(...found) - Math.min(...found)).toBeLessThanOrEqual(4);
+  });
+
+  it('lets the cable task be met by the selection and not by the range', () => {
+    const { task: cable, model } = task('cable');
+    model.apply({ range: 'reverse' });
+    expect(cable.done(model)).toBe(false);
+    model.apply({ selection: 'mechanical' });
+    expect(cable.done(model)).toBe(true);
+  });
+
+  it('lets a fault be found that is late cold', () => {
+    const { task: late, model } = task('late-cold');
+    const ways = FAULT_IDS.filter((fault) => {
+      model.apply({ fault, severity: 90 });
+      return late.done(model);
+    });
+    expect(ways).toContain('feedRestriction');
+    expect(ways).not.toContain('turbineSensor');
+  });
+
+  it('lets the false sensor be the only fault that codes without slip', () => {
+    const { task: liar, model } = task('liar');
+    const ways = FAULT_IDS.filter((fault) => {
+      model.apply({ fault });
+      return liar.done(model);
+    });
+    expect(ways).toEqual(['turbineSensor']);
+  });
+});
+
+describe('over every control', () => {
+  const anyState = fc.record({
+    temp: fc.integer({ min: -30, max: 140 }),
+    severity: fc.integer({ min: 0, max: 100 }),
+    fault: fc.constantFrom(...FAULT_IDS),
+    selection: fc.constantFrom('electronic' as const, 'mechanical' as const),
+    range: fc.constantFrom('drive' as const, 'reverse' as const),
+    failSafe: fc.constantFrom('neutral' as const, 'default-gear' as const),
+    fluid: fc.constantFrom('standard' as const, 'low-viscosity' as const, 'ultra-low' as const),
+    show: fc.constantFrom(...SHOWN),
+  });
+  it('gives numbers and a sentence', () => {
+    fc.assert(
+      fc.property(anyState, (state) => {
+        const model: EngagementModel = makeEngagement();
+        model.apply(state);
+        for (const run of [model.cold.value, model.hot.value]) {
+          expect(run.solved.status.converged).toBe(true);
+          for (const column of [...Object.values(run.speeds), run.pressure, run.wanted]) {
+            expect(column).toHaveLength(model.times.length);
+            expect(column.every(Number.isFinite)).toBe(true);
+          }
+        }
+        for (const system of ['si', 'us'] as const) {
+          expect(sim.says(model, system)).not.toMatch(/NaN|undefined|Infinity/);
+        }
+      }),
+      { numRuns: 150, seed: 20_261_125 },
+    );
+  });
+});
+
+describe('the player', () => {
+  it('plays to the end and stands there', () => {
+    expect(played({ at: 6.9, rate: 1 }, 0.5, 7)).toEqual({ at: 7, rate: 0 });
+    expect(played({ at: 1, rate: 0.25 }, 1, 7)).toEqual({ at: 1.25, rate: 0.25 });
+  });
+  it('starts again from the beginning once it has come to the end', () => {
+    expect(started({ at: 7, rate: 0 }, 1, 7)).toEqual({ at: 0, rate: 1 });
+    expect(started({ at: 2, rate: 0 }, 1, 7)).toEqual({ at: 2, rate: 1 });
+  });
+  it('steps by event and stays where there is none further', () => {
+    expect(steppedTo([0.5, 2, 3], 0.5, 1)).toBe(2);
+    expect(steppedTo([0.5, 2, 3], 3, 1)).toBe(3);
+    expect(steppedTo([0.5, 2, 3], 2, -1)).toBe(0.5);
+    expect(steppedTo([0.5, 2, 3], null, 1)).toBe(0.5);
+  });
+});
