@@ -2,6 +2,7 @@
 // at. It prints and never fails on a time: a shared machine is no ground to stop a merge.
 import { availableParallelism, cpus } from 'node:os';
 import { benchEngagement } from './engagement.ts';
+import { benchEngagementRivals } from './engagement-rivals.ts';
 import { benchPage } from './page.ts';
 import { printTable } from './row.ts';
 import { benchSteady } from './steady.ts';
@@ -10,5 +11,10 @@ const [cpu] = cpus();
 console.log(
   `Node ${process.version}, ${cpu?.model ?? 'unknown processor'}, ${availableParallelism()} cores`,
 );
-const rows = [...benchSteady(), ...benchEngagement(), ...(await benchPage())];
+const rows = [
+  ...benchSteady(),
+  ...benchEngagement(),
+  ...benchEngagementRivals(),
+  ...(await benchPage()),
+];
 console.log(printTable(rows));

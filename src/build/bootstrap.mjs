@@ -1,7 +1,7 @@
 // npm start and npm test on a machine that has only Node 20 or newer and npm. Everything it needs
 // it gets first; everything after that runs on the Node 24 that the package `node` brings, because
 // Astro 7 refuses older ones. Plain .mjs without packages, since it runs before they are there.
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -129,7 +129,16 @@ function test() {
 function start() {
   install();
   run('npm', ['run', '--silent', 'build']);
-  run('npm', ['run', '--silent', 'preview']);
+  // Not through npm, and not waited for in one breath: then a signal to stop reaches the server.
+  const server = spawn(join(bin, 'node'), ['src/build/serve.ts'], {
+    cwd: root,
+    stdio: 'inherit',
+    shell: onWindows,
+  });
+  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) {
+    process.on(signal, () => server.kill(signal));
+  }
+  server.on('exit', (code) => process.exit(code ?? 0));
 }
 
 const [verb] = process.argv.slice(2);

@@ -22,9 +22,13 @@ export interface PageCost {
   readonly hasIsland: boolean;
 }
 
-/** What must be loaded as well, by kind of file: imports of a script, url() of a style sheet. */
+/**
+ * What must be loaded as well, by kind of file: static imports of a script, url() of a style sheet.
+ * A dynamic import() is not counted: it loads what a reader asked for by pressing something. An
+ * island that loads when it comes into view is counted, because nobody asked.
+ */
 const onward: Record<string, RegExp> = {
-  '.js': /(?:from|import)\s*\(?\s*["'`](\.{1,2}\/[^"'`]+|\/[^"'`]+)["'`]/g,
+  '.js': /(?:from|import)\s*["'`](\.{1,2}\/[^"'`]+|\/[^"'`]+)["'`]/g,
   '.css': /url\(["']?([^"')]+)["']?\)/g,
 };
 const inPage =

@@ -1,4 +1,4 @@
-import { useRef, useState } from 'preact/hooks';
+import { useMemo, useRef, useState } from 'preact/hooks';
 import { LiveText } from '../ui/LiveText.tsx';
 import { format } from '../ui/quantity.ts';
 import { useUnits } from '../ui/use-units.ts';
@@ -99,6 +99,64 @@ export function HeatMap(map: HeatMapProps) {
     }
   };
 
+  // Cells, edge and names rest while only the marked state moves; Preact skips a node it has seen.
+  const ground = useMemo(
+    () => (
+      <>
+        <Hatches id={id} />
+        {categories.map(({ id: category, fill }) => (
+          <path
+            key={category}
+            class={`cell ${fill}`}
+            fill={fill === 'hatched' ? hatchFill(id, 'sparse') : undefined}
+            d={runsOf(cells, category)
+              .map(
+                ({ row, from, to }) =>
+                  `M${edge(xEdges, from)} ${edge(yEdges, row)}H${edge(xEdges, to)}V${edge(yEdges, row + 1)}H${edge(xEdges, from)}Z`,
+              )
+              .join('')}
+          />
+        ))}
+        <Axes x={x} y={y} frame={frame} em={em} grid={false} />
+        {contour && (
+          <path
+            class="contour"
+            d={linePath(
+              contour.map(([cx]) => cx),
+              contour.map(([, cy]) => cy),
+              x.place,
+              y.place,
+            )}
+          />
+        )}
+        {categories.map(({ id: category, label, fill }) => {
+          const cell = deepestCell(cells, category);
+          if (!cell) return null;
+          const half = textWidth(label, em * 1.2) / 2;
+          const middle = x.place(xs[cell.column] ?? 0);
+          return (
+            <TextLines
+              key={category}
+              lines={[label]}
+              x={Math.min(frame.right - half, Math.max(frame.left + half, middle))}
+              y={Math.min(
+                frame.bottom - em * 0.8,
+                Math.max(frame.top + em * 0.8, y.place(ys[cell.row] ?? 0)),
+              )}
+              em={em}
+              anchor="middle"
+              kind={`cell-name ${fill}`}
+            />
+          );
+        })}
+      </>
+    ),
+    [id, xs, ys, xAxis, yAxis, cells, categories, contour, system, width, height, em],
+  );
+  const table = useMemo(
+    () => mapTable(map, system),
+    [name, xs, ys, xAxis, yAxis, cells, categories, system],
+  );
   const nowText = now ? placeNow(map, say(now.words, system), x.place, y.place, frame, em) : null;
   return (
     <ChartFigure
@@ -107,7 +165,7 @@ export function HeatMap(map: HeatMapProps) {
       takeaway={say(takeaway, system)}
       box={box}
       size={size}
-      tables={[mapTable(map, system)]}
+      tables={[table]}
       height={map.height}
       corner
       pad={
@@ -135,52 +193,7 @@ export function HeatMap(map: HeatMapProps) {
         </>
       }
     >
-      <Hatches id={id} />
-      {categories.map(({ id: category, fill }) => (
-        <path
-          key={category}
-          class={`cell ${fill}`}
-          fill={fill === 'hatched' ? hatchFill(id, 'sparse') : undefined}
-          d={runsOf(cells, category)
-            .map(
-              ({ row, from, to }) =>
-                `M${edge(xEdges, from)} ${edge(yEdges, row)}H${edge(xEdges, to)}V${edge(yEdges, row + 1)}H${edge(xEdges, from)}Z`,
-            )
-            .join('')}
-        />
-      ))}
-      <Axes x={x} y={y} frame={frame} em={em} grid={false} />
-      {contour && (
-        <path
-          class="contour"
-          d={linePath(
-            contour.map(([cx]) => cx),
-            contour.map(([, cy]) => cy),
-            x.place,
-            y.place,
-          )}
-        />
-      )}
-      {categories.map(({ id: category, label, fill }) => {
-        const cell = deepestCell(cells, category);
-        if (!cell) return null;
-        const half = textWidth(label, em * 1.2) / 2;
-        const middle = x.place(xs[cell.column] ?? 0);
-        return (
-          <TextLines
-            key={category}
-            lines={[label]}
-            x={Math.min(frame.right - half, Math.max(frame.left + half, middle))}
-            y={Math.min(
-              frame.bottom - em * 0.8,
-              Math.max(frame.top + em * 0.8, y.place(ys[cell.row] ?? 0)),
-            )}
-            em={em}
-            anchor="middle"
-            kind={`cell-name ${fill}`}
-          />
-        );
-      })}
+      {ground}
       {now && nowText && (
         <g class="now">
           <circle

@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { useRef } from 'preact/hooks';
+import { useMemo, useRef } from 'preact/hooks';
 import type { DataTableProps } from '../ui/DataTable.tsx';
 import { format, type UnitSystem } from '../ui/quantity.ts';
 import { useUnits } from '../ui/use-units.ts';
@@ -31,6 +31,13 @@ export function LineChart(chart: LineChartProps) {
   const { em } = size;
   const layout = layOutLines(chart, size, system);
   const { frame, x, y } = layout;
+
+  const { left, right, top, bottom } = frame;
+  // Axes stand still while a control moves; Preact skips a node it has seen.
+  const axes = useMemo(
+    () => <Axes x={x} y={y} frame={frame} em={em} foot={layout.foot} titleEnd={size.width} />,
+    [chart.xAxis, chart.yAxis, system, left, right, top, bottom, layout.foot, em, size.width],
+  );
 
   const pad = chart.x.length > 0 && (
     <CursorPad
@@ -77,7 +84,7 @@ export function LineChart(chart: LineChartProps) {
           />
         ))}
       </g>
-      <Axes x={x} y={y} frame={frame} em={em} foot={layout.foot} titleEnd={size.width} />
+      {axes}
       <g clip-path={`url(#${id}-plot)`}>
         {series.map(
           ({ id: line, kind, uncertainty }) =>

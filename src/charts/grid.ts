@@ -31,6 +31,20 @@ export function runsOf(cells: Cells, category: string): readonly Run[] {
   return runs;
 }
 
+/** Neighbours already seen by a sweep from the top left, and by one from the bottom right. */
+const BEFORE = [
+  [-1, -1],
+  [-1, 0],
+  [-1, 1],
+  [0, -1],
+] as const;
+const AFTER = [
+  [1, 1],
+  [1, 0],
+  [1, -1],
+  [0, 1],
+] as const;
+
 /**
  * The cell deepest inside a category, where its name has most room; null when there is none.
  * Depth is counted in cells to the nearest other category or edge (two sweeps, the classic
@@ -51,28 +65,15 @@ export function deepestCell(
   ): void => {
     const line = depth[r];
     if (!line || line[c] === 0) return;
-    line[c] = Math.min(
-      line[c] ?? 0,
-      1 + Math.min(...neighbours.map(([dr, dc]) => at(r + dr, c + dc))),
-    );
+    let nearest = rows + columns;
+    for (const [dr, dc] of neighbours) nearest = Math.min(nearest, at(r + dr, c + dc));
+    line[c] = Math.min(line[c] ?? 0, 1 + nearest);
   };
   for (let r = 0; r < rows; r += 1) {
-    for (let c = 0; c < columns; c += 1)
-      sweep(r, c, [
-        [-1, -1],
-        [-1, 0],
-        [-1, 1],
-        [0, -1],
-      ]);
+    for (let c = 0; c < columns; c += 1) sweep(r, c, BEFORE);
   }
   for (let r = rows - 1; r >= 0; r -= 1) {
-    for (let c = columns - 1; c >= 0; c -= 1)
-      sweep(r, c, [
-        [1, 1],
-        [1, 0],
-        [1, -1],
-        [0, 1],
-      ]);
+    for (let c = columns - 1; c >= 0; c -= 1) sweep(r, c, AFTER);
   }
   const most = Math.max(0, ...depth.flat());
   if (most === 0) return null;

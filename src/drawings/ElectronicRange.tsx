@@ -31,11 +31,14 @@ export function ElectronicRangeDrawing({
   state?: RangeState | undefined;
 }): JSX.Element {
   const parked = isParked(state, 'electronic');
+  const dead = state.power === false;
   const fed = fedRange(state, 'electronic');
-  const engage = parked ? 1 : 0;
+  // Without power and still rolling, the pawl rides over the teeth: drawn halfway.
+  const engage = parked ? 1 : dead ? 0.5 : 0;
+  const vented = parked || dead;
   const rod = rodEnd(engage);
-  const selector = state.alive?.selector ?? true;
-  const clutches = state.alive?.solenoids ?? !state.failSafe;
+  const selector = state.alive?.selector ?? !dead;
+  const clutches = state.alive?.solenoids ?? !(state.failSafe || dead);
   const piston = 132 - CONE_TRAVEL * (1 - engage);
   const y = GEAR.y + rod.y;
   return (
@@ -67,8 +70,14 @@ export function ElectronicRangeDrawing({
         y={56}
         width={96}
         height={48}
-        lines={state.failSafe ? ['Controller', 'fail-safe'] : ['Controller']}
-        strong={state.failSafe}
+        lines={
+          dead
+            ? ['Controller', 'no power']
+            : state.failSafe
+              ? ['Controller', 'fail-safe']
+              : ['Controller']
+        }
+        strong={state.failSafe === true && !dead}
       />
 
       <Wire points="200,72 238,72 238,40 262,40" alive={clutches} cross={[238, 55]} />
@@ -93,20 +102,20 @@ export function ElectronicRangeDrawing({
       </text>
 
       {/* park actuator: spring one way, oil the other */}
-      <Wire points="152,104 152,158" alive cross={[152, 130]} />
-      <Solenoid x={134} y={158} on={!parked} />
+      <Wire points="152,104 152,158" alive={!dead} cross={[152, 130]} />
+      <Solenoid x={134} y={158} on={!vented} />
       <Cut id={id} d={`${box(128, 184, 48, 22)}${box(128, 190, 29, 10)}${box(147, 200, 10, 6)}`} />
-      <Oil id={id} d={box(96, 190, parked ? 44 : 61, 10)} pressure={0.6} />
-      {parked && <Oil id={id} d={box(146, 190, 11, 16)} pressure={0} />}
+      <Oil id={id} d={box(96, 190, vented ? 44 : 61, 10)} pressure={0.6} />
+      {vented && <Oil id={id} d={box(146, 190, 11, 16)} pressure={0} />}
       <path class="dw-line" d="M96 190H157V206M96 200H147V206" />
-      {parked && <path class="dw-line" d="M140 190V200M146 190V200" />}
-      <Flow points="98,195 142,195" lmin={parked ? 0 : 0.5} />
+      {vented && <path class="dw-line" d="M140 190V200M146 190V200" />}
+      <Flow points="98,195 142,195" lmin={vented ? 0 : 0.5} />
       <Cut id={id} d={`M40 232H190V298H40z${box(50, 242, 130, 46)}${box(180, 259, 10, 12)}`} />
       <path class="dw-void" d={box(50, 242, 130, 46)} />
       <Oil
         id={id}
         d={`${box(piston + 12, 242, 180 - piston - 12, 46)}${box(147, 206, 10, 36)}`}
-        pressure={parked ? 0 : 0.6}
+        pressure={vented ? 0 : 0.6}
       />
       <path
         class="dw-line"
@@ -115,14 +124,14 @@ export function ElectronicRangeDrawing({
       <Spring x1={52} y1={265} x2={piston} y2={265} radius={16} coils={5} />
       <Cut id={id} other d={box(piston, 243, 12, 44)} />
       <path class="dw-solid" d={box(piston + 12, y - 4, GEAR.x + rod.x - piston - 12, 8)} />
-      <Flow points="152,210 152,238" lmin={parked ? 0 : 0.5} />
+      <Flow points="152,210 152,238" lmin={vented ? 0 : 0.5} />
       <ParkPawl id={id} cx={GEAR.x} cy={GEAR.y} engage={engage} />
 
       <Label x={90} y={200} anchor="end" lines={['line']} />
       <Label
         x={182}
         y={184}
-        lines={['Park solenoid', parked ? '~off: oil vents' : '~on: oil feeds']}
+        lines={['Park solenoid', vented ? '~off: oil vents' : '~on: oil feeds']}
       />
       <Label x={4} y={222} lines={['Park actuator']} to="60,226 60,237" />
       <Label x={46} y={318} lines={['Spring pushes to Park']} to="70,304 74,280" />
@@ -139,13 +148,17 @@ export function ElectronicRangeDrawing({
           {parked ? 'Park holds' : 'Park is out'}
         </tspan>
         <tspan x="8" y="364">
-          {state.failSafe
+          {dead
             ? parked
-              ? 'Controller chose Park'
-              : 'Neutral, Park when slow'
-            : fed
-              ? `Feeds ${RANGE_NAMES[fed]}`
-              : 'Feeds no clutch'}
+              ? 'The spring chose Park'
+              : 'Pawl ratchets till slow'
+            : state.failSafe
+              ? parked
+                ? 'Controller chose Park'
+                : 'Neutral, Park when slow'
+              : fed
+                ? `Feeds ${RANGE_NAMES[fed]}`
+                : 'Feeds no clutch'}
         </tspan>
       </text>
     </Frame>

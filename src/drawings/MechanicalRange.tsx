@@ -53,7 +53,8 @@ export function MechanicalRangeDrawing({
   const rod = rodEnd(engage);
   const fed = fedRange(state, 'mechanical');
   const cable = state.alive?.cable ?? true;
-  const wire = state.alive?.solenoids ?? !state.failSafe;
+  const dead = state.power === false;
+  const wire = state.alive?.solenoids ?? !(state.failSafe || dead);
   const bite = state.misSet ? 1 : 4;
   const gap = state.misSet ? 0 : 7;
   const y0 = 100;
@@ -140,8 +141,14 @@ export function MechanicalRangeDrawing({
         y={2}
         width={98}
         height={42}
-        lines={state.failSafe ? ['Controller', 'fail-safe'] : ['Controller']}
-        strong={state.failSafe}
+        lines={
+          dead
+            ? ['Controller', 'no power']
+            : state.failSafe
+              ? ['Controller', 'fail-safe']
+              : ['Controller']
+        }
+        strong={state.failSafe === true && !dead}
       />
       <Wire points="338,44 338,62" alive={wire} cross={[338, 53]} />
       <path class="dw-solid" d="M296 62H384V142H296z" />
@@ -204,12 +211,14 @@ export function MechanicalRangeDrawing({
         <tspan x="8" y="364">
           {fed
             ? `Valve feeds ${RANGE_NAMES[fed]}${state.misSet ? ', half shut' : ''}`
-            : state.failSafe && !parked
+            : (state.failSafe || dead) && !parked
               ? 'Clutches vent'
               : 'Valve feeds nothing'}
         </tspan>
         <tspan x="8" y="383">
-          {state.failSafe && fed ? 'Default gear, full pressure' : 'No wire reaches the pawl'}
+          {(state.failSafe || dead) && fed
+            ? 'Default gear, full pressure'
+            : 'No wire reaches the pawl'}
         </tspan>
       </text>
     </Frame>

@@ -11,7 +11,17 @@ export interface PistonSpringState {
   pressure: number;
   /** Newtons: pressure times area, what the spring takes, what is left for the plates. */
   force: { oil: number; spring: number; net: number };
-  labels: { pressure: string; area: string; oil: string; spring: string; net: string };
+  /** Newtons at which an arrow has its full length; what 1200 kPa gives on the training clutch where left out. */
+  fullForce?: number | undefined;
+  /** `short` is how much the oil lacks to beat the spring, in the reader's units. */
+  labels: {
+    pressure: string;
+    area: string;
+    oil: string;
+    spring: string;
+    net: string;
+    short?: string | undefined;
+  };
 }
 
 export const pistonSpringExample: PistonSpringState = {
@@ -20,9 +30,9 @@ export const pistonSpringExample: PistonSpringState = {
   labels: { pressure: '400 kPa', area: '85 cm²', oil: '3400 N', spring: '900 N', net: '2500 N' },
 };
 
-/** Drawing units per newton, so that all three arrows share one scale up to 10.2 kN, which 1200 kPa gives on the training clutch. */
-const PER_NEWTON = 200 / 10200;
-const arrow = (n: number): number => Math.min(200, Math.max(0, n) * PER_NEWTON);
+/** All three arrows share one scale, full length at 10.2 kN unless the state says otherwise. */
+const FULL_FORCE = 10200;
+const FULL_LENGTH = 200;
 
 export const describePistonSpring = (s: PistonSpringState): string =>
   s.force.net > 0
@@ -37,6 +47,8 @@ export function PistonSpringDrawing({
   state?: PistonSpringState | undefined;
 }): JSX.Element {
   const { force, labels } = state;
+  const full = state.fullForce ?? FULL_FORCE;
+  const arrow = (n: number): number => Math.min(FULL_LENGTH, (Math.max(0, n) * FULL_LENGTH) / full);
   const travel = force.spring > 0 ? clamp01(force.oil / force.spring) : 1;
   const px = 116 + 24 * travel;
   const small = [36, 60, 84, 108];
@@ -98,7 +110,11 @@ export function PistonSpringDrawing({
       <Label x={140} y={204} lines={['Piston seal']} to={`150,190 ${px + 9},161`} />
       <Label x={8} y={204} lines={['Cylinder']} to="36,190 54,171" />
       {force.net <= 0 && (
-        <Label x={210} y={204} lines={[`short by ${say(force.spring - force.oil, 0)} N`]} />
+        <Label
+          x={210}
+          y={204}
+          lines={[`short by ${labels.short ?? `${say(force.spring - force.oil, 0)} N`}`]}
+        />
       )}
     </Frame>
   );

@@ -8,6 +8,12 @@ export {
   describeClutchPack,
 } from './ClutchPack.tsx';
 export type { ClutchPackState } from './ClutchPack.tsx';
+export {
+  ControllerStatesDrawing,
+  controllerStatesExample,
+  describeControllerStates,
+} from './ControllerStates.tsx';
+export type { ControllerStateName, ControllerStatesState } from './ControllerStates.tsx';
 export { ConverterDrawing, converterExample, describeConverter } from './Converter.tsx';
 export type { ConverterState } from './Converter.tsx';
 export { ElectronicRangeDrawing } from './ElectronicRange.tsx';
@@ -30,7 +36,13 @@ export {
   pumpRegulatorExample,
 } from './PumpRegulator.tsx';
 export type { PumpRegulatorState } from './PumpRegulator.tsx';
-export { describeElectronic, describeMechanical, rangeExample } from './range-state.ts';
+export {
+  describeElectronic,
+  describeMechanical,
+  fedRange,
+  isParked,
+  rangeExample,
+} from './range-state.ts';
 export type { Range, RangeState } from './range-state.ts';
 export { describeSealingRings, SealingRingsDrawing, sealingRingsExample } from './SealingRings.tsx';
 export type { SealingRingsState } from './SealingRings.tsx';

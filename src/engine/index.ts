@@ -18,6 +18,7 @@ export * from './faults/catalogue.ts';
 export * from './faults/apply.ts';
 export * from './gearbox.ts';
 export * from './clutch/fill.ts';
+export * from './clutch/join.ts';
 export * from './clutch/rotating-piston.ts';
 export * from './controller/settings.ts';
 export * from './controller/state-machine.ts';

@@ -10,7 +10,7 @@ export const PA_PER_PSI = 6894.757293168361;
 /** Cubic metres in one US gallon, 231 cubic inches exactly [m3/gal]. */
 export const M3_PER_US_GALLON = 3.785411784e-3;
 /** Newton metres in one pound-force foot [N m/(lbf ft)]. */
-export const NM_PER_LBF_FT = 1.3558179483314004;
+export const NM_PER_LBF_FT = 1.3558179483314;
 /** Square metres per second in one centistokes [m2/s/cSt]. */
 export const M2S_PER_CST = 1e-6;
 /** Standard atmosphere [Pa]. */

@@ -12,7 +12,8 @@ function show(): void {
     const link = lesson.querySelector('a');
     const box = document.querySelector<HTMLElement>('#carry-on');
     const carryOn = box?.querySelector('a');
-    if (id !== last || link === null || box === null || carryOn == null) continue;
+    if (id !== last || link === null || box === null || carryOn === null || carryOn === undefined)
+      continue;
     box.hidden = false;
     carryOn.href = link.href;
     carryOn.textContent = `Carry on: ${link.textContent}`;

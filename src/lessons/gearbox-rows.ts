@@ -26,7 +26,7 @@ const kPa = (pascals: number): string => `${number(pascals / 1e3)} kPa`;
 /** 3e-8 as 3 × 10⁻⁸. */
 const power = (value: number): string => {
   const [digits = '', exponent = ''] = value.toExponential().split('e');
-  const raised = [...exponent.replace('+', '')]
+  const raised = Array.from(exponent.replace('+', ''))
     .map((sign) => (sign === '-' ? '⁻' : ('⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(sign)] ?? '')))
     .join('');
   return `${digits} × 10${raised}`;

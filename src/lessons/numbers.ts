@@ -2,6 +2,11 @@ import { given, type EngineNumbers } from './numbers/entry.ts';
 import { hotFluidNumbers } from './numbers/hot-fluid-thin-fluid.ts';
 import { whatPressureNumbers } from './numbers/what-pressure-does.ts';
 import { thinGapNumbers } from './numbers/thin-gap-open-hole.ts';
+import { pumpNumbers } from './numbers/pump-and-regulator.ts';
+import { pathNumbers } from './numbers/regulator-to-clutch.ts';
+import { turbineStopsNumbers } from './numbers/turbine-must-stop.ts';
+import { rangeSelectionNumbers } from './numbers/two-range-selections.ts';
+import { whatSlipIsNumbers } from './numbers/what-slip-is.ts';
 
 export type { EngineNumber, EngineNumbers } from './numbers/entry.ts';
 
@@ -24,4 +29,9 @@ export const numbers: EngineNumbers = {
   ...whatPressureNumbers,
   ...hotFluidNumbers,
   ...thinGapNumbers,
+  ...pumpNumbers,
+  ...pathNumbers,
+  ...rangeSelectionNumbers,
+  ...turbineStopsNumbers,
+  ...whatSlipIsNumbers,
 };

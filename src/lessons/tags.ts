@@ -1,7 +1,13 @@
 import ClutchPressure from '../widgets/clutch-pressure/index.astro';
+import Engagement from '../widgets/engagement/index.astro';
 import Fluid from '../widgets/fluid/index.astro';
 import GapOrHole from '../widgets/gap-or-hole/index.astro';
+import ControllerSees from '../widgets/controller-sees/index.astro';
+import TwoWays from '../widgets/two-ways/index.astro';
+import WarmUpDrive from '../widgets/warm-up/index.astro';
 import Caution from './tags/Caution.astro';
+import ControllerDiagram from './tags/ControllerDiagram.astro';
+import Drawing from './tags/Drawing.astro';
 import EngineTable from './tags/EngineTable.astro';
 import Mistake from './tags/Mistake.astro';
 import Num from './tags/Num.astro';
@@ -22,6 +28,10 @@ import Wide from './tags/Wide.astro';
 export const tags = {
   Caution,
   ClutchPressure,
+  ControllerDiagram,
+  ControllerSees,
+  Drawing,
+  Engagement,
   EngineTable,
   Fluid,
   GapOrHole,
@@ -35,5 +45,7 @@ export const tags = {
   Task,
   Tasks,
   Term,
+  TwoWays,
+  WarmUpDrive,
   Wide,
 } as const;

@@ -60,7 +60,9 @@ export function Slider({ id, label, value, quantity, min, max, step, words }: Sl
     const shown = Number(range.current?.value);
     const typed = field.current?.value ?? '';
     if (typed !== '' && typed !== field.current?.defaultValue) takeUp(typed);
-    else if (range.current && range.current.value !== range.current.defaultValue) set(shown);
+    // A browser rounds a value between two stops (typed, or set by a task) to the nearer one; only a
+    // move of more than half a step is a hand's.
+    else if (Math.abs(shown - Number(range.current?.defaultValue)) > step * 0.75) set(shown);
   }, []);
 
   // A value changed by anything else (a reset, a task's start) makes what was typed stale.

@@ -44,6 +44,10 @@ describe('byte budgets', () => {
     const both = '<astro-island component-url="/outer.js" renderer-url="/small.js"></astro-island>';
     expect(says(both)).toEqual([expect.stringContaining('may load 45 kB')]);
   });
+  test('what a reader has to ask for is not counted', () => {
+    put('lazy.js', 20, 'button.onclick=()=>import("./sub/inner.js");');
+    expect(says('<script src="/lazy.js"></script>')).toEqual([]);
+  });
   test('a font that a style sheet names counts toward the page', () => {
     const html = '<link href="/big.css"><link href="/small.js">';
     expect(says(html)).toEqual([expect.stringMatching(/costs 16\d\.\d kB.* 150 kB\.$/)]);

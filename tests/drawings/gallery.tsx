@@ -42,6 +42,9 @@ const rangeStates: readonly RangeState[] = RANGES.flatMap((range) => [
   { range, failSafe: true },
   { range, failSafe: true, defaultGear: true },
   { range, failSafe: true, rolling: true },
+  { range, power: false },
+  { range, power: false, defaultGear: true },
+  { range, power: false, rolling: true },
   { range, alive: { cable: false, solenoids: false, selector: false } },
 ]);
 
@@ -52,6 +55,16 @@ const sealSplit: d.TransferSealState = {
   leak: 3.3,
   labels: { pressure: '207 kPa', leak: '3.3 L/min' },
 };
+
+const controllerStates: readonly d.ControllerStateName[] = [
+  'waiting',
+  'engaging',
+  'watching',
+  'pressureRaised',
+  'failSafeNeutral',
+  'failSafePark',
+  'failSafeDefaultGear',
+];
 
 export const samples: readonly Sample[] = [
   {
@@ -178,6 +191,21 @@ export const samples: readonly Sample[] = [
     text: d.describeConverter(d.converterExample),
     mentions: ['700 rpm', '0 rpm', 'held'],
   },
+  {
+    name: 'controller states, standing alone',
+    draw: (id) => <d.ControllerStatesDrawing id={id} />,
+    text: d.describeControllerStates(d.controllerStatesExample),
+    mentions: ['100 rpm', '1.5 s', '80 rpm', '3 %', '0.3 s', '1.3 times', '5 km/h', 'seven states'],
+  },
+  ...controllerStates.map((current): Sample => {
+    const state = { ...d.controllerStatesExample, current };
+    return {
+      name: `controller in ${current}`,
+      draw: (id) => <d.ControllerStatesDrawing id={id} state={state} />,
+      text: d.describeControllerStates(state),
+      mentions: ['Now:'],
+    };
+  }),
   {
     name: 'speed sensors',
     draw: (id) => <d.SpeedSensorsDrawing id={id} />,

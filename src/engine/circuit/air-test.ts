@@ -27,7 +27,7 @@ export function airTest(plant: Plant, target: AirTestTarget, air: AirSupply = BE
   if (!CIRCUITS.includes(target)) {
     throw new EngineError(
       'circuit',
-      `There is nothing called ${String(target)} to put under air; it is ${CIRCUITS.join(', ')} or transferSeal.`,
+      `There is nothing called ${target} to put under air; it is ${CIRCUITS.join(', ')} or transferSeal.`,
     );
   }
   const { rings, pistonSeal, openPortArea } = plant.leaks[target];

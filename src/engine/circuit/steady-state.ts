@@ -114,7 +114,7 @@ function checkRequest(request: SteadyRequest): void {
     if (!CIRCUITS.includes(circuit)) {
       throw new EngineError(
         'applied',
-        `There is no circuit called ${String(circuit)}; the circuits are ${CIRCUITS.join(', ')}.`,
+        `There is no circuit called ${circuit}; the circuits are ${CIRCUITS.join(', ')}.`,
       );
     }
   }

@@ -290,7 +290,7 @@ class March {
   /** The first time within a step at which the law has a corner: clutch volume at a knee, vehicle at rest. */
   private cornerIn(step: Step): number | null {
     const stroke = this.scene.plant.clutch.strokeVolume;
-    let first: number | null = null;
+    let first = Number.POSITIVE_INFINITY;
     const watch = (index: number, level: number, downOnly: boolean): void => {
       const before = (step.y0[index] as number) - level;
       const after = (step.y1[index] as number) - level;
@@ -307,13 +307,13 @@ class March {
         before,
         after,
       ).root;
-      if (first === null || found < first) first = found;
+      first = Math.min(first, found);
     };
     watch(VOLUME, FIRST_FILL_SHARE * stroke, false);
     watch(VOLUME, stroke, false);
     if (!this.scene.held) watch(VEHICLE, 0, true);
     // A corner in the very last rounding of the step is the end of the step.
-    return first !== null && step.t1 - first < 1e-12 ? null : first;
+    return step.t1 - first >= 1e-12 ? first : null;
   }
 
   /** Records the trace and runs the controller up to a time; returns the time at which the law changed, if it did. */

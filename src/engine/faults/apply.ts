@@ -95,7 +95,7 @@ export function applyFaults(plant: Plant, faults: FaultSet): Plant {
     if (!CIRCUITS.includes(circuit)) {
       throw new EngineError(
         id,
-        `There is no circuit called ${String(circuit)}; the circuits are ${CIRCUITS.join(', ')}.`,
+        `There is no circuit called ${circuit}; the circuits are ${CIRCUITS.join(', ')}.`,
       );
     }
     changed = kind.apply(changed, amount, circuit);

@@ -48,8 +48,8 @@ export function findRoot(
     const better = Math.abs(fa) < Math.abs(fb);
     return { root: better ? a : b, value: better ? fa : fb, iterations: 0, converged: false };
   }
-  let c = a;
-  let fc = fa;
+  let c: number;
+  let fc: number;
   let t = 0.5;
   for (let iterations = 1; iterations <= MAX_ITERATIONS; iterations += 1) {
     const x = a + t * (b - a);

@@ -10,13 +10,13 @@ import {
 } from './entry.ts';
 
 const { clutch } = gearbox;
-const force = {
+export const force = {
   ...plain('force', 'N', 0),
   us: { unit: 'lbf', digits: 0 },
   // NIST SP 811, appendix B.8: 1 lbf = 4.448 221 615 260 5 N.
   toUs: (newtons: number) => newtons / 4.4482216152605,
 };
-const area = {
+export const area = {
   ...plain('area', 'cm²', 0),
   us: { unit: 'in²', digits: 1 },
   toUs: (cm2: number) => cm2 / (2.54 * 2.54),

@@ -1,6 +1,5 @@
 import { BudgetBars, type BudgetPart } from '../../charts/BudgetBars.tsx';
 import { flow, format, temperature, type UnitSystem } from '../../ui/quantity.ts';
-import { useUnits } from '../../ui/use-units.ts';
 import type { PressureModel, Reading } from './model.ts';
 import { COLD_C } from './ranges.ts';
 
@@ -23,28 +22,30 @@ const partsOf = ({ flows }: Reading): readonly BudgetPart[] => [
   { id: 'left', label: 'converter, lubrication', value: flows.leftOver, fill: 'open' },
 ];
 
-function share({ flows }: Reading, system: UnitSystem): string {
+function share({ flows }: Reading, tempC: number, system: UnitSystem): string {
   const left = flows.leftOver === 0 ? 'nothing' : format(flows.leftOver, flow, system);
   const taken =
     flows.crack === 0
       ? 'no crack in this circuit'
       : `the crack takes ${format(flows.crack, flow, system)}`;
-  return `${taken}, ${left} is left for converter and lubrication.`;
+  return `at ${format(tempC, temperature, system)} ${taken}, ${left} is left for converter and lubrication.`;
 }
 
 interface BudgetProps {
   readonly id: string;
+  /** Stands still: the table under the bars goes by it, and would fold shut at every move. */
   readonly name: string;
   readonly reading: Reading;
+  readonly tempC: number;
   readonly rpm: number;
 }
 
-function Budget({ id, name, reading, rpm }: BudgetProps) {
+function Budget({ id, name, reading, tempC, rpm }: BudgetProps) {
   return (
     <BudgetBars
       id={id}
       name={name}
-      takeaway={(system) => share(reading, system)}
+      takeaway={(system) => share(reading, tempC, system)}
       quantity={flow}
       supply={{ label: 'Pump takes in', value: reading.flows.intake }}
       parts={partsOf(reading)}
@@ -54,24 +55,24 @@ function Budget({ id, name, reading, rpm }: BudgetProps) {
 }
 
 function ColdBudget({ model }: { readonly model: PressureModel }) {
-  const system = useUnits();
   return (
     <Budget
       id="clutch-pressure-cold"
-      name={`Flow, cold (${format(COLD_C, temperature, system)})`}
+      name="Flow, cold"
       reading={model.cold.value}
+      tempC={COLD_C}
       rpm={model.givens.rpm.value}
     />
   );
 }
 
 function BudgetNow({ model }: { readonly model: PressureModel }) {
-  const system = useUnits();
   return (
     <Budget
       id="clutch-pressure-now"
-      name={`Flow at ${format(model.givens.temp.value, temperature, system)}`}
+      name="Flow, now"
       reading={model.now.value}
+      tempC={model.givens.temp.value}
       rpm={model.givens.rpm.value}
     />
   );

@@ -1,3 +1,4 @@
+import { testPoints } from '../../engine/index.ts';
 import { LineChart } from '../../charts/LineChart.tsx';
 import type { Band, Mark } from '../../charts/line-data.ts';
 import { format, pressure, temperature } from '../../ui/quantity.ts';
@@ -18,6 +19,13 @@ const X_AXIS = { label: 'Fluid temperature', quantity: temperature, min: TEMP.mi
  * gauges: on one common axis the three lines of the idle test would lie within a finger's width on a phone.
  */
 const HEADROOM = 1.125;
+const yAxis = (point: keyof typeof testPoints) => ({
+  label: 'Clutch pressure',
+  quantity: pressure,
+  min: 0,
+  max: (testPoints[point].clutch / 1e3) * HEADROOM,
+});
+const yAxisFor = { idle: yAxis('idle'), load: yAxis('load') };
 
 const line = (id: string, label: string, at: number): Band => ({
   id,
@@ -45,7 +53,7 @@ const bandsFor: Readonly<Record<Required, readonly Band[]>> = {
 };
 
 export function PressureChart({ model, revealed }: PressureChartProps) {
-  const { givens, now, need, letsGo, cracked, healthy, commands } = model;
+  const { givens, now, need, letsGo, cracked, healthy } = model;
   const temp = givens.temp.value;
   const needs = need.value.pressure;
   const edge = letsGo.value;
@@ -70,12 +78,7 @@ export function PressureChart({ model, revealed }: PressureChartProps) {
         `${asking[givens.required.value]} needs ${format(needs, pressure, system)}.`
       }
       xAxis={X_AXIS}
-      yAxis={{
-        label: 'Clutch pressure',
-        quantity: pressure,
-        min: 0,
-        max: commands.value.clutch * HEADROOM,
-      }}
+      yAxis={yAxisFor[givens.point.value]}
       x={SWEEP_TEMPS}
       series={[
         { id: 'healthy', label: 'no crack', kind: 'healthy', y: healthy.value },

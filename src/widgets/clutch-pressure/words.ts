@@ -47,12 +47,23 @@ export function pair(a: number, b: number, system: UnitSystem): readonly [string
 
 /** The sentence under the picture. */
 export function says(model: PressureModel, system: UnitSystem): string {
-  const { now, need, holds, letsGo } = model;
+  const { now, need, holds, letsGo, commands, givens } = model;
   const print = printer(system);
   const [has, needs] = pair(now.value.clutch, need.value.pressure, system);
+  const carries = print(now.value.torque, torque);
+  const asked = print(need.value.torque, torque);
+  // On the very edge both print alike, and "34 of the 34 asked" would say nothing.
+  const torques = carries === asked ? '' : `, ${carries} of the ${asked} asked`;
   const verdict = holds.value
     ? `Holds: ${has}, ${needs} needed.`
-    : `Slips: ${has} of ${needs}, ${print(now.value.torque, torque)} of the ${print(need.value.torque, torque)} asked.`;
+    : `Slips: ${has} of ${needs}${torques}.`;
+  const line = now.value.lineAtCommand
+    ? ''
+    : ` The pump cannot keep the line up: ${print(now.value.line, pressure)} of ${print(commands.value.line, pressure)}.`;
   const at = letsGoWords(letsGo.value, system);
-  return `${verdict} This crack ${at}.`;
+  const whose =
+    givens.circuit.value === 'direct'
+      ? 'Direct does not pass through the cracked seal: it'
+      : 'This crack';
+  return `${verdict}${line} ${whose} ${at}.`;
 }

@@ -1,0 +1,177 @@
+import {
+  applyFaults,
+  findRoot,
+  fluidClasses,
+  gearbox,
+  litresPerMinute,
+  makeFluid,
+  pumpIntake,
+  pumpSlipPerPascal,
+  revPerSecond,
+  solveEngagement,
+  testPoints,
+  type FaultSet,
+  type SteadyState,
+} from '../../engine/index.ts';
+import { flow, plain, seconds, speed, temperature } from '../../ui/quantity.ts';
+import {
+  clutchPressure,
+  fluidState,
+  gauge,
+  kiloPascals,
+  times,
+  type EngineNumber,
+  type EngineNumbers,
+} from './entry.ts';
+
+/** Budgets are added up by hand in the lesson, so they need one digit more than a gauge would show. */
+export const fineFlow = {
+  ...flow,
+  si: { unit: 'L/min', digits: 2 },
+  us: { unit: 'gpm', digits: 3 },
+};
+const turn = {
+  ...plain('displacement', 'cm³', 0),
+  us: { unit: 'in³', digits: 3 },
+  // NIST SP 811, appendix B.8: one cubic inch is 16.387 064 cm³.
+  toUs: (cm3: number) => cm3 / 16.387064,
+};
+const perMinute = (metres3: number, what: string): EngineNumber => ({
+  value: litresPerMinute(metres3),
+  quantity: fineFlow,
+  what,
+});
+
+const wornPump: FaultSet = { pumpWear: { severity: 0.6 } };
+const wornBore: FaultSet = { regulatorBore: { severity: 0.6 } };
+const lowCommand: FaultSet = { pressureControl: { severity: 0.6 } };
+const clogged: FaultSet = { filter: { severity: 1 } };
+const halfWornPump: FaultSet = { pumpWear: { severity: 0.5 } };
+const foam: FaultSet = { lowFluid: { severity: 0.8 } };
+
+type At = keyof typeof testPoints;
+const at = (tempC: number, faults: FaultSet = {}, point: At = 'idle'): SteadyState =>
+  gauge({ tempC, faults, at: point });
+const line = (what: string, faults: FaultSet, tempC: number, point: At = 'idle') =>
+  kiloPascals(at(tempC, faults, point).linePressure, `line, ${what}, ${tempC} °C, ${point}`);
+const clutch = (what: string, faults: FaultSet, tempC: number) =>
+  kiloPascals(clutchPressure({ tempC, faults }), `forward clutch, ${what}, ${tempC} °C, idle`);
+const left = (what: string, faults: FaultSet, tempC: number, point: At = 'idle') =>
+  perMinute(at(tempC, faults, point).leftOver, `left over, ${what}, ${tempC} °C, ${point}`);
+
+/** The lines of one flow budget, by the name that goes in front of each. */
+function budget(name: string, what: string, tempC: number, faults: FaultSet = {}): EngineNumbers {
+  const state = at(tempC, faults);
+  const where = `${what}, ${tempC} °C, idle`;
+  return {
+    [`${name}-slip`]: perMinute(state.pumpSlip, `pump slip, ${where}`),
+    [`${name}-pump`]: perMinute(state.pumpFlow, `pump delivers, ${where}`),
+    [`${name}-clearances`]: perMinute(state.clearances, `line clearances, ${where}`),
+    [`${name}-clutch`]: perMinute(state.circuits.forward?.feed ?? 0, `forward clutch, ${where}`),
+    [`${name}-left`]: perMinute(state.leftOver, `left over, ${where}`),
+  };
+}
+
+/** Warm fluid until nothing is left over: spare flow while there is some, missing pressure after that [°C]. */
+function runsOut(faults: FaultSet, what: string): EngineNumber {
+  const spare = (tempC: number): number => {
+    const state = at(tempC, faults);
+    return state.lineAtCommand ? state.leftOver : state.linePressure - testPoints.idle.line;
+  };
+  const { root } = findRoot(spare, 20, 140);
+  return { value: root, quantity: temperature, what: `nothing left over at idle, ${what}` };
+}
+
+const draws = (rpm: number, tempC: number, faults: FaultSet = {}): number => {
+  const { pump } = applyFaults(gearbox, faults);
+  return pumpIntake(pump, revPerSecond(rpm), fluidState(tempC).dynamic);
+};
+const idle = testPoints.idle.engineRpm;
+const fast = testPoints.load.engineRpm;
+const drawn = (rpm: number, tempC: number, faults: FaultSet, what: string): EngineNumber => ({
+  value: litresPerMinute(draws(rpm, tempC, faults)),
+  quantity: flow,
+  what: `pump draws, ${what}, ${rpm} rpm, ${tempC} °C`,
+});
+/** What the half-worn pump would slip if the line stayed at its idle command. */
+const wishedSlip =
+  pumpSlipPerPascal(applyFaults(gearbox, halfWornPump).pump, fluidState(100).dynamic) *
+  testPoints.idle.line;
+
+const stopsAfter = (tempC: number, faults: FaultSet, what: string): EngineNumber => {
+  const { stoppedAfter } = solveEngagement({
+    plant: applyFaults(gearbox, faults),
+    fluid: makeFluid(fluidClasses['low-viscosity']),
+    tempC,
+    range: 'drive',
+    rangeSelection: 'electronic',
+  });
+  if (stoppedAfter === null) throw new Error('The lesson says that this turbine stops.');
+  return { value: stoppedAfter, quantity: seconds, what: `Drive to turbine stopped, ${what}` };
+};
+
+export const pumpNumbers: EngineNumbers = {
+  'pump-turn': {
+    value: gearbox.pump.displacement * 1e6,
+    quantity: turn,
+    what: 'pump displacement, one turn',
+  },
+  'speed-load': { value: fast, quantity: speed, what: 'engine speed of the second test point' },
+  'pump-draws-idle': drawn(idle, 100, {}, 'sound'),
+  'pump-draws-load': drawn(fast, 100, {}, 'sound'),
+  'line-command-idle': kiloPascals(testPoints.idle.line, 'line commanded at idle'),
+  'line-command-load': kiloPascals(testPoints.load.line, 'line commanded at 1500 rpm'),
+  ...budget('budget-cold', 'sound', 20),
+  ...budget('budget-warm', 'sound', 80),
+  ...budget('budget-hot', 'sound', 100),
+  ...budget('budget-worn', 'worn pump', 60, wornPump),
+  ...budget('budget-worn-80', 'worn pump', 80, wornPump),
+  'budget-draws': perMinute(draws(idle, 100), 'pump draws at idle'),
+  'left-cold-over-hot': {
+    value: at(20).leftOver / at(100).leftOver,
+    quantity: times,
+    what: 'left over at idle, sound, 20 °C over 100 °C',
+  },
+  'sound-runs-out': runsOut({}, 'sound'),
+  'worn-runs-out': runsOut(wornPump, 'worn pump'),
+  'worn-left-20': left('worn pump', wornPump, 20),
+  'worn-left-60': left('worn pump', wornPump, 60),
+  'worn-left-80': left('worn pump', wornPump, 80),
+  'worn-left-100': left('worn pump', wornPump, 100),
+  'worn-left-110': left('worn pump', wornPump, 110),
+  'worn-line-20': line('worn pump', wornPump, 20),
+  'worn-line-60': line('worn pump', wornPump, 60),
+  'worn-line-80': line('worn pump', wornPump, 80),
+  'worn-line-100': line('worn pump', wornPump, 100),
+  'worn-line-110': line('worn pump', wornPump, 110),
+  'worn-line-load': line('worn pump', wornPump, 100, 'load'),
+  'worn-clutch-20': clutch('worn pump', wornPump, 20),
+  'worn-clutch-60': clutch('worn pump', wornPump, 60),
+  'worn-clutch-80': clutch('worn pump', wornPump, 80),
+  'worn-clutch-100': clutch('worn pump', wornPump, 100),
+  'worn-clutch-110': clutch('worn pump', wornPump, 110),
+  'bore-line-20': line('worn bore', wornBore, 20),
+  'bore-line-100': line('worn bore', wornBore, 100),
+  'bore-line-load': line('worn bore', wornBore, 100, 'load'),
+  'low-command-line-20': line('low command', lowCommand, 20),
+  'low-command-line-100': line('low command', lowCommand, 100),
+  'low-command-line-load': line('low command', lowCommand, 100, 'load'),
+  'half-worn-slip-wished': perMinute(wishedSlip, 'slip of a half-worn pump at 600 kPa, 100 °C'),
+  'half-worn-short': perMinute(
+    wishedSlip + at(100).clearances + (at(100).circuits.forward?.feed ?? 0) - draws(idle, 100),
+    'what is missing if the line were to stay at its command, half-worn pump, 100 °C, idle',
+  ),
+  'half-worn-line': line('half-worn pump', halfWornPump, 100),
+  'clogged-draws-idle-20': drawn(idle, 20, clogged, 'clogged filter'),
+  'clogged-draws-load-20': drawn(fast, 20, clogged, 'clogged filter'),
+  'clogged-draws-idle-100': drawn(idle, 100, clogged, 'clogged filter'),
+  'clogged-line-20': line('clogged filter', clogged, 20),
+  'clogged-left-20': left('clogged filter', clogged, 20),
+  'clogged-left-load-20': left('clogged filter', clogged, 20, 'load'),
+  'sound-left-load-20': left('sound', {}, 20, 'load'),
+  'clogged-stops-0': stopsAfter(0, clogged, 'clogged filter, 0 °C'),
+  'sound-stops-0': stopsAfter(0, {}, 'sound, 0 °C'),
+  'foam-draws-idle': drawn(idle, 100, foam, 'air in the fluid'),
+  'foam-line-20': line('air in the fluid', foam, 20),
+  'foam-line-100': line('air in the fluid', foam, 100),
+};

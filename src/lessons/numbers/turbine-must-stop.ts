@@ -1,0 +1,278 @@
+import {
+  applyFaults,
+  clutchTorque,
+  driveHeat,
+  drivetrain,
+  findRoot,
+  fluidClasses,
+  gearbox,
+  impellerTorque,
+  makeFluid,
+  RAD_S_PER_RPM,
+  rotatingPistonForce,
+  solveEngagement,
+  stallSpeed,
+  timeToReach,
+  trainingLump,
+  trainingStory,
+  warmedTo,
+  type DriveKind,
+  type Engagement,
+} from '../../engine/index.ts';
+import {
+  NEWTON_METRE_PER_POUND_FOOT,
+  plain,
+  seconds,
+  speed,
+  temperature,
+  temperatureRise,
+  torque,
+} from '../../ui/quantity.ts';
+import {
+  crack,
+  fluidState,
+  kiloPascals,
+  stallTorque,
+  type EngineNumber,
+  type EngineNumbers,
+} from './entry.ts';
+
+const { clutch } = gearbox;
+const CRACK_MM = 0.25;
+const rpm = (value: number, what: string): EngineNumber => ({ value, quantity: speed, what });
+const newtonMetres = (value: number, what: string): EngineNumber => ({
+  value,
+  quantity: torque,
+  what,
+});
+const time = (value: number | null, what: string): EngineNumber => {
+  if (value === null) throw new Error(`The lesson needs a time here: ${what}.`);
+  return { value, quantity: seconds, what };
+};
+/** Angular momentum: inertia times speed. Divided by a torque it is a time, in either unit system. */
+const spin = {
+  ...plain('spin', 'N·m·s', 1, { digitsUnderTen: 2 }),
+  us: { unit: 'lbf·ft·s', digits: 1, digitsUnderTen: 2 },
+  toUs: (si: number) => si / NEWTON_METRE_PER_POUND_FOOT,
+};
+const heat = {
+  ...plain('heat', 'J', 0),
+  us: { unit: 'ft·lbf', digits: 0 },
+  toUs: (joules: number) => joules / NEWTON_METRE_PER_POUND_FOOT,
+};
+const power = {
+  ...plain('power', 'kW', 0),
+  us: { unit: 'hp', digits: 0 },
+  // NIST SP 811, appendix B.8: 1 hp (550 ft·lbf/s) = 745.6999 W.
+  toUs: (kw: number) => kw / 0.7456999,
+};
+const force = {
+  ...plain('force', 'N', 0),
+  us: { unit: 'lbf', digits: 0 },
+  toUs: (newtons: number) => newtons / 4.4482216152605,
+};
+const minutes = plain('time', 'min', 0);
+const capacity = {
+  ...plain('converter capacity', 'rpm/√(N·m)', 0),
+  us: { unit: 'rpm/√(lbf·ft)', digits: 0 },
+  toUs: (k: number) => k * Math.sqrt(NEWTON_METRE_PER_POUND_FOOT),
+};
+const millimetres = {
+  ...plain('radius', 'mm', 0),
+  us: { unit: 'in', digits: 1 },
+  toUs: (mm: number) => mm / 25.4,
+};
+const rise = {
+  ...temperatureRise,
+  si: { unit: '°C', digits: 1 },
+  us: { unit: '°F', digits: 1 },
+};
+
+const engage = (tempC: number, mm: number): Engagement =>
+  solveEngagement({
+    plant: applyFaults(gearbox, crack(mm)),
+    fluid: makeFluid(fluidClasses['low-viscosity']),
+    tempC,
+    range: 'drive',
+    rangeSelection: 'electronic',
+  });
+const healthyCold = engage(20, 0);
+const healthyHot = engage(100, 0);
+const crackCold = engage(20, CRACK_MM);
+const crackHot = engage(100, CRACK_MM);
+
+const after = (run: Engagement, s: number): number =>
+  run.trace.time.findIndex((t) => t >= trainingStory.select + s - 1e-6);
+const filledAfter = (run: Engagement): number | null => {
+  const filled = run.events.find(({ event }) => event === 'clutch filled');
+  return filled === undefined ? null : filled.time - trainingStory.select;
+};
+/** The last moment before the brake is let go. */
+const WAITING = 2.4;
+const at = (run: Engagement, column: 'turbineRpm' | 'clutchPressure' | 'capacity', s: number) =>
+  run.trace[column][after(run, s)] ?? Number.NaN;
+
+/** Where the turbine stops exactly at the time of the check; one that never stops counts as very late. */
+const CHECK = 1.5;
+const lateFrom = findRoot((t) => (engage(t, CRACK_MM).stoppedAfter ?? 10) - CHECK, 20, 100).root;
+const minutesTo = (targetC: number, kind: DriveKind, what: string): EngineNumber => {
+  const t = timeToReach(trainingLump, {
+    startC: 20,
+    ambientC: 20,
+    targetC,
+    heat: driveHeat[kind],
+  });
+  if (t === null) throw new Error(`The lesson says that ${kind} driving gets to ${targetC} °C.`);
+  return { value: t / 60, quantity: minutes, what };
+};
+
+/** V. B. Bhandari, Design of Machine Elements, ex. 11.14: the book's givens. */
+const book = { power: 10e3, rpm: 2000, m1: 20, k1: 0.075, m2: 35, k2: 0.125 };
+const bookOmega = book.rpm * RAD_S_PER_RPM;
+const bookTorque = book.power / bookOmega;
+const i1 = book.m1 * book.k1 * book.k1;
+const i2 = book.m2 * book.k2 * book.k2;
+const bookInertia = (i1 * i2) / (i1 + i2);
+
+const free = after(healthyCold, 0) - 1;
+const freeRpm = healthyCold.trace.turbineRpm[free] ?? Number.NaN;
+const turbineSpin = (r: number) => drivetrain.turbineInertia * r * RAD_S_PER_RPM;
+const holdsHealthy = clutchTorque(clutch, 250e3);
+const stallIdle = stallTorque(drivetrain.idleRpm);
+const holdsCrackCold = at(crackCold, 'capacity', WAITING);
+const stallFull = stallSpeed(drivetrain, 1, drivetrain.idleRpm);
+const stallHeat =
+  impellerTorque(drivetrain, stallFull * RAD_S_PER_RPM, 0) * stallFull * RAD_S_PER_RPM;
+
+/** A spinning clutch for the note on compensated pistons; its piston is close to the training clutch's in area. */
+const drum = { innerRadius: 0.05, outerRadius: 0.07, feedRadius: 0.05, compensated: false };
+const head = (r: number) => rotatingPistonForce(drum, fluidState(100).density, r * RAD_S_PER_RPM);
+
+export const turbineStopsNumbers: EngineNumbers = {
+  'stop-turbine-free': rpm(freeRpm, 'turbine in Park at idle'),
+  'stop-capacity': {
+    value: drivetrain.capacity,
+    quantity: capacity,
+    what: 'converter capacity factor K',
+  },
+  'stop-impeller-idle': newtonMetres(
+    stallIdle / drivetrain.stallTorqueRatio,
+    'what the converter takes from the engine at 700 rpm, turbine standing',
+  ),
+  'stop-torque-1000': newtonMetres(stallTorque(1000), 'on the clutch, standing, 1000 rpm'),
+  'stop-impeller-1000': newtonMetres(
+    stallTorque(1000) / drivetrain.stallTorqueRatio,
+    'what the converter takes from the engine at 1000 rpm, turbine standing',
+  ),
+  'stop-command-idle': kiloPascals(250e3, 'clutch command while standing at idle'),
+  'stop-check-time': time(CHECK, 'when the training controller looks'),
+  'stop-healthy-20': time(healthyCold.stoppedAfter, 'turbine stops, healthy, 20 °C'),
+  'stop-healthy-100': time(healthyHot.stoppedAfter, 'turbine stops, healthy, 100 °C'),
+  'stop-crack-20': time(crackCold.stoppedAfter, 'turbine stops, 0.25 mm, 20 °C'),
+  'stop-filled-healthy-20': time(filledAfter(healthyCold), 'clutch filled, healthy, 20 °C'),
+  'stop-filled-crack-20': time(filledAfter(crackCold), 'clutch filled, 0.25 mm, 20 °C'),
+  'stop-filled-crack-100': time(filledAfter(crackHot), 'clutch filled, 0.25 mm, 100 °C'),
+  'stop-turbine-crack-100-check': rpm(
+    at(crackHot, 'turbineRpm', CHECK),
+    'turbine at the check, 0.25 mm, 100 °C',
+  ),
+  'stop-turbine-crack-100-waiting': rpm(
+    at(crackHot, 'turbineRpm', WAITING),
+    'turbine before the brake is let go, 0.25 mm, 100 °C',
+  ),
+  'stop-had-crack-20': kiloPascals(
+    at(crackCold, 'clutchPressure', WAITING),
+    'clutch pressure, standing at idle, 0.25 mm, 20 °C',
+  ),
+  'stop-had-crack-100': kiloPascals(
+    at(crackHot, 'clutchPressure', WAITING),
+    'clutch pressure, standing at idle, 0.25 mm, 100 °C',
+  ),
+  'stop-late-from': {
+    value: lateFrom,
+    quantity: temperature,
+    what: 'from here on a 0.25 mm crack makes the turbine miss the check',
+  },
+  'stop-minutes-gentle': minutesTo(lateFrom, 'gentle', 'gentle driving from 20 °C to there'),
+  'stop-minutes-pulling': minutesTo(lateFrom, 'pulling', 'stop and go, pulling, to there'),
+  'stop-idling-end': {
+    value: warmedTo(trainingLump, {
+      startC: 20,
+      ambientC: 20,
+      heat: driveHeat.idling,
+      time: 1e6,
+    }),
+    quantity: temperature,
+    what: 'where idling alone ends on a 20 °C day',
+  },
+  'stop-book-torque': newtonMetres(bookTorque, 'Bhandari 11.14: 10 kW at 2000 rpm'),
+  'stop-book-speed': rpm(book.rpm, 'Bhandari 11.14: speed difference'),
+  'stop-book-spin': {
+    value: bookInertia * bookOmega,
+    quantity: spin,
+    what: 'Bhandari 11.14: both inertias as one, times the speed difference',
+  },
+  'stop-book-time': time((bookInertia * bookOmega) / bookTorque, 'Bhandari 11.14: 0.409285 s'),
+  'stop-book-heat': {
+    value: 0.5 * bookInertia * bookOmega * bookOmega,
+    quantity: heat,
+    what: 'Bhandari 11.14: 2046.42 J',
+  },
+  'stop-spin-idle': {
+    value: turbineSpin(freeRpm),
+    quantity: spin,
+    what: 'turbine of the training gearbox, free at idle',
+  },
+  'stop-spin-1000': {
+    value: turbineSpin(1000),
+    quantity: spin,
+    what: 'turbine of the training gearbox at 1000 rpm',
+  },
+  'stop-holds-healthy': newtonMetres(holdsHealthy, 'clutch holds at 250 kPa'),
+  'stop-holds-crack-20': newtonMetres(holdsCrackCold, 'clutch holds, 0.25 mm, 20 °C, at idle'),
+  'stop-holds-crack-100': newtonMetres(
+    at(crackHot, 'capacity', WAITING),
+    'clutch holds, 0.25 mm, 100 °C, at idle',
+  ),
+  'stop-net-healthy': newtonMetres(holdsHealthy - stallIdle, 'left over to stop the turbine'),
+  'stop-sum-healthy': time(turbineSpin(freeRpm) / (holdsHealthy - stallIdle), 'the sum, healthy'),
+  'stop-net-crack-20': newtonMetres(holdsCrackCold - stallIdle, 'left over, 0.25 mm, 20 °C'),
+  'stop-sum-crack-20': time(
+    turbineSpin(freeRpm) / (holdsCrackCold - stallIdle),
+    'the sum, 0.25 mm, 20 °C',
+  ),
+  'stop-net-1000': newtonMetres(holdsHealthy - stallTorque(1000), 'left over at 1000 rpm'),
+  'stop-sum-1000': time(
+    turbineSpin(1000) / (holdsHealthy - stallTorque(1000)),
+    'the sum at 1000 rpm',
+  ),
+  'stop-stall-speed': rpm(stallFull, 'stall speed at full throttle'),
+  'stop-stall-torque': newtonMetres(stallTorque(stallFull), 'on the clutch at full stall'),
+  'stop-stall-heat': { value: stallHeat / 1e3, quantity: power, what: 'heat at full stall' },
+  'stop-stall-rise': {
+    value: stallHeat / trainingLump.capacity,
+    quantity: rise,
+    what: 'rise in a second at full stall, gearbox and fluid as one lump',
+  },
+  'stop-drum-inner': {
+    value: drum.innerRadius * 1e3,
+    quantity: millimetres,
+    what: 'inner radius of the example piston',
+  },
+  'stop-drum-outer': {
+    value: drum.outerRadius * 1e3,
+    quantity: millimetres,
+    what: 'outer radius of the example piston',
+  },
+  'stop-drum-speed': rpm(4000, 'a chosen drum speed'),
+  'stop-head-4000': {
+    value: head(4000),
+    quantity: force,
+    what: 'push of the spinning fluid on the example piston at 4000 rpm',
+  },
+  'stop-head-6000': {
+    value: head(6000),
+    quantity: force,
+    what: 'push of the spinning fluid on the example piston at 6000 rpm',
+  },
+};

@@ -1,0 +1,52 @@
+import {
+  applyFaults,
+  faultAmount,
+  fluidClasses,
+  gearbox,
+  illustrativeSettings,
+  makeFluid,
+  solveEngagement,
+} from '../../engine/index.ts';
+import { percent, plain, seconds } from '../../ui/quantity.ts';
+import type { EngineNumber, EngineNumbers } from './entry.ts';
+
+const roadSpeed = {
+  ...plain('road speed', 'km/h', 0),
+  us: { unit: 'mph', digits: 0 },
+  // International mile, 1.609 344 km.
+  toUs: (kmh: number) => kmh / 1.609344,
+};
+/** A cable that leaves the manual valve a third open. */
+const MIS_SET = 0.75;
+
+const stops = (tempC: number, severity: number): EngineNumber => {
+  const { stoppedAfter } = solveEngagement({
+    plant: applyFaults(gearbox, { feedRestriction: { severity } }),
+    fluid: makeFluid(fluidClasses['low-viscosity']),
+    tempC,
+    range: 'drive',
+    rangeSelection: 'mechanical',
+  });
+  if (stoppedAfter === null) throw new Error('The lesson says that this turbine stops.');
+  return {
+    value: stoppedAfter,
+    quantity: seconds,
+    what: `from Drive to turbine stopped at ${tempC} °C, feed restriction ${severity}`,
+  };
+};
+
+export const rangeSelectionNumbers: EngineNumbers = {
+  'range-park-below': {
+    value: illustrativeSettings.parkSpeed * 3.6,
+    quantity: roadSpeed,
+    what: 'the training controller drops the pawl in below this',
+  },
+  'range-feed-left': {
+    value: 100 * faultAmount('feedRestriction', MIS_SET),
+    quantity: percent,
+    what: 'feed area left by the mis-set cable of the lesson',
+  },
+  'range-stops-healthy-20': stops(20, 0),
+  'range-stops-mis-set-20': stops(20, MIS_SET),
+  'range-stops-mis-set-100': stops(100, MIS_SET),
+};

@@ -1,0 +1,143 @@
+import {
+  applyFaults,
+  drivetrain,
+  exactSensor,
+  faultAmount,
+  fluidClasses,
+  gearbox,
+  illustrativeSettings,
+  makeFluid,
+  solveEngagement,
+  trainingStory,
+  type Engagement,
+  type FaultSet,
+  type SpeedSensor,
+} from '../../engine/index.ts';
+import { percent, plain, seconds, speed } from '../../ui/quantity.ts';
+import { crack, index, kiloPascals, type EngineNumber, type EngineNumbers } from './entry.ts';
+
+const limits = illustrativeSettings;
+const { forward: first, reverse, direct: third } = drivetrain.ratios;
+const rpm = (value: number, what: string): EngineNumber => ({ value, quantity: speed, what });
+const time = (value: number, what: string): EngineNumber => ({ value, quantity: seconds, what });
+const ratio = (value: number, what: string): EngineNumber => ({
+  value,
+  quantity: plain('ratio', '', 1),
+  what,
+});
+const toothCount = 60;
+const milliseconds = plain('time', 'ms', 0);
+
+const engage = (tempC: number, faults: FaultSet, sensor?: SpeedSensor, wait = limits.ratioTime) =>
+  solveEngagement({
+    plant: applyFaults(gearbox, faults),
+    fluid: makeFluid(fluidClasses['low-viscosity']),
+    tempC,
+    range: 'drive',
+    rangeSelection: 'electronic',
+    sensor: sensor ?? exactSensor,
+    settings: { ...limits, ratioTime: wait },
+  });
+const timeOf = (run: Engagement, name: string): number => {
+  const event = run.events.find((e) => e.event === name);
+  if (event === undefined) throw new Error(`The lesson says that this run has "${name}".`);
+  return event.time;
+};
+const hot = engage(100, crack(0.25));
+const raisedAt = timeOf(hot, 'pressure raised');
+const storedAt = timeOf(hot, 'code stored');
+/** A row of the hot run by its time [s]. */
+const row = (t: number): number => Math.round(t / 0.01);
+const seen = (column: 'turbineRpm' | 'outputRpm' | 'clutchPressure' | 'clutchCommand', t: number) =>
+  hot.trace[column][row(t)] ?? Number.NaN;
+
+/** Readings as a display shows them, so that a reader's own sum comes out. */
+const stored = {
+  turbine: Math.round(seen('turbineRpm', storedAt)),
+  output: Math.round(seen('outputRpm', storedAt)),
+  ratio: first,
+};
+
+const liar = engage(20, { turbineSensor: { severity: 1 } });
+
+/** Twenty healthy cold drives with a noisy sensor: on how many does the controller store a code? */
+const DRIVES = 20;
+const NOISE = 100;
+const falseCodes = (wait: number): number =>
+  Array.from({ length: DRIVES }, (_, i) =>
+    engage(20, {}, { resolutionRpm: 10, noiseRpm: NOISE, seed: i + 1 }, wait),
+  ).filter(({ events }) => events.some(({ event }) => event === 'code stored')).length;
+
+const limitAt = (turbine: number): number =>
+  Math.max(limits.ratioSlipRpm, limits.ratioSlipShare * turbine);
+/** The readings of the exercises: chosen, nobody's result. */
+const sums = {
+  reverse: { turbine: 900, output: 250, ratio: reverse },
+  third: { turbine: 3200, output: 2060, ratio: third },
+};
+const slipOf = (s: { turbine: number; output: number; ratio: number }): number =>
+  s.turbine - s.ratio * s.output;
+
+export const whatSlipIsNumbers: EngineNumbers = {
+  'slip-ratio-first': ratio(first, 'ratio of first'),
+  'slip-ratio-reverse': ratio(reverse, 'ratio of reverse'),
+  'slip-ratio-third': ratio(third, 'ratio of third'),
+  'slip-check-limit': rpm(limits.engagementSlipRpm, 'engagement check'),
+  'slip-check-time': time(limits.engagementTime, 'engagement check'),
+  'slip-limit-floor': rpm(limits.ratioSlipRpm, 'ratio check, least'),
+  'slip-limit-share': {
+    value: 100 * limits.ratioSlipShare,
+    quantity: percent,
+    what: 'ratio check, share of turbine speed',
+  },
+  'slip-limit-time': time(limits.ratioTime, 'ratio check'),
+  'slip-raise': {
+    value: 100 * (limits.pressureRaise - 1),
+    quantity: percent,
+    what: 'what the first failed check adds',
+  },
+  'slip-cycle': { value: limits.sample * 1e3, quantity: milliseconds, what: 'controller cycle' },
+  'slip-limit-meets': rpm(
+    limits.ratioSlipRpm / limits.ratioSlipShare,
+    'turbine speed where the share overtakes the floor',
+  ),
+  'slip-turbine-stored': rpm(stored.turbine, 'turbine at the code'),
+  'slip-output-stored': rpm(stored.output, 'output at the code'),
+  'slip-expected-stored': rpm(first * stored.output, 'first times the output at the code'),
+  'slip-stored': rpm(slipOf(stored), 'slip at the code'),
+  'slip-turbine-check': rpm(
+    seen('turbineRpm', trainingStory.select + limits.engagementTime),
+    'turbine at the engagement check, hot crack',
+  ),
+  'slip-raised-after': time(raisedAt - trainingStory.brakeOff, 'brake off to first failed check'),
+  'slip-stored-after': time(storedAt - trainingStory.brakeOff, 'brake off to code'),
+  'slip-had-before': kiloPascals(seen('clutchPressure', raisedAt - 0.02), 'before the raise'),
+  'slip-command-before': kiloPascals(seen('clutchCommand', raisedAt - 0.02), 'before the raise'),
+  'slip-had-after': kiloPascals(seen('clutchPressure', raisedAt + 0.3), 'after the raise'),
+  'slip-command-after': kiloPascals(seen('clutchCommand', raisedAt + 0.3), 'after the raise'),
+  'slip-teeth': index(toothCount, 'teeth of the example wheel'),
+  'slip-tooth-step': rpm(
+    60 / (toothCount * limits.sample),
+    'what one tooth more or less is worth when teeth are counted for one cycle',
+  ),
+  'slip-noise': rpm(NOISE, 'noise of the example sensor'),
+  'slip-drives': index(DRIVES, 'healthy drives with a noisy sensor'),
+  'slip-short-wait': { value: 10, quantity: milliseconds, what: 'a wait of one cycle' },
+  'slip-false-short': index(falseCodes(limits.sample), 'false codes with a wait of one cycle'),
+  'slip-false-long': index(falseCodes(limits.ratioTime), 'false codes with the full wait'),
+  'slip-false-reading': rpm(faultAmount('turbineSensor', 1), 'false reading at rest'),
+  'slip-liar-stored-after': time(
+    timeOf(liar, 'code stored') - trainingStory.brakeOff,
+    'brake off to code, sound clutch, false sensor',
+  ),
+  'slip-reverse-turbine': rpm(sums.reverse.turbine, 'exercise'),
+  'slip-reverse-output': rpm(sums.reverse.output, 'exercise'),
+  'slip-reverse-expected': rpm(reverse * sums.reverse.output, 'exercise'),
+  'slip-reverse': rpm(slipOf(sums.reverse), 'exercise'),
+  'slip-reverse-limit': rpm(limitAt(sums.reverse.turbine), 'exercise'),
+  'slip-third-turbine': rpm(sums.third.turbine, 'exercise'),
+  'slip-third-output': rpm(sums.third.output, 'exercise'),
+  'slip-third-expected': rpm(third * sums.third.output, 'exercise'),
+  'slip-third': rpm(slipOf(sums.third), 'exercise'),
+  'slip-third-limit': rpm(limitAt(sums.third.turbine), 'exercise'),
+};

@@ -1,0 +1,136 @@
+import { batch, computed, effect, signal } from '@preact/signals';
+import { gearbox } from '../../engine/index.ts';
+import { needed, type Required } from '../clutch-pressure/needed.ts';
+import type { SimModel } from '../shell/sim-spec.ts';
+import { books, pressureFor, torqueOf, type Book, type ClutchBuild } from './books.ts';
+import { SWEEP } from './ranges.ts';
+
+export type Example = 'training' | Book | 'own';
+
+export type HoldingGivens = {
+  /** [kPa] */
+  pressure: number;
+  friction: number;
+  faces: number;
+  required: Required;
+  example: Example;
+  /** [cm²] */
+  area: number;
+  /** [mm] */
+  radius: number;
+  /** [N] */
+  spring: number;
+};
+
+const { clutch } = gearbox;
+/** Metres times a thousand leave binary dust, which no slider stop would ever equal. */
+const clean = (value: number): number => Math.round(value * 1e6) / 1e6;
+export const training: ClutchBuild = {
+  pressure: 400,
+  friction: clutch.friction,
+  faces: clutch.faces,
+  area: clean(clutch.area * 1e4),
+  radius: clean(clutch.meanRadius * 1e3),
+  spring: clutch.springForce,
+};
+const START: HoldingGivens = { ...training, required: 'take-off', example: 'training' };
+
+const buildOf = (example: Example): ClutchBuild | null =>
+  example === 'own' ? null : example === 'training' ? training : books[example].build;
+const SIZES = ['friction', 'faces', 'area', 'radius', 'spring'] as const;
+/** Pressure is part of a book's question; the training clutch stays itself at any pressure. */
+const partsOf = (example: Example): readonly (keyof ClutchBuild)[] =>
+  example === 'training' ? SIZES : ['pressure', ...SIZES];
+
+const pick = (
+  build: ClutchBuild,
+  keys: readonly (keyof ClutchBuild)[],
+): Partial<HoldingGivens> => Object.fromEntries(keys.map((key) => [key, build[key]]));
+
+export function makeHoldingTorque() {
+  const givens = {
+    pressure: signal(START.pressure),
+    friction: signal(START.friction),
+    faces: signal(START.faces),
+    required: signal<Required>(START.required),
+    example: signal<Example>(START.example),
+    area: signal(START.area),
+    radius: signal(START.radius),
+    spring: signal(START.spring),
+  };
+  const build = computed(
+    (): ClutchBuild => ({
+      pressure: givens.pressure.value,
+      friction: givens.friction.value,
+      faces: givens.faces.value,
+      area: givens.area.value,
+      radius: givens.radius.value,
+      spring: givens.spring.value,
+    }),
+  );
+  const set = (values: Partial<HoldingGivens>) => {
+    batch(() => {
+      for (const [key, value] of Object.entries(values)) {
+        (givens[key as keyof HoldingGivens] as { value: unknown }).value = value;
+      }
+    });
+  };
+  let current = START.example;
+  /** An example brings its numbers; what is said besides has the last word. */
+  const apply = (partial: Partial<HoldingGivens>) => {
+    const { example } = partial;
+    if (example !== undefined) current = example;
+    set({ ...(example === undefined ? null : buildOf(example)), ...partial });
+  };
+  // Choosing an example sets its numbers; moving one of them afterwards makes it your own clutch.
+  effect(() => {
+    const numbers = build.value;
+    const example = givens.example.value;
+    const wanted = buildOf(example);
+    if (example !== current) {
+      current = example;
+      if (wanted) set(pick(wanted, partsOf(example)));
+    } else if (wanted && partsOf(example).some((key) => numbers[key] !== wanted[key])) {
+      current = 'own';
+      givens.example.value = 'own';
+    }
+  });
+
+  const torque = computed(() => torqueOf(build.value));
+  const need = computed(() => needed[givens.required.value].torque);
+  return {
+    givens,
+    apply,
+    reset: () => apply(START),
+    build,
+    /** What the clutch can hold [N m]. */
+    torque,
+    need,
+    holds: computed(() => torque.value >= need.value),
+    /** The pressure [kPa] from which on it holds what is asked. */
+    needPressure: computed(() => pressureFor(build.value, need.value)),
+    /** Pressure [kPa] that only balances the spring. */
+    springPressure: computed(() => pressureFor(build.value, 0)),
+    /** Forces [N]: oil, spring, and what is left for the plates. */
+    force: computed(() => {
+      const { pressure, area, spring } = build.value;
+      const oil = pressure * area * 0.1;
+      return { oil, spring, net: Math.max(0, oil - spring) };
+    }),
+    /** Holding torque [N m] at each pressure of the sweep; does not move with pressure. */
+    line: computed(() => {
+      const sizes = {
+        friction: givens.friction.value,
+        faces: givens.faces.value,
+        area: givens.area.value,
+        radius: givens.radius.value,
+        spring: givens.spring.value,
+      };
+      return SWEEP.map((kpa) => torqueOf({ ...sizes, pressure: kpa }));
+    }),
+    trainingLine: SWEEP.map((kpa) => torqueOf(training, kpa)),
+    holdsWith: (change: Partial<ClutchBuild>) =>
+      torqueOf({ ...build.peek(), ...change }) >= need.peek(),
+  } satisfies SimModel<HoldingGivens> & Record<string, unknown>;
+}
+export type HoldingModel = ReturnType<typeof makeHoldingTorque>;

@@ -1,0 +1,62 @@
+import { format, pressure, torque, type Quantity, type UnitSystem } from '../../ui/quantity.ts';
+import { needed, type Required } from '../clutch-pressure/needed.ts';
+import { books, ours, powerOf, type Book } from './books.ts';
+import type { HoldingModel } from './model.ts';
+import { FULL_TORQUE } from './ranges.ts';
+import { kilowatts } from './quantities.ts';
+
+export const printer =
+  (system: UnitSystem) =>
+  (value: number, quantity: Quantity): string =>
+    format(value, quantity, system);
+
+export const asking: Readonly<Record<Required, string>> = {
+  idle: 'to stand in gear at idle',
+  'take-off': 'to take off at 1500 rpm',
+};
+
+/** A torque with two decimals, so that book and model could differ in sight. */
+const fine: Quantity = {
+  ...torque,
+  si: { ...torque.si, digits: 2, digitsUnderTen: 2 },
+  us: { ...torque.us, digits: 2, digitsUnderTen: 2 },
+};
+/** What a book prints, or what the engine makes of the same sizes, in the reader's units. */
+export function bookNumber(book: Book, whose: 'book' | 'model', system: UnitSystem): string {
+  const { prints } = books[book];
+  const value = whose === 'book' ? prints.value : ours(book);
+  return prints.kind === 'power'
+    ? format(value, kilowatts, system)
+    : format(value, fine, system);
+}
+
+/** The sentence under the picture. */
+export function says(model: HoldingModel, system: UnitSystem): string {
+  const print = printer(system);
+  const { build, torque: has, need, holds, needPressure, springPressure, givens } = model;
+  const example = givens.example.value;
+  if (example !== 'own' && example !== 'training') {
+    const { prints, short } = books[example];
+    const power =
+      prints.kind === 'power'
+        ? `, at ${prints.rpm} rpm ${print(powerOf(has.value, prints.rpm), kilowatts)}`
+        : '';
+    return `${short}: holds ${print(has.value, torque)}${power}. The book says ${bookNumber(example, 'book', system)}.`;
+  }
+  const { pressure: kpa } = build.value;
+  if (has.value === 0) {
+    return `Slips: ${print(kpa, pressure)} does not beat the spring, which takes the first ${print(springPressure.value, pressure)}. The clutch carries nothing.`;
+  }
+  const asked = `${print(need.value, torque)} needed ${asking[givens.required.value]}`;
+  const off = has.value > FULL_TORQUE ? ', off the top of the chart' : '';
+  const verdict = holds.value
+    ? `Holds: it can carry ${print(has.value, torque)}${off}, ${asked}.`
+    : `Slips: it can carry ${print(has.value, torque)}, ${asked}.`;
+  return `${verdict} That takes ${print(needPressure.value, pressure)} on the gauge.`;
+}
+
+/** Both demands, for the readouts: which of them this clutch meets. */
+export const verdicts = (torqueHeld: number): Readonly<Record<Required, boolean>> => ({
+  idle: torqueHeld >= needed.idle.torque,
+  'take-off': torqueHeld >= needed['take-off'].torque,
+});

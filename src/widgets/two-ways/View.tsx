@@ -1,0 +1,119 @@
+import { useMemo } from 'preact/hooks';
+import { ElectronicRangeDrawing, MechanicalRangeDrawing } from '../../drawings/index.ts';
+import { format, pressure, seconds, temperature } from '../../ui/quantity.ts';
+import { useUnits } from '../../ui/use-units.ts';
+import { needed } from '../clutch-pressure/needed.ts';
+import { SimShell } from '../shell/SimShell.tsx';
+import { COLD_C, HOT_C, makeTwoWays, type Consequence, type WaysModel } from './model.ts';
+import { sim } from './sim.ts';
+import { electronicRoles, mechanicalRoles, type Roles } from './words.ts';
+
+function RoleList({ roles }: { readonly roles: Roles }) {
+  return (
+    <dl class="ways-roles">
+      <div>
+        <dt>Your hand</dt>
+        <dd>{roles.hand}</dd>
+      </div>
+      <div>
+        <dt>The controller</dt>
+        <dd>{roles.controller}</dd>
+      </div>
+      <div>
+        <dt>Park</dt>
+        <dd>{roles.park}</dd>
+      </div>
+    </dl>
+  );
+}
+
+/** The words wait for the answer: they would give it away. */
+function Pair({ model, revealed }: { readonly model: WaysModel; readonly revealed: boolean }) {
+  return (
+    <div class="ways-pair">
+      <figure>
+        <figcaption>
+          <strong>By wire</strong> (electronic)
+        </figcaption>
+        <ElectronicRangeDrawing id="two-ways-electronic" state={model.electronic.value} />
+        {revealed && <RoleList roles={electronicRoles(model)} />}
+      </figure>
+      <figure>
+        <figcaption>
+          <strong>By cable</strong> (mechanical)
+        </figcaption>
+        <MechanicalRangeDrawing id="two-ways-mechanical" state={model.mechanical.value} />
+        {revealed && <RoleList roles={mechanicalRoles(model)} />}
+      </figure>
+    </div>
+  );
+}
+
+/** What the port of the manual valve does to the clutch behind it: cold beside hot, set right beside as set. */
+function Port({ model }: { readonly model: WaysModel }) {
+  const system = useUnits();
+  const { whole, cold, hot, open, givens } = model;
+  const misSet = givens.fault.value === 'misSet';
+  const row = (label: string, tempC: number, right: Consequence, now: Consequence) => (
+    <tr>
+      <th scope="row">
+        {label}, {format(tempC, temperature, system)}
+      </th>
+      {[right, now].map((one, i) => (
+        <td key={i}>
+          {format(one.clutch, pressure, system)}, turbine{' '}
+          {one.stopped === null
+            ? 'does not stop'
+            : `stops after ${format(one.stopped, seconds, system)}`}
+        </td>
+      ))}
+    </tr>
+  );
+  return (
+    <section class="ways-port" aria-labelledby="two-ways-port">
+      <h4 id="two-ways-port">What a mis-set cable does to the clutch</h4>
+      <div class="table-scroll" role="region" tabIndex={0} aria-label="Clutch pressure at idle">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">Fluid</th>
+              <th scope="col">Cable set right</th>
+              <th scope="col">
+                {misSet ? `Port ${open.value.toFixed(0)} % open` : 'As it is now'}
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {row('Cold', COLD_C, whole.value.cold, cold.value)}
+            {row('Hot', HOT_C, whole.value.hot, hot.value)}
+          </tbody>
+        </table>
+      </div>
+      <p>
+        Clutch pressure at idle in the training gearbox, with{' '}
+        {givens.range.value === 'R' ? 'Reverse' : 'Drive'} fed, and how long the turbine takes to
+        stop. Taking off needs {format(needed['take-off'].pressure, pressure, system)}. A port half
+        shut fills the clutch late at any temperature. Hot, even sound rings leak more than a nearly
+        shut port can bring.
+      </p>
+      <p>
+        <strong>Caution.</strong> A car that drops to Neutral, or whose cable is being set, can
+        roll. Brake on and wheels chocked before you reach under it or let go of the brake. The
+        maker’s service information says how this one is set and how Park is released by hand.
+      </p>
+    </section>
+  );
+}
+
+/** Both boxes in the same state, so that what differs is who can do something about it. */
+export function TwoWays() {
+  const model = useMemo(makeTwoWays, []);
+  return (
+    <SimShell
+      sim={sim}
+      model={model}
+      picture={({ revealed }) => <Pair model={model} revealed={revealed} />}
+      below={() => <Port model={model} />}
+    />
+  );
+}

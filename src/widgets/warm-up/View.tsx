@@ -1,0 +1,54 @@
+import { useMemo } from 'preact/hooks';
+import { driveHeat, trainingLump } from '../../engine/index.ts';
+import { format, temperature } from '../../ui/quantity.ts';
+import { useUnits } from '../../ui/use-units.ts';
+import { SimShell } from '../shell/SimShell.tsx';
+import { DriveChart } from './DriveChart.tsx';
+import { KINDS, makeWarmUp, type WarmUpModel } from './model.ts';
+import { sim } from './sim.ts';
+import { kindWords } from './words.ts';
+
+/** Where each kind of driving would end if it went on for ever, in this weather. */
+function Ends({ model }: { readonly model: WarmUpModel }) {
+  const system = useUnits();
+  const outside = model.givens.outside.value;
+  return (
+    <div class="warm-ends">
+      <p>
+        Each kind of driving has a temperature of its own, where the fluid gives off as much heat as
+        it takes in. At {format(outside, temperature, system)} outside:{' '}
+        {KINDS.map((kind, i) => (
+          <span key={kind}>
+            {i > 0 && ', '}
+            {kindWords[kind]}{' '}
+            <span class="number">
+              {format(outside + driveHeat[kind] / trainingLump.loss, temperature, system)}
+            </span>
+          </span>
+        ))}
+        . The model leaves out the cooler’s thermostat, so what it says of long pulling is too hot.
+        It does not matter here: you stop long before.
+      </p>
+      <p class="muted">
+        All invented for the training gearbox: {(trainingLump.capacity / 1e3).toFixed(0)} kJ to warm
+        it by 1 °C (1.8 °F), {trainingLump.loss} W given off for each degree above the air,{' '}
+        {KINDS.map((kind) => `${kindWords[kind]} ${(driveHeat[kind] / 1e3).toFixed(1)} kW`).join(
+          ', ',
+        )}
+        . Where the crack lets go comes from “Does the clutch hold?”, at idle commands.
+      </p>
+    </div>
+  );
+}
+
+export function WarmUpDrive() {
+  const model = useMemo(makeWarmUp, []);
+  return (
+    <SimShell
+      sim={sim}
+      model={model}
+      picture={() => <DriveChart model={model} />}
+      below={() => <Ends model={model} />}
+    />
+  );
+}

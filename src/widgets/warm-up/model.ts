@@ -1,0 +1,188 @@
+import { computed, signal, type Signal } from '@preact/signals';
+import {
+  driveHeat,
+  timeToReach,
+  trainingLump,
+  warmedTo,
+  type DriveKind,
+} from '../../engine/index.ts';
+import type { LetsGo } from '../clutch-pressure/hold-map.ts';
+import { makeClutchPressure } from '../clutch-pressure/model.ts';
+import type { Required } from '../clutch-pressure/needed.ts';
+import type { SimModel } from '../shell/sim-spec.ts';
+
+export const KINDS = Object.keys(driveHeat) as readonly DriveKind[];
+
+export type WarmUpGivens = {
+  /** Air outside [°C] */
+  outside: number;
+  /** Crack in the transfer seal [mm] */
+  crack: number;
+  /** The drive: three stretches, each with its kind and its minutes. */
+  kind1: DriveKind;
+  minutes1: number;
+  kind2: DriveKind;
+  minutes2: number;
+  kind3: DriveKind;
+  minutes3: number;
+  /** Fluid above the air at the start [°C]; 0 after a night outside. */
+  above: number;
+  required: Required;
+};
+
+export const START: WarmUpGivens = {
+  outside: 20,
+  crack: 0.2,
+  kind1: 'gentle',
+  minutes1: 20,
+  kind2: 'gentle',
+  minutes2: 20,
+  kind3: 'gentle',
+  minutes3: 20,
+  above: 0,
+  required: 'take-off',
+};
+
+export const OUTSIDE = { min: -30, max: 45, step: 1 } as const;
+export const ABOVE = { min: 0, max: 80, step: 5 } as const;
+export const MINUTES = { min: 0, max: 20, step: 1 } as const;
+/** The longest drive that can be planned [min]: the time axis. */
+export const LONGEST = 3 * MINUTES.max;
+/** Points of the line [min]. */
+const EVERY = 0.5;
+export const TIMES: readonly number[] = Array.from(
+  { length: LONGEST / EVERY + 1 },
+  (_, i) => i * EVERY,
+);
+
+/** One stretch as driven. Times in minutes from the start. */
+export interface Stretch {
+  readonly kind: DriveKind;
+  readonly from: number;
+  readonly to: number;
+  /** Fluid at its start and end [°C]. */
+  readonly startC: number;
+  readonly endC: number;
+}
+
+/** When this drive shows the fault. */
+export type Shows =
+  | { readonly when: 'at-once' }
+  | { readonly when: 'at'; readonly minute: number; readonly kind: DriveKind }
+  /** The drive ends this far short of it [°C]. */
+  | { readonly when: 'not-on-this-drive'; readonly shortC: number }
+  /** It holds at any temperature offered, or not at any. */
+  | { readonly when: 'never' };
+
+export interface Plan {
+  readonly outside: number;
+  readonly above: number;
+  readonly parts: readonly { readonly kind: DriveKind; readonly minutes: number }[];
+}
+
+export function drive({ outside, above, parts }: Plan): readonly Stretch[] {
+  let from = 0;
+  let startC = outside + above;
+  return parts
+    .filter(({ minutes }) => minutes > 0)
+    .map(({ kind, minutes }) => {
+      const heat = driveHeat[kind];
+      const endC = warmedTo(trainingLump, {
+        startC,
+        ambientC: outside,
+        heat,
+        time: minutes * 60,
+      });
+      const stretch = { kind, from, to: from + minutes, startC, endC };
+      from += minutes;
+      startC = endC;
+      return stretch;
+    });
+}
+
+/** Fluid at a minute of the drive [°C]; null after its end. */
+export function fluidAtMinute(plan: Plan, all: readonly Stretch[], minute: number): number | null {
+  const found = all.find(({ to }) => minute <= to + 1e-9);
+  if (!found) return minute === 0 ? plan.outside + plan.above : null;
+  return warmedTo(trainingLump, {
+    startC: found.startC,
+    ambientC: plan.outside,
+    heat: driveHeat[found.kind],
+    time: (minute - found.from) * 60,
+  });
+}
+
+export function shows(plan: Plan, lets: LetsGo): Shows {
+  if (lets.kind === 'always') return { when: 'never' };
+  const { outside, above } = plan;
+  if (lets.kind === 'never' || outside + above >= lets.tempC) return { when: 'at-once' };
+  const all = drive(plan);
+  for (const { kind, from, to, startC } of all) {
+    const time = timeToReach(trainingLump, {
+      startC,
+      ambientC: outside,
+      targetC: lets.tempC,
+      heat: driveHeat[kind],
+    });
+    if (time !== null && from + time / 60 <= to) {
+      return { when: 'at', minute: from + time / 60, kind };
+    }
+  }
+  const hottest = Math.max(outside + above, ...all.map(({ endC }) => endC));
+  return { when: 'not-on-this-drive', shortC: lets.tempC - hottest };
+}
+
+export function makeWarmUp() {
+  // The clutch-pressure simulation itself says where a crack lets go: the same crack, the same demand.
+  const clutch = makeClutchPressure();
+  const crack: Signal<number> = clutch.givens.crack;
+  const required: Signal<Required> = clutch.givens.required;
+  crack.value = START.crack;
+  required.value = START.required;
+  const givens = {
+    outside: signal(START.outside),
+    crack,
+    kind1: signal<DriveKind>(START.kind1),
+    minutes1: signal(START.minutes1),
+    kind2: signal<DriveKind>(START.kind2),
+    minutes2: signal(START.minutes2),
+    kind3: signal<DriveKind>(START.kind3),
+    minutes3: signal(START.minutes3),
+    above: signal(START.above),
+    required,
+  };
+  const apply = (partial: Partial<WarmUpGivens>) => {
+    for (const [key, value] of Object.entries(partial)) {
+      (givens[key as keyof WarmUpGivens] as { value: unknown }).value = value;
+    }
+  };
+  const plan = computed<Plan>(() => ({
+    outside: givens.outside.value,
+    above: givens.above.value,
+    parts: [
+      { kind: givens.kind1.value, minutes: givens.minutes1.value },
+      { kind: givens.kind2.value, minutes: givens.minutes2.value },
+      { kind: givens.kind3.value, minutes: givens.minutes3.value },
+    ],
+  }));
+  const stretches = computed(() => drive(plan.value));
+  return {
+    givens,
+    apply,
+    reset: () => apply(START),
+    plan,
+    letsGo: clutch.letsGo,
+    stretches,
+    temps: computed(() => TIMES.map((t) => fluidAtMinute(plan.value, stretches.value, t))),
+    shows: computed(() => shows(plan.value, clutch.letsGo.value)),
+    /** How long the drive is [min], and how warm the fluid is at its end [°C]. */
+    end: computed(() => {
+      const last = stretches.value.at(-1);
+      const { outside, above } = plan.value;
+      return { minute: last?.to ?? 0, tempC: last?.endC ?? outside + above };
+    }),
+    /** The same drive in other weather, for "find the edge". */
+    showsAt: (outside: number) => shows({ ...plan.peek(), outside }, clutch.letsGo.peek()),
+  } satisfies SimModel<WarmUpGivens> & Record<string, unknown>;
+}
+export type WarmUpModel = ReturnType<typeof makeWarmUp>;

@@ -1,0 +1,114 @@
+import type { ComponentChildren } from 'preact';
+import { Both } from '../../ui/Both.tsx';
+import { flow, format, pressure, speed, temperature } from '../../ui/quantity.ts';
+import { useUnits } from '../../ui/use-units.ts';
+import { soundReadings, type HungryModel, type Reading } from './model.ts';
+import { COLD_C, FAST_RPM, HOT_C, IDLE_RPM } from './ranges.ts';
+import { eaterNames, EATERS, fedWords, type Eater } from './words.ts';
+
+const marks = { fed: 'fed', short: 'short', hungry: 'hungry' } as const;
+
+function Amount({ of, reading }: { readonly of: Eater; readonly reading: Reading }) {
+  return of === 'leftOver' ? (
+    <Both value={reading.flows.leftOver} quantity={flow} />
+  ) : (
+    <Both value={of === 'line' ? reading.line : reading.clutch} quantity={pressure} />
+  );
+}
+
+/** Who loses first, second and last, and how each stands now. */
+export function Order({ model }: { readonly model: HungryModel }) {
+  const now = model.now.value;
+  const words = fedWords(now, model.sound.value);
+  return (
+    <figure class="hungry-order">
+      <figcaption>
+        <strong>The order of hunger:</strong> the regulator feeds the line first and sends on what is
+        over.
+      </figcaption>
+      <ol>
+        {EATERS.map((eater) => (
+          <li key={eater}>
+            <span class={`hungry-mark ${marks[words[eater]]}`}>
+              <span>{marks[words[eater]]}</span>
+            </span>{' '}
+            {eaterNames[eater]}: <Amount of={eater} reading={now} />
+          </li>
+        ))}
+      </ol>
+      <p class="hungry-note">
+        Short: less than half of what a sound gearbox leaves over here; line under its command;
+        clutch too weak to take off. Hungry: nothing left over; line under the clutch’s command;
+        clutch too weak to stand in gear.
+      </p>
+    </figure>
+  );
+}
+
+interface RowProps {
+  readonly head: string;
+  readonly cells: readonly ComponentChildren[];
+}
+function Row({ head, cells }: RowProps) {
+  return (
+    <tr>
+      <th scope="row">{head}</th>
+      {cells.map((cell, i) => (
+        <td key={i}>{cell}</td>
+      ))}
+    </tr>
+  );
+}
+
+/** Hot at idle shows a leak, cold and fast shows a starved pump: both readings, and a sound gearbox beside them. */
+export function TwoReadings({ model }: { readonly model: HungryModel }) {
+  const system = useUnits();
+  const { hotIdle, coldFast } = model.twoReadings.value;
+  const where = (tempC: number, rpm: number): string =>
+    `${format(tempC, temperature, system)}, ${format(rpm, speed, system)}`;
+  const columns = [hotIdle, soundReadings.hotIdle, coldFast, soundReadings.coldFast];
+  return (
+    <figure class="hungry-two">
+      <figcaption>
+        <strong>Two readings:</strong> this gearbox beside a sound one.
+      </figcaption>
+      <div class="table-scroll" role="region" tabIndex={0} aria-label="Two readings">
+        <table>
+          <thead>
+            <tr>
+              <td />
+              <th scope="colgroup" colSpan={2}>
+                {where(HOT_C, IDLE_RPM)}
+              </th>
+              <th scope="colgroup" colSpan={2}>
+                {where(COLD_C, FAST_RPM)}
+              </th>
+            </tr>
+            <tr>
+              <td />
+              {['this', 'sound', 'this', 'sound'].map((head, i) => (
+                <th key={i} scope="col">
+                  {head}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            <Row
+              head="Line"
+              cells={columns.map((reading) => (
+                <Both key="line" value={reading.line} quantity={pressure} />
+              ))}
+            />
+            <Row
+              head="Left over"
+              cells={columns.map((reading) => (
+                <Both key="left" value={reading.flows.leftOver} quantity={flow} />
+              ))}
+            />
+          </tbody>
+        </table>
+      </div>
+    </figure>
+  );
+}

@@ -1,0 +1,81 @@
+import {
+  flow,
+  format,
+  percent,
+  pressure,
+  speed,
+  type Quantity,
+  type UnitSystem,
+} from '../../ui/quantity.ts';
+import { COMMANDS, clutchWord, type FedFrom, type HungryModel, type Reading } from './model.ts';
+
+export const printer =
+  (system: UnitSystem) =>
+  (value: number, quantity: Quantity): string =>
+    format(value, quantity, system);
+
+/** Less than this share of what a sound gearbox leaves at the same speed and temperature counts as hungry. */
+export const HUNGRY_SHARE = 0.5;
+
+/** Everybody who eats from the pump, in the order in which they lose their share. */
+export const EATERS = ['leftOver', 'line', 'clutch'] as const;
+export type Eater = (typeof EATERS)[number];
+export const eaterNames: Readonly<Record<Eater, string>> = {
+  leftOver: 'Converter, cooler, lubrication',
+  line: 'The line',
+  clutch: 'The forward clutch',
+};
+/** fed: has its share; short: less than that; hungry: nothing, or not enough for its work. */
+export type Fed = 'fed' | 'short' | 'hungry';
+
+export function fedWords(now: Reading, sound: Reading): Readonly<Record<Eater, Fed>> {
+  const { leftOver } = now.flows;
+  const clutch = clutchWord(now.clutch);
+  return {
+    leftOver:
+      leftOver === 0 ? 'hungry' : leftOver < HUNGRY_SHARE * sound.flows.leftOver ? 'short' : 'fed',
+    line: now.lineAtCommand ? 'fed' : now.line < COMMANDS.clutch ? 'hungry' : 'short',
+    clutch: clutch === 'takes off' ? 'fed' : clutch === 'stands' ? 'short' : 'hungry',
+  };
+}
+
+export const clutchWords: Readonly<Record<ReturnType<typeof clutchWord>, string>> = {
+  'takes off': 'still enough to take off',
+  stands: 'enough to stand in gear, too little to take off',
+  slips: 'too little even to stand in gear',
+};
+
+/** Whether the filter holds the pump back here, and by how much. */
+export const starved = ({ flows }: Reading): boolean => flows.intake < flows.full * (1 - 1e-9);
+
+/** The sentence under the picture: who is hungry, in order. */
+export function says(model: HungryModel, system: UnitSystem): string {
+  const { now, sound } = model;
+  const print = printer(system);
+  const { line, clutch, flows } = now.value;
+  const left = print(flows.leftOver, flow);
+  const draws = starved(now.value)
+    ? `The filter lets in ${print(flows.intake, flow)} of the ${print(flows.full, flow)} the pump could move. `
+    : '';
+  if (now.value.lineAtCommand) {
+    const share = fedWords(now.value, sound.value).leftOver;
+    const tail =
+      share === 'short'
+        ? `Converter, cooler and lubrication are short: ${left}, where a sound gearbox leaves them ${print(sound.value.flows.leftOver, flow)}.`
+        : `Nobody is hungry: ${left} is left for converter, cooler and lubrication.`;
+    return `${draws}Line at its command, ${print(line, pressure)}. ${tail}`;
+  }
+  const share = format((100 * clutch) / COMMANDS.clutch, percent, system);
+  return `${draws}Converter, cooler and lubrication get nothing. Line down to ${print(line, pressure)}. Clutch ${print(clutch, pressure)} (${share} of command), ${clutchWords[model.clutchIs.value]}.`;
+}
+
+export function fedFromWords(from: FedFrom, system: UnitSystem): string {
+  switch (from.kind) {
+    case 'always':
+      return 'The line has its command at every speed offered.';
+    case 'never':
+      return 'No speed offered brings the line to its command.';
+    case 'at':
+      return `The line has its command from ${format(from.rpm, speed, system)} up.`;
+  }
+}

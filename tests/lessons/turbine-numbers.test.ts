@@ -1,0 +1,40 @@
+import { expect, test } from 'vitest';
+import { numbers } from '../../src/lessons/numbers.ts';
+
+const value = (id: string): number => numbers[id]?.value ?? Number.NaN;
+
+// V. B. Bhandari, Design of Machine Elements, ex. 11.14, as printed by the solved examples of the
+// book: 10 kW at 2000 rpm, 20 kg at 75 mm and 35 kg at 125 mm. Half of the last printed digit.
+test('the slip time and heat of the textbook clutch are the printed ones', () => {
+  expect(Math.abs(value('stop-book-time') - 0.409285)).toBeLessThan(5e-7);
+  expect(Math.abs(value('stop-book-heat') - 2046.42)).toBeLessThan(5e-3);
+});
+
+// The lesson's words hang on these: if the engine changes, the words must be looked at again.
+test('what the lesson on the turbine says still holds', () => {
+  expect(value('stop-crack-20')).toBeLessThan(1);
+  expect(value('stop-filled-crack-100')).toBeGreaterThan(value('stop-check-time'));
+  expect(value('stop-had-crack-100')).toBeLessThan(value('needed-stall-idle'));
+  expect(value('stop-holds-crack-100')).toBeLessThan(value('torque-stall-idle'));
+  expect(value('stop-turbine-crack-100-waiting')).toBeGreaterThan(50);
+  // "Nearly all of the wait is fill": the sum gives a blink, the model a small rest after the fill.
+  expect(value('stop-sum-healthy')).toBeLessThan(value('stop-filled-healthy-20') / 10);
+  expect(value('stop-idling-end')).toBeLessThan(value('stop-late-from'));
+  // "The spring loses" at 6000 rpm and not at 4000.
+  expect(value('stop-head-4000')).toBeLessThan(value('spring-force'));
+  expect(value('stop-head-6000')).toBeGreaterThan(value('spring-force'));
+});
+
+test('what the lesson on slip says still holds', () => {
+  // "The rest goes out through the crack": a raise of 75 kPa brings the clutch less than a tenth of it.
+  const got = value('slip-had-after') - value('slip-had-before');
+  expect(got).toBeLessThan((value('slip-command-after') - value('slip-command-before')) / 10);
+  expect(value('slip-false-short')).toBe(value('slip-drives'));
+  expect(value('slip-false-long')).toBe(0);
+  expect(value('slip-stored')).toBeGreaterThan(value('slip-limit-floor'));
+});
+
+test('what the lesson on range selection says still holds: late cold and late hot', () => {
+  expect(value('range-stops-mis-set-20')).toBeGreaterThan(2 * value('range-stops-healthy-20'));
+  expect(value('range-stops-mis-set-100')).toBeGreaterThan(value('range-stops-mis-set-20'));
+});

@@ -1,0 +1,175 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { answer } from '../../../src/solve/answer.ts';
+import { say } from '../../../src/ui/words.ts';
+import {
+  makeControllerSees,
+  START,
+  type SeesGivens,
+} from '../../../src/widgets/controller-sees/model.ts';
+import {
+  recipes,
+  recording,
+  RECORDING_IDS,
+  SELECT,
+} from '../../../src/widgets/controller-sees/recordings.ts';
+import { sim } from '../../../src/widgets/controller-sees/sim.ts';
+import { score } from '../../../src/widgets/controller-sees/words.ts';
+import { simProblems } from '../../../src/widgets/shell/sim-problems.ts';
+
+const at = (state: Partial<SeesGivens>) => {
+  const model = makeControllerSees();
+  model.apply({ ...START, ...state });
+  return model;
+};
+const task = (id: string) => {
+  const found = sim.tasks.find((one) => one.id === id);
+  if (!found) throw new Error(`There is no task ${id}.`);
+  return found;
+};
+const exact = { noise: 0, resolution: 0 };
+const range = (from: number, to: number, step: number): number[] =>
+  Array.from(
+    { length: Math.round((to - from) / step) + 1 },
+    (_, i) => Math.round((from + i * step) * 1e6) / 1e6,
+  );
+
+describe('the simulation as written', () => {
+  it('breaks no learning rule', () => {
+    expect(simProblems(sim, makeControllerSees)).toEqual([]);
+  });
+
+  it('ends the prediction with the driver in a hurry, and could have ended the other ways', () => {
+    const { predict } = sim;
+    const run = (end: Partial<SeesGivens>) =>
+      predict.outcome(at({ ...predict.start, ...end })).option;
+    expect(run(predict.end)).toBe('hurry');
+    expect(run({})).toBe('nothing');
+    expect(run({ engagementTime: 0.8 })).toBe('frost');
+  });
+
+  it('lets the cracks be caught by a range of limits, of which the usual ones are one', () => {
+    const { done, start } = task('both-cracks');
+    const met = range(0.05, 2, 0.05).filter((slipTime) =>
+      done(at({ ...start, slipLimit: 80, slipTime })),
+    );
+    expect(met).toContain(START.slipTime);
+    expect(Math.min(...met)).toBeGreaterThan(0.28);
+    expect(met.length).toBeGreaterThan(1);
+  });
+
+  it('lets worn friction be caught without a false trip, and the thin crack not', () => {
+    const states = range(0.3, 2.4, 0.05).map((engagementTime) => at({ engagementTime }));
+    expect(states.some((model) => task('friction').done(model))).toBe(true);
+    expect(states.some((model) => task('price').done(model))).toBe(true);
+    const parted = states.filter(
+      (model) => model.of('crack16').verdict === 'caught' && model.falseTrips.value.length === 0,
+    );
+    expect(parted).toEqual([]);
+  });
+
+  it('lets noise trip the healthy hot car, by the engagement check, once it passes that limit', () => {
+    const trips = range(0, 300, 5).filter((noise) =>
+      task('noise').done(at({ recording: 'hot', noise })),
+    );
+    expect(Math.min(...trips)).toBeGreaterThanOrEqual(START.engagementLimit - START.resolution / 2);
+    expect(at({ noise: Math.min(...trips) }).of('hot').trip?.check).toBe('engagement');
+  });
+});
+
+describe('a replay', () => {
+  // Until the controller first acts, the open loop and the engine's closed loop are one story.
+  it.each([
+    ['crack25', 0.25],
+    ['crack30', 0.3],
+    ['crack16', 0.16],
+  ] as const)('%s trips where the command line says', (id, mm) => {
+    const solved = answer({
+      kind: 'engagement',
+      temperature_C: recipes[id].tempC,
+      rangeSelection: 'electronic',
+      range: 'drive',
+      faults: { transferSeal: mm / 0.4 },
+    }) as unknown as { events: { time_s: number; event: string }[] };
+    const first = (names: readonly string[]) =>
+      solved.events.find(({ event }) => names.includes(event))?.time_s;
+    const mine = at(exact).of(id);
+    const raised = mine.events.find(({ event }) => event === 'pressure raised')?.time;
+    const failed = first(['engagement not finished', 'pressure raised']);
+    expect(mine.trip === null ? undefined : mine.trip.after + SELECT).toEqual(
+      failed === undefined ? undefined : expect.closeTo(failed, 9),
+    );
+    const raisedThere = first(['pressure raised']);
+    expect(raised).toEqual(raisedThere === undefined ? undefined : expect.closeTo(raisedThere, 9));
+  });
+
+  it('counts the hurried driver’s slip as a hand count of the trace does', () => {
+    // Throttle opens 0.2 a second from 0.7 s, so the check runs from 0.8 s (0.02); no limit is crossed before.
+    const { turbineRpm, outputRpm } = recording('hurry');
+    const over = range(80, 200, 1).filter(
+      (row) => Math.abs((turbineRpm[row] ?? 0) - 4 * (outputRpm[row] ?? 0)) > 80,
+    );
+    const counted = ((over.at(-1) ?? 0) - (over[0] ?? 0)) / 100;
+    expect(at(exact).of('hurry').longestOver).toBeCloseTo(counted, 9);
+  });
+
+  it('never trips a healthy recording at the usual limits', () => {
+    expect(at({}).falseTrips.value).toEqual([]);
+    expect(score(at({}))).toBe('Faults caught: 2 of 4. Healthy ones tripped: none of 4.');
+  });
+
+  it('takes no longer to trip when the time is halved, and trips no fewer', () => {
+    const [slow, quick] = [at(exact), at({ ...exact, slipTime: 0.15 })];
+    for (const id of RECORDING_IDS) {
+      const [a, b] = [slow.of(id).codeAfter, quick.of(id).codeAfter];
+      if (a !== null) expect(b).toBeLessThan(a);
+    }
+  });
+});
+
+describe('over every control', () => {
+  const [limit, time, , checkTime, checkLimit, noise, resolution] = sim.controls;
+  const within = (control: (typeof sim.controls)[number] | undefined) => {
+    if (control?.kind !== 'number') throw new Error('It should be a number.');
+    return fc.double({ min: control.min, max: control.max, noNaN: true });
+  };
+  it('gives numbers and sentences', () => {
+    fc.assert(
+      fc.property(
+        fc.record({
+          slipLimit: within(limit),
+          slipTime: within(time),
+          engagementTime: within(checkTime),
+          engagementLimit: within(checkLimit),
+          noise: within(noise),
+          resolution: within(resolution),
+          recording: fc.constantFrom(...RECORDING_IDS),
+        }),
+        (state) => {
+          const model = at(state);
+          for (const one of model.all.value) {
+            expect(one.slipSeen.every((rpm) => Number.isFinite(rpm) && rpm >= 0)).toBe(true);
+            expect(Number.isFinite(one.longestOver)).toBe(true);
+            if (one.trip) expect(one.trip.after).toBeGreaterThan(0);
+          }
+          for (const system of ['si', 'us'] as const) {
+            expect(sim.says(model, system)).not.toMatch(/NaN|undefined|Infinity/);
+          }
+        },
+      ),
+      { numRuns: 120, seed: 20_261_125 },
+    );
+  });
+
+  it('prints every sentence in the reader’s units', () => {
+    const words = [
+      sim.predict.question,
+      ...sim.predict.options.flatMap((option) => [option.words, option.why]),
+      ...sim.tasks.flatMap((one) => [one.words, one.hint, one.after]),
+    ];
+    for (const one of words) {
+      expect(say(one, 'us')).not.toMatch(/°C|NaN|undefined/);
+      expect(say(one, 'si')).not.toMatch(/°F|NaN|undefined/);
+    }
+  });
+});

@@ -1,0 +1,221 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { effect } from '@preact/signals';
+import { answer } from '../../../src/solve/answer.ts';
+import { say } from '../../../src/ui/words.ts';
+import { BOOKS, books, ours } from '../../../src/widgets/holding-torque/books.ts';
+import {
+  makeHoldingTorque,
+  type HoldingGivens,
+  type HoldingModel,
+} from '../../../src/widgets/holding-torque/model.ts';
+import { predict } from '../../../src/widgets/holding-torque/predict.ts';
+import {
+  AREA,
+  FACES,
+  FRICTION,
+  PRESSURE,
+  RADIUS,
+  SPRING,
+} from '../../../src/widgets/holding-torque/ranges.ts';
+import { sim } from '../../../src/widgets/holding-torque/sim.ts';
+import { bookNumber, says } from '../../../src/widgets/holding-torque/words.ts';
+import { simProblems } from '../../../src/widgets/shell/sim-problems.ts';
+
+const SEED = 20_240_612;
+type Range = { readonly min: number; readonly max: number; readonly step: number };
+const stops = ({ min, max, step }: Range): readonly number[] =>
+  Array.from(
+    { length: Math.round((max - min) / step) + 1 },
+    (_, i) => Math.round((min + i * step) * 1e6) / 1e6,
+  );
+const anyOf = (range: Range) => fc.constantFrom(...stops(range));
+const anyState = fc.record({
+  pressure: anyOf(PRESSURE),
+  friction: anyOf(FRICTION),
+  faces: anyOf(FACES),
+  area: anyOf(AREA),
+  radius: anyOf(RADIUS),
+  spring: anyOf(SPRING),
+  required: fc.constantFrom('idle' as const, 'take-off' as const),
+});
+const at = (state: Partial<HoldingGivens>): HoldingModel => {
+  const model = makeHoldingTorque();
+  model.apply(state);
+  return model;
+};
+
+describe('the simulation as written', () => {
+  it('breaks no learning rule', () => {
+    expect(simProblems(sim, makeHoldingTorque)).toEqual([]);
+  });
+
+  const ways: Record<string, readonly (number | string)[]> = {
+    pressure: stops(PRESSURE),
+    friction: stops(FRICTION),
+    faces: stops(FACES),
+    area: stops(AREA),
+    radius: stops(RADIUS),
+    spring: stops(SPRING),
+    example: ['training', ...BOOKS, 'own'],
+  };
+  it.each(sim.tasks.map((task) => [task.id, task] as const))(
+    'task %s can be met with its own controls, but not everywhere',
+    (_, task) => {
+      const model = at(task.start);
+      const met = task.controls.flatMap((key) =>
+        (ways[key] ?? []).map((value) => {
+          (model.givens[key] as { value: unknown }).value = value;
+          return task.done(model);
+        }),
+      );
+      expect(met).toContain(true);
+      expect(met).toContain(false);
+    },
+  );
+
+  it('names the edges that the model finds', () => {
+    const metBy = (id: string, key: 'faces' | 'friction') => {
+      const task = sim.tasks.find((one) => one.id === id);
+      if (!task) throw new Error('no such task');
+      return (ways[key] ?? []).filter((value) => {
+        const model = at(task.start);
+        (model.givens[key] as { value: unknown }).value = value;
+        return task.done(model);
+      });
+    };
+    expect(metBy('worn-plates', 'friction')).toEqual([0.09]);
+    expect(metBy('plates-short', 'faces')).toEqual([8]);
+  });
+});
+
+describe('the prediction', () => {
+  const run = (end: Partial<HoldingGivens>) => {
+    const model = at({ ...predict.start, ...end });
+    return predict.outcome(model).option;
+  };
+  it('comes out as the command line says', () => {
+    // No crack, cold and stiff fluid: the clutch is at its command, so the answer's own pressure is the given.
+    const [full, half] = [400, 200].map((clutch) => {
+      const got = answer({
+        kind: 'steady',
+        temperature_C: 20,
+        engine_rpm: 1500,
+        line_kPa: 1000,
+        clutch_kPa: clutch,
+        applied: ['direct'],
+      }) as unknown as { circuits: { direct: { pressure_kPa: number; holds_Nm: number } } };
+      const { pressure_kPa, holds_Nm } = got.circuits.direct;
+      expect(at({ pressure: pressure_kPa }).torque.value).toBeCloseTo(holds_Nm, 9);
+      return holds_Nm;
+    });
+    expect(half).toBeLessThan((full ?? 0) / 2);
+    expect(run(predict.end)).toBe('less');
+  });
+  it('could have come out each of the other ways', () => {
+    expect(run({ pressure: 200, spring: 0, area: 62.352941176470587 })).toBe('half');
+    expect(run({ pressure: 300 })).toBe('more');
+  });
+  it('says a sentence with a number for every option, in both systems', () => {
+    for (const { why } of predict.options) {
+      expect(say(why, 'si')).toMatch(/\d\sN/u);
+      expect(say(why, 'us')).toMatch(/\d\slbf/u);
+      expect(say(why, 'us')).not.toMatch(/kPa|\dN/u);
+    }
+  });
+});
+
+describe('the textbook examples', () => {
+  /*
+   * Khurmi and Gupta, Theory of Machines, ex. 10.28: 18.8 kW, printed to three figures, so half of
+   * the last one. Bhandari, Design of Machine Elements, ex. 11.1 and 11.2: 235.619 and 366.519 N m,
+   * so half of the last figure as well.
+   */
+  it.each([
+    ['khurmi-10.28', 18.8, 0.05],
+    ['bhandari-11.1', 235.619, 0.0005],
+    ['bhandari-11.2', 366.519, 0.0005],
+  ] as const)('%s comes out as the book prints it', (book, printed, half) => {
+    expect(Math.abs(ours(book) - printed)).toBeLessThan(half);
+    const model = makeHoldingTorque();
+    model.givens.example.value = book;
+    const { prints } = books[book];
+    const shown =
+      prints.kind === 'torque'
+        ? model.torque.value
+        : (model.torque.value * prints.rpm * 2 * Math.PI) / 60 / 1000;
+    expect(Math.abs(shown - printed)).toBeLessThan(half);
+    expect(bookNumber(book, 'model', 'si')).toBe(bookNumber(book, 'book', 'si'));
+    expect(says(model, 'si')).toContain(bookNumber(book, 'book', 'si'));
+  });
+
+  it('gives the forces that the second book prints', () => {
+    // Bhandari 11.1: P = 15 707.963 N; 11.2: P = 23 561.945 N.
+    expect(at({ example: 'bhandari-11.1' }).force.value.oil).toBeCloseTo(15707.963, 3);
+    expect(at({ example: 'bhandari-11.2' }).force.value.oil).toBeCloseTo(23561.945, 3);
+  });
+
+  it('turns into your own clutch once a number is moved, and back when it is chosen again', () => {
+    const model = at({ example: 'khurmi-10.28' });
+    expect(model.givens.area.value).toBeCloseTo(235.619, 3);
+    model.givens.faces.value = 5;
+    expect(model.givens.example.value).toBe('own');
+    model.givens.example.value = 'training';
+    expect(model.givens.faces.value).toBe(10);
+    expect(model.givens.pressure.value).toBe(127);
+    model.givens.pressure.value = 300;
+    expect(model.givens.example.value).toBe('training');
+    model.apply({ example: 'training', faces: 4 });
+    expect(model.givens.faces.value).toBe(4);
+    expect(model.givens.example.value).toBe('own');
+  });
+});
+
+describe('the model', () => {
+  it('agrees with the formula, done by hand', () => {
+    fc.assert(
+      fc.property(anyState, (state) => {
+        const { pressure, area, spring, friction, faces, radius } = state;
+        const squeeze = Math.max(0, pressure * area * 0.1 - spring);
+        const model = at(state);
+        expect(model.torque.value).toBeCloseTo((friction * faces * radius * squeeze) / 1000, 6);
+        expect(model.holds.value).toBe(model.torque.value >= model.need.value);
+        const margin = pressure - model.needPressure.value;
+        if (Math.abs(margin) > 1e-6) expect(model.holds.value).toBe(margin > 0);
+      }),
+      { seed: SEED, numRuns: 300 },
+    );
+  });
+
+  it('has a finite number and whole sentences for everything', () => {
+    fc.assert(
+      fc.property(anyState, (state) => {
+        const model = at(state);
+        const numbers = [
+          model.torque.value,
+          model.needPressure.value,
+          model.springPressure.value,
+          ...Object.values(model.force.value),
+          ...model.line.value,
+        ];
+        expect(numbers.every((n) => Number.isFinite(n) && n >= 0)).toBe(true);
+        for (const system of ['si', 'us'] as const) {
+          expect(says(model, system)).not.toMatch(/NaN|undefined|no value/u);
+        }
+      }),
+      { seed: SEED, numRuns: 150 },
+    );
+  });
+
+  it('keeps the line at rest while pressure moves', () => {
+    const model = makeHoldingTorque();
+    let lines = 0;
+    effect(() => {
+      lines += model.line.value.length > 0 ? 1 : 0;
+    });
+    model.givens.pressure.value = 100;
+    expect(lines).toBe(1);
+    model.givens.faces.value = 4;
+    expect(lines).toBe(2);
+  });
+});

@@ -1,0 +1,187 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { answer } from '../../../src/solve/answer.ts';
+import { say } from '../../../src/ui/words.ts';
+import { needed } from '../../../src/widgets/clutch-pressure/needed.ts';
+import { simProblems } from '../../../src/widgets/shell/sim-problems.ts';
+import {
+  ABOVE,
+  drive,
+  KINDS,
+  LONGEST,
+  makeWarmUp,
+  MINUTES,
+  OUTSIDE,
+  START,
+  TIMES,
+  type WarmUpGivens,
+} from '../../../src/widgets/warm-up/model.ts';
+import { sim } from '../../../src/widgets/warm-up/sim.ts';
+import { says } from '../../../src/widgets/warm-up/words.ts';
+
+const at = (state: Partial<WarmUpGivens>) => {
+  const model = makeWarmUp();
+  model.apply({ ...START, ...state });
+  return model;
+};
+const task = (id: string) => {
+  const found = sim.tasks.find((one) => one.id === id);
+  if (!found) throw new Error(`There is no task ${id}.`);
+  return found;
+};
+
+describe('the simulation as written', () => {
+  it('breaks no learning rule', () => {
+    expect(simProblems(sim, makeWarmUp)).toEqual([]);
+  });
+  it('says how long, in words', () => {
+    expect(says(at({}), 'si')).toMatch(
+      /^After 17 minutes of gentle driving it will let go, at 57\s°C\.$/u,
+    );
+  });
+  it('ends the prediction far from the edge, and could have ended the other ways', () => {
+    const { predict } = sim;
+    const run = (end: Partial<WarmUpGivens>) => {
+      const model = makeWarmUp();
+      model.apply({ ...predict.start, ...predict.end, ...end });
+      return predict.outcome(model).option;
+    };
+    expect(run({})).toBe('far');
+    expect(run({ crack: 0.25 })).toBe('shows');
+  });
+
+  const kinds = KINDS.flatMap((kind1) => KINDS.map((kind2) => ({ kind1, kind2 })));
+  const walks: Record<string, readonly Partial<WarmUpGivens>[]> = {
+    quick: kinds,
+    winter: Array.from({ length: 76 }, (_, i) => ({ outside: OUTSIDE.min + i })),
+    idle: Array.from({ length: 41 }, (_, i) => ({ crack: i / 100 })),
+    lunch: Array.from({ length: 17 }, (_, i) => ({ above: i * ABOVE.step })),
+  };
+  it.each(sim.tasks.map((one) => [one.id, one] as const))(
+    'task %s can be met with its own controls, but not everywhere',
+    (id, { start, done }) => {
+      const met = (walks[id] ?? []).map((move) => done(at({ ...start, ...move })));
+      expect(met).toContain(true);
+      expect(met).toContain(false);
+    },
+  );
+  it('has one edge in the weather and one in the crack', () => {
+    const winter = (walks['winter'] ?? []).filter((move) =>
+      task('winter').done(at({ ...task('winter').start, ...move })),
+    );
+    expect(winter.length).toBeLessThanOrEqual(3);
+    const idle = (walks['idle'] ?? []).filter((move) =>
+      task('idle').done(at({ ...task('idle').start, ...move })),
+    );
+    expect(idle).toHaveLength(1);
+  });
+});
+
+describe('the drive', () => {
+  it('warms as the equation says, integrated the plain way', () => {
+    // Euler, a step a second: C dT/dt = P - UA (T - Tamb), with the numbers of ../shared/model.md 9.
+    let temp = 5;
+    const watts = [1000, 6000, 2200];
+    for (let second = 0; second < 3600; second += 1) {
+      const heat = watts[Math.floor(second / 1200)] ?? 0;
+      temp += (heat - 26 * (temp - 5)) / 46_000;
+    }
+    const model = at({ outside: 5, kind1: 'idling', kind2: 'pulling', kind3: 'gentle' });
+    // First order in the step: a second in a time constant of 1769 s, 0.03 % of the 100 K it moves.
+    expect(model.end.value.tempC).toBeCloseTo(temp, 0);
+    expect(Math.abs(model.end.value.tempC - temp)).toBeLessThan(0.1);
+    expect(model.end.value.minute).toBe(LONGEST);
+  });
+
+  it('crosses where the command line says the clutch lets go', () => {
+    const model = at({});
+    const found = model.shows.value;
+    if (found.when !== 'at') throw new Error('it should show');
+    const tempC = 20 + (2200 / 26) * (1 - Math.exp((-found.minute * 60 * 26) / 46_000));
+    const pressure = (temperature_C: number): number =>
+      (
+        answer({
+          kind: 'steady',
+          temperature_C,
+          engine_rpm: 700,
+          line_kPa: 600,
+          clutch_kPa: 400,
+          applied: ['forward'],
+          faults: { transferSeal: 0.5 },
+        }) as unknown as { circuits: { forward: { pressure_kPa: number } } }
+      ).circuits.forward.pressure_kPa;
+    expect(pressure(tempC - 0.05)).toBeGreaterThan(needed['take-off'].pressure);
+    expect(pressure(tempC + 0.05)).toBeLessThan(needed['take-off'].pressure);
+  });
+
+  it('joins its stretches without a jump, and leaves out those of no minutes', () => {
+    const all = drive({
+      outside: -10,
+      above: 30,
+      parts: [
+        { kind: 'pulling', minutes: 10 },
+        { kind: 'gentle', minutes: 0 },
+        { kind: 'idling', minutes: 5 },
+      ],
+    });
+    expect(all).toHaveLength(2);
+    expect(all[1]?.startC).toBe(all[0]?.endC);
+    expect(all[1]?.to).toBe(15);
+  });
+
+  it('shows it at once when it starts warmer, and never when no temperature does it', () => {
+    expect(at({ above: 60 }).shows.value.when).toBe('at-once');
+    expect(at({ crack: 0 }).shows.value.when).toBe('never');
+    expect(at({ crack: 0.16, minutes2: 0, minutes3: 0 }).shows.value.when).toBe(
+      'not-on-this-drive',
+    );
+  });
+});
+
+describe('over every control', () => {
+  const kind = fc.constantFrom(...KINDS);
+  const length = fc.integer({ min: MINUTES.min, max: MINUTES.max });
+  it('gives numbers and a sentence', () => {
+    fc.assert(
+      fc.property(
+        fc.record({
+          outside: fc.integer({ min: OUTSIDE.min, max: OUTSIDE.max }),
+          crack: fc.integer({ min: 0, max: 40 }).map((n) => n / 100),
+          kind1: kind,
+          minutes1: length,
+          kind2: kind,
+          minutes2: length,
+          kind3: kind,
+          minutes3: length,
+          above: fc.integer({ min: ABOVE.min, max: ABOVE.max }),
+          required: fc.constantFrom('idle' as const, 'take-off' as const),
+        }),
+        (state) => {
+          const model = at(state);
+          const temps = model.temps.value;
+          expect(temps).toHaveLength(TIMES.length);
+          const end = model.end.value.minute;
+          temps.forEach((temp, i) => {
+            if ((TIMES[i] ?? 0) <= end) expect(Number.isFinite(temp)).toBe(true);
+            else expect(temp).toBeNull();
+          });
+          for (const system of ['si', 'us'] as const) {
+            expect(says(model, system)).not.toMatch(/NaN|undefined|Infinity|null/);
+          }
+        },
+      ),
+      { numRuns: 150, seed: 20_261_125 },
+    );
+  });
+  it('prints every sentence in the reader’s units', () => {
+    const words = [
+      sim.predict.question,
+      ...sim.predict.options.flatMap((option) => [option.words, option.why]),
+      ...sim.tasks.flatMap((one) => [one.words, one.hint, one.after]),
+    ];
+    for (const one of words) {
+      expect(say(one, 'us')).not.toMatch(/°C|NaN|undefined/);
+      expect(say(one, 'si')).not.toMatch(/°F|NaN|undefined/);
+    }
+  });
+});

@@ -1,0 +1,245 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { effect } from '@preact/signals';
+import { answer } from '../../../src/solve/answer.ts';
+import { say } from '../../../src/ui/words.ts';
+import { simProblems } from '../../../src/widgets/shell/sim-problems.ts';
+import {
+  COMMANDS,
+  makeWhoGoesHungry,
+  type HungryGivens,
+  type HungryModel,
+  type Reading,
+} from '../../../src/widgets/who-goes-hungry/model.ts';
+import { predict } from '../../../src/widgets/who-goes-hungry/predict.ts';
+import {
+  BORE,
+  FILTER,
+  SPEED,
+  TEMP,
+  WEAR,
+} from '../../../src/widgets/who-goes-hungry/ranges.ts';
+import { sim } from '../../../src/widgets/who-goes-hungry/sim.ts';
+import { fedWords, says } from '../../../src/widgets/who-goes-hungry/words.ts';
+
+const SEED = 20_240_613;
+type Range = { readonly min: number; readonly max: number; readonly step: number };
+const stops = ({ min, max, step }: Range): readonly number[] =>
+  Array.from(
+    { length: Math.round((max - min) / step) + 1 },
+    (_, i) => Math.round((min + i * step) * 1e6) / 1e6,
+  );
+const ways: Readonly<Record<keyof HungryGivens, readonly number[]>> = {
+  rpm: stops(SPEED),
+  temp: stops(TEMP),
+  pump: stops(WEAR),
+  bore: stops(BORE),
+  filter: stops(FILTER),
+};
+const anyState = fc.record({
+  rpm: fc.constantFrom(...ways.rpm),
+  temp: fc.constantFrom(...ways.temp),
+  pump: fc.constantFrom(...ways.pump),
+  bore: fc.constantFrom(...ways.bore),
+  filter: fc.constantFrom(...ways.filter),
+});
+const at = (state: Partial<HungryGivens>): HungryModel => {
+  const model = makeWhoGoesHungry();
+  model.apply({ pump: 0, ...state });
+  return model;
+};
+
+/** What the command line says to the same question: the contract for outside checks. */
+function asked(given: Partial<HungryGivens> & { temp: number; rpm: number }) {
+  return answer({
+    kind: 'steady',
+    temperature_C: given.temp,
+    engine_rpm: given.rpm,
+    line_kPa: 600,
+    clutch_kPa: 400,
+    applied: ['forward'],
+    faults: {
+      pumpWear: (given.pump ?? 0) / 100,
+      regulatorBore: (given.bore ?? 0) / 0.25,
+      filter: ((given.filter ?? 1) - 1) / 59,
+    },
+  }) as unknown as {
+    line_kPa: number;
+    pump_Lmin: number;
+    leftOver_Lmin: number;
+    circuits: { forward: { pressure_kPa: number } };
+  };
+}
+
+describe('the simulation as written', () => {
+  it('breaks no learning rule', () => {
+    expect(simProblems(sim, makeWhoGoesHungry)).toEqual([]);
+  });
+
+  it.each(sim.tasks.map((task) => [task.id, task] as const))(
+    'task %s can be met with its own controls, but not everywhere',
+    (id, task) => {
+      const model = at(task.start);
+      // Two controls have to move for the second car: clean the filter first, as its hint says.
+      if (id === 'car-b') model.givens.filter.value = 1;
+      const met = task.controls.flatMap((key) => {
+        const before = model.givens[key].value;
+        const done = ways[key].map((value) => {
+          model.givens[key].value = value;
+          return task.done(model);
+        });
+        model.givens[key].value = before;
+        return done;
+      });
+      expect(met).toContain(true);
+      expect(met).toContain(false);
+    },
+  );
+
+  it('does not take a worn pump for car A nor a clogged filter for car B', () => {
+    const [carA, carB] = ['car-a', 'car-b'].map((id) => sim.tasks.find((task) => task.id === id));
+    if (!carA || !carB) throw new Error('no such task');
+    for (const pump of ways.pump) expect(carA.done(at({ ...carA.start, pump }))).toBe(false);
+    for (const filter of ways.filter) {
+      expect(carB.done(at({ ...carB.start, pump: 0, filter }))).toBe(false);
+    }
+  });
+
+  it('says in task words what the command line says', () => {
+    const words = (id: string): string => {
+      const task = sim.tasks.find((one) => one.id === id);
+      if (!task) throw new Error('no such task');
+      return say(task.words, 'si');
+    };
+    const clogged = asked({ temp: 20, rpm: 3000, filter: 30 });
+    expect(words('car-a')).toContain(`${clogged.leftOver_Lmin.toFixed(1)}\u00a0L/min`);
+    const worn = asked({ temp: 100, rpm: 700, pump: 70 });
+    expect(words('car-b')).toContain(`${Math.round(worn.line_kPa)}\u00a0kPa`);
+  });
+});
+
+describe('the prediction', () => {
+  const run = (state: Partial<HungryGivens>) =>
+    predict.outcome(at({ ...predict.start, ...state })).option;
+  it('comes out as the command line says', () => {
+    const hot = asked({ temp: 100, rpm: 700, pump: 50 });
+    const cold = asked({ temp: 20, rpm: 700, pump: 50 });
+    expect(hot.leftOver_Lmin).toBe(0);
+    expect(hot.line_kPa / cold.line_kPa).toBeLessThan(0.9);
+    expect(hot.circuits.forward.pressure_kPa / cold.circuits.forward.pressure_kPa).toBeGreaterThan(
+      0.95,
+    );
+    expect(run(predict.end)).toBe('converter-first');
+  });
+  it('could have come out otherwise', () => {
+    expect(run({ temp: 40 })).toBe('nobody');
+    // On the brink the clutch has lost a hair more than the line: its rings leak hot.
+    expect(run({ temp: 100, pump: 31 })).toBe('clutch-first');
+  });
+  it('says a sentence with a number for every option, in both systems', () => {
+    for (const { why } of predict.options) {
+      expect(say(why, 'si')).toMatch(/\d\skPa/u);
+      expect(say(why, 'us')).toMatch(/\d\spsi/u);
+      expect(say(why, 'us')).not.toMatch(/kPa|L\/min/u);
+    }
+  });
+});
+
+describe('the model', () => {
+  it('says what the command line says', () => {
+    fc.assert(
+      fc.property(anyState, (state) => {
+        const { now } = at(state);
+        const other = asked(state);
+        expect(now.value.line).toBeCloseTo(other.line_kPa, 6);
+        expect(now.value.clutch).toBeCloseTo(other.circuits.forward.pressure_kPa, 6);
+        expect(now.value.flows.leftOver).toBeCloseTo(other.leftOver_Lmin, 6);
+        expect(now.value.flows.delivered).toBeCloseTo(other.pump_Lmin, 6);
+      }),
+      { seed: SEED, numRuns: 200 },
+    );
+  });
+
+  it('has a finite number for everything, and budgets that add up', () => {
+    const whole = ({ flows, line, clutch }: Reading): void => {
+      const numbers = [...Object.values(flows), line, clutch];
+      expect(numbers.every((n) => Number.isFinite(n) && n >= 0)).toBe(true);
+      const { intake, slip, clearances, bore, clutch: feed, leftOver, full } = flows;
+      const parts = slip + clearances + bore + feed + leftOver;
+      expect(Math.abs(parts - intake)).toBeLessThan(1e-8 * intake);
+      expect(intake).toBeLessThanOrEqual(full * (1 + 1e-12));
+    };
+    fc.assert(
+      fc.property(anyState, (state) => {
+        const model = at(state);
+        [model.now.value, model.cold.value, model.sound.value].forEach(whole);
+        for (const { line, leftOver } of [model.sweep.value, model.coldSweep.value]) {
+          expect([...line, ...leftOver].every((n) => Number.isFinite(n) && n >= 0)).toBe(true);
+        }
+        for (const system of ['si', 'us'] as const) {
+          expect(says(model, system)).not.toMatch(/NaN|undefined|no value/u);
+        }
+      }),
+      { seed: SEED, numRuns: 60 },
+    );
+  });
+
+  it('loses in one order: what is left over first, then the line, and the clutch last', () => {
+    fc.assert(
+      fc.property(anyState, (state) => {
+        const model = at(state);
+        const { now } = model;
+        if (now.value.flows.leftOver > 0) expect(now.value.line).toBe(COMMANDS.line);
+        if (now.value.line < COMMANDS.line - 1e-6) expect(now.value.flows.leftOver).toBe(0);
+        // Never more in the clutch than in the line.
+        expect(now.value.clutch).toBeLessThanOrEqual(now.value.line + 1e-9);
+        const words = fedWords(now.value, model.sound.value);
+        if (words.line !== 'fed') expect(words.leftOver).toBe('hungry');
+      }),
+      { seed: SEED, numRuns: 200 },
+    );
+  });
+
+  it('finds the speed that feeds the line to a tenth of a turn', () => {
+    fc.assert(
+      fc.property(anyState, (state) => {
+        const from = at(state).fedFrom.value;
+        const lineAt = (rpm: number): number => asked({ ...state, rpm }).line_kPa;
+        if (from.kind === 'always') expect(lineAt(SPEED.min)).toBe(600);
+        if (from.kind === 'never') expect(lineAt(SPEED.max)).toBeLessThan(600);
+        if (from.kind === 'at') {
+          expect(lineAt(from.rpm - 0.1)).toBeLessThan(600);
+          expect(lineAt(from.rpm + 0.1)).toBe(600);
+        }
+      }),
+      { seed: SEED, numRuns: 150 },
+    );
+  });
+
+  it('shows the filter cold and fast and the pump hot and slow', () => {
+    const filter = at({ filter: 30 }).twoReadings.value;
+    const pump = at({ pump: 70 }).twoReadings.value;
+    const sound = at({}).twoReadings.value;
+    expect(filter.hotIdle).toEqual(sound.hotIdle);
+    expect(filter.coldFast.flows.leftOver).toBeLessThan(0.2 * sound.coldFast.flows.leftOver);
+    expect(pump.coldFast.flows.leftOver).toBeGreaterThan(0.95 * sound.coldFast.flows.leftOver);
+    expect(pump.hotIdle.line).toBeLessThan(0.75 * sound.hotIdle.line);
+  });
+
+  it('keeps both sweeps at rest while speed moves, and the cold one while temperature does', () => {
+    const model = makeWhoGoesHungry();
+    const runs = { cold: 0, now: 0 };
+    effect(() => {
+      runs.cold += model.coldSweep.value.line.length > 0 ? 1 : 0;
+    });
+    effect(() => {
+      runs.now += model.sweep.value.line.length > 0 ? 1 : 0;
+    });
+    model.givens.rpm.value = 1500;
+    expect(runs).toEqual({ cold: 1, now: 1 });
+    model.givens.temp.value = 60;
+    expect(runs).toEqual({ cold: 1, now: 2 });
+    model.givens.pump.value = 10;
+    expect(runs).toEqual({ cold: 2, now: 3 });
+  });
+});
