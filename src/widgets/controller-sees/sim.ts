@@ -1,4 +1,4 @@
-import { format, seconds, speed } from '../../ui/quantity.ts';
+import { format, length, seconds, speed } from '../../ui/quantity.ts';
 import type { ControlSpec, SimSpec } from '../shell/sim-spec.ts';
 import { START, makeControllerSees, type SeesGivens, type SeesModel } from './model.ts';
 import { RECORDING_IDS } from './recordings.ts';
@@ -98,7 +98,7 @@ export const sim: SimSpec<SeesGivens, SeesModel> = {
         why: (system) => {
           const gained =
             (before.of('crack25').codeAfter ?? 0) - (after.of('crack25').codeAfter ?? 0);
-          return `The clutch is still filling, the throttle is open, so the ratio check runs: slip for ${format(after.of('hurry').longestOver, seconds, system)}. The usual limit lets that pass by a hair, half of it does not. And what was gained? The code for the ${names.crack25(system).toLowerCase()} comes ${format(gained, seconds, system)} sooner.`;
+          return `The clutch is still filling, the throttle is open, so the ratio check runs: slip for ${format(after.of('hurry').longestOver, seconds, system)}. The usual limit lets that pass by a hair, half of it does not. And what was gained? The code for the crack of ${format(0.25, length, system)} comes ${format(gained, seconds, system)} sooner.`;
         },
       },
       {

@@ -68,7 +68,7 @@ export function Player({ model, cursor }: PlayerProps) {
   const words = `At ${format(at, seconds, system)}: cold, ${reading(model.cold.value, i, system)}; hot, ${reading(model.hot.value, i, system)}. ${hotEvent ? `Last event in the hot run: ${hotEvent.event}.` : 'Nothing has happened yet.'}`;
   return (
     <div class="player" role="group" aria-label="Go through the seven seconds">
-      <label class="player-scrub">
+      <label class="player-scrub slider-row">
         <span>Moment</span>
         <input
           type="range"

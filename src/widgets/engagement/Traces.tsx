@@ -88,6 +88,7 @@ export function SpeedTraces({ model, revealed, cursor }: TracesProps) {
           : [strip('strip-cold', 'Controller, cold', cold)]
       }
       cursor={cursor}
+      height="tall"
     />
   );
 }

@@ -101,7 +101,7 @@ export const sim: SimSpec<WarmUpGivens, WarmUpModel> = {
         id: 'shows',
         words: 'It slips. After a quarter of an hour any car is hot.',
         why: (system) =>
-          `The engine’s coolant may be by then. Transmission fluid is not heated by the engine’s fire but by its own losses, and gentle driving makes few. It has got to ${format(driven.value.tempC, temperature, system)}.`,
+          `The engine may be by then. The fluid of this gearbox is warmed by its own losses alone, and gentle driving makes few. It has got to ${format(driven.value.tempC, temperature, system)}.`,
       },
       {
         id: 'close',

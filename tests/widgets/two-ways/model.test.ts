@@ -13,7 +13,11 @@ import {
   type WaysGivens,
 } from '../../../src/widgets/two-ways/model.ts';
 import { sim } from '../../../src/widgets/two-ways/sim.ts';
-import { electronicRoles, mechanicalRoles } from '../../../src/widgets/two-ways/words.ts';
+import {
+  electronicRoles,
+  mechanicalRoles,
+  type Roles,
+} from '../../../src/widgets/two-ways/words.ts';
 
 const at = (state: Partial<WaysGivens>) => {
   const model = makeTwoWays();
@@ -25,6 +29,7 @@ const task = (id: string) => {
   if (!found) throw new Error(`There is no task ${id}.`);
   return found;
 };
+const allOf = ({ hand, controller, park }: Roles): readonly string[] => [hand, controller, park];
 const RANGES = ['P', 'R', 'N', 'D'] as const;
 const FAULTS: readonly WayFault[] = ['none', 'slip', 'misSet', 'noPower'];
 const CARS: readonly Rolling[] = ['standing', 'rolling'];
@@ -164,8 +169,8 @@ describe('over every control', () => {
             if (stopped !== null) expect(Number.isFinite(stopped)).toBe(true);
           }
           const sentences = [
-            ...Object.values(electronicRoles(model)),
-            ...Object.values(mechanicalRoles(model)),
+            ...allOf(electronicRoles(model)),
+            ...allOf(mechanicalRoles(model)),
             sim.says(model, 'us'),
             sim.says(model, 'si'),
           ];

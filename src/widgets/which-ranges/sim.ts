@@ -1,0 +1,62 @@
+import { FAULT_IDS } from '../../engine/index.ts';
+import { percent } from '../../ui/quantity.ts';
+import { faultNames, severityWords } from '../engagement/words.ts';
+import type { ControlSpec, SimSpec } from '../shell/sim-spec.ts';
+import type { RangesGivens, RangesModel } from './model.ts';
+import { predict } from './predict.ts';
+import { tasks } from './tasks.ts';
+import { says } from './words.ts';
+
+const ranges = [
+  { value: 'forward', words: 'Forward' },
+  { value: 'reverse', words: 'Reverse' },
+  { value: 'direct', words: 'Direct' },
+];
+
+const controls: readonly ControlSpec<RangesGivens>[] = [
+  {
+    kind: 'choice',
+    key: 'fault',
+    label: 'Fault',
+    as: 'select',
+    options: FAULT_IDS.map((id) => ({ value: id, words: faultNames[id] })),
+  },
+  {
+    kind: 'number',
+    key: 'severity',
+    label: 'How bad it is',
+    quantity: percent,
+    min: 0,
+    max: 100,
+    step: 1,
+    words: severityWords,
+  },
+  {
+    kind: 'choice',
+    key: 'circuit',
+    label: 'Sits in (rings, piston seal, plug)',
+    options: ranges,
+  },
+  { kind: 'choice', key: 'engaged', label: 'Range drawn', options: ranges },
+  {
+    kind: 'choice',
+    key: 'test',
+    label: 'Test drawn',
+    options: [
+      { value: 'cold-idle', words: 'Cold, idle' },
+      { value: 'cold-load', words: 'Cold, load' },
+      { value: 'hot-idle', words: 'Hot, idle' },
+      { value: 'hot-load', words: 'Hot, load' },
+    ],
+  },
+];
+
+export const sim: SimSpec<RangesGivens, RangesModel> = {
+  id: 'which-ranges',
+  title: 'Which ranges suffer?',
+  linkVersion: 1,
+  controls,
+  predict,
+  tasks,
+  says,
+};

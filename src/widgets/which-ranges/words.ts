@@ -1,0 +1,108 @@
+import {
+  CIRCUITS,
+  faultAmount,
+  type Circuit,
+  type FaultId,
+} from '../../engine/index.ts';
+import { format, length, plain, temperature, type Quantity, type UnitSystem } from '../../ui/quantity.ts';
+import { faultNames } from '../engagement/words.ts';
+import { inOneCircuit, severityOf, type RangesModel } from './model.ts';
+import { COLD_C, HOT_C, TESTS, type Test } from './patterns.ts';
+import { COLD, HOT, lacksFriction, type Pattern, type Word } from './verdict.ts';
+
+export const printer =
+  (system: UnitSystem) =>
+  (value: number, quantity: Quantity): string =>
+    format(value, quantity, system);
+
+export const rangeNames: Readonly<Record<Circuit, string>> = {
+  forward: 'Forward',
+  reverse: 'Reverse',
+  direct: 'Direct',
+};
+export const air = plain('air flow', 'g/s', 1);
+
+/** Which test a column is, in full: "hot (100 °C), 1500 rpm under load". */
+export function testWords(test: Test, system: UnitSystem): string {
+  const cold = COLD.includes(test);
+  const at = format(cold ? COLD_C : HOT_C, temperature, system);
+  const load = test.endsWith('load') ? '1500 rpm under load' : 'idle in gear';
+  return `${cold ? 'cold' : 'hot'} (${at}), ${load}`;
+}
+
+const measures: Partial<Record<FaultId, (amount: number, system: UnitSystem) => string>> = {
+  transferSeal: (mm, system) => format(mm, length, system),
+  pistonSeal: (mm, system) => format(mm, length, system),
+  regulatorBore: (mm, system) => format(mm, length, system),
+  sealingRings: (um, system) => format(um / 1000, length, system),
+  openPort: (mm, system) => format(mm, length, system),
+  filter: (times) => `${times.toFixed(0)} times as hard to draw through`,
+  lowFluid: (share) => `${(share * 100).toFixed(0)} % air drawn in`,
+  thinFluid: (share) => `${(share * 100).toFixed(0)} % of its viscosity left`,
+  feedRestriction: (share) => `${(share * 100).toFixed(0)} % of the hole left`,
+  frictionWear: (share) => `${(share * 100).toFixed(0)} % of the friction left`,
+  pressureControl: (share) => `${(share * 100).toFixed(0)} % of what is commanded`,
+};
+
+/** "Worn sealing rings, reverse, 0.12 mm", or a sound gearbox. */
+export function faultWords(model: RangesModel, system: UnitSystem): string {
+  const { fault, severity, circuit } = model.givens;
+  const id = fault.value;
+  const share = severityOf(id, severity.value);
+  if (share === 0) return 'A sound gearbox';
+  const where = inOneCircuit(id) ? `, ${circuit.value}` : '';
+  const amount = measures[id]?.(faultAmount(id, share), system);
+  return `${faultNames[id]}${where}${amount === undefined ? '' : `, ${amount}`}`;
+}
+
+const list = (names: readonly string[]): string =>
+  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1) ?? ''}`;
+
+const worstOf = (words: readonly Word[]): Word =>
+  words.includes('gone') ? 'gone' : words.includes('low') ? 'low' : 'ok';
+
+/** What the gauges say at one temperature: "forward and reverse low", "all right". */
+function halfWords(pattern: Pattern, tests: readonly Test[]): string {
+  const at = (words: Readonly<Record<Test, Word>>): Word =>
+    worstOf(tests.map((test) => words[test]));
+  const said: string[] = [];
+  const line = at(pattern.taps.line);
+  if (line !== 'ok') said.push(`line ${line}`);
+  for (const word of ['low', 'gone'] as const) {
+    const names = CIRCUITS.filter((circuit) => at(pattern.taps[circuit]) === word);
+    if (names.length > 0) said.push(`${names.length === 3 ? 'every clutch' : list(names)} ${word}`);
+  }
+  return said.length === 0 ? 'every gauge reads right' : said.join(', ');
+}
+
+/** What shows besides pressure, for the faults that a gauge alone would miss. */
+function besides(model: RangesModel): string {
+  const pattern = model.pattern.value;
+  const leaks = Object.entries(pattern.air).filter(([, word]) => word === 'leaks');
+  // In every range and test: a little lost pressure costs torque too, more than its own share.
+  const weak = lacksFriction(pattern);
+  const said: string[] = [];
+  if (weak) said.push('The pressure is there and the plates still carry less torque.');
+  if (model.sensorAtRest.value > 0) {
+    said.push(`The turbine sensor reads ${model.sensorAtRest.value} rpm at rest.`);
+  }
+  const dry = TESTS.filter((test) => pattern.leftOver[test] !== 'ok');
+  if (dry.length > 0 && said.length === 0) {
+    const cold = dry.every((test) => COLD.includes(test));
+    const hot = dry.every((test) => HOT.includes(test));
+    said.push(`The cooler runs short ${cold ? 'cold' : hot ? 'hot' : 'cold and hot'}.`);
+  }
+  if (leaks.length > 0) {
+    const names = leaks.map(([target]) => (target === 'transferSeal' ? 'transfer seal' : target));
+    said.push(`Air finds it at the ${list(names)}${leaks[0]?.[0] === 'transferSeal' ? '' : ' circuit'}.`);
+  }
+  return said.join(' ');
+}
+
+/** The sentence under the table: the pattern in words. */
+export function says(model: RangesModel, system: UnitSystem): string {
+  const pattern = model.pattern.value;
+  const [cold, hot] = [halfWords(pattern, COLD), halfWords(pattern, HOT)];
+  const halves = cold === hot ? `Cold and hot alike: ${cold}.` : `Cold: ${cold}. Hot: ${hot}.`;
+  return `${faultWords(model, system)}. ${halves} ${besides(model)}`.trim();
+}
