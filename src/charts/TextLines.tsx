@@ -1,3 +1,4 @@
+import { still } from '../ui/still.ts';
 import { round } from './path.ts';
 
 interface TextLinesProps {
@@ -13,7 +14,7 @@ interface TextLinesProps {
 export const LINE_HEIGHT = 1.15;
 
 /** A few lines of text about a middle. Baselines are set by number: `dominant-baseline` differs between browsers. */
-export function TextLines({ lines, x, y, em, anchor = 'start', kind }: TextLinesProps) {
+export const TextLines = still(({ lines, x, y, em, anchor = 'start', kind }: TextLinesProps) => {
   const step = em * LINE_HEIGHT;
   const first = y - ((lines.length - 1) * step) / 2 + em * 0.35;
   return (
@@ -27,4 +28,4 @@ export function TextLines({ lines, x, y, em, anchor = 'start', kind }: TextLines
           ))}
     </text>
   );
-}
+});

@@ -210,7 +210,7 @@ export function MechanicalRangeDrawing({
         </tspan>
         <tspan x="8" y="364">
           {fed
-            ? `Valve feeds ${RANGE_NAMES[fed]}${state.misSet ? ', half shut' : ''}`
+            ? `Valve feeds ${RANGE_NAMES[fed]}${state.misSet ? ', partly shut' : ''}`
             : (state.failSafe || dead) && !parked
               ? 'Clutches vent'
               : 'Valve feeds nothing'}

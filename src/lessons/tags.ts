@@ -2,6 +2,9 @@ import ClutchPressure from '../widgets/clutch-pressure/index.astro';
 import Engagement from '../widgets/engagement/index.astro';
 import Fluid from '../widgets/fluid/index.astro';
 import GapOrHole from '../widgets/gap-or-hole/index.astro';
+import HoldingTorque from '../widgets/holding-torque/index.astro';
+import WhichRanges from '../widgets/which-ranges/index.astro';
+import WhoGoesHungry from '../widgets/who-goes-hungry/index.astro';
 import ControllerSees from '../widgets/controller-sees/index.astro';
 import TwoWays from '../widgets/two-ways/index.astro';
 import WarmUpDrive from '../widgets/warm-up/index.astro';
@@ -35,6 +38,7 @@ export const tags = {
   EngineTable,
   Fluid,
   GapOrHole,
+  HoldingTorque,
   Mistake,
   Num,
   Recap,
@@ -47,5 +51,7 @@ export const tags = {
   Term,
   TwoWays,
   WarmUpDrive,
+  WhichRanges,
+  WhoGoesHungry,
   Wide,
 } as const;

@@ -83,6 +83,33 @@ describe('the story, from the model alone', () => {
   });
 });
 
+describe('a piston that turns with its clutch', () => {
+  const piston = { innerRadius: 0.05, outerRadius: 0.07, feedRadius: 0.03, compensated: false };
+  const turning = (compensated: boolean) => ({
+    ...gearbox,
+    clutch: { ...gearbox.clutch, rotating: { ...piston, compensated } },
+  });
+  it('holds more at speed, by the force of the spinning fluid, and no more with a balance chamber', () => {
+    const plain = run({}).trace;
+    const spun = run({ plant: turning(false) }).trace;
+    const balanced = run({ plant: turning(true) }).trace;
+    expect(Array.from(balanced.capacity)).toEqual(Array.from(plain.capacity));
+    const last = spun.capacity.length - 1;
+    const w = ((spun.turbineRpm[last] ?? 0) * Math.PI) / 30;
+    // By hand: pi rho w2 [(ro4 - ri4)/4 - rf2 (ro2 - ri2)/2], rho of the fluid at 20 C from the density test.
+    const shape = (0.07 ** 4 - 0.05 ** 4) / 4 - (0.03 ** 2 * (0.07 ** 2 - 0.05 ** 2)) / 2;
+    const force = Math.PI * 841.93 * w ** 2 * shape;
+    const { friction, faces, meanRadius, area, springForce } = gearbox.clutch;
+    const expected =
+      friction *
+      faces *
+      meanRadius *
+      ((spun.clutchPressure[last] ?? 0) * area + force - springForce);
+    expect(force).toBeGreaterThan(100);
+    expect(Math.abs((spun.capacity[last] ?? 0) - expected)).toBeLessThan(1e-3 * expected);
+  });
+});
+
 describe('energy', () => {
   // Independent of the solver: the trace's own torques and speeds, integrated by the trapezoid rule every 0.5 ms.
   it.each([

@@ -119,7 +119,8 @@ published('capacity against an open table', [
     got: () => 1000 * Math.sqrt(100 / impellerTorque(table, 1000 * RPM, s * 1000 * RPM)),
     expected,
     within: { relative: 0.14 },
-    because: 'the shape 1 - s^5 is ours: 13.6 % off at its worst, at 0.7, and right at stall and at 0.9',
+    because:
+      'the shape 1 - s^5 is ours: 13.6 % off at its worst, at 0.7, and right at stall and at 0.9',
   })),
   {
     what: '250 N m at stall turn the impeller at 2283.2 rpm',

@@ -30,9 +30,10 @@ export function Spool({ x, y, bore, lands, axis }: SpoolProps): JSX.Element | nu
   return (
     <g>
       {reach > 0 && <path class="dw-solid" d={bar} />}
-      {lands.map((l) => (
+      {lands.map((l, i) => (
         <path
-          key={l.at}
+          // By place in the row: by its place along the bore every move would make a new node.
+          key={i}
           class="dw-solid"
           d={axis === 'x' ? box(x + l.at, y, l.length, bore) : box(x, y + l.at, bore, l.length)}
         />

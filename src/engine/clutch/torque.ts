@@ -1,4 +1,5 @@
 import { requireInRange } from '../error.ts';
+import type { RotatingPiston } from './rotating-piston.ts';
 
 /** A wet multi-plate clutch and its return spring. */
 export interface Clutch {
@@ -16,24 +17,27 @@ export interface Clutch {
   readonly meanRadius: number;
   /** Friction coefficient of the wet faces [-]. */
   readonly friction: number;
+  /** The piston where it turns with the clutch; left out, no head of spinning fluid is counted. */
+  readonly rotating?: RotatingPiston;
 }
 
 /**
  * Torque a clutch can hold at a pressure.
  *
- * Equation: T = mu N r_m max(0, p A - F_spring).
+ * Equation: T = mu N r_m max(0, p A + F_head - F_spring).
  *
  * @param clutch friction [-], faces [-], meanRadius [m], area [m2], springForce [N]
  * @param pressure [Pa]
+ * @param head force of spinning fluid on a rotating piston, see rotatingPistonForce; none where left out [N]
  * @returns torque [N m]
  * Range: pressure zero and above.
- * Leaves out: friction that changes with slip speed and heat; centrifugal head (see the rotating piston).
+ * Leaves out: friction that changes with slip speed and heat.
  * Source: multi-plate clutch on uniform wear, R. S. Khurmi and J. K. Gupta, Theory of Machines, ch. 10.
  * @example
  * clutchTorque({ area: 85e-4, springForce: 900, strokeVolume: 3e-5, compliance: 4e-12, faces: 10, meanRadius: 0.065, friction: 0.13 }, 4e5) // 211.25
  */
-export function clutchTorque(clutch: Clutch, pressure: number): number {
-  const force = pressure * clutch.area - clutch.springForce;
+export function clutchTorque(clutch: Clutch, pressure: number, head = 0): number {
+  const force = pressure * clutch.area + head - clutch.springForce;
   return force > 0 ? clutch.friction * clutch.faces * clutch.meanRadius * force : 0;
 }
 

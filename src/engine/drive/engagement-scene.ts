@@ -1,5 +1,6 @@
 import { feedFlow, leakFlow } from '../circuit/clutch-circuit.ts';
 import { fillPressure } from '../clutch/fill.ts';
+import { rotatingPistonForce } from '../clutch/rotating-piston.ts';
 import { clutchTorque } from '../clutch/torque.ts';
 import { gapFlowRate } from '../flow/gap.ts';
 import { holeFlow } from '../flow/hole.ts';
@@ -79,6 +80,16 @@ export class EngagementScene {
     );
   }
 
+  /**
+   * Force of the fluid that spins behind a rotating piston [N]; the clutch drum turns with the turbine. Counted once the
+   * clutch is full: how it pulls the piston along while it fills is left out.
+   */
+  private head(state: Float64Array): number {
+    const { rotating, strokeVolume } = this.plant.clutch;
+    if (rotating === undefined || (state[VOLUME] as number) < strokeVolume) return 0;
+    return rotatingPistonForce(rotating, this.fluid.density, state[TURBINE] as number);
+  }
+
   /** Clutch and line command [Pa] as the controller works them out; it believes in a healthy clutch. */
   private clutchCommandFor(impeller: number): number {
     if (!this.selected || this.vented) return 0;
@@ -124,7 +135,7 @@ export class EngagementScene {
     out.lineCommand = lineCommand;
     out.clutchPressure = pressure;
     out.linePressure = this.linePressureFor(engine, pressure, out.clutchCommand, lineCommand);
-    out.capacity = clutchTorque(plant.clutch, pressure);
+    out.capacity = clutchTorque(plant.clutch, pressure, this.head(state));
     out.clutchTorque = out.capacity * Math.tanh(this.slip(state) / SLIP_SCALE);
     out.impellerTorque = impeller;
     out.turbineTorque =

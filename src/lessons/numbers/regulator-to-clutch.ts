@@ -72,9 +72,10 @@ const air = (what: string, target: AirTestTarget, faults: FaultSet = {}): Engine
 const mm = (value: number, what: string): EngineNumber => ({ value, quantity: length, what });
 /** A ring's gap is hundredths of a millimetre; two decimals would round half of it away. */
 export const fineLength = {
-  ...length,
-  si: { unit: 'mm', digits: 3 },
-  us: { unit: 'mm', digits: 3 },
+  ...plain('gap', 'mm', 3),
+  us: { unit: 'in', digits: 4 },
+  // NIST SP 811, appendix B.8: one inch is 25.4 mm.
+  toUs: (value: number) => value / 25.4,
 };
 const ringGap = (severity: number, what: string): EngineNumber => ({
   value: faultAmount('sealingRings', severity) / 1e3,

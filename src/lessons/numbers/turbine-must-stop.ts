@@ -265,6 +265,8 @@ export const turbineStopsNumbers: EngineNumbers = {
     what: 'outer radius of the example piston',
   },
   'stop-drum-speed': rpm(4000, 'a chosen drum speed'),
+  'stop-drum-speed-6000': rpm(6000, 'a chosen drum speed'),
+  'stop-idle-too-high': rpm(1000, 'a chosen idle, too high'),
   'stop-head-4000': {
     value: head(4000),
     quantity: force,

@@ -97,7 +97,7 @@ export function Score({ model }: { readonly model: SeesModel }) {
             <tr>
               <th scope="col">Recording</th>
               <th scope="col">First failed check, after selection</th>
-              <th scope="col">So the limits are</th>
+              <th scope="col">Verdict</th>
             </tr>
           </thead>
           <tbody>

@@ -49,7 +49,7 @@ export function tripWords({ trip, codeAfter }: Judged, system: UnitSystem): stri
 }
 
 export const verdictWords: Readonly<Record<Verdict, string>> = {
-  passes: 'passes, rightly',
+  passes: 'passes',
   'false trip': 'FALSE TRIP',
   caught: 'caught',
   missed: 'MISSED',

@@ -3,7 +3,10 @@ import { books, BOOKS } from './books.ts';
 import type { HoldingModel } from './model.ts';
 import { bookNumber } from './words.ts';
 
-/** Three worked examples from two textbooks, each beside what the engine makes of the same sizes. */
+/**
+ * Three worked examples from two textbooks, each beside what the engine makes of the same sizes.
+ * The example heads its own row of two numbers: beside them, a phone would leave it one word wide.
+ */
 export function Books({ model }: { readonly model: HoldingModel }) {
   const system = useUnits();
   const chosen = model.givens.example.value;
@@ -13,28 +16,27 @@ export function Books({ model }: { readonly model: HoldingModel }) {
         <strong>Against the books:</strong> dry clutches without a return spring, reckoned with the
         same formula as ours.
       </figcaption>
-      <div class="table-scroll" role="region" tabIndex={0} aria-label="Against the books">
-        <table>
-          <thead>
+      <table aria-label="Against the books">
+        <thead>
+          <tr>
+            <th scope="col">The book</th>
+            <th scope="col">This model</th>
+          </tr>
+        </thead>
+        {BOOKS.map((book) => (
+          <tbody key={book} aria-current={chosen === book ? 'true' : undefined}>
             <tr>
-              <th scope="col">Textbook example</th>
-              <th scope="col">The book</th>
-              <th scope="col">This model</th>
+              <th scope="rowgroup" colSpan={2}>
+                {books[book].full}. <span class="holding-how">{books[book].how}</span>
+              </th>
             </tr>
-          </thead>
-          <tbody>
-            {BOOKS.map((book) => (
-              <tr key={book} aria-current={chosen === book ? 'true' : undefined}>
-                <th scope="row">
-                  {books[book].full}. <span class="holding-how">{books[book].how}</span>
-                </th>
-                <td>{bookNumber(book, 'book', system)}</td>
-                <td>{bookNumber(book, 'model', system)}</td>
-              </tr>
-            ))}
+            <tr>
+              <td>{bookNumber(book, 'book', system)}</td>
+              <td>{bookNumber(book, 'model', system)}</td>
+            </tr>
           </tbody>
-        </table>
-      </div>
+        ))}
+      </table>
     </figure>
   );
 }

@@ -55,7 +55,14 @@ export function TorqueChart({ model, revealed }: TorqueChartProps) {
       x={SWEEP}
       series={[
         ...(own && revealed
-          ? [{ id: 'training', label: 'training clutch', kind: 'healthy', y: trainingLine } as const]
+          ? [
+              {
+                id: 'training',
+                label: 'training clutch',
+                kind: 'healthy',
+                y: trainingLine,
+              } as const,
+            ]
           : []),
         { id: 'held', label: own ? 'this clutch' : 'training clutch', kind: 'plain', y: shown },
       ]}

@@ -42,10 +42,8 @@ const SIZES = ['friction', 'faces', 'area', 'radius', 'spring'] as const;
 const partsOf = (example: Example): readonly (keyof ClutchBuild)[] =>
   example === 'training' ? SIZES : ['pressure', ...SIZES];
 
-const pick = (
-  build: ClutchBuild,
-  keys: readonly (keyof ClutchBuild)[],
-): Partial<HoldingGivens> => Object.fromEntries(keys.map((key) => [key, build[key]]));
+const pick = (build: ClutchBuild, keys: readonly (keyof ClutchBuild)[]): Partial<HoldingGivens> =>
+  Object.fromEntries(keys.map((key) => [key, build[key]]));
 
 export function makeHoldingTorque() {
   const givens = {
@@ -58,16 +56,14 @@ export function makeHoldingTorque() {
     radius: signal(START.radius),
     spring: signal(START.spring),
   };
-  const build = computed(
-    (): ClutchBuild => ({
-      pressure: givens.pressure.value,
-      friction: givens.friction.value,
-      faces: givens.faces.value,
-      area: givens.area.value,
-      radius: givens.radius.value,
-      spring: givens.spring.value,
-    }),
-  );
+  const build = computed((): ClutchBuild => ({
+    pressure: givens.pressure.value,
+    friction: givens.friction.value,
+    faces: givens.faces.value,
+    area: givens.area.value,
+    radius: givens.radius.value,
+    spring: givens.spring.value,
+  }));
   const set = (values: Partial<HoldingGivens>) => {
     batch(() => {
       for (const [key, value] of Object.entries(values)) {

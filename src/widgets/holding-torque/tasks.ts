@@ -52,7 +52,8 @@ const plates: Task = {
     `Somebody built this pack with four friction faces. The controller gives ${printer(system)(400, pressure)} and no more. What is the smallest number of faces that can take off?`,
   start: { ...trainingAt, pressure: 400, faces: 4 },
   controls: ['faces'],
-  done: ({ holds, holdsWith, givens }) => holds.value && !holdsWith({ faces: givens.faces.value - 1 }),
+  done: ({ holds, holdsWith, givens }) =>
+    holds.value && !holdsWith({ faces: givens.faces.value - 1 }),
   hint: 'Add faces one by one. Torque grows by the same amount with each.',
   after: (system) => {
     const print = printer(system);

@@ -25,9 +25,7 @@ const fine: Quantity = {
 export function bookNumber(book: Book, whose: 'book' | 'model', system: UnitSystem): string {
   const { prints } = books[book];
   const value = whose === 'book' ? prints.value : ours(book);
-  return prints.kind === 'power'
-    ? format(value, kilowatts, system)
-    : format(value, fine, system);
+  return prints.kind === 'power' ? format(value, kilowatts, system) : format(value, fine, system);
 }
 
 /** The sentence under the picture. */

@@ -5,6 +5,7 @@ import { useReady } from '../../ui/use-units.ts';
 import { Ask } from './Ask.tsx';
 import { Explain } from './Explain.tsx';
 import { retrievalModel } from './model.ts';
+import { Offered } from './Offered.tsx';
 import { Over } from './Over.tsx';
 import { WordsText } from './WordsText.tsx';
 
@@ -14,6 +15,8 @@ export interface RetrievalProps {
   readonly objectives: readonly { readonly id: string; readonly text: string }[];
   /** Fixed in tests; on a page each start shuffles anew. */
   readonly seed?: number | undefined;
+  /** True where the reader has pressed start before this was loaded: the first question is then on show at once. */
+  readonly begun?: boolean;
 }
 
 /** What leaves the widget: nothing is stored here. Whoever keeps progress listens for it on the document. */
@@ -27,8 +30,12 @@ export interface RetrievalAnswered {
 }
 export const ANSWERED = 'retrieval:answered';
 
-export function Retrieval({ lesson, questions, objectives, seed }: RetrievalProps) {
-  const model = useMemo(() => retrievalModel(questions), [questions]);
+export function Retrieval({ lesson, questions, objectives, seed, begun = false }: RetrievalProps) {
+  const model = useMemo(() => {
+    const made = retrievalModel(questions);
+    if (begun) made.start(seed ?? Date.now());
+    return made;
+  }, [questions]);
   const ready = useReady();
   const root = useRef<HTMLDivElement>(null);
   const heading = useRef<HTMLHeadingElement>(null);
@@ -53,7 +60,7 @@ export function Retrieval({ lesson, questions, objectives, seed }: RetrievalProp
 
   // The page changes length under the reader: put eyes and keyboard where the next thing is.
   const step = `${stage} ${asked?.id ?? ''}`;
-  const shown = useRef(step);
+  const shown = useRef(begun ? '' : step);
   useLayoutEffect(() => {
     if (shown.current === step) return;
     shown.current = step;
@@ -90,16 +97,7 @@ export function Retrieval({ lesson, questions, objectives, seed }: RetrievalProp
         {headline()}
       </h3>
       {stage === 'offered' && (
-        <>
-          <p>
-            {model.count} of the {questions.length} questions of this lesson. The lesson goes out of
-            sight until you are done; that is what makes it stay with you. Say how sure you are
-            before you check. Nothing is kept or sent.
-          </p>
-          <button type="button" class="act" disabled={!ready} onClick={start}>
-            Cover the lesson and start
-          </button>
-        </>
+        <Offered count={model.count} total={questions.length} ready={ready} onStart={start} />
       )}
       {stage === 'paused' && (
         <div class="retrieval-row">

@@ -8,27 +8,7 @@ import { COLD_C, HOT_C, makeTwoWays, type Consequence, type WaysModel } from './
 import { sim } from './sim.ts';
 import { electronicRoles, mechanicalRoles, type Roles } from './words.ts';
 
-function RoleList({ roles }: { readonly roles: Roles }) {
-  return (
-    <dl class="ways-roles">
-      <div>
-        <dt>Your hand</dt>
-        <dd>{roles.hand}</dd>
-      </div>
-      <div>
-        <dt>The controller</dt>
-        <dd>{roles.controller}</dd>
-      </div>
-      <div>
-        <dt>Park</dt>
-        <dd>{roles.park}</dd>
-      </div>
-    </dl>
-  );
-}
-
-/** The words wait for the answer: they would give it away. */
-function Pair({ model, revealed }: { readonly model: WaysModel; readonly revealed: boolean }) {
+function Pair({ model }: { readonly model: WaysModel }) {
   return (
     <div class="ways-pair">
       <figure>
@@ -36,16 +16,42 @@ function Pair({ model, revealed }: { readonly model: WaysModel; readonly reveale
           <strong>By wire</strong> (electronic)
         </figcaption>
         <ElectronicRangeDrawing id="two-ways-electronic" state={model.electronic.value} />
-        {revealed && <RoleList roles={electronicRoles(model)} />}
       </figure>
       <figure>
         <figcaption>
           <strong>By cable</strong> (mechanical)
         </figcaption>
         <MechanicalRangeDrawing id="two-ways-mechanical" state={model.mechanical.value} />
-        {revealed && <RoleList roles={mechanicalRoles(model)} />}
       </figure>
     </div>
+  );
+}
+
+const ROLES: readonly { readonly key: keyof Roles; readonly words: string }[] = [
+  { key: 'hand', words: 'Your hand' },
+  { key: 'controller', words: 'The controller' },
+  { key: 'park', words: 'Park' },
+];
+
+/** Under the controls, so that on a phone these stay close to the drawings; part by part, so that the two can be compared. */
+function WhoDoesWhat({ model }: { readonly model: WaysModel }) {
+  const wire = electronicRoles(model);
+  const cable = mechanicalRoles(model);
+  return (
+    <section class="ways-roles" aria-labelledby="two-ways-roles">
+      <h4 id="two-ways-roles">What moves what</h4>
+      {ROLES.map(({ key, words }) => (
+        <div key={key} class="ways-role">
+          <h5>{words}</h5>
+          <p>
+            <strong>By wire:</strong> {wire[key]}
+          </p>
+          <p>
+            <strong>By cable:</strong> {cable[key]}
+          </p>
+        </div>
+      ))}
+    </section>
   );
 }
 
@@ -112,8 +118,13 @@ export function TwoWays() {
     <SimShell
       sim={sim}
       model={model}
-      picture={({ revealed }) => <Pair model={model} revealed={revealed} />}
-      below={() => <Port model={model} />}
+      picture={() => <Pair model={model} />}
+      below={() => (
+        <>
+          <WhoDoesWhat model={model} />
+          <Port model={model} />
+        </>
+      )}
     />
   );
 }

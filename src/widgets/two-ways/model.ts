@@ -18,7 +18,7 @@ import {
   type MechanicalFailSafe,
   type RangeSelection,
 } from '../../engine/index.ts';
-import { fedRange, isParked, type Range, type RangeState } from '../../drawings/index.ts';
+import { fedRange, isParked, type Range, type RangeState } from '../../drawings/range-state.ts';
 import type { SimModel } from '../shell/sim-spec.ts';
 
 export type WayFault = 'none' | 'slip' | 'misSet' | 'noPower';

@@ -103,7 +103,11 @@ const endOf = (parked: boolean, fed: 'R' | 'D' | undefined): string =>
 /** The sentence under the picture. */
 export function says(model: WaysModel, system: UnitSystem): string {
   const { parked, fed, givens, cold, hot } = model;
-  const both = `By wire: ${endOf(parked.value.electronic, fed.value.electronic)}. By cable: ${endOf(parked.value.mechanical, fed.value.mechanical)}`;
+  const ratchets = givens.fault.value === 'noPower' && !parked.value.electronic;
+  const wire = ratchets
+    ? 'feeds no clutch, and the pawl ratchets until it is slow'
+    : endOf(parked.value.electronic, fed.value.electronic);
+  const both = `By wire: ${wire}. By cable: ${endOf(parked.value.mechanical, fed.value.mechanical)}`;
   if (givens.fault.value !== 'misSet' || fed.value.mechanical === undefined) return `${both}.`;
   const [before, after] = [cold, hot].map((one) => format(one.value.clutch, pressure, system));
   return `${both}, clutch at idle ${before} cold, ${after} hot.`;

@@ -26,8 +26,8 @@ function Ends({ model }: { readonly model: WarmUpModel }) {
             </span>
           </span>
         ))}
-        . The model leaves out the cooler’s thermostat, so what it says of long pulling is too hot.
-        It does not matter here: you stop long before.
+        . Pulling is stop and go under load. The model leaves out the cooler’s thermostat, so what
+        it says of long pulling is too hot. It does not matter here: you stop long before.
       </p>
       <p class="muted">
         All invented for the training gearbox: {(trainingLump.capacity / 1e3).toFixed(0)} kJ to warm

@@ -15,10 +15,10 @@ import {
 import { tasks } from './tasks.ts';
 import { minutes, says, spoken } from './words.ts';
 
-const kindOptions: readonly { value: DriveKind; words: string; note?: string }[] = [
+const kindOptions: readonly { value: DriveKind; words: string }[] = [
   { value: 'idling', words: 'Idling' },
   { value: 'gentle', words: 'Gentle' },
-  { value: 'pulling', words: 'Pulling', note: 'stop and go, under load' },
+  { value: 'pulling', words: 'Pulling' },
 ];
 const lasting = (key: NumberSpec<WarmUpGivens>['key'], which: string) =>
   ({

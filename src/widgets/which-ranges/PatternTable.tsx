@@ -48,7 +48,7 @@ export function PatternTable({ caption, name, quantity, rows }: PatternTableProp
           <tr>
             {TESTS.map((test) => (
               <th key={test} scope="col">
-                {test.endsWith('load') ? '1500 load' : 'idle'}
+                {test.endsWith('load') ? '1500 rpm' : 'idle'}
               </th>
             ))}
           </tr>

@@ -27,7 +27,8 @@ export function Gauges({ model, revealed }: TableProps & { readonly revealed: bo
       name="What the gauges show"
       caption={
         <>
-          <strong>What the gauges show:</strong> {revealed ? faultWords(model, system) : 'each range engaged in turn'}.
+          <strong>What the gauges show:</strong>{' '}
+          {revealed ? faultWords(model, system) : 'a sound gearbox, each range engaged in turn'}.
         </>
       }
       quantity={pressure}
@@ -132,12 +133,12 @@ export function Legend() {
     format(need.pressure, pressure, system);
   return (
     <p class="pattern-legend">
-      <strong>Ok</strong>: within a tenth of a sound gearbox. <strong>Low</strong>: more than a tenth
-      down, still enough for the test. <strong>Gone</strong>: not enough to hold, under{' '}
-      {say(needed.idle)} at idle or {say(needed['take-off'])} at 1500 rpm. The cooler is low under half
-      of a sound gearbox’s flow. Car held, engine driving against the converter, range engaged one at
-      a time. This is arithmetic on an invented gearbox: on a car this is a stall test. Follow the
-      maker’s procedure or leave it.
+      <strong>Ok</strong>: within a tenth of a sound gearbox. <strong>Low</strong>: more than a
+      tenth down, still enough for the test. <strong>Gone</strong>: not enough to hold, under{' '}
+      {say(needed.idle)} at idle or {say(needed['take-off'])} at 1500 rpm. The cooler is low under
+      half of a sound gearbox’s flow. Car held, engine driving against the converter, range engaged
+      one at a time. This is arithmetic on an invented gearbox: on a car this is a stall test.
+      Follow the maker’s procedure or leave it.
     </p>
   );
 }

@@ -27,7 +27,10 @@ export const HOT_C = 100;
 export const TESTS = ['cold-idle', 'cold-load', 'hot-idle', 'hot-load'] as const;
 export type Test = (typeof TESTS)[number];
 export const testOf: Readonly<
-  Record<Test, { readonly tempC: number; readonly point: keyof typeof testPoints; readonly need: Need }>
+  Record<
+    Test,
+    { readonly tempC: number; readonly point: keyof typeof testPoints; readonly need: Need }
+  >
 > = {
   'cold-idle': { tempC: COLD_C, point: 'idle', need: needed.idle },
   'cold-load': { tempC: COLD_C, point: 'load', need: needed['take-off'] },

@@ -87,8 +87,7 @@ const allRight: Task = {
     'Car three: it slips when you ask a lot of it, and every gauge reads right, cold and hot. In every range the clutch carries less than it should. Find the fault. The table of torque lies below.',
   start: { ...seen, fault: 'transferSeal', severity: 70, circuit: 'forward' },
   controls: ['fault', 'severity'],
-  done: ({ pattern }) =>
-    reads(pattern.value, 'line', 'ok', TESTS) && lacksFriction(pattern.value),
+  done: ({ pattern }) => reads(pattern.value, 'line', 'ok', TESTS) && lacksFriction(pattern.value),
   hint: 'The pressure is there. What else goes into the torque a clutch holds?',
   after:
     'Worn friction. No gauge sees it, since pressure is only one part of the torque. Good pressure in every range and it still slips: open it up and look at the plates. (The false turbine sensor also leaves every gauge right. But there the clutch carries all it should, and only the code is wrong.)',
@@ -118,7 +117,8 @@ const byAir: Task = {
   hint: 'Air at the case finds rings, piston seal and open ports. Try which of them can leak that much, and in which circuit.',
   after: (system) => {
     const print = printer(system);
-    const piston = at({ fault: 'pistonSeal', severity: 100, circuit: 'reverse' }).bench.value.reverse;
+    const piston = at({ fault: 'pistonSeal', severity: 100, circuit: 'reverse' }).bench.value
+      .reverse;
     return `Rings: they run right round the shaft, so they can lose far more than a cut in the piston seal, which here reaches ${print(piston, air)} at the worst. And a cold bench is enough. Air is so much thinner than fluid that it finds on a cold part what cold fluid hides.`;
   },
 };

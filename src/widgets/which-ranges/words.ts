@@ -1,10 +1,12 @@
+import { CIRCUITS, faultAmount, type Circuit, type FaultId } from '../../engine/index.ts';
 import {
-  CIRCUITS,
-  faultAmount,
-  type Circuit,
-  type FaultId,
-} from '../../engine/index.ts';
-import { format, length, plain, temperature, type Quantity, type UnitSystem } from '../../ui/quantity.ts';
+  format,
+  length,
+  plain,
+  temperature,
+  type Quantity,
+  type UnitSystem,
+} from '../../ui/quantity.ts';
 import { faultNames } from '../engagement/words.ts';
 import { inOneCircuit, severityOf, type RangesModel } from './model.ts';
 import { COLD_C, HOT_C, TESTS, type Test } from './patterns.ts';
@@ -94,7 +96,9 @@ function besides(model: RangesModel): string {
   }
   if (leaks.length > 0) {
     const names = leaks.map(([target]) => (target === 'transferSeal' ? 'transfer seal' : target));
-    said.push(`Air finds it at the ${list(names)}${leaks[0]?.[0] === 'transferSeal' ? '' : ' circuit'}.`);
+    said.push(
+      `Air finds it at the ${list(names)}${leaks[0]?.[0] === 'transferSeal' ? '' : ' circuit'}.`,
+    );
   }
   return said.join(' ');
 }

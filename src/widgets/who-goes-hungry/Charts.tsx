@@ -12,7 +12,13 @@ const PRESSURE_AXIS = { label: 'Line pressure', quantity: pressure, min: 0, max:
 /** The pump moves 45 L/min at 3000 rpm. */
 const FLOW_AXIS = { label: 'Left over', quantity: flow, min: 0, max: 45 };
 const BANDS: readonly Band[] = [
-  { id: 'clutch', kind: 'needed', label: 'clutch command', from: COMMANDS.clutch, to: COMMANDS.clutch },
+  {
+    id: 'clutch',
+    kind: 'needed',
+    label: 'clutch command',
+    from: COMMANDS.clutch,
+    to: COMMANDS.clutch,
+  },
 ];
 
 /** Cold dashed beside the temperature chosen; one line alone where that is the cold one itself. */

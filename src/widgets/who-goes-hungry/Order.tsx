@@ -1,14 +1,20 @@
-import type { ComponentChildren } from 'preact';
 import { Both } from '../../ui/Both.tsx';
-import { flow, format, pressure, speed, temperature } from '../../ui/quantity.ts';
+import {
+  flow,
+  format,
+  formatNumber,
+  pressure,
+  speed,
+  temperature,
+  type Quantity,
+} from '../../ui/quantity.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import { soundReadings, type HungryModel, type Reading } from './model.ts';
 import { COLD_C, FAST_RPM, HOT_C, IDLE_RPM } from './ranges.ts';
 import { eaterNames, EATERS, fedWords, type Eater } from './words.ts';
 
-const marks = { fed: 'fed', short: 'short', hungry: 'hungry' } as const;
-
 function Amount({ of, reading }: { readonly of: Eater; readonly reading: Reading }) {
+  if (of === 'leftOver' && reading.flows.leftOver === 0) return <strong>nothing</strong>;
   return of === 'leftOver' ? (
     <Both value={reading.flows.leftOver} quantity={flow} />
   ) : (
@@ -23,14 +29,14 @@ export function Order({ model }: { readonly model: HungryModel }) {
   return (
     <figure class="hungry-order">
       <figcaption>
-        <strong>The order of hunger:</strong> the regulator feeds the line first and sends on what is
-        over.
+        <strong>The order of hunger:</strong> the regulator feeds the line first and sends on what
+        is over.
       </figcaption>
       <ol>
         {EATERS.map((eater) => (
           <li key={eater}>
-            <span class={`hungry-mark ${marks[words[eater]]}`}>
-              <span>{marks[words[eater]]}</span>
+            <span class={`hungry-mark ${words[eater]}`}>
+              <span>{words[eater]}</span>
             </span>{' '}
             {eaterNames[eater]}: <Amount of={eater} reading={now} />
           </li>
@@ -47,14 +53,19 @@ export function Order({ model }: { readonly model: HungryModel }) {
 
 interface RowProps {
   readonly head: string;
-  readonly cells: readonly ComponentChildren[];
+  readonly quantity: Quantity;
+  readonly values: readonly number[];
 }
-function Row({ head, cells }: RowProps) {
+/** The unit stands with the name: four numbers with units do not fit a phone. */
+function Row({ head, quantity, values }: RowProps) {
+  const system = useUnits();
   return (
     <tr>
-      <th scope="row">{head}</th>
-      {cells.map((cell, i) => (
-        <td key={i}>{cell}</td>
+      <th scope="row">
+        {head}, {quantity[system].unit}
+      </th>
+      {values.map((value, i) => (
+        <td key={i}>{formatNumber(value, quantity, system)}</td>
       ))}
     </tr>
   );
@@ -72,43 +83,35 @@ export function TwoReadings({ model }: { readonly model: HungryModel }) {
       <figcaption>
         <strong>Two readings:</strong> this gearbox beside a sound one.
       </figcaption>
-      <div class="table-scroll" role="region" tabIndex={0} aria-label="Two readings">
-        <table>
-          <thead>
-            <tr>
-              <td />
-              <th scope="colgroup" colSpan={2}>
-                {where(HOT_C, IDLE_RPM)}
+      <table aria-label="Two readings">
+        <thead>
+          <tr>
+            <td />
+            <th scope="colgroup" colSpan={2}>
+              {where(HOT_C, IDLE_RPM)}
+            </th>
+            <th scope="colgroup" colSpan={2}>
+              {where(COLD_C, FAST_RPM)}
+            </th>
+          </tr>
+          <tr>
+            <td />
+            {['this', 'sound', 'this', 'sound'].map((head, i) => (
+              <th key={i} scope="col">
+                {head}
               </th>
-              <th scope="colgroup" colSpan={2}>
-                {where(COLD_C, FAST_RPM)}
-              </th>
-            </tr>
-            <tr>
-              <td />
-              {['this', 'sound', 'this', 'sound'].map((head, i) => (
-                <th key={i} scope="col">
-                  {head}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            <Row
-              head="Line"
-              cells={columns.map((reading) => (
-                <Both key="line" value={reading.line} quantity={pressure} />
-              ))}
-            />
-            <Row
-              head="Left over"
-              cells={columns.map((reading) => (
-                <Both key="left" value={reading.flows.leftOver} quantity={flow} />
-              ))}
-            />
-          </tbody>
-        </table>
-      </div>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          <Row head="Line" quantity={pressure} values={columns.map(({ line }) => line)} />
+          <Row
+            head="Left over"
+            quantity={flow}
+            values={columns.map(({ flows }) => flows.leftOver)}
+          />
+        </tbody>
+      </table>
     </figure>
   );
 }

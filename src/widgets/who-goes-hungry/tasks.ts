@@ -36,9 +36,7 @@ const speedUp: Task = {
   controls: ['rpm'],
   done: ({ now, fedFrom, givens }) => {
     const from = fedFrom.value;
-    return (
-      now.value.lineAtCommand && from.kind === 'at' && givens.rpm.value - from.rpm <= NEAR_RPM
-    );
+    return now.value.lineAtCommand && from.kind === 'at' && givens.rpm.value - from.rpm <= NEAR_RPM;
   },
   hint: 'Go up in steps of 50. Watch for the line to stop rising, and for something to be left over.',
   after: (system) => {
@@ -62,9 +60,7 @@ const runDry: Task = {
   controls: ['temp'],
   done: ({ now, dryFrom, givens }) => {
     const dry = dryFrom.value;
-    return (
-      now.value.flows.leftOver === 0 && dry !== null && givens.temp.value - dry <= NEAR_C
-    );
+    return now.value.flows.leftOver === 0 && dry !== null && givens.temp.value - dry <= NEAR_C;
   },
   hint: 'Watch the last block of the right-hand column. It goes before the line moves.',
   after: (system) => {
@@ -99,8 +95,7 @@ const readA: Task = {
   done: ({ twoReadings }) => {
     const { hotIdle, coldFast: fast } = twoReadings.value;
     return (
-      soundIn(hotIdle, carA.hotIdle) &&
-      near(fast.flows.leftOver, carA.coldFast.flows.leftOver, 0.1)
+      soundIn(hotIdle, carA.hotIdle) && near(fast.flows.leftOver, carA.coldFast.flows.leftOver, 0.1)
     );
   },
   hint: 'Both readings stand under the picture. Pump wear shows in the hot one. What shows only in the cold one?',

@@ -32,7 +32,9 @@ const at = (state: Partial<RangesGivens>): RangesModel => {
 };
 
 /** The shop's four tests as the request file has them, written out here a second time. */
-const conditions: Readonly<Record<Test, readonly [tempC: number, rpm: number, line: number, clutch: number]>> = {
+const conditions: Readonly<
+  Record<Test, readonly [tempC: number, rpm: number, line: number, clutch: number]>
+> = {
   'cold-idle': [20, 700, 600, 400],
   'cold-load': [20, 1500, 1000, 800],
   'hot-idle': [100, 700, 600, 400],
@@ -164,11 +166,15 @@ describe('the model', () => {
 
   it('has the bench test of the command line', () => {
     fc.assert(
-      fc.property(anyState, fc.constantFrom(...CIRCUITS, 'transferSeal' as const), (state, place) => {
-        const got = answer({ kind: 'airTest', circuit: place, faults: faultsFor(state) });
-        const { flow_gs } = got as unknown as { flow_gs: number };
-        expect(at(state).bench.value[place]).toBeCloseTo(flow_gs, 9);
-      }),
+      fc.property(
+        anyState,
+        fc.constantFrom(...CIRCUITS, 'transferSeal' as const),
+        (state, place) => {
+          const got = answer({ kind: 'airTest', circuit: place, faults: faultsFor(state) });
+          const { flow_gs } = got as unknown as { flow_gs: number };
+          expect(at(state).bench.value[place]).toBeCloseTo(flow_gs, 9);
+        },
+      ),
       { seed: SEED, numRuns: 60 },
     );
   });

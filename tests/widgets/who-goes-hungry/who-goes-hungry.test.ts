@@ -12,13 +12,7 @@ import {
   type Reading,
 } from '../../../src/widgets/who-goes-hungry/model.ts';
 import { predict } from '../../../src/widgets/who-goes-hungry/predict.ts';
-import {
-  BORE,
-  FILTER,
-  SPEED,
-  TEMP,
-  WEAR,
-} from '../../../src/widgets/who-goes-hungry/ranges.ts';
+import { BORE, FILTER, SPEED, TEMP, WEAR } from '../../../src/widgets/who-goes-hungry/ranges.ts';
 import { sim } from '../../../src/widgets/who-goes-hungry/sim.ts';
 import { fedWords, says } from '../../../src/widgets/who-goes-hungry/words.ts';
 
