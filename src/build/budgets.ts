@@ -9,16 +9,22 @@ export const budgets = {
   page: 150,
   /** JavaScript of a page that is only read. */
   reading: 33,
-  /** JavaScript of a page with a simulation or a question player on it. */
+  /** JavaScript of a page with one simulation on it. */
   simulation: 45,
+  /** And for each further one: it loads by itself, when the reader comes near it. */
+  furtherSimulation: 8,
   fonts: 1,
 } as const;
+
+/** As a host sends it that compresses once and ahead of time. */
+const packed = (content: string | Buffer): number => gzipSync(content, { level: 9 }).length;
 
 export interface PageCost {
   readonly address: string;
   readonly total: number;
   readonly script: number;
   readonly fonts: readonly string[];
+  readonly simulations: number;
   readonly hasIsland: boolean;
 }
 
@@ -50,32 +56,47 @@ export function pageCost({ address, html }: BuiltPage, folder: string): PageCost
       if (!next.startsWith('data:')) queue.push(posix.resolve(posix.dirname(path), next));
     }
   }
-  let total = gzipSync(html).length;
+  let total = packed(html);
   let script = inlineScript(html);
   const fonts: string[] = [];
   for (const path of files) {
     const bytes = readFileSync(join(folder, path));
     const isFont = /\.woff2?$/.test(path);
-    const size = isFont ? bytes.length : gzipSync(bytes).length;
+    const size = isFont ? bytes.length : packed(bytes);
     total += size;
     if (path.endsWith('.js')) script += size;
     if (isFont) fonts.push(path);
   }
-  return { address, total, script, fonts, hasIsland: html.includes('<astro-island') };
+  return {
+    address,
+    total,
+    script,
+    fonts,
+    simulations: html.match(/<section class="sim[ "]/g)?.length ?? 0,
+    hasIsland: html.includes('<astro-island'),
+  };
 }
 
 function inlineScript(html: string): number {
   const text = Array.from(html.matchAll(/<script\b[^>]*>([^]*?)<\/script>/g), ([, body]) => body);
   const joined = text.join('\n');
-  return joined.trim() === '' ? 0 : gzipSync(joined).length;
+  return joined.trim() === '' ? 0 : packed(joined);
 }
 
 const kB = (bytes: number): string => (bytes / 1000).toFixed(1);
 
 /** One sentence for each budget that the page breaks. */
-export function overBudget({ address, total, script, fonts, hasIsland }: PageCost): string[] {
-  const scriptBudget = hasIsland ? budgets.simulation : budgets.reading;
-  const kind = hasIsland ? 'a page with a simulation' : 'a page without a simulation';
+export function overBudget(page: PageCost): string[] {
+  const { address, total, script, fonts, simulations, hasIsland } = page;
+  const further = Math.max(0, simulations - 1);
+  const scriptBudget = hasIsland
+    ? budgets.simulation + further * budgets.furtherSimulation
+    : budgets.reading;
+  const kind = !hasIsland
+    ? 'a page without a simulation'
+    : further === 0
+      ? 'a page with a simulation'
+      : `a page with ${simulations} simulations`;
   return [
     ...(total > budgets.page * 1000
       ? [`${address} costs ${kB(total)} kB compressed; a page may cost ${budgets.page} kB.`]

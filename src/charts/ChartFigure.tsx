@@ -1,5 +1,6 @@
 import type { ComponentChildren, RefObject } from 'preact';
 import { DataTable, type DataTableProps } from '../ui/DataTable.tsx';
+import { still } from '../ui/still.ts';
 import type { Size } from './use-size.ts';
 
 export interface ChartFigureProps {
@@ -19,6 +20,12 @@ export interface ChartFigureProps {
   /** Between picture and table: a list of events. */
   readonly below?: ComponentChildren;
 }
+
+const Name = still(({ id, words }: { readonly id: string; readonly words: string }) => (
+  <span class="chart-name" id={id}>
+    {words}
+  </span>
+));
 
 export type ChartHeight = 'short' | 'normal' | 'tall';
 
@@ -40,9 +47,7 @@ export function ChartFigure(props: ChartFigureProps) {
   return (
     <figure class={corner && !below ? 'chart chart-corner' : 'chart'} id={id}>
       <figcaption>
-        <span class="chart-name" id={`${id}-name`}>
-          {name}
-        </span>{' '}
+        <Name id={`${id}-name`} words={name} />{' '}
         <span class="chart-takeaway" id={`${id}-takeaway`}>
           {takeaway}
         </span>

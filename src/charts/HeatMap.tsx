@@ -8,7 +8,7 @@ import { placeAxis, widestTick } from './axis.ts';
 import { ChartFigure } from './ChartFigure.tsx';
 import { cellEdges, deepestCell, runsOf } from './grid.ts';
 import { hatchFill, Hatches } from './Hatches.tsx';
-import { mapTable, placeNow, type HeatMapProps } from './map-layout.ts';
+import { exactAreas, mapTable, placeNow, type HeatMapProps } from './map-layout.ts';
 import { linePath, nearestIndex, round } from './path.ts';
 import { TextLines } from './TextLines.tsx';
 import { useSize } from './use-size.ts';
@@ -99,9 +99,19 @@ export function HeatMap(map: HeatMapProps) {
     }
   };
 
+  const cellArea = (category: string): string =>
+    runsOf(cells, category)
+      .map(
+        ({ row, from, to }) =>
+          `M${edge(xEdges, from)} ${edge(yEdges, row)}H${edge(xEdges, to)}V${edge(yEdges, row + 1)}H${edge(xEdges, from)}Z`,
+      )
+      .join('');
+
   // Cells, edge and names rest while only the marked state moves; Preact skips a node it has seen.
-  const ground = useMemo(
-    () => (
+  const ground = useMemo(() => {
+    const deepest = new Map(categories.map((one) => [one.id, deepestCell(cells, one.id)]));
+    const areas = exactAreas(map, deepest, x.place, y.place, frame);
+    return (
       <>
         <Hatches id={id} />
         {categories.map(({ id: category, fill }) => (
@@ -109,12 +119,7 @@ export function HeatMap(map: HeatMapProps) {
             key={category}
             class={`cell ${fill}`}
             fill={fill === 'hatched' ? hatchFill(id, 'sparse') : undefined}
-            d={runsOf(cells, category)
-              .map(
-                ({ row, from, to }) =>
-                  `M${edge(xEdges, from)} ${edge(yEdges, row)}H${edge(xEdges, to)}V${edge(yEdges, row + 1)}H${edge(xEdges, from)}Z`,
-              )
-              .join('')}
+            d={areas?.get(category) ?? cellArea(category)}
           />
         ))}
         <Axes x={x} y={y} frame={frame} em={em} grid={false} />
@@ -130,7 +135,7 @@ export function HeatMap(map: HeatMapProps) {
           />
         )}
         {categories.map(({ id: category, label, fill }) => {
-          const cell = deepestCell(cells, category);
+          const cell = deepest.get(category);
           if (!cell) return null;
           const half = textWidth(label, em * 1.2) / 2;
           const middle = x.place(xs[cell.column] ?? 0);
@@ -150,9 +155,8 @@ export function HeatMap(map: HeatMapProps) {
           );
         })}
       </>
-    ),
-    [id, xs, ys, xAxis, yAxis, cells, categories, contour, system, width, height, em],
-  );
+    );
+  }, [id, xs, ys, xAxis, yAxis, cells, categories, contour, system, width, height, em]);
   const table = useMemo(
     () => mapTable(map, system),
     [name, xs, ys, xAxis, yAxis, cells, categories, system],

@@ -9,19 +9,30 @@ import { ChartFigure } from './ChartFigure.tsx';
 import { CursorLayer, cursorWords } from './CursorLayer.tsx';
 import { CursorPad } from './CursorPad.tsx';
 import { hatchFill, Hatches } from './Hatches.tsx';
-import type { LineChartProps } from './line-data.ts';
+import type { Band, LineChartProps } from './line-data.ts';
 import { layOutLines, type LineLayout } from './line-layout.ts';
 import { bandPath, linePath, round } from './path.ts';
 import { Strips } from './Strips.tsx';
 import { TextLines } from './TextLines.tsx';
 import { useSize } from './use-size.ts';
 
+const NO_BANDS: readonly Band[] = [];
+
 /**
  * Lines over one shared x. Labels stand at the line ends, bands and points carry their names, and
  * the axis ranges come from outside so that they stand still. See `line-data.ts` for the props.
  */
 export function LineChart(chart: LineChartProps) {
-  const { id, name, takeaway, series, bands = [], marks = [], events = [], strips = [] } = chart;
+  const {
+    id,
+    name,
+    takeaway,
+    series,
+    bands = NO_BANDS,
+    marks = [],
+    events = [],
+    strips = [],
+  } = chart;
   const box = useRef<HTMLDivElement>(null);
   const size = useSize(box);
   const system = useUnits();
@@ -37,6 +48,36 @@ export function LineChart(chart: LineChartProps) {
   const axes = useMemo(
     () => <Axes x={x} y={y} frame={frame} em={em} foot={layout.foot} titleEnd={size.width} />,
     [chart.xAxis, chart.yAxis, system, left, right, top, bottom, layout.foot, em, size.width],
+  );
+
+  const ground = useMemo(
+    () => (
+      <>
+        <Hatches id={id} />
+        <clipPath id={`${id}-plot`}>
+          <rect
+            x={round(frame.left)}
+            y={round(frame.top - 3)}
+            width={round(frame.right - frame.left)}
+            height={round(frame.bottom - frame.top + 6)}
+          />
+        </clipPath>
+        <g clip-path={`url(#${id}-plot)`}>
+          {bands.map(({ id: band, kind, from, to }) => (
+            <rect
+              key={band}
+              class={`band ${kind}`}
+              fill={kind === 'slips' ? hatchFill(id, 'sparse') : undefined}
+              x={round(frame.left)}
+              width={round(frame.right - frame.left)}
+              y={round(y.place(to))}
+              height={round(Math.max(1, y.place(from) - y.place(to)))}
+            />
+          ))}
+        </g>
+      </>
+    ),
+    [id, chart.yAxis, bands, system, left, right, top, bottom],
   );
 
   const pad = chart.x.length > 0 && (
@@ -62,28 +103,7 @@ export function LineChart(chart: LineChartProps) {
       pad={pad}
       below={events.length > 0 && <EventList chart={chart} system={system} />}
     >
-      <Hatches id={id} />
-      <clipPath id={`${id}-plot`}>
-        <rect
-          x={round(frame.left)}
-          y={round(frame.top - 3)}
-          width={round(frame.right - frame.left)}
-          height={round(frame.bottom - frame.top + 6)}
-        />
-      </clipPath>
-      <g clip-path={`url(#${id}-plot)`}>
-        {bands.map(({ id: band, kind, from, to }) => (
-          <rect
-            key={band}
-            class={`band ${kind}`}
-            fill={kind === 'slips' ? hatchFill(id, 'sparse') : undefined}
-            x={round(frame.left)}
-            width={round(frame.right - frame.left)}
-            y={round(y.place(to))}
-            height={round(Math.max(1, y.place(from) - y.place(to)))}
-          />
-        ))}
-      </g>
+      {ground}
       {axes}
       <g clip-path={`url(#${id}-plot)`}>
         {series.map(

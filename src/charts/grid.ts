@@ -31,58 +31,44 @@ export function runsOf(cells: Cells, category: string): readonly Run[] {
   return runs;
 }
 
-/** Neighbours already seen by a sweep from the top left, and by one from the bottom right. */
-const BEFORE = [
-  [-1, -1],
-  [-1, 0],
-  [-1, 1],
-  [0, -1],
-] as const;
-const AFTER = [
-  [1, 1],
-  [1, 0],
-  [1, -1],
-  [0, 1],
-] as const;
+export interface DeepCell {
+  readonly row: number;
+  readonly column: number;
+  readonly depth: number;
+}
 
 /**
  * The cell deepest inside a category, where its name has most room; null when there is none.
  * Depth is counted in cells to the nearest other category or edge (two sweeps, the classic
- * chessboard distance). Among equals the one nearest their middle wins.
+ * chessboard distance). Among equals the one nearest their middle wins. In one flat array with a
+ * rim of noughts: a map of 1400 cells is asked at every move of a slider.
  */
-export function deepestCell(
-  cells: Cells,
-  category: string,
-): { row: number; column: number; depth: number } | null {
+export function deepestCell(cells: Cells, category: string): DeepCell | null {
   const rows = cells.length;
   const columns = cells[0]?.length ?? 0;
-  const depth = cells.map((line) => line.map((cell) => (cell === category ? rows + columns : 0)));
-  const at = (r: number, c: number): number => depth[r]?.[c] ?? 0;
-  const sweep = (
-    r: number,
-    c: number,
-    neighbours: readonly (readonly [number, number])[],
-  ): void => {
-    const line = depth[r];
-    if (!line || line[c] === 0) return;
-    let nearest = rows + columns;
-    for (const [dr, dc] of neighbours) nearest = Math.min(nearest, at(r + dr, c + dc));
-    line[c] = Math.min(line[c] ?? 0, 1 + nearest);
-  };
-  for (let r = 0; r < rows; r += 1) {
-    for (let c = 0; c < columns; c += 1) sweep(r, c, BEFORE);
+  const wide = columns + 2;
+  const depth = new Int32Array(wide * (rows + 2));
+  const at = (i: number): number => depth[i] ?? 0;
+  let most = 0;
+  cells.forEach((line, r) => {
+    for (let c = 0; c < columns; c += 1) {
+      if (line[c] !== category) continue;
+      const i = (r + 1) * wide + c + 1;
+      depth[i] = 1 + Math.min(at(i - wide - 1), at(i - wide), at(i - wide + 1), at(i - 1));
+    }
+  });
+  for (let i = (rows + 1) * wide - 2; i > wide; i -= 1) {
+    if (at(i) === 0) continue;
+    const after = Math.min(at(i + wide + 1), at(i + wide), at(i + wide - 1), at(i + 1));
+    const here = Math.min(at(i), 1 + after);
+    depth[i] = here;
+    most = Math.max(most, here);
   }
-  for (let r = rows - 1; r >= 0; r -= 1) {
-    for (let c = columns - 1; c >= 0; c -= 1) sweep(r, c, AFTER);
-  }
-  const most = Math.max(0, ...depth.flat());
   if (most === 0) return null;
   const deepest: { row: number; column: number }[] = [];
-  depth.forEach((line, row) =>
-    line.forEach((value, column) => {
-      if (value === most) deepest.push({ row, column });
-    }),
-  );
+  depth.forEach((value, i) => {
+    if (value === most) deepest.push({ row: Math.floor(i / wide) - 1, column: (i % wide) - 1 });
+  });
   const meanRow = deepest.reduce((sum, cell) => sum + cell.row, 0) / deepest.length;
   const meanColumn = deepest.reduce((sum, cell) => sum + cell.column, 0) / deepest.length;
   const away = (cell: { row: number; column: number }): number =>

@@ -4,7 +4,9 @@ import type { Words } from '../ui/words.ts';
 import type { Frame } from './Axes.tsx';
 import type { Axis } from './axis.ts';
 import type { ChartHeight } from './ChartFigure.tsx';
-import type { Cells } from './grid.ts';
+import { isInside, splitByContour, type Point } from './contour-areas.ts';
+import type { Cells, DeepCell } from './grid.ts';
+import { round } from './path.ts';
 import { leastCovered, type Box } from './place-boxes.ts';
 import { LINE_HEIGHT } from './TextLines.tsx';
 import { textWidth, wrap } from './wrap.ts';
@@ -38,6 +40,34 @@ export interface HeatMapProps {
 }
 
 type Place = (metric: number) => number;
+
+/**
+ * The areas of two categories parted by the exact contour, as paths by category; null where there
+ * is no such contour or more than two categories, and the cells have to do.
+ */
+export function exactAreas(
+  { x: xs, y: ys, categories, contour = [] }: HeatMapProps,
+  deepest: ReadonlyMap<string, DeepCell | null>,
+  x: Place,
+  y: Place,
+  frame: Frame,
+): ReadonlyMap<string, string> | null {
+  const sides = splitByContour(
+    contour.map(([cx, cy]) => [x(cx), y(cy)] as const),
+    frame,
+  );
+  if (sides === null || categories.length !== 2) return null;
+  const paths = new Map<string, string>();
+  for (const { id } of categories) {
+    const deep = deepest.get(id) ?? null;
+    // A sliver thinner than a cell has none: the cells have to do.
+    if (deep === null) continue;
+    const middle: Point = [x(xs[deep.column] ?? 0), y(ys[deep.row] ?? 0)];
+    const side = sides.find((polygon) => isInside(middle, polygon));
+    if (side) paths.set(id, `M${side.map(([px, py]) => `${round(px)} ${round(py)}`).join('L')}Z`);
+  }
+  return paths.size === 2 && new Set(paths.values()).size === 2 ? paths : null;
+}
 
 /** Where the words on the current state stand: beside it, clear of the contour. */
 export function placeNow(

@@ -137,7 +137,7 @@ export function ConverterDrawing({
       <Label x={386} y={234} anchor="end" lines={['One-way clutch']} to="286,231 206,243" />
       <Label x={236} y={372} lines={['Input shaft']} to="256,359 246,322" />
       <Label x={310} y={372} lines={[`*${say(state.turbineRpm, 0)} rpm`]} />
-      <Label x={86} y={372} lines={['Fixed support']} to="146,359 172,285" />
+      <Label x={86} y={372} lines={['Stator support']} to="146,359 172,285" />
       <text class="dw-text" x="386" y="257" text-anchor="end">
         hub drives oil pump
       </text>

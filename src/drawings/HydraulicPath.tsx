@@ -189,7 +189,7 @@ export function HydraulicPathDrawing({
       <Label x={4} y={266} lines={['Valve']} />
       <Label x={4} y={301} lines={['Line']} />
       <Label x={384} y={340} anchor="end" lines={[`*${state.line.label}`]} />
-      <Label x={94} y={344} lines={['Pump']} />
+      <Label x={100} y={344} lines={['Pump']} />
       <Label x={96} y={392} lines={['Regulator']} to="150,379 168,356" />
       <text class="dw-text" x="303" y="367" text-anchor="middle">
         converter, cooler, lube
@@ -200,8 +200,8 @@ export function HydraulicPathDrawing({
         const at = faultPlace(f.id, f.circuit ?? 'forward');
         return (
           <g key={`${f.id}${f.circuit ?? ''}`}>
-            <circle class="dw-mark-case" cx={at.x} cy={at.y} r="17" />
-            <circle class="dw-mark" cx={at.x} cy={at.y} r="17" />
+            <circle class="dw-mark-case" cx={at.x} cy={at.y} r={at.r ?? 17} />
+            <circle class="dw-mark" cx={at.x} cy={at.y} r={at.r ?? 17} />
           </g>
         );
       })}

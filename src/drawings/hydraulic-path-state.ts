@@ -64,7 +64,10 @@ const FAULT_NAMES: Record<FaultId, string> = {
 };
 
 /** Where each fault sits: in a circuit's own column, or at a fixed place. */
-export function faultPlace(id: FaultId, circuit: PathCircuit): { x: number; y: number } {
+export function faultPlace(
+  id: FaultId,
+  circuit: PathCircuit,
+): { x: number; y: number; r?: number } {
   const x = COLUMN[circuit];
   switch (id) {
     case 'transferSeal':
@@ -80,7 +83,8 @@ export function faultPlace(id: FaultId, circuit: PathCircuit): { x: number; y: n
     case 'feedRestriction':
       return { x, y: 233 };
     case 'pumpWear':
-      return { x: 60, y: 348 };
+      // Around the whole pump: a ring among its gears is taken for one of them.
+      return { x: 60, y: 348, r: 30 };
     case 'regulatorBore':
       return { x: 176, y: 348 };
     case 'pressureControl':

@@ -54,7 +54,7 @@ export function describeElectronic(s: RangeState): string {
     : s.power === false
       ? 'not yet engaged'
       : 'released, with oil holding the park actuator back';
-  return `Electronic range selection with ${RANGE_NAMES[s.range]} selected. The selector sends a wish to the controller and nothing else moves by hand. ${what} The park pawl is ${pawl}.${dead}`;
+  return `Electronic range selection with ${RANGE_NAMES[s.range]} selected. The selector sends a request to the controller and nothing else moves by hand. ${what} The park pawl is ${pawl}.${dead}`;
 }
 
 export function describeMechanical(s: RangeState): string {

@@ -27,5 +27,6 @@ export * from './drive/converter.ts';
 export * from './drive/engine-torque.ts';
 export * from './drive/stall.ts';
 export * from './drive/engagement-story.ts';
+export * from './drive/engagement-types.ts';
 export * from './drive/engagement.ts';
 export * from './drive/warm-up.ts';

@@ -1,24 +1,44 @@
-// Shows on the course page what this device remembers: lessons done, and the one opened last.
+// Shows on the home and course pages what this device remembers: where one was, and what is done.
 import { progressKeeper } from '../storage/progress.ts';
+import { carryOn, type CourseLesson } from './carry-on.ts';
 
 const progress = progressKeeper();
+const box = document.querySelector<HTMLElement>('#carry-on');
+const lessons = JSON.parse(box?.dataset['lessons'] ?? '[]') as CourseLesson[];
+
+const notKept = {
+  blocked: 'This browser keeps nothing for this site, so your progress is not remembered.',
+  unreadable: 'What this browser kept of your progress cannot be read. It was not thrown away.',
+  newer: 'A newer version of this site wrote your progress. Reload the page to see it.',
+} as const;
+
+function sentence(status: string, done: number): string {
+  if (status in notKept) return notKept[status as keyof typeof notKept];
+  if (done === 0) return 'No lesson marked as done yet. This device remembers which you mark.';
+  return `You marked ${done} of ${lessons.length} written lessons as done, on this device.`;
+}
 
 function show(): void {
-  const { done, last } = progress.read().data;
-  for (const lesson of document.querySelectorAll<HTMLElement>('.path-lesson')) {
-    const { lesson: id = '' } = lesson.dataset;
-    const mark = lesson.querySelector<HTMLElement>('.done');
-    if (mark !== null) mark.hidden = !done.includes(id);
-    const link = lesson.querySelector('a');
-    const box = document.querySelector<HTMLElement>('#carry-on');
-    const carryOn = box?.querySelector('a');
-    if (id !== last || link === null || box === null || carryOn === null || carryOn === undefined)
-      continue;
-    box.hidden = false;
-    carryOn.href = link.href;
-    carryOn.textContent = `Carry on: ${link.textContent}`;
+  const { data, status } = progress.read();
+  const offer = carryOn(lessons, data);
+  const link = box?.querySelector('a');
+  const about = box?.querySelector('span');
+  if (offer !== null && link && about) {
+    link.href = offer.href;
+    link.textContent = offer.button;
+    about.textContent = offer.about;
   }
+  for (const mark of document.querySelectorAll<HTMLElement>('[data-lesson]')) {
+    mark.classList.toggle('is-done', data.done.includes(mark.dataset['lesson'] ?? ''));
+  }
+  const says = document.querySelector<HTMLElement>('#progress-says');
+  const done = lessons.filter(({ id }) => data.done.includes(id)).length;
+  if (says !== null) says.textContent = sentence(status, done);
 }
 
 show();
 progress.watch(show);
+// A page taken from the browser's memory on "back" has not run again.
+addEventListener('pageshow', ({ persisted }) => {
+  if (persisted) show();
+});

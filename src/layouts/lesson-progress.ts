@@ -1,4 +1,5 @@
-// Marks a lesson as done on this device. The button is shown only once it works.
+// Remembers on this device where the reader is, and marks the lesson as done. The button is shown
+// only once it works.
 import { progressKeeper } from '../storage/progress.ts';
 
 const progress = progressKeeper();
@@ -19,9 +20,35 @@ function show(done: boolean): void {
   button.textContent = done ? 'Done. Undo' : 'Mark as done';
 }
 
+/** The last section whose heading has passed the upper half of the screen; null at the top. */
+function sectionInSight(): { id: string; title: string } | null {
+  const passed = [...document.querySelectorAll<HTMLElement>('.lesson h2[id]')].filter((heading) => {
+    const { top, height } = heading.getBoundingClientRect();
+    // Without height: covered while the questions run.
+    return height > 0 && top < innerHeight / 2;
+  });
+  const last = passed.at(-1);
+  // At the objectives nobody has read anything yet.
+  if (scrollY === 0 || last === undefined || last.id === 'objectives') return null;
+  return { id: last.id, title: last.textContent.trim() };
+}
+
 if (id !== undefined && button !== null && says !== null) {
   const isDone = (): boolean => progress.read().data.done.includes(id);
-  progress.update((kept) => ({ ...kept, last: id }));
+  // Opening it again keeps the section: one look at the top is not a new start.
+  progress.update((kept) =>
+    kept.last?.lesson === id ? kept : { ...kept, last: { lesson: id, section: null } },
+  );
+  // Only when the page goes out of sight: a write for each scroll would wear on a slow phone.
+  const remember = (): void => {
+    const section = sectionInSight();
+    if (section === null) return;
+    progress.update((kept) => ({ ...kept, last: { lesson: id, section } }));
+  };
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'hidden') remember();
+  });
+  addEventListener('pagehide', remember);
   show(isDone());
   button.hidden = false;
   button.addEventListener('click', () => {

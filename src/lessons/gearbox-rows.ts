@@ -109,9 +109,15 @@ const faultWords: Readonly<Record<FaultId, readonly [name: string, signature: st
   pistonSeal: ['Cut piston seal', 'Hot. One range only. The air test fails at the case.'],
   pumpWear: ['Worn pump', 'Line low at hot idle, better with speed. All ranges.'],
   regulatorBore: ['Worn regulator bore', 'Line low at hot idle. All ranges.'],
-  pressureControl: ['Pressure control off', 'Line low hot and cold alike, at any speed.'],
+  pressureControl: [
+    'Pressure control off',
+    'Line low hot and cold alike, by the same share at any speed.',
+  ],
   filter: ['Restricted filter', 'Cold and at high speed, with noise.'],
-  lowFluid: ['Low fluid', 'Line low at all temperatures, worse when more is asked.'],
+  lowFluid: [
+    'Low fluid',
+    'Line low, worse when more is asked. In this model only hot, where the leaks ask most.',
+  ],
   thinFluid: ['Worn-out or wrong fluid', 'Everything leaks a little more, hot.'],
   feedRestriction: [
     'Restricted feed, or lever or cable out of adjustment',

@@ -1,3 +1,4 @@
+import { askedForNumbers } from './numbers/asked-for.ts';
 import { given, type EngineNumbers } from './numbers/entry.ts';
 import { hotFluidNumbers } from './numbers/hot-fluid-thin-fluid.ts';
 import { whatPressureNumbers } from './numbers/what-pressure-does.ts';
@@ -34,4 +35,5 @@ export const numbers: EngineNumbers = {
   ...rangeSelectionNumbers,
   ...turbineStopsNumbers,
   ...whatSlipIsNumbers,
+  ...askedForNumbers,
 };

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { Both } from './Both.tsx';
 import type { Quantity } from './quantity.ts';
+import { still } from './still.ts';
 
 interface ReadoutProps {
   readonly label: string;
@@ -11,14 +12,12 @@ interface ReadoutProps {
 }
 
 /** One named number, large, with its unit and what it means. Put several in `<dl class="readouts">`. */
-export function Readout({ label, value, quantity, children }: ReadoutProps) {
-  return (
-    <div class="readout">
-      <dt>{label}</dt>
-      <dd>
-        <Both value={value} quantity={quantity} />
-        {children !== undefined && <span class="readout-words"> {children}</span>}
-      </dd>
-    </div>
-  );
-}
+export const Readout = still(({ label, value, quantity, children }: ReadoutProps) => (
+  <div class="readout">
+    <dt>{label}</dt>
+    <dd>
+      <Both value={value} quantity={quantity} />
+      {children !== undefined && <span class="readout-words"> {children}</span>}
+    </dd>
+  </div>
+));

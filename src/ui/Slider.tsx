@@ -1,5 +1,5 @@
 import type { Signal } from '@preact/signals';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { parseEntry } from './parse-entry.ts';
 import { format, formatNumber, type Quantity, type UnitSystem } from './quantity.ts';
 import { stepValue } from './step-value.ts';
@@ -71,6 +71,26 @@ export function Slider({ id, label, value, quantity, min, max, step, words }: Sl
   const error = entry && !entry.ok ? entry.sentence : '';
   const shownText = live?.text ?? formatNumber(now, quantity, system);
 
+  const nudge = (way: -1 | 1, word: string, shut: boolean, sign: string) => (
+    <button
+      type="button"
+      class="nudge"
+      aria-label={`${label}: ${word}`}
+      aria-disabled={shut}
+      onClick={() => set(stepValue(value.peek(), way, bounds))}
+    >
+      <svg viewBox="0 0 24 24" aria-hidden="true">
+        <path d={sign} />
+      </svg>
+    </button>
+  );
+  // Both stand still but at the ends; Preact skips a node it has seen.
+  const deps = [label, value, min, max, step];
+  const less = useMemo(() => nudge(-1, 'less', now <= min, 'M5 12h14'), [now <= min, ...deps]);
+  const more = useMemo(
+    () => nudge(1, 'more', now >= max, 'M5 12h14M12 5v14'),
+    [now >= max, ...deps],
+  );
   return (
     <div class="slider" role="group" aria-labelledby={`${id}-label`}>
       <div class="slider-head">
@@ -82,17 +102,7 @@ export function Slider({ id, label, value, quantity, min, max, step, words }: Sl
         </output>
       </div>
       <div class="slider-row">
-        <button
-          type="button"
-          class="nudge"
-          aria-label={`${label}: less`}
-          aria-disabled={now <= min}
-          onClick={() => set(stepValue(now, -1, bounds))}
-        >
-          <svg viewBox="0 0 24 24" aria-hidden="true">
-            <path d="M5 12h14" />
-          </svg>
-        </button>
+        {less}
         <input
           ref={range}
           id={id}
@@ -104,17 +114,7 @@ export function Slider({ id, label, value, quantity, min, max, step, words }: Sl
           aria-valuetext={say(now)}
           onInput={(event) => set(Number(event.currentTarget.value))}
         />
-        <button
-          type="button"
-          class="nudge"
-          aria-label={`${label}: more`}
-          aria-disabled={now >= max}
-          onClick={() => set(stepValue(now, 1, bounds))}
-        >
-          <svg viewBox="0 0 24 24" aria-hidden="true">
-            <path d="M5 12h14M12 5v14" />
-          </svg>
-        </button>
+        {more}
         <span class="slider-field">
           <input
             ref={field}
@@ -141,7 +141,7 @@ export function Slider({ id, label, value, quantity, min, max, step, words }: Sl
         </span>
       </div>
       <p id={`${id}-error`} class="field-error" aria-live="polite">
-        {error}
+        {error === '' ? null : error}
       </p>
     </div>
   );

@@ -117,6 +117,13 @@ describe('markup', () => {
     expect(forbiddenMarkup(page('<p>'))).toHaveLength(1);
     const weak = policy.replace("'none'", "'unsafe-inline'");
     expect(forbiddenMarkup(page(weak))).toHaveLength(1);
+    const running = policy.replace("'none'", "'unsafe-eval'");
+    expect(forbiddenMarkup(page(running, '/search/'))).toHaveLength(1);
+  });
+  test('only the search page may compile WebAssembly', () => {
+    const wasm = policy.replace("'none'", "'wasm-unsafe-eval'");
+    expect(forbiddenMarkup(page(wasm, '/search/'))).toEqual([]);
+    expect(forbiddenMarkup(page(wasm, '/course/'))).toHaveLength(1);
   });
 });
 

@@ -27,7 +27,9 @@ for (const address of addresses) {
   }) => {
     await page.goto(address);
     const walked: string[] = [];
-    for (let step = 0; step < 10; step += 1) {
+    // The search page has the form in its own text; there the header has a link in its place.
+    const searching = address === '/search/';
+    for (let step = 0; step < (searching ? 11 : 12); step += 1) {
       await page.keyboard.press('Tab');
       const now = await focused(page);
       expect(now, `after ${walked.join(', ')}`).not.toBeNull();
@@ -43,9 +45,11 @@ for (const address of addresses) {
       'Course',
       'Practise',
       'Measure',
+      ...(searching ? ['Search'] : []),
       'How the model works',
       'Glossary',
       'Sources',
+      ...(searching ? [] : ['q', 'Search']),
     ]);
   });
 }
@@ -56,7 +60,7 @@ test('the skip link leads past the header', async ({ page }) => {
   await page.keyboard.press('Enter');
   await expect(page.locator('main')).toBeFocused();
   await page.keyboard.press('Tab');
-  await expect(page.getByRole('link', { name: /^Learn/ })).toBeFocused();
+  await expect(page.getByRole('link', { name: 'Start with lesson 1' })).toBeFocused();
 });
 
 test('the whole tab order of the course page comes round without a trap', async ({ page }) => {

@@ -10,6 +10,7 @@ test('the pages that the header names are there', () => {
     '/model/',
     '/glossary/',
     '/sources/',
+    '/search/',
   ]) {
     expect(addresses).toContain(address);
   }

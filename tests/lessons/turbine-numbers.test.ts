@@ -38,3 +38,15 @@ test('what the lesson on range selection says still holds: late cold and late ho
   expect(value('range-stops-mis-set-20')).toBeGreaterThan(2 * value('range-stops-healthy-20'));
   expect(value('range-stops-mis-set-100')).toBeGreaterThan(value('range-stops-mis-set-20'));
 });
+
+// Lessons 3 and 7 say that one crack lets go at several temperatures, each with its own command.
+test('what the lessons say of a fixed command and of one that moves still holds', () => {
+  // Asked for less at idle, the clutch lets go cooler than on the fixed idle command.
+  expect(value('stop-idle-to')).toBeLessThan(value('crossing-default-idle'));
+  // Asked for more, the car takes off hotter; a raise of pressure carries it further yet.
+  expect(value('crossing-default-load')).toBeGreaterThan(value('crossing-default-take-off'));
+  expect(value('stop-raise-from')).toBeGreaterThan(value('crossing-default-take-off'));
+  expect(value('stop-code-from')).toBeGreaterThan(value('stop-raise-from'));
+  // The lesson on the turbine shows this crack at 100 °C, hanging at idle and then storing its code.
+  expect(Math.max(value('stop-idle-to'), value('stop-code-from'))).toBeLessThan(100);
+});

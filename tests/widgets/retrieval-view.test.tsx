@@ -4,13 +4,13 @@ import { Ask } from '../../src/widgets/retrieval/Ask.tsx';
 import { Explain } from '../../src/widgets/retrieval/Explain.tsx';
 import { Over } from '../../src/widgets/retrieval/Over.tsx';
 import { retrievalModel } from '../../src/widgets/retrieval/model.ts';
-import { Retrieval } from '../../src/widgets/retrieval/View.tsx';
+import { Offer } from '../../src/widgets/retrieval/Offer.tsx';
 import { asked } from '../quiz/sample.ts';
 
 const only = (id: string) => asked.filter((q) => q.id === id);
 
 test('the server shows the offer, with a button that waits for the script', () => {
-  const html = render(<Retrieval lesson="a" questions={asked} objectives={[]} />);
+  const html = render(<Offer lesson="a" questions={asked} objectives={[]} count={4} />);
   expect(html).toContain('4 of the 4 questions of this lesson.');
   expect(html).toMatch(/<button[^>]*disabled[^>]*>Cover the lesson and start/);
   expect(html).not.toContain('The first thing');

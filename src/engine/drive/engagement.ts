@@ -1,26 +1,20 @@
-import { controllerAtRest, controllerCycle, rangeSelected } from '../controller/state-machine.ts';
-import type {
-  ControllerContext,
-  ControllerEventName,
-  ControllerMemory,
-  ControllerState,
-} from '../controller/state-machine.ts';
+import { FIRST_FILL_SHARE } from '../clutch/fill.ts';
 import { exactSensor, sensorReading } from '../controller/sensor.ts';
 import type { SpeedSensor } from '../controller/sensor.ts';
 import { illustrativeSettings } from '../controller/settings.ts';
+import { controllerAtRest, controllerCycle, rangeSelected } from '../controller/state-machine.ts';
 import type {
-  ControllerSettings,
-  MechanicalFailSafe,
-  RangeSelection,
-} from '../controller/settings.ts';
-import { FIRST_FILL_SHARE } from '../clutch/fill.ts';
+  ControllerContext,
+  ControllerMemory,
+  ControllerState,
+} from '../controller/state-machine.ts';
+import { fluidInPlant } from '../circuit/steady-state.ts';
 import { requireInRange } from '../error.ts';
 import { fluidAt } from '../fluid/fluid.ts';
-import type { Fluid } from '../fluid/fluid.ts';
-import { fluidInPlant } from '../circuit/steady-state.ts';
 import { drivetrain } from '../gearbox.ts';
-import type { Circuit, Plant } from '../gearbox.ts';
+import type { Circuit } from '../gearbox.ts';
 import { findRoot } from '../numerics/find-root.ts';
+import { firstReached } from '../numerics/first-reached.ts';
 import { Stepper, insideStep } from '../numerics/rosenbrock.ts';
 import type { Step, Work } from '../numerics/rosenbrock.ts';
 import { RAD_S_PER_RPM } from './converter.ts';
@@ -34,70 +28,15 @@ import {
 } from './engagement-scene.ts';
 import { ENGAGED_SLIP_RPM, STOPPED_RPM, throttleAt, trainingStory } from './engagement-story.ts';
 import type { EngagementStory } from './engagement-story.ts';
-
-/** The ranges in which a clutch must take hold. */
-export type DriveRange = 'drive' | 'reverse';
-
-/** What an engagement is solved for. */
-export interface EngagementRequest {
-  readonly plant: Plant;
-  readonly fluid: Fluid;
-  readonly tempC: number;
-  readonly range: DriveRange;
-  readonly rangeSelection: RangeSelection;
-  readonly mechanicalFailSafe?: MechanicalFailSafe;
-  readonly settings?: ControllerSettings;
-  readonly sensor?: SpeedSensor;
-  readonly story?: EngagementStory;
-  /** Time between points of the trace [s]; it changes the picture, not the solution. */
-  readonly outputStep?: number;
-}
-
-/** What the log can say: the controller's events and the milestones of the clutch. */
-export type EngagementEventName =
-  ControllerEventName | 'clutch filled' | 'turbine stopped' | 'brake released';
-
-/** One line of the log: when [s], what, why, and the code if one was stored. */
-export interface EngagementEvent {
-  readonly time: number;
-  readonly event: EngagementEventName;
-  readonly reason: string;
-  readonly code?: string;
-}
-
-/** One row for each output time; speeds [rad/s] unless named, pressures [Pa], torques [N m]. */
-export interface EngagementTrace {
-  readonly time: Float64Array;
-  readonly engineRpm: Float64Array;
-  readonly turbineRpm: Float64Array;
-  readonly outputRpm: Float64Array;
-  readonly vehicleSpeed: Float64Array;
-  readonly slipRpm: Float64Array;
-  readonly clutchPressure: Float64Array;
-  readonly clutchCommand: Float64Array;
-  readonly linePressure: Float64Array;
-  readonly capacity: Float64Array;
-  readonly clutchTorque: Float64Array;
-  readonly impellerTorque: Float64Array;
-  readonly turbineTorque: Float64Array;
-  readonly engineTorque: Float64Array;
-  readonly throttle: Float64Array;
-  /** What the controller's turbine sensor says [rpm]. */
-  readonly turbineSeenRpm: Float64Array;
-}
-
-/** A solved engagement: trace, log, controller states, and how the solve went. */
-export interface Engagement {
-  readonly trace: EngagementTrace;
-  /** In order of time; with electronic selection Park may come after the trace, once the vehicle is slow enough. */
-  readonly events: readonly EngagementEvent[];
-  /** The controller's state through time: each entry holds from its time on. */
-  readonly states: readonly { readonly time: number; readonly state: ControllerState }[];
-  /** Time after selection when the turbine first stood, and when slip was first gone [s]; null if never. */
-  readonly stoppedAfter: number | null;
-  readonly engagedAfter: number | null;
-  readonly status: { readonly converged: boolean; readonly work: Work };
-}
+import { TRACE_COLUMNS } from './engagement-types.ts';
+import type {
+  DriveRange,
+  Engagement,
+  EngagementEvent,
+  EngagementEventName,
+  EngagementRequest,
+  EngagementTrace,
+} from './engagement-types.ts';
 
 /**
  * Error control: a thousandth of a percent, so that a limit which slip hovers near is met in the same cycle; and for
@@ -115,29 +54,10 @@ const MILESTONE_GRID = 2e-3;
 /** How long after the end of the story a rolling vehicle is followed [s]; no coast of the story lasts longer. */
 const LONGEST_COAST = 120;
 
-const COLUMNS = [
-  'time',
-  'engineRpm',
-  'turbineRpm',
-  'outputRpm',
-  'vehicleSpeed',
-  'slipRpm',
-  'clutchPressure',
-  'clutchCommand',
-  'linePressure',
-  'capacity',
-  'clutchTorque',
-  'impellerTorque',
-  'turbineTorque',
-  'engineTorque',
-  'throttle',
-  'turbineSeenRpm',
-] as const satisfies readonly (keyof EngagementTrace)[];
-
 const circuitOf: Readonly<Record<DriveRange, Circuit>> = { drive: 'forward', reverse: 'reverse' };
 const codeOf: Readonly<Record<DriveRange, string>> = { drive: 'P0731', reverse: 'P0736' };
 
-/** Marches one engagement; one instance, one run. */
+/** Marches one engagement; one instance, one run. Over 300 lines with its driver: one march, one state, read as a whole. */
 class March {
   private readonly request: EngagementRequest;
   private readonly story: EngagementStory;
@@ -180,7 +100,7 @@ class March {
     };
     const rows = Math.round(this.story.end / this.outputStep) + 1;
     this.trace = Object.fromEntries(
-      COLUMNS.map((column) => [column, new Float64Array(rows)]),
+      TRACE_COLUMNS.map((column) => [column, new Float64Array(rows)]),
     ) as unknown as EngagementTrace;
     // In Park nothing loads the converter, so engine and turbine turn together where the governor meets friction.
     const free = (drivetrain.idleRpm + 12) * RAD_S_PER_RPM;
@@ -420,25 +340,8 @@ class March {
   private findMilestones(step: Step, until: number): void {
     if (!this.scene.selected || this.memory.state.startsWith('failSafe')) return;
     const stroke = this.scene.plant.clutch.strokeVolume;
-    // Slip can dip under its limit and creep out again within one long step, so the step is looked through finely.
-    const pieces = Math.max(1, Math.ceil((until - step.t0) / MILESTONE_GRID));
-    const crossing = (value: (y: Float64Array) => number): number | null => {
-      const at = (time: number): number => {
-        insideStep(step, time, this.seen);
-        return value(this.seen);
-      };
-      let before = at(step.t0);
-      if (before >= 0) return step.t0;
-      let from = step.t0;
-      for (let piece = 1; piece <= pieces; piece += 1) {
-        const to = step.t0 + ((until - step.t0) * piece) / pieces;
-        const after = at(to);
-        if (after >= 0) return findRoot(at, from, to, before, after).root;
-        from = to;
-        before = after;
-      }
-      return null;
-    };
+    const crossing = (value: (y: Float64Array) => number): number | null =>
+      firstReached(step, until, MILESTONE_GRID, value, this.seen);
     this.filledAt ??= this.milestone(
       'clutch filled',
       crossing((y) => (y[VOLUME] as number) - stroke),

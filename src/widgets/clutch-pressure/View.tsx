@@ -1,11 +1,11 @@
 import { useMemo } from 'preact/hooks';
+import { Later } from '../shell/Later.tsx';
 import { SimShell } from '../shell/SimShell.tsx';
-import { Budgets } from './Budgets.tsx';
-import { CircuitFigure } from './CircuitFigure.tsx';
-import { CrackMap } from './CrackMap.tsx';
 import { makeClutchPressure } from './model.ts';
 import { PressureChart } from './PressureChart.tsx';
 import { sim } from './sim.ts';
+
+const loadBelow = () => import('./Below.tsx').then(({ Below }) => Below);
 
 /** Each picture reads its own signals, so a control redraws only what depends on it. */
 export function ClutchPressure() {
@@ -16,13 +16,7 @@ export function ClutchPressure() {
       model={model}
       picture={({ revealed }) => <PressureChart model={model} revealed={revealed} />}
       below={() => (
-        <>
-          <CircuitFigure model={model} />
-          <Budgets model={model} />
-          <div class="pressure-map">
-            <CrackMap model={model} />
-          </div>
-        </>
+        <Later load={loadBelow} props={{ model }} what="the circuit, the flows and the map" />
       )}
     />
   );

@@ -1,9 +1,12 @@
 import { useSignal } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
+import { Later } from '../shell/Later.tsx';
 import { SimShell } from '../shell/SimShell.tsx';
 import { makeControllerSees } from './model.ts';
-import { Score, SlipChart, StateDiagram } from './Pictures.tsx';
+import { SlipChart } from './SlipChart.tsx';
 import { sim } from './sim.ts';
+
+const loadBelow = () => import('./Below.tsx').then(({ Below }) => Below);
 
 /** One cursor for the picture and the diagram: the state inked is the state under it. */
 export function ControllerSees() {
@@ -17,10 +20,7 @@ export function ControllerSees() {
         <SlipChart model={model} revealed={revealed || stage === 'running'} cursor={cursor} />
       )}
       below={() => (
-        <>
-          <Score model={model} />
-          <StateDiagram model={model} cursor={cursor} />
-        </>
+        <Later load={loadBelow} props={{ model, cursor }} what="the recordings and the diagram" />
       )}
     />
   );

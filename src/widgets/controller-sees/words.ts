@@ -1,6 +1,6 @@
 import type { ControllerEvent, ControllerState } from '../../engine/index.ts';
 import { format, length, seconds, temperature, type UnitSystem } from '../../ui/quantity.ts';
-import type { Judged, SeesModel, Verdict } from './model.ts';
+import type { Judged, SeesModel } from './model.ts';
 import { recipes, RECORDING_IDS, type RecordingId } from './recordings.ts';
 
 const at = (id: RecordingId, system: UnitSystem): string =>
@@ -47,13 +47,6 @@ export function tripWords({ trip, codeAfter }: Judged, system: UnitSystem): stri
   const code = codeAfter === null ? 'no code' : `code at ${format(codeAfter, seconds, system)}`;
   return `${check} at ${format(trip.after, seconds, system)}, ${code}`;
 }
-
-export const verdictWords: Readonly<Record<Verdict, string>> = {
-  passes: 'passes',
-  'false trip': 'FALSE TRIP',
-  caught: 'caught',
-  missed: 'MISSED',
-};
 
 /** The engine tells every event; what follows from a stored code is one thing, so only its first line is kept. */
 export const worthTelling = ({ event }: ControllerEvent): boolean =>

@@ -1,10 +1,12 @@
 import { useSignal } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
+import { Later } from '../shell/Later.tsx';
 import { SimShell } from '../shell/SimShell.tsx';
 import { makeEngagement } from './model.ts';
-import { Player } from './Player.tsx';
 import { sim } from './sim.ts';
-import { PressureTraces, SpeedTraces } from './Traces.tsx';
+import { SpeedTraces } from './Traces.tsx';
+
+const loadBelow = () => import('./Below.tsx').then(({ Below }) => Below);
 
 /** Cold beside hot on one time axis; the cursor is shared, so both charts and the words show one moment. */
 export function EngagementView() {
@@ -18,10 +20,7 @@ export function EngagementView() {
         <SpeedTraces model={model} revealed={revealed || stage === 'running'} cursor={cursor} />
       )}
       below={() => (
-        <>
-          <Player model={model} cursor={cursor} />
-          <PressureTraces model={model} cursor={cursor} />
-        </>
+        <Later load={loadBelow} props={{ model, cursor }} what="the player and the pressures" />
       )}
     />
   );

@@ -3,7 +3,7 @@ import { percent, temperature } from '../../ui/quantity.ts';
 import type { ControlSpec, SimSpec } from '../shell/sim-spec.ts';
 import type { EngagementGivens, EngagementModel } from './model.ts';
 import { tasks } from './tasks.ts';
-import { faultNames, outcomeOf, says, severityWords } from './words.ts';
+import { atTheCheck, faultNames, outcomeOf, says, severityWords } from './words.ts';
 
 const controls: readonly ControlSpec<EngagementGivens>[] = [
   {
@@ -128,7 +128,10 @@ export const sim: SimSpec<EngagementGivens, EngagementModel> = {
         : codeStored || solved.stoppedAfter === null
           ? 'slips'
           : 'late';
-      return { option, words: (system) => `Hot, ${outcomeOf(hot.value, system)}.` };
+      return {
+        option,
+        words: (system) => `Hot, ${outcomeOf(hot.value, system)}. ${atTheCheck(hot.value, system)}`,
+      };
     },
   },
   tasks,

@@ -1,5 +1,17 @@
-import { illustrativeSettings, type ControllerState, type FaultId } from '../../engine/index.ts';
-import { format, seconds, temperature, type UnitSystem } from '../../ui/quantity.ts';
+import {
+  illustrativeSettings,
+  trainingStory,
+  type ControllerState,
+  type FaultId,
+} from '../../engine/index.ts';
+import {
+  format,
+  pressure,
+  seconds,
+  speed,
+  temperature,
+  type UnitSystem,
+} from '../../ui/quantity.ts';
 import type { EngagementModel, Run } from './model.ts';
 
 /** What the trade calls each fault; the same words as on the model page. */
@@ -55,6 +67,17 @@ export function outcomeOf(run: Run, system: UnitSystem): string {
       : '; code stored'
     : '';
   return `${stopped}${late}${end}`;
+}
+
+/** The numbers at the moment the controller looks: turbine speed, pressure had and wanted. */
+export function atTheCheck({ solved }: Run, system: UnitSystem): string {
+  const { trace } = solved;
+  const check = trainingStory.select + illustrativeSettings.engagementTime;
+  const row = trace.time.findIndex((time) => time >= check - 1e-9);
+  const turbine = format(trace.turbineRpm[row] ?? 0, speed, system);
+  const has = format((trace.clutchPressure[row] ?? 0) / 1e3, pressure, system);
+  const wants = format((trace.clutchCommand[row] ?? 0) / 1e3, pressure, system);
+  return `When the controller looked, ${after(illustrativeSettings.engagementTime, system)} after selection, the turbine turned at ${turbine}. The clutch had ${has} of the ${wants} wanted.`;
 }
 
 /** The sentence under the picture. */

@@ -36,7 +36,7 @@ export const gapOrHoleSim: SimSpec<GapOrHoleGivens, GapOrHoleModel> = {
     {
       kind: 'number',
       key: 'height',
-      label: 'Crack height',
+      label: 'Crack, how far open',
       quantity: length,
       min: 0.02,
       max: 0.4,
@@ -66,7 +66,7 @@ export const gapOrHoleSim: SimSpec<GapOrHoleGivens, GapOrHoleModel> = {
   ],
   predict: {
     question: (s) =>
-      `At ${cool(s)} a crack one hair high and a drilled hole leak exactly the same. Warm the fluid to ${hot(s)}. Which leak grows more?`,
+      `At ${cool(s)} a crack that stands open by one hair and a drilled hole leak exactly the same. Warm the fluid to ${hot(s)}. Which leak grows more?`,
     options: [
       {
         id: 'crack',
@@ -136,7 +136,7 @@ export const gapOrHoleSim: SimSpec<GapOrHoleGivens, GapOrHoleModel> = {
     {
       id: 'end-of-law',
       words:
-        'Every law has an end. Find a state where the Reynolds number of the crack is above 2000.',
+        'Every law has an end. The Reynolds number tells how wild a flow is: low, it slides in layers; above 2000, it tumbles. Find a state where the crack is above 2000.',
       start: { temp: COOL_C, ...ONE_HAIR },
       controls: ['temp', 'height', 'pressure'],
       done: ({ crack }) => !crack.value.laminarLawValid,

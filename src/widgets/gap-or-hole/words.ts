@@ -52,5 +52,5 @@ export function sayShare(viscousShare: number): string {
 
 export const sayLaw = ({ laminarLawValid }: GapOrHoleModel['crack']['value']): string =>
   laminarLawValid
-    ? `below ${sayReynolds(GAP_REYNOLDS_LIMIT)}, so the laminar law holds`
-    : `above ${sayReynolds(GAP_REYNOLDS_LIMIT)}: the laminar law is outside its range, take the leak as an upper estimate`;
+    ? `below ${sayReynolds(GAP_REYNOLDS_LIMIT)}, so the flow slides in layers and the law holds`
+    : `above ${sayReynolds(GAP_REYNOLDS_LIMIT)}: the flow tumbles and the law is outside its range. Take the leak as an upper estimate`;

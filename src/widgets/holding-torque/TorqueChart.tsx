@@ -31,9 +31,12 @@ export function TorqueChart({ model, revealed }: TorqueChartProps) {
   const shown = revealed
     ? line.value
     : line.value.map((nm, i) => ((SWEEP[i] ?? 0) >= kpa && (SWEEP[i] ?? 0) <= 400 ? nm : null));
-  const own = givens.example.value !== 'training';
+  const example = givens.example.value;
+  const own = example !== 'training';
+  // A book asks for a number, not whether our car drives off.
+  const book = own && example !== 'own';
   const crossing: readonly Mark[] =
-    revealed && at <= PRESSURE.max
+    revealed && !book && at <= PRESSURE.max
       ? [
           {
             id: 'crossing',
@@ -48,7 +51,9 @@ export function TorqueChart({ model, revealed }: TorqueChartProps) {
       id="holding-torque-chart"
       name="Torque held against pressure"
       takeaway={(system) =>
-        `${format(need.value, torque, system)} is needed ${asking[givens.required.value]}.`
+        book
+          ? 'the band is what our car needs, for comparison.'
+          : `${format(need.value, torque, system)} is needed ${asking[givens.required.value]}.`
       }
       xAxis={X_AXIS}
       yAxis={Y_AXIS}

@@ -1,10 +1,11 @@
 import { useMemo } from 'preact/hooks';
+import { Later } from '../shell/Later.tsx';
 import { SimShell } from '../shell/SimShell.tsx';
-import { Books } from './Books.tsx';
-import { Pack, Piston } from './Drawings.tsx';
 import { makeHoldingTorque } from './model.ts';
 import { sim } from './sim.ts';
 import { TorqueChart } from './TorqueChart.tsx';
+
+const loadBelow = () => import('./Below.tsx').then(({ Below }) => Below);
 
 export function HoldingTorque() {
   const model = useMemo(makeHoldingTorque, []);
@@ -14,11 +15,11 @@ export function HoldingTorque() {
       model={model}
       picture={({ revealed }) => <TorqueChart model={model} revealed={revealed} />}
       below={() => (
-        <>
-          <Piston model={model} />
-          <Pack model={model} />
-          <Books model={model} />
-        </>
+        <Later
+          load={loadBelow}
+          props={{ model }}
+          what="the piston, the plates and the textbook sums"
+        />
       )}
     />
   );

@@ -48,24 +48,24 @@ function uniformPressure(outer: number, inner: number): Pick<ClutchBuild, 'area'
 export const books: Readonly<Record<Book, BookExample>> = {
   'khurmi-10.28': {
     short: 'Theory of Machines, example 10.28',
-    full: 'R. S. Khurmi and J. K. Gupta, Theory of Machines, example 10.28',
+    full: 'R.\u00a0S.\u00a0Khurmi and J.\u00a0K.\u00a0Gupta, Theory of Machines, example 10.28',
     build: { pressure: 127, friction: 0.3, faces: 4, spring: 0, ...uniformWear(125, 75) },
     prints: { kind: 'power', value: 18.8, rpm: 500 },
-    how: 'Four faces, friction 0.3, radii 75 and 125 mm, 0.127 MPa at the inner edge, uniform wear.',
+    how: 'Four faces, friction 0.3, radii 75 and 125\u00a0mm, 0.127\u00a0MPa at the inner edge, uniform wear.',
   },
   'bhandari-11.1': {
     short: 'Machine Elements, example 11.1',
-    full: 'V. B. Bhandari, Design of Machine Elements, example 11.1',
+    full: 'V.\u00a0B.\u00a0Bhandari, Design of Machine Elements, example 11.1',
     build: { pressure: 1000, friction: 0.2, faces: 1, spring: 0, ...uniformWear(100, 50) },
     prints: { kind: 'torque', value: 235.619 },
-    how: 'One face, friction 0.2, diameters 100 and 200 mm, 1 MPa at the inner edge, uniform wear.',
+    how: 'One face, friction 0.2, diameters 100 and 200\u00a0mm, 1\u00a0MPa at the inner edge, uniform wear.',
   },
   'bhandari-11.2': {
     short: 'Machine Elements, example 11.2',
-    full: 'V. B. Bhandari, Design of Machine Elements, example 11.2',
+    full: 'V.\u00a0B.\u00a0Bhandari, Design of Machine Elements, example 11.2',
     build: { pressure: 1000, friction: 0.2, faces: 1, spring: 0, ...uniformPressure(100, 50) },
     prints: { kind: 'torque', value: 366.519 },
-    how: 'The same clutch with 1 MPa all over the ring, uniform pressure.',
+    how: 'The same clutch with 1\u00a0MPa all over the ring, uniform pressure.',
   },
 };
 

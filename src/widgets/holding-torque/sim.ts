@@ -35,6 +35,17 @@ const controls: readonly ControlSpec<HoldingGivens>[] = [
   },
   {
     kind: 'choice',
+    key: 'example',
+    label: 'Which clutch',
+    as: 'select',
+    options: [
+      { value: 'training', words: 'The training clutch' },
+      ...BOOKS.map((value) => ({ value, words: `Book: ${books[value].short}` })),
+      { value: 'own', words: 'Your own numbers' },
+    ],
+  },
+  {
+    kind: 'choice',
     key: 'required',
     label: 'The clutch has to',
     options: [
@@ -45,17 +56,6 @@ const controls: readonly ControlSpec<HoldingGivens>[] = [
   { kind: 'number', key: 'area', label: 'Piston area', quantity: area, ...AREA },
   { kind: 'number', key: 'radius', label: 'Mean radius', quantity: radius, ...RADIUS },
   { kind: 'number', key: 'spring', label: 'Return spring', quantity: force, ...SPRING },
-  {
-    kind: 'choice',
-    key: 'example',
-    label: 'Which clutch',
-    as: 'select',
-    options: [
-      { value: 'training', words: 'The training clutch' },
-      ...BOOKS.map((value) => ({ value, words: `Book: ${books[value].short}` })),
-      { value: 'own', words: 'Your own numbers' },
-    ],
-  },
 ];
 
 export const sim: SimSpec<HoldingGivens, HoldingModel> = {

@@ -1,4 +1,11 @@
-import { format, pressure, torque, type Quantity, type UnitSystem } from '../../ui/quantity.ts';
+import {
+  format,
+  pressure,
+  speed,
+  torque,
+  type Quantity,
+  type UnitSystem,
+} from '../../ui/quantity.ts';
 import { needed, type Required } from '../clutch-pressure/needed.ts';
 import { books, ours, powerOf, type Book } from './books.ts';
 import type { HoldingModel } from './model.ts';
@@ -37,7 +44,7 @@ export function says(model: HoldingModel, system: UnitSystem): string {
     const { prints, short } = books[example];
     const power =
       prints.kind === 'power'
-        ? `, at ${prints.rpm} rpm ${print(powerOf(has.value, prints.rpm), kilowatts)}`
+        ? `, at ${print(prints.rpm, speed)} ${print(powerOf(has.value, prints.rpm), kilowatts)}`
         : '';
     return `${short}: holds ${print(has.value, torque)}${power}. The book says ${bookNumber(example, 'book', system)}.`;
   }

@@ -1,6 +1,5 @@
 import { useState } from 'preact/hooks';
 import { useReady } from '../../ui/use-units.ts';
-import { Offered } from './Offered.tsx';
 import type { Retrieval, RetrievalProps } from './View.tsx';
 
 interface OfferProps extends RetrievalProps {
@@ -28,7 +27,14 @@ export function Offer({ count, ...props }: OfferProps) {
   return (
     <div class="retrieval-panel">
       <h3>What stayed with you?</h3>
-      <Offered count={count} total={props.questions.length} ready={ready} onStart={load} />
+      <p>
+        {count} of the {props.questions.length} questions of this lesson. The lesson goes out of
+        sight until you are done; that is what makes it stay with you. Say how sure you are before
+        you check. Nothing is kept or sent.
+      </p>
+      <button type="button" class="act" disabled={!ready} onClick={load}>
+        Cover the lesson and start
+      </button>
       {failed && (
         <p role="alert">
           The questions could not be loaded. Check that you are connected, then press start again.

@@ -5,7 +5,6 @@ import { useReady } from '../../ui/use-units.ts';
 import { Ask } from './Ask.tsx';
 import { Explain } from './Explain.tsx';
 import { retrievalModel } from './model.ts';
-import { Offered } from './Offered.tsx';
 import { Over } from './Over.tsx';
 import { WordsText } from './WordsText.tsx';
 
@@ -97,7 +96,9 @@ export function Retrieval({ lesson, questions, objectives, seed, begun = false }
         {headline()}
       </h3>
       {stage === 'offered' && (
-        <Offered count={model.count} total={questions.length} ready={ready} onStart={start} />
+        <button type="button" class="act" disabled={!ready} onClick={start}>
+          Cover the lesson and start
+        </button>
       )}
       {stage === 'paused' && (
         <div class="retrieval-row">

@@ -1,10 +1,11 @@
-import { useEffect, useRef } from 'preact/hooks';
 import type { UnitSystem } from '../../ui/quantity.ts';
 import { say, type Words } from '../../ui/words.ts';
 import type { PredictOption } from './sim-spec.ts';
 import { CONFIDENCES, type StageEvent, type StageState } from './stages.ts';
+import { useArrival } from './use-arrival.ts';
 
 interface CompareProps {
+  readonly sim: string;
   readonly options: readonly PredictOption[];
   /** The model's own sentence after the run, with its numbers. */
   readonly outcomeWords: Words;
@@ -14,9 +15,8 @@ interface CompareProps {
 }
 
 /** Prediction and outcome side by side, then why. Right or wrong is never said without a reason. */
-export function Compare({ options, outcomeWords, state, system, send }: CompareProps) {
-  const top = useRef<HTMLDivElement>(null);
-  useEffect(() => top.current?.focus({ preventScroll: true }), []);
+export function Compare({ sim, options, outcomeWords, state, system, send }: CompareProps) {
+  const head = useArrival<HTMLHeadingElement>(true);
   const mine = options.find(({ id }) => id === state.prediction);
   const came = options.find(({ id }) => id === state.outcome);
   const sure =
@@ -24,8 +24,11 @@ export function Compare({ options, outcomeWords, state, system, send }: CompareP
   const right = mine !== undefined && mine === came;
   const others = options.filter((option) => option !== mine && option !== came);
   return (
-    <div class="sim-stage" ref={top} tabIndex={-1}>
-      <dl class="compare">
+    <div class="sim-stage">
+      <h4 class="stage-head" ref={head} tabIndex={-1} aria-describedby={`${sim}-compare`}>
+        What it did
+      </h4>
+      <dl class="compare" id={`${sim}-compare`}>
         <div>
           <dt>You said ({sure})</dt>
           <dd>{mine && say(mine.words, system)}</dd>

@@ -1,29 +1,44 @@
+import { useMemo } from 'preact/hooks';
 import { CopyLink } from '../../ui/CopyLink.tsx';
-import { printLink, type LinkSchema } from '../../ui/link-state.ts';
+import { parseLink, printLink, type LinkValues } from '../../ui/link-state.ts';
 import { More } from '../../ui/More.tsx';
+import type { UnitSystem } from '../../ui/quantity.ts';
 import { Reset } from '../../ui/Reset.tsx';
 import { Controls } from './Controls.tsx';
-import { currentValues } from './link-schema.ts';
+import { currentValues } from './current-values.ts';
+import { linkSchema } from './link-schema.ts';
 import type { DrawnControls, Givens, SimModel, SimSpec } from './sim-spec.ts';
+import { useArrival } from './use-arrival.ts';
 
 export const OPEN_CONTROLS = 3;
 
 interface FreePlayProps<G extends Givens, M extends SimModel<G>> {
   readonly sim: SimSpec<G, M>;
   readonly model: M;
-  readonly schema: LinkSchema;
-  /** What had to be changed in the link that led here. */
-  readonly notes: readonly string[];
+  /** What a link falls back to. */
+  readonly defaults: LinkValues;
+  /** The link that led here, or nothing. */
+  readonly search: string;
+  readonly system: UnitSystem;
+  /** False when a link led here. */
+  readonly byHand: boolean;
   readonly drawn?: DrawnControls<G> | undefined;
 }
 
 /** Everything open: three controls at hand, the rest behind a fold, a reset, a link to this state. */
 export function FreePlay<G extends Givens, M extends SimModel<G>>(props: FreePlayProps<G, M>) {
-  const { sim, model, schema, notes, drawn } = props;
+  const { sim, model, defaults, search, system, byHand, drawn } = props;
+  const schema = useMemo(() => linkSchema(sim, defaults, system), [sim, defaults, system]);
+  // What had to be changed in the link; told again when the units change, in the new ones.
+  const notes = useMemo(() => parseLink(schema, search).notes, [schema, search]);
+  const head = useArrival<HTMLHeadingElement>(byHand);
   const { id, controls } = sim;
   const rest = controls.slice(OPEN_CONTROLS);
   return (
     <div class="sim-stage">
+      <h4 class="stage-head" ref={head} tabIndex={-1}>
+        Free play
+      </h4>
       {notes.length > 0 && (
         <div class="sim-notes" role="status">
           {notes.map((note) => (

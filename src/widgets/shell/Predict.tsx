@@ -3,6 +3,7 @@ import type { UnitSystem } from '../../ui/quantity.ts';
 import { say, type Words } from '../../ui/words.ts';
 import type { PredictOption } from './sim-spec.ts';
 import { CONFIDENCES, whyNotYet, type StageEvent, type StageState } from './stages.ts';
+import { useArrival } from './use-arrival.ts';
 
 interface PredictProps {
   readonly sim: string;
@@ -11,6 +12,8 @@ interface PredictProps {
   readonly runLabel: string;
   readonly state: StageState;
   readonly system: UnitSystem;
+  /** False while nobody has come back to it: the page has only been opened. */
+  readonly byHand: boolean;
   readonly send: (event: StageEvent) => void;
   readonly onRun: () => void;
 }
@@ -23,12 +26,14 @@ export function Predict({
   runLabel,
   state,
   system,
+  byHand,
   send,
   onRun,
 }: PredictProps) {
   const running = state.stage === 'running';
   const reason = whyNotYet(state);
   const form = useRef<HTMLFormElement>(null);
+  const head = useArrival<HTMLLegendElement>(byHand);
   useEffect(() => {
     // Chosen before this script ran: it counts.
     const chosen = (name: string): string | undefined =>
@@ -48,7 +53,9 @@ export function Predict({
       }}
     >
       <fieldset class="choice choice-stack" disabled={running}>
-        <legend>{say(question, system)}</legend>
+        <legend ref={head} tabIndex={-1}>
+          {say(question, system)}
+        </legend>
         <div class="choice-options">
           {options.map(({ id, words }) => (
             <label key={id} class="choice-option">
@@ -85,7 +92,9 @@ export function Predict({
         <button
           type="submit"
           class="act"
-          disabled={reason !== null || running}
+          disabled={reason !== null}
+          // Not `disabled` while it runs: that would throw the focus to the top of the page.
+          aria-disabled={running || undefined}
           aria-describedby={`${sim}-why`}
         >
           {running ? 'Running' : runLabel}

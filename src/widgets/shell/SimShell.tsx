@@ -1,13 +1,11 @@
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useMemo, useReducer, useRef, useState } from 'preact/hooks';
 import { LiveText } from '../../ui/LiveText.tsx';
-import { parseLink } from '../../ui/link-state.ts';
 import type { UnitSystem } from '../../ui/quantity.ts';
 import { useReady, useUnits } from '../../ui/use-units.ts';
 import type { Words } from '../../ui/words.ts';
-import { Compare } from './Compare.tsx';
-import { FreePlay } from './FreePlay.tsx';
-import { currentValues, linkSchema } from './link-schema.ts';
+import { currentValues } from './current-values.ts';
+import { Waiting } from './Later.tsx';
 import { Predict } from './Predict.tsx';
 import type {
   Answer,
@@ -19,7 +17,7 @@ import type {
 } from './sim-spec.ts';
 import { advance, startState, type StageEvent } from './stages.ts';
 import { sweep } from './sweep.ts';
-import { Task } from './Task.tsx';
+import { useLaterStages } from './use-later-stages.ts';
 
 export interface SimShellProps<G extends Givens, M extends SimModel<G>> {
   /** The simulation as data: question, tasks, controls. A constant; `simProblems` checks it in the widget's test. */
@@ -49,26 +47,33 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
   const [search, setSearch] = useState('');
   const [outcomeWords, setOutcomeWords] = useState<Words>('');
   const stop = useRef<() => void>(() => undefined);
+  // Whether somebody has gone from stage to stage; the focus then follows.
+  const byHand = useRef(false);
   // Taken before anything is applied: these are what a link falls back to.
   const defaults = useMemo(() => currentValues(sim, model), [sim, model]);
-  const schema = useMemo(() => linkSchema(sim, defaults, system), [sim, defaults, system]);
-  // Told again when the units change, in the new ones.
-  const notes = useMemo(() => parseLink(schema, search).notes, [schema, search]);
+  const later = useLaterStages();
   // The run's start is the first picture, on the server too.
   useMemo(() => model.apply(predict.start), [model]);
 
   useLayoutEffect(() => {
-    const link = parseLink(schema, location.search);
-    if (link.present) {
-      model.apply(link.values as Partial<G>);
-      setSearch(location.search);
-      dispatch({ type: 'to-free' });
+    const { search: asked } = location;
+    if (asked !== '') {
+      void later.load().then((stages) => {
+        const link = stages?.readLink(sim, defaults, asked);
+        // Whoever was quicker than the network has begun by hand.
+        if (!link?.present || byHand.current) return;
+        model.apply(link.values as Partial<G>);
+        setSearch(asked);
+        dispatch({ type: 'to-free' });
+      });
     }
     return () => stop.current();
   }, []);
 
   const send = (event: StageEvent) => {
     const next = advance(state, event);
+    byHand.current = true;
+    if (event.type !== 'predict' && event.type !== 'rate') void later.load();
     dispatch(event);
     const task = tasks[next.task];
     const taskBegins =
@@ -78,12 +83,16 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
       model.reset();
       model.apply(predict.start);
     }
+    // The run's start is one half of a comparison; who skips the run gets the state worth playing with.
+    if (next.stage === 'free' && state.stage === 'predict') model.reset();
     // The notes belong to the arrival by link; whoever has been elsewhere since needs them no more.
     if (next.stage !== 'free') setSearch('');
   };
 
   const run = () => {
     const { prediction, confidence } = state;
+    byHand.current = true;
+    void later.load();
     dispatch({ type: 'run' });
     model.apply(predict.start);
     stop.current = sweep({
@@ -103,10 +112,19 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
   };
 
   const { stage } = state;
+  const { stages } = later;
   const revealed = stage === 'tasks' || stage === 'free' || stage === 'compare';
   const context: PictureContext = { stage, revealed };
   return (
-    <section class="sim" id={sim.id} aria-labelledby={`${sim.id}-title`} data-ready={ready}>
+    <section
+      class={revealed ? 'sim' : 'sim sim-asking'}
+      id={sim.id}
+      aria-labelledby={`${sim.id}-title`}
+      data-ready={ready}
+      // The first touch fetches what comes after the prediction, so that it is here by then.
+      onFocusCapture={() => void later.load()}
+      onPointerDown={() => void later.load()}
+    >
       <div class="sim-head">
         <h3 id={`${sim.id}-title`}>{sim.title}</h3>
         <StageNav sim={sim.id} state={state} send={send} />
@@ -114,7 +132,7 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
       <div class="sim-bench">
         <div class="sim-picture">
           <Drawn draw={() => picture(context)} />
-          {(revealed || stage === 'running') && <Says sim={sim} model={model} system={system} />}
+          <Says sim={sim} model={model} system={system} silent={stage === 'predict'} />
         </div>
         <div class="sim-controls">
           {(stage === 'predict' || stage === 'running') && (
@@ -123,12 +141,17 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
               sim={sim.id}
               state={state}
               system={system}
+              byHand={byHand.current}
               send={send}
               onRun={run}
             />
           )}
-          {stage === 'compare' && (
-            <Compare
+          {revealed && !stages && (
+            <Waiting what="the controls" failed={later.failed} retry={() => void later.load()} />
+          )}
+          {stages && stage === 'compare' && (
+            <stages.Compare
+              sim={sim.id}
               options={predict.options}
               outcomeWords={outcomeWords}
               state={state}
@@ -136,8 +159,8 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
               send={send}
             />
           )}
-          {stage === 'tasks' && (
-            <Task
+          {stages && stage === 'tasks' && (
+            <stages.Task
               sim={sim.id}
               tasks={tasks}
               controls={sim.controls}
@@ -148,8 +171,16 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
               drawn={drawn}
             />
           )}
-          {stage === 'free' && (
-            <FreePlay sim={sim} model={model} schema={schema} notes={notes} drawn={drawn} />
+          {stages && stage === 'free' && (
+            <stages.FreePlay
+              sim={sim}
+              model={model}
+              defaults={defaults}
+              search={search}
+              system={system}
+              byHand={byHand.current}
+              drawn={drawn}
+            />
           )}
         </div>
       </div>
@@ -171,10 +202,13 @@ interface SaysProps<G extends Givens, M extends SimModel<G>> {
   readonly sim: SimSpec<G, M>;
   readonly model: M;
   readonly system: UnitSystem;
+  /** While a prediction is asked for. The region is there already: one that came with its words would not be read out. */
+  readonly silent: boolean;
 }
 
-function Says<G extends Givens, M extends SimModel<G>>({ sim, model, system }: SaysProps<G, M>) {
-  return <LiveText visible text={sim.says(model, system)} />;
+function Says<G extends Givens, M extends SimModel<G>>(props: SaysProps<G, M>) {
+  const { sim, model, system, silent } = props;
+  return <LiveText visible={!silent} text={silent ? '' : sim.says(model, system)} />;
 }
 
 interface StageNavProps {

@@ -1,9 +1,10 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect } from 'preact/hooks';
 import type { UnitSystem } from '../../ui/quantity.ts';
 import { say } from '../../ui/words.ts';
 import { Controls } from './Controls.tsx';
 import type { ControlSpec, DrawnControls, Givens, SimModel, TaskSpec } from './sim-spec.ts';
 import type { StageEvent, StageState } from './stages.ts';
+import { useArrival } from './use-arrival.ts';
 import { useSettled } from './use-settled.ts';
 
 interface TaskProps<G extends Givens, M extends SimModel<G>> {
@@ -21,24 +22,23 @@ interface TaskProps<G extends Givens, M extends SimModel<G>> {
 export function Task<G extends Givens, M extends SimModel<G>>(props: TaskProps<G, M>) {
   const { sim, tasks, controls, model, state, system, send, drawn } = props;
   const task = tasks[state.task];
-  const top = useRef<HTMLDivElement>(null);
+  const head = useArrival<HTMLHeadingElement>(true, state.task);
   // Reading the givens here makes this redraw, and be judged, whenever one of them moves.
   const givens = controls.map(({ key }) => String(model.givens[key].value)).join('|');
   const settled = useSettled(task?.done(model) ?? false, `${state.task}|${givens}`);
   useEffect(() => {
     if (settled) send({ type: 'task-done' });
   }, [settled]);
-  useEffect(() => top.current?.focus({ preventScroll: true }), [state.task]);
   if (!task) return null;
 
   const done = state.done[state.task] === true;
   const last = state.task + 1 === tasks.length;
   return (
-    <div class="sim-stage" ref={top} tabIndex={-1}>
-      <p class="task-words">
-        <strong>
-          Task {state.task + 1} of {tasks.length}.
-        </strong>{' '}
+    <div class="sim-stage">
+      <h4 class="stage-head" ref={head} tabIndex={-1} aria-describedby={`${sim}-task`}>
+        Task {state.task + 1} of {tasks.length}
+      </h4>
+      <p class="task-words" id={`${sim}-task`}>
         {say(task.words, system)}
       </p>
       <Controls

@@ -1,4 +1,9 @@
-import type { LinkControl, LinkSchema, LinkValues } from '../../ui/link-state.ts';
+import {
+  parseLink,
+  type LinkControl,
+  type LinkSchema,
+  type LinkValues,
+} from '../../ui/link-state.ts';
 import { format, type UnitSystem } from '../../ui/quantity.ts';
 import type { Givens, SimModel, SimSpec } from './sim-spec.ts';
 
@@ -35,10 +40,9 @@ export function linkSchema<G extends Givens, M extends SimModel<G>>(
   return { id: sim.id, version: sim.linkVersion, controls };
 }
 
-/** The controls' values as they stand. */
-export function currentValues<G extends Givens, M extends SimModel<G>>(
-  sim: Pick<SimSpec<G, M>, 'controls'>,
-  model: M,
-): LinkValues {
-  return Object.fromEntries(sim.controls.map(({ key }) => [key, model.givens[key].peek()]));
-}
+/** What a page's address asks of a simulation. */
+export const readLink = <G extends Givens, M extends SimModel<G>>(
+  sim: Pick<SimSpec<G, M>, 'id' | 'linkVersion' | 'controls'>,
+  defaults: LinkValues,
+  search: string,
+): ReturnType<typeof parseLink> => parseLink(linkSchema(sim, defaults), search);

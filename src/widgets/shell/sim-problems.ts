@@ -1,5 +1,6 @@
 import { schemaProblems } from '../../ui/link-state.ts';
-import { currentValues, linkSchema } from './link-schema.ts';
+import { currentValues } from './current-values.ts';
+import { linkSchema } from './link-schema.ts';
 import type { Givens, SimModel, SimSpec } from './sim-spec.ts';
 
 /**

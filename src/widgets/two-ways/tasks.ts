@@ -46,7 +46,7 @@ const shut: Task = {
       stopped === null
         ? ''
         : ` But cold the turbine already takes ${format(stopped, seconds, system)} to stop.`;
-    return `At ${format(COLD_C, temperature, system)} the same cable leaves ${format(clutch, pressure, system)}, and a gauge finds nothing.${late} A late engagement cold and weak hot: look at the cable before you take a box out. It costs nothing.`;
+    return `At ${format(COLD_C, temperature, system)} the same cable leaves ${format(clutch, pressure, system)}, and a gauge finds nothing.${late} A late engagement cold and weak hot: look at level and cable before you take a box out. It costs nothing.`;
   },
 };
 
@@ -71,7 +71,7 @@ const ratchet: Task = {
   done: ({ electronicEnd }) => electronicEnd.value === 'failSafeNeutral',
   hint: 'What would a pawl do in a gear that turns?',
   after:
-    'It waits. A pawl at speed would only ratchet and break teeth. So the driver loses drive on the road, coasts, and finds the car in Park when it has slowed. That is one complaint, not two.',
+    'It waits. A pawl at speed would only ratchet and break teeth. So the driver loses drive on the road, coasts with brakes and steering, and finds the car in Park when it has slowed. That is one complaint, not two.',
 };
 
 export const tasks: readonly Task[] = [hand, shut, home, ratchet];

@@ -35,7 +35,9 @@ function Ends({ model }: { readonly model: WarmUpModel }) {
         {KINDS.map((kind) => `${kindWords[kind]} ${(driveHeat[kind] / 1e3).toFixed(1)} kW`).join(
           ', ',
         )}
-        . Where the crack lets go comes from “Does the clutch hold?”, at idle commands.
+        . Where the crack lets go comes from “Does the clutch hold?”, with the command held fixed at
+        its idle values. A controller that asks for more as you give throttle pulls away hotter than
+        this.
       </p>
     </div>
   );

@@ -37,7 +37,7 @@ const quick: Task = {
   hint: 'What puts the most heat into the fluid? A converter that slips under load.',
   after: (system) => {
     const fast = at({ ...twoHairs, kind1: 'pulling' });
-    return `${spoken(minuteOf(fast) ?? 0)} of stop-and-go pulling do what gentle driving needs ${spoken(minuteOf(at(twoHairs)) ?? 0)} for. Take hills, stops and starts, and watch the temperature reading as you go: above ${format(120, temperature, system)} you are cooking fluid, not testing (common practice, no source). Do it on the road, not against the brake.`;
+    return `${spoken(minuteOf(fast) ?? 0)} of stop-and-go pulling do what gentle driving needs ${spoken(minuteOf(at(twoHairs)) ?? 0)} for. Take hills, stops and starts, and watch the temperature reading as you go: above ${format(120, temperature, system)} you are cooking fluid, not testing (common practice, no source). Do it on the road, not against the brake, and let somebody else read while you drive.`;
   },
 };
 

@@ -1,9 +1,11 @@
 import { useMemo } from 'preact/hooks';
+import { Later } from '../shell/Later.tsx';
 import { SimShell } from '../shell/SimShell.tsx';
 import { makeWhichRanges } from './model.ts';
-import { PathMap } from './PathMap.tsx';
 import { sim } from './sim.ts';
-import { Bench, Gauges, Legend, Torques } from './Tables.tsx';
+import { Gauges } from './Tables.tsx';
+
+const loadBelow = () => import('./Below.tsx').then(({ Below }) => Below);
 
 export function WhichRanges() {
   const model = useMemo(makeWhichRanges, []);
@@ -13,14 +15,7 @@ export function WhichRanges() {
       model={model}
       picture={({ revealed }) => <Gauges model={model} revealed={revealed} />}
       below={() => (
-        <>
-          <PathMap model={model} />
-          <div class="ranges-tables">
-            <Torques model={model} />
-            <Bench model={model} />
-            <Legend />
-          </div>
-        </>
+        <Later load={loadBelow} props={{ model }} what="the circuit map and the tests" />
       )}
     />
   );

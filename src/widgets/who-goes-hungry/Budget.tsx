@@ -3,7 +3,7 @@ import { flow, format, temperature } from '../../ui/quantity.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import type { HungryModel, Reading } from './model.ts';
 import { COLD_C } from './ranges.ts';
-import { starved } from './words.ts';
+import { NOTHING, starved } from './words.ts';
 
 /**
  * Full height [L/min], by engine speed alone: the pump moves 15 L/min for each 1000 rpm, and at
@@ -39,7 +39,7 @@ function Budget({ id, tempC, reading, rpm }: BudgetProps) {
       takeaway={
         starved(reading)
           ? `the filter holds the pump to ${format(flows.intake, flow, system)} of ${format(flows.full, flow, system)}.`
-          : flows.leftOver === 0
+          : flows.leftOver < NOTHING
             ? 'all of it is taken; nothing is left over.'
             : `${format(flows.leftOver, flow, system)} is left for converter, cooler and lubrication.`
       }

@@ -11,10 +11,10 @@ import {
 import { useUnits } from '../../ui/use-units.ts';
 import { soundReadings, type HungryModel, type Reading } from './model.ts';
 import { COLD_C, FAST_RPM, HOT_C, IDLE_RPM } from './ranges.ts';
-import { eaterNames, EATERS, fedWords, type Eater } from './words.ts';
+import { eaterNames, EATERS, fedWords, NOTHING, type Eater } from './words.ts';
 
 function Amount({ of, reading }: { readonly of: Eater; readonly reading: Reading }) {
-  if (of === 'leftOver' && reading.flows.leftOver === 0) return <strong>nothing</strong>;
+  if (of === 'leftOver' && reading.flows.leftOver < NOTHING) return <strong>nothing</strong>;
   return of === 'leftOver' ? (
     <Both value={reading.flows.leftOver} quantity={flow} />
   ) : (

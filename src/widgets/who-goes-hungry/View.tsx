@@ -1,11 +1,11 @@
 import { useMemo } from 'preact/hooks';
+import { Later } from '../shell/Later.tsx';
 import { SimShell } from '../shell/SimShell.tsx';
-import { Budgets } from './Budget.tsx';
-import { LeftOverFigure, LineFigure } from './Charts.tsx';
+import { LineFigure } from './Charts.tsx';
 import { makeWhoGoesHungry } from './model.ts';
-import { Order, TwoReadings } from './Order.tsx';
-import { PumpFigure } from './PumpFigure.tsx';
 import { sim } from './sim.ts';
+
+const loadBelow = () => import('./Below.tsx').then(({ Below }) => Below);
 
 /** Each picture reads its own signals, so a control redraws only what depends on it. */
 export function WhoGoesHungry() {
@@ -16,15 +16,7 @@ export function WhoGoesHungry() {
       model={model}
       picture={({ revealed }) => <LineFigure model={model} revealed={revealed} />}
       below={() => (
-        <>
-          <Order model={model} />
-          <TwoReadings model={model} />
-          <Budgets model={model} />
-          <PumpFigure model={model} />
-          <div class="hungry-wide">
-            <LeftOverFigure model={model} />
-          </div>
-        </>
+        <Later load={loadBelow} props={{ model }} what="the order, the flows and the pump" />
       )}
     />
   );

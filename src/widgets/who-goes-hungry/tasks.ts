@@ -11,7 +11,7 @@ import {
   type Reading,
 } from './model.ts';
 import { COLD_C, FAST_RPM, HOT_C, IDLE_RPM } from './ranges.ts';
-import { printer } from './words.ts';
+import { NOTHING, printer } from './words.ts';
 
 type Task = TaskSpec<HungryGivens, HungryModel>;
 
@@ -60,7 +60,7 @@ const runDry: Task = {
   controls: ['temp'],
   done: ({ now, dryFrom, givens }) => {
     const dry = dryFrom.value;
-    return now.value.flows.leftOver === 0 && dry !== null && givens.temp.value - dry <= NEAR_C;
+    return now.value.flows.leftOver < NOTHING && dry !== null && givens.temp.value - dry <= NEAR_C;
   },
   hint: 'Watch the last block of the right-hand column. It goes before the line moves.',
   after: (system) => {
@@ -91,14 +91,14 @@ const readA: Task = {
     return `Car A. Hot at idle all is well: line ${print(carA.hotIdle.line, pressure)}, ${print(carA.hotIdle.flows.leftOver, flow)} to the cooler. Cold at ${print(FAST_RPM, speed)} the pump howls and only ${print(carA.coldFast.flows.leftOver, flow)} goes to the cooler, where a sound one sends ${print(soundReadings.coldFast.flows.leftOver, flow)}. Wear the pump or clog the filter until both readings match (within a tenth).`;
   },
   start: coldFast,
-  controls: ['pump', 'filter', 'temp', 'rpm'],
+  controls: ['pump', 'filter'],
   done: ({ twoReadings }) => {
     const { hotIdle, coldFast: fast } = twoReadings.value;
     return (
       soundIn(hotIdle, carA.hotIdle) && near(fast.flows.leftOver, carA.coldFast.flows.leftOver, 0.1)
     );
   },
-  hint: 'Both readings stand under the picture. Pump wear shows in the hot one. What shows only in the cold one?',
+  hint: 'Both readings stand further down, under “Two readings”. Pump wear shows in the hot one. What shows only in the cold one?',
   after: (system) => {
     const print = printer(system);
     return `The filter, at about thirty times a clean one. Stiff cold fluid will not go through it, and the faster the pump wants it, the more is missing. Hot and slow it passes all that idle asks. A leak does the opposite. (In this model the cold line keeps its pressure even so, ${print(carA.coldFast.line, pressure)}: stiff fluid hardly leaks, so the little that comes is enough. Who goes hungry is the cooler and lubrication. The howl is the pump drawing bubbles.)`;
@@ -118,7 +118,7 @@ const readB: Task = {
     return `Car B. Cold at ${print(FAST_RPM, speed)} it sends ${print(carB.coldFast.flows.leftOver, flow)} to the cooler, near enough what a sound one sends. Hot at idle nothing goes there and the line has ${print(carB.hotIdle.line, pressure)}. Match both readings again.`;
   },
   start: { ...soundParts, rpm: IDLE_RPM, temp: HOT_C, filter: 30 },
-  controls: ['pump', 'filter', 'temp', 'rpm'],
+  controls: ['pump', 'filter'],
   done: ({ twoReadings }) => {
     const { hotIdle, coldFast: fast } = twoReadings.value;
     return (

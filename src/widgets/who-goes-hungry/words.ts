@@ -17,6 +17,9 @@ export const printer =
 /** Less than this share of what a sound gearbox leaves at the same speed and temperature counts as hungry. */
 export const HUNGRY_SHARE = 0.5;
 
+/** What prints as nothing is nothing [L/min]. */
+export const NOTHING = 0.02;
+
 /** Everybody who eats from the pump, in the order in which they lose their share. */
 export const EATERS = ['leftOver', 'line', 'clutch'] as const;
 export type Eater = (typeof EATERS)[number];
@@ -33,7 +36,11 @@ export function fedWords(now: Reading, sound: Reading): Readonly<Record<Eater, F
   const clutch = clutchWord(now.clutch);
   return {
     leftOver:
-      leftOver === 0 ? 'hungry' : leftOver < HUNGRY_SHARE * sound.flows.leftOver ? 'short' : 'fed',
+      leftOver < NOTHING
+        ? 'hungry'
+        : leftOver < HUNGRY_SHARE * sound.flows.leftOver
+          ? 'short'
+          : 'fed',
     line: now.lineAtCommand ? 'fed' : now.line < COMMANDS.clutch ? 'hungry' : 'short',
     clutch: clutch === 'takes off' ? 'fed' : clutch === 'stands' ? 'short' : 'hungry',
   };
@@ -60,9 +67,11 @@ export function says(model: HungryModel, system: UnitSystem): string {
   if (now.value.lineAtCommand) {
     const share = fedWords(now.value, sound.value).leftOver;
     const tail =
-      share === 'short'
-        ? `Converter, cooler and lubrication are short: ${left}, where a sound gearbox leaves them ${print(sound.value.flows.leftOver, flow)}.`
-        : `Nobody is hungry: ${left} is left for converter, cooler and lubrication.`;
+      share === 'hungry'
+        ? 'Converter, cooler and lubrication get next to nothing. The line is about to fall.'
+        : share === 'short'
+          ? `Converter, cooler and lubrication are short: ${left}, where a sound gearbox leaves them ${print(sound.value.flows.leftOver, flow)}.`
+          : `Nobody is hungry: ${left} is left for converter, cooler and lubrication.`;
     return `${draws}Line at its command, ${print(line, pressure)}. ${tail}`;
   }
   const share = format((100 * clutch) / COMMANDS.clutch, percent, system);

@@ -74,6 +74,21 @@ describe('the simulation as written', () => {
     },
   );
 
+  it('takes the book example set by hand, from the numbers as either system prints them', () => {
+    const task = sim.tasks.find(({ id }) => id === 'by-the-book');
+    if (!task) throw new Error('no such task');
+    const byHand = { friction: 0.3, faces: 4, spring: 0 };
+    const metric = { ...byHand, pressure: 127, area: 236, radius: 100 };
+    // 18.4 psi, 36.5 in2, 3.94 in.
+    const us = { ...byHand, pressure: 18.4 * 6.894757, area: 36.5 * 6.4516, radius: 3.94 * 25.4 };
+    for (const numbers of [metric, us]) {
+      const model = at({ ...task.start, ...numbers });
+      expect(task.done(model)).toBe(true);
+      expect(task.done(at({ ...task.start, ...numbers, spring: 900 }))).toBe(false);
+    }
+    expect(say(task.words, 'us')).toMatch(/18\.4\spsi.*36\.5\sin².*3\.94\sin/u);
+  });
+
   it('names the edges that the model finds', () => {
     const metBy = (id: string, key: 'faces' | 'friction') => {
       const task = sim.tasks.find((one) => one.id === id);

@@ -2,7 +2,8 @@ import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { parseLink, printLink } from '../../../src/ui/link-state.ts';
 import { Compare } from '../../../src/widgets/shell/Compare.tsx';
-import { currentValues, linkSchema } from '../../../src/widgets/shell/link-schema.ts';
+import { currentValues } from '../../../src/widgets/shell/current-values.ts';
+import { linkSchema } from '../../../src/widgets/shell/link-schema.ts';
 import { simProblems } from '../../../src/widgets/shell/sim-problems.ts';
 import { startState } from '../../../src/widgets/shell/stages.ts';
 import { between } from '../../../src/widgets/shell/sweep.ts';
@@ -44,6 +45,7 @@ describe('after the run (L2, L6)', () => {
     };
     return render(
       <Compare
+        sim="demo"
         options={demo.predict.options}
         outcomeWords={words}
         state={state}

@@ -17,7 +17,7 @@ import {
   electronicRoles,
   mechanicalRoles,
   type Roles,
-} from '../../../src/widgets/two-ways/words.ts';
+} from '../../../src/widgets/two-ways/roles.ts';
 
 const at = (state: Partial<WaysGivens>) => {
   const model = makeTwoWays();

@@ -1,0 +1,98 @@
+// The index that src/build/search-index.ts makes, and the few things of Pagefind that we use.
+export type Kind = 'lesson' | 'glossary' | 'other';
+
+export interface Section {
+  readonly title: string;
+  readonly url: string;
+  /** Escaped text with <mark> round what was found. */
+  readonly excerpt: string;
+}
+export interface Page extends Section {
+  readonly sections: readonly Section[];
+}
+export interface Found {
+  readonly kind: Kind;
+  /** In order of fit; loaded when called, a few at a time. */
+  readonly pages: readonly (() => Promise<Page>)[];
+}
+
+interface PagefindData {
+  readonly url: string;
+  readonly excerpt: string;
+  readonly meta: { readonly title?: string };
+  readonly sub_results: readonly {
+    title: string;
+    url: string;
+    excerpt: string;
+    weighted_locations: readonly { balanced_score: number }[];
+  }[];
+}
+interface Pagefind {
+  options(options: { excerptLength: number; baseUrl: string }): Promise<void>;
+  init(): Promise<void>;
+  search(
+    words: string,
+    options?: { filters: { kind: Kind } },
+  ): Promise<{ results: readonly { data(): Promise<PagefindData> }[] }>;
+}
+
+const kinds: readonly Kind[] = ['lesson', 'glossary', 'other'];
+const loaded = new Map<string, Promise<Pagefind>>();
+
+/** Where the index of a unit system lies: excerpts must not show both systems. */
+function load(system: 'us' | 'si'): Promise<Pagefind> {
+  const there = loaded.get(system);
+  if (there !== undefined) return there;
+  const path = `/pagefind/${system}/pagefind.js`;
+  const loading = (import(/* @vite-ignore */ path) as Promise<Pagefind>).then(async (pagefind) => {
+    await pagefind.options({ excerptLength: 24, baseUrl: '/' });
+    await pagefind.init();
+    return pagefind;
+  });
+  loaded.set(system, loading);
+  // What failed once may work when the network is back.
+  loading.catch(() => loaded.delete(system));
+  return loading;
+}
+
+function asPage({ url, excerpt, meta, sub_results }: PagefindData): Page {
+  // The one for the page itself says what the page's own excerpt says.
+  const sections = sub_results
+    .filter((section) => section.url !== url)
+    .map((section) => ({
+      section,
+      fit: section.weighted_locations.reduce((sum, { balanced_score: fit }) => sum + fit, 0),
+    }))
+    .sort((a, b) => b.fit - a.fit)
+    .map(({ section }) => section);
+  const title = meta.title ?? url;
+  return {
+    title,
+    url,
+    excerpt,
+    sections: sections.map(({ title, url, excerpt }) => ({ title, url, excerpt })),
+  };
+}
+
+/** Words of a search that are nowhere. Pagefind leaves them out in silence; we say so. */
+export async function nowhere(words: string, system: 'us' | 'si'): Promise<string[]> {
+  const pagefind = await load(system);
+  const counted = await Promise.all(
+    [...new Set(words.split(' '))].map(async (word) => ({
+      word,
+      count: (await pagefind.search(word)).results.length,
+    })),
+  );
+  return counted.filter(({ count }) => count === 0).map(({ word }) => word);
+}
+
+/** In order of fit; within a page its sections too. */
+export async function find(words: string, system: 'us' | 'si'): Promise<Found[]> {
+  const pagefind = await load(system);
+  return Promise.all(
+    kinds.map(async (kind) => {
+      const { results } = await pagefind.search(words, { filters: { kind } });
+      return { kind, pages: results.map((result) => async () => asPage(await result.data())) };
+    }),
+  );
+}

@@ -1,0 +1,147 @@
+// The search page: the words in its address, what was found below, the keyboard between them.
+import { find, nowhere } from './search-index.ts';
+import { element, resultsOf } from './search-results.ts';
+import {
+  addressFor,
+  countSentence,
+  singleWords,
+  tidy,
+  unitHint,
+  wordsIn,
+  type Counts,
+} from './search-words.ts';
+
+const root = document.documentElement;
+const form = document.querySelector<HTMLFormElement>('#search-form');
+const field = document.querySelector<HTMLInputElement>('#search-words');
+const says = document.querySelector<HTMLElement>('#search-says');
+const results = document.querySelector<HTMLElement>('#search-results');
+const help = document.querySelector<HTMLElement>('#search-help');
+
+const pause = 250;
+/** Counts searches, so that a slow answer to an old one is dropped. */
+let asked = 0;
+
+const system = (): 'us' | 'si' => (root.dataset.units === 'si' ? 'si' : 'us');
+
+function anchor(text: string, href: string): HTMLAnchorElement {
+  const made = element('a', [text]);
+  made.href = href;
+  return made;
+}
+
+const listsSentence = (): HTMLParagraphElement =>
+  element('p', [
+    'Everything is listed on ',
+    anchor('the course page', '/course/'),
+    ' and in ',
+    anchor('the glossary', '/glossary/'),
+    ', which also gives what else the trade calls a thing.',
+  ]);
+
+function nothingFound(words: string): Node[] {
+  const hint = unitHint(words, system());
+  const single = singleWords(words);
+  return [
+    ...(hint === null ? [] : [element('p', [hint])]),
+    element('p', ['Check the spelling, or try one plain word: “seal”, “slips”, “pump”.']),
+    ...(single.length === 0
+      ? []
+      : [
+          element('p', [
+            'One word at a time: ',
+            ...single.flatMap((word, index) => [
+              ...(index > 0 ? [', '] : []),
+              anchor(word, addressFor(word)),
+            ]),
+            '.',
+          ]),
+        ]),
+    listsSentence(),
+  ];
+}
+
+function notLoaded(words: string): Node[] {
+  const again = element('button', ['Try again']);
+  again.type = 'button';
+  again.addEventListener('click', () => void show(words));
+  return [
+    element('p', ['You may be offline, or the site may be half way through an update.']),
+    element('p', [again]),
+    listsSentence(),
+  ];
+}
+
+async function show(words: string): Promise<void> {
+  if (says === null || results === null || help === null) return;
+  const mine = (asked += 1);
+  const put = (sentence: string, lists: readonly Node[], helps: readonly Node[]): void => {
+    says.textContent = sentence;
+    results.replaceChildren(...lists);
+    results.hidden = lists.length === 0;
+    help.replaceChildren(...helps);
+    help.hidden = helps.length === 0;
+  };
+  document.title = `${words === '' ? 'Search' : `${words}: search`} · Slips When Hot`;
+  if (words === '') {
+    put('', [], []);
+    return;
+  }
+  if (results.childElementCount === 0) says.textContent = 'Searching.';
+  try {
+    const found = await find(words, system());
+    const missing = words.includes(' ') ? await nowhere(words, system()) : [];
+    const lists = await resultsOf(found, words);
+    if (mine !== asked) return;
+    const counts = Object.fromEntries(
+      found.map(({ kind, pages }) => [kind, pages.length]),
+    ) as unknown as Counts;
+    put(countSentence(words, counts, missing), lists, lists.length === 0 ? nothingFound(words) : []);
+  } catch {
+    if (mine === asked) put('The search did not load.', [], notLoaded(words));
+  }
+}
+
+/** Down and up walk the results and come back to the field. */
+function walk(event: KeyboardEvent): void {
+  const step = { ArrowDown: 1, ArrowUp: -1 }[event.key];
+  if (step === undefined || event.altKey || event.ctrlKey || event.metaKey) return;
+  const stops = [field, ...(results?.querySelectorAll<HTMLElement>('a, button') ?? [])];
+  const here = stops.indexOf(document.activeElement as HTMLInputElement);
+  const next = here < 0 ? undefined : stops[here + step];
+  if (!next) return;
+  event.preventDefault();
+  next.focus();
+}
+
+if (form !== null && field !== null) {
+  let timer = 0;
+  // Words typed before this script ran win over those of the address.
+  if (field.value === '') field.value = wordsIn(location.search);
+  void show(tidy(field.value));
+
+  field.addEventListener('input', () => {
+    clearTimeout(timer);
+    timer = window.setTimeout(() => {
+      const words = tidy(field.value);
+      history.replaceState(null, '', addressFor(words));
+      void show(words);
+    }, pause);
+  });
+  form.addEventListener('submit', (event) => {
+    event.preventDefault();
+    clearTimeout(timer);
+    const words = tidy(field.value);
+    if (words !== wordsIn(location.search)) history.pushState(null, '', addressFor(words));
+    void show(words);
+  });
+  addEventListener('popstate', () => {
+    field.value = wordsIn(location.search);
+    void show(field.value);
+  });
+  document.addEventListener('keydown', walk);
+  // The excerpts print numbers in the system that is shown.
+  new MutationObserver(() => void show(tidy(field.value))).observe(root, {
+    attributeFilter: ['data-units'],
+  });
+}

@@ -1,0 +1,137 @@
+import type { Page } from '@playwright/test';
+import { expect, test } from './fixtures.ts';
+
+const carryOn = (page: Page) => page.locator('#carry-on');
+const lesson = '/lessons/hot-fluid-thin-fluid/';
+const second = '/lessons/thin-gap-open-hole/';
+
+/** Scrolls to the third section, as a reader would have by then. */
+async function readTo(page: Page): Promise<string> {
+  const heading = page.locator('.lesson h2').nth(3);
+  await heading.evaluate((element) => element.scrollIntoView({ block: 'start' }));
+  return (await heading.innerText()).trim();
+}
+
+for (const from of ['/', '/course/']) {
+  test(`a first visit starts at lesson 1, a later one where one was, from ${from}`, async ({
+    page,
+  }) => {
+    await page.goto(from);
+    await expect(carryOn(page).getByRole('link')).toHaveText('Start with lesson 1');
+    await page.goto(lesson);
+    const title = await readTo(page);
+    await page.goto(from);
+    await expect(carryOn(page)).toContainText(`You were at “${title}”.`);
+    await carryOn(page).getByRole('link', { name: 'Carry on with lesson 2' }).press('Enter');
+    await expect(page.locator(':target')).toHaveText(title);
+    await expect(page.locator(':target')).toBeInViewport();
+  });
+}
+
+test('looking at the top of the same lesson again does not lose the section', async ({ page }) => {
+  await page.goto(lesson);
+  const title = await readTo(page);
+  await page.goto(lesson);
+  await page.goto('/course/');
+  await expect(carryOn(page)).toContainText(`You were at “${title}”.`);
+});
+
+test('done is marked, shown in the list and the picture, leads on, and is undone', async ({
+  page,
+}) => {
+  await page.goto(lesson);
+  await page.getByRole('button', { name: 'Mark as done' }).press('Enter');
+  await expect(page.getByRole('button', { name: 'Done. Undo' })).toHaveAttribute(
+    'aria-pressed',
+    'true',
+  );
+  await page.goto('/course/');
+  const entry = page.locator('.path-lesson[data-lesson="hot-fluid-thin-fluid"]');
+  await expect(entry.getByText('You marked it as done')).toBeVisible();
+  await expect(page.locator('.path-lesson.is-done')).toHaveCount(1);
+  await expect(page.locator('.path-node.is-done text')).toHaveText('2');
+  await expect(page.locator('#progress-says')).toHaveText(/^You marked 1 of \d+ written lessons/);
+  await expect(carryOn(page).getByRole('link')).toHaveAttribute('href', second);
+
+  await page.goto(lesson);
+  await page.getByRole('button', { name: 'Done. Undo' }).press('Enter');
+  await page.goBack();
+  await expect(entry.getByText('You marked it as done')).toBeHidden();
+  await expect(page.locator('#progress-says')).toContainText('No lesson marked');
+});
+
+test('a second tab follows', async ({ page, context }) => {
+  await page.goto('/course/');
+  const other = await context.newPage();
+  await other.goto(lesson);
+  await other.getByRole('button', { name: 'Mark as done' }).click();
+  await expect(page.locator('.path-lesson.is-done')).toHaveCount(1);
+});
+
+test('progress of the version before is read', async ({ page }) => {
+  await page.addInitScript(() => {
+    localStorage.setItem(
+      'hot-clutch:progress:a',
+      '{"v":1,"n":3,"data":{"done":["what-pressure-does"],"last":"hot-fluid-thin-fluid"}}',
+    );
+  });
+  await page.goto('/course/');
+  await expect(carryOn(page).getByRole('link')).toHaveText('Carry on with lesson 2');
+  await expect(page.locator('.path-lesson.is-done')).toHaveCount(1);
+});
+
+test('with storage blocked the pages work and say what cannot be kept', async ({ page }) => {
+  await page.addInitScript(() => {
+    Object.defineProperty(window, 'localStorage', {
+      get() {
+        throw new DOMException('blocked', 'SecurityError');
+      },
+    });
+  });
+  await page.goto(lesson);
+  await page.getByRole('button', { name: 'Mark as done' }).click();
+  await expect(page.locator('#lesson-done-says')).toContainText('cannot be remembered');
+  await expect(page.getByRole('button', { name: 'Mark as done' })).toBeVisible();
+  await page.goto('/course/');
+  await expect(page.locator('#progress-says')).toContainText('keeps nothing for this site');
+  await expect(carryOn(page).getByRole('link')).toHaveText('Start with lesson 1');
+});
+
+test('what cannot be read is kept, and said', async ({ page }) => {
+  await page.addInitScript(() => localStorage.setItem('hot-clutch:progress:a', '{"v":2,"n":1'));
+  await page.goto('/course/');
+  await expect(page.locator('#progress-says')).toContainText('It was not thrown away.');
+  const aside = await page.evaluate(() => localStorage.getItem('hot-clutch:progress:aside:0'));
+  expect(aside).toBe('{"v":2,"n":1');
+});
+
+test('the words of the counts are spaced, and agree with the course', async ({ page }) => {
+  await page.goto('/course/');
+  const written = await page.locator('.path-lesson h3 a').count();
+  await page.goto('/');
+  await expect(page.getByRole('link', { name: /^Learn/ })).toContainText(
+    `16 short lessons, from what pressure does to proving the repair. ${written} are written so far.`,
+  );
+  await expect(page.locator('#not-yet + p')).toContainText(
+    `${16 - written} of the 16 lessons are still to be written. There is`,
+  );
+});
+
+test('nothing moves when progress appears', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await page.goto(second);
+  await readTo(page);
+  await page.goto('/course/');
+  const shift = await page.evaluate(
+    () =>
+      new Promise<number>((resolve) => {
+        let sum = 0;
+        new PerformanceObserver((list) => {
+          for (const entry of list.getEntries())
+            sum += (entry as PerformanceEntry & { value: number }).value;
+        }).observe({ type: 'layout-shift', buffered: true });
+        setTimeout(() => resolve(sum), 300);
+      }),
+  );
+  expect(shift).toBeLessThanOrEqual(0.01);
+});

@@ -1,0 +1,175 @@
+import type { Locator, Page } from '@playwright/test';
+import { builtPages } from '../../src/build/pages.ts';
+import { makeClutchPressure } from '../../src/widgets/clutch-pressure/model.ts';
+import { expect, test } from './fixtures.ts';
+
+/** Every page that holds a simulation, with the ids of those it holds. */
+const pages = builtPages().flatMap(({ address, html }) => {
+  const ids = Array.from(html.matchAll(/<section class="sim[^"]*" id="([\w-]+)"/g), ([, id]) => id);
+  return ids.length === 0 ? [] : [{ address, ids: ids.filter((id) => id !== undefined) }];
+});
+
+test('some built page holds a simulation', () => {
+  // Without this, a change of markup would leave the tests below with nothing to look at.
+  expect(pages.length).toBeGreaterThan(0);
+});
+
+async function open(page: Page, id: string): Promise<Locator> {
+  const sim = page.locator(`#${id}`);
+  await sim.scrollIntoViewIfNeeded();
+  await expect(sim).toHaveAttribute('data-ready', 'true');
+  return sim;
+}
+
+/** Tab until something with these words has the focus; the keyboard is the only tool. */
+async function tabTo(page: Page, words: RegExp, most = 40): Promise<void> {
+  for (let step = 0; step < most; step += 1) {
+    const now = await page.evaluate(() => {
+      const one = document.activeElement;
+      const label = one?.getAttribute('aria-label') ?? one?.closest('label')?.textContent;
+      return label ?? one?.textContent ?? '';
+    });
+    if (words.test(now)) return;
+    await page.keyboard.press('Tab');
+  }
+  throw new Error(`${most} presses of Tab did not reach ${String(words)}.`);
+}
+
+/** The heading that has the focus. Whoever lost it to the page would hear nothing and start at the top. */
+const head = (sim: Locator, words: string | RegExp) =>
+  sim.locator('.stage-head', { hasText: words });
+
+for (const { address, ids } of pages) {
+  test(`simulations of ${address}, by keyboard alone on a phone`, async ({ page }) => {
+    await page.setViewportSize({ width: 390, height: 844 });
+    await page.emulateMedia({ reducedMotion: 'reduce' });
+    await page.goto(address);
+    for (const id of ids) {
+      const sim = await open(page, id);
+      const run = sim.locator('button[type="submit"]');
+      await expect(run).toBeDisabled();
+
+      await sim.locator('.choice-stack input').first().focus();
+      await page.keyboard.press('Space');
+      await expect(run).toBeDisabled();
+      await page.keyboard.press('Tab');
+      await page.keyboard.press('Space');
+      await expect(run).toBeEnabled();
+      await page.keyboard.press('Tab');
+      await expect(run).toBeFocused();
+      await page.keyboard.press('Enter');
+
+      // Prediction and outcome; the heading that has the focus reads them out.
+      await expect(head(sim, 'What it did')).toBeFocused();
+      const told = sim.locator(`#${id}-compare`);
+      await expect(head(sim, 'What it did')).toHaveAttribute('aria-describedby', `${id}-compare`);
+      await expect(told).toContainText('You said');
+      // In its own words, not the option word for word alone.
+      await expect(told).toContainText(/The model says.{20,}/s);
+      // The state in words is also spoken where it changes: see LiveText.
+      const spoken = sim.locator('.sim-picture > [role="status"]');
+      await expect(spoken).not.toBeEmpty();
+
+      await tabTo(page, /^Now take the controls$/);
+      await page.keyboard.press('Enter');
+      await expect(head(sim, /^Task 1 of \d/)).toBeFocused();
+      await tabTo(page, /^Give me a hint$/);
+      await page.keyboard.press('Enter');
+      await expect(sim.locator('.task-result')).not.toBeEmpty();
+
+      // Backwards to the way on, which stands in the simulation's head.
+      for (let step = 0; step < 40; step += 1) {
+        const there = await sim
+          .getByRole('button', { name: 'Skip to free play' })
+          .evaluate((button) => button === document.activeElement);
+        if (there) break;
+        await page.keyboard.press('Shift+Tab');
+      }
+      await page.keyboard.press('Enter');
+      await expect(head(sim, 'Free play')).toBeFocused();
+
+      // From the heading the first stop is a control, and moving it is heard.
+      await page.keyboard.press('Tab');
+      await expect(sim.locator('.sim-controls :focus')).toHaveCount(1);
+      const again = sim.getByRole('button', { name: 'Predict again' });
+      await again.press('Enter');
+      await expect(sim.locator('.choice-stack legend')).toBeFocused();
+    }
+  });
+}
+
+const holder = pages.find(({ ids }) => ids.includes('clutch-pressure'));
+
+test('finishing every task leads to free play, the focus with it at each step', async ({
+  page,
+}) => {
+  test.skip(holder === undefined, 'No built page holds the clutch-pressure simulation.');
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await page.goto(holder?.address ?? '/');
+  const sim = await open(page, 'clutch-pressure');
+  await sim.locator('.choice-stack input').first().press('Space');
+  await sim.locator('.choice-row input').first().press('Space');
+  await sim.locator('button[type="submit"]').press('Enter');
+  await sim.getByRole('button', { name: 'Now take the controls' }).press('Enter');
+
+  const type = async (key: string, text: string) => {
+    const field = sim.locator(`#clutch-pressure-${key}-field`);
+    await field.fill(text);
+    await field.press('Enter');
+  };
+  const edge = makeClutchPressure();
+  edge.apply({ temp: 20, crack: 0.3, required: 'idle' });
+  const at = edge.letsGo.value;
+  const past = at.kind === 'at' ? Math.ceil(at.tempC) : Number.NaN;
+  const steps: readonly (() => Promise<void>)[] = [
+    () => type('temp', `${past} C`),
+    () => type('crack', '0.13 mm'),
+    () => type('rpm', '2000'),
+    () => sim.getByRole('radio', { name: /^Direct/ }).press('Space'),
+  ];
+  for (const [i, step] of steps.entries()) {
+    await expect(head(sim, `Task ${i + 1} of ${steps.length}`)).toBeFocused();
+    await step();
+    await sim.getByRole('button', { name: /^(Next task|On to free play)$/ }).press('Enter');
+  }
+  await expect(head(sim, 'Free play')).toBeFocused();
+});
+
+test('the unit switch reaches the axes of an open simulation, and a move is spoken', async ({
+  page,
+}) => {
+  test.skip(holder === undefined, 'No built page holds the clutch-pressure simulation.');
+  await page.goto(holder?.address ?? '/');
+  const sim = await open(page, 'clutch-pressure');
+  await sim.getByRole('button', { name: 'Skip to free play' }).press('Enter');
+  const axis = sim.locator('#clutch-pressure-chart .axis-title').first();
+  await expect(axis).toHaveText('Clutch pressure, psi');
+  await page.getByRole('radio', { name: /Metric units/ }).check({ force: true });
+  await expect(axis).toHaveText('Clutch pressure, kPa');
+  await expect(sim.locator('#clutch-pressure-temp-field ~ .unit')).toHaveText('°C');
+
+  const spoken = sim.locator('.sim-picture > [role="status"]');
+  const before = await spoken.textContent();
+  await sim.locator('#clutch-pressure-temp').press('Home');
+  await expect(spoken).not.toHaveText(before ?? '');
+});
+
+test('a copied link opens the same state in free play, and leaves the focus alone', async ({
+  page,
+  context,
+}) => {
+  test.skip(holder === undefined, 'No built page holds the clutch-pressure simulation.');
+  await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+  await page.goto(holder?.address ?? '/');
+  const sim = await open(page, 'clutch-pressure');
+  await sim.getByRole('button', { name: 'Skip to free play' }).press('Enter');
+  await sim.locator('#clutch-pressure-temp').press('Home');
+  const state = await sim.locator('output[for="clutch-pressure-temp"]').textContent();
+  await sim.getByRole('button', { name: 'Copy a link to this state' }).press('Enter');
+  await expect(sim.getByText('Link copied.')).toBeVisible();
+
+  await page.goto(await page.evaluate(() => navigator.clipboard.readText()));
+  await expect(head(sim, 'Free play')).toBeVisible();
+  await expect(sim.locator('output[for="clutch-pressure-temp"]')).toHaveText(state ?? '');
+  await expect(head(sim, 'Free play')).not.toBeFocused();
+});

@@ -1,0 +1,60 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import {
+  addressFor,
+  countSentence,
+  longest,
+  pieces,
+  singleWords,
+  tidy,
+  unitHint,
+  wordsIn,
+} from '../../src/layouts/search-words.ts';
+
+test('what is put into the address is what is read from it, whatever was typed', () => {
+  fc.assert(
+    fc.property(fc.string({ unit: 'grapheme', maxLength: 200 }), (typed) => {
+      const words = tidy(typed);
+      expect(words.length).toBeLessThanOrEqual(longest);
+      expect(wordsIn(new URL(addressFor(words), 'http://site').search)).toBe(tidy(words));
+    }),
+  );
+});
+test('an address with nothing, or nonsense, in it asks for nothing', () => {
+  for (const search of ['', '?', '?q=', '?q=+++', '?other=1', '?q=%20']) {
+    expect(wordsIn(search)).toBe('');
+  }
+  expect(addressFor('')).toBe('/search/');
+});
+
+test('counts are told in words', () => {
+  const none = { lesson: 0, glossary: 0, other: 0 };
+  expect(countSentence('x', none)).toBe('Nothing found for “x”.');
+  expect(countSentence('seal', { ...none, lesson: 1 })).toBe('“seal” is in 1 lesson.');
+  expect(countSentence('seal', { lesson: 2, glossary: 1, other: 3 })).toBe(
+    '“seal” is in 2 lessons, 1 glossary entry and 3 other places.',
+  );
+  expect(countSentence('qq seal', { ...none, glossary: 2 }, ['qq'])).toBe(
+    '“seal” is in 2 glossary entries. No page has “qq”.',
+  );
+});
+
+test('a number in the other system is told how to be found', () => {
+  expect(unitHint('60 psi', 'si')).toContain('Press psi');
+  expect(unitHint('414 kPa', 'us')).toContain('Press kPa');
+  expect(unitHint('60 psi', 'us')).toBeNull();
+  expect(unitHint('psi', 'si')).toBeNull();
+});
+
+test('a search of several words offers each that is long enough to find something', () => {
+  expect(singleWords('split seal in seal')).toEqual(['split', 'seal']);
+  expect(singleWords('seal')).toEqual([]);
+});
+
+test('an excerpt becomes plain pieces, and markup in it stays text', () => {
+  expect(pieces('a <mark>seal</mark> , &lt;b&gt; &amp;amp; <i>x')).toEqual([
+    { text: 'a ', marked: false },
+    { text: 'seal', marked: true },
+    { text: ', <b> &amp; <i>x', marked: false },
+  ]);
+});
