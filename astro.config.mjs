@@ -6,6 +6,8 @@ import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
+import { rehypeTables } from './src/build/rehype-tables.mjs';
+import { rehypeTerms } from './src/build/rehype-terms.mjs';
 
 // The one inline script that Astro does not hash by itself: see src/storage/boot.js.
 const boot = readFileSync(new URL('./src/storage/boot.js', import.meta.url), 'utf8');
@@ -29,7 +31,11 @@ export default defineConfig({
     processor: unified({
       remarkPlugins: [remarkMath],
       // MathML alone: browsers draw it themselves, so no style sheet, no fonts, no inline styles.
-      rehypePlugins: [[rehypeKatex, { output: 'mathml', strict: 'error', throwOnError: true }]],
+      rehypePlugins: [
+        [rehypeKatex, { output: 'mathml', strict: 'error', throwOnError: true }],
+        rehypeTables,
+        rehypeTerms,
+      ],
       smartypants: false,
     }),
   },

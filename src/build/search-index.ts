@@ -30,7 +30,8 @@ const notText = [
 ];
 
 /** Pagefind's own user interfaces, which this site does not use. */
-const needed = /^(pagefind\.js|pagefind-worker\.js|pagefind-entry\.json|wasm\.en\.pagefind|pagefind\.[^/]+\.pf_meta|(index|fragment|filter)\/[^/]+)$/;
+const needed =
+  /^(pagefind\.js|pagefind-worker\.js|pagefind-entry\.json|wasm\.en\.pagefind|pagefind\.[^/]+\.pf_meta|(index|fragment|filter)\/[^/]+)$/;
 
 const records = searchRecords(builtPages());
 if (records.length === 0) throw new Error(`There is nothing in ${dist} to search.`);

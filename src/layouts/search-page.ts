@@ -96,7 +96,11 @@ async function show(words: string): Promise<void> {
     const counts = Object.fromEntries(
       found.map(({ kind, pages }) => [kind, pages.length]),
     ) as unknown as Counts;
-    put(countSentence(words, counts, missing), lists, lists.length === 0 ? nothingFound(words) : []);
+    put(
+      countSentence(words, counts, missing),
+      lists,
+      lists.length === 0 ? nothingFound(words) : [],
+    );
   } catch {
     if (mine === asked) put('The search did not load.', [], notLoaded(words));
   }

@@ -60,8 +60,7 @@ async function group({ kind, pages }: Found, words: string): Promise<HTMLElement
   const show = async (from: number, to: number): Promise<void> => {
     const loaded = await Promise.all(pages.slice(from, to).map((load) => load()));
     // Short entries tie, and "piston" would come after "piston seal".
-    const named = (page: Page): number =>
-      Number(page.title.toLowerCase() === words.toLowerCase());
+    const named = (page: Page): number => Number(page.title.toLowerCase() === words.toLowerCase());
     list.append(...loaded.sort((a, b) => named(b) - named(a)).map(pageItem));
   };
   await show(0, few);
@@ -93,8 +92,6 @@ async function group({ kind, pages }: Found, words: string): Promise<HTMLElement
 
 /** One section of the page for each kind that has something. */
 export const resultsOf = (found: readonly Found[], words: string): Promise<HTMLElement[]> =>
-  Promise.all(
-    found.filter(({ pages }) => pages.length > 0).map((one) => group(one, words)),
-  );
+  Promise.all(found.filter(({ pages }) => pages.length > 0).map((one) => group(one, words)));
 
 export { element };

@@ -90,7 +90,9 @@ test('nothing found helps on, and an empty search asks for nothing', async ({ pa
   await page.goto('/search/?q=zzqqx');
   await expect(says(page)).toHaveText('Nothing found for “zzqqx”.');
   await expect(page.locator('#search-help')).toContainText('Check the spelling');
-  await expect(page.locator('#search-help').getByRole('link', { name: 'the glossary' })).toBeVisible();
+  await expect(
+    page.locator('#search-help').getByRole('link', { name: 'the glossary' }),
+  ).toBeVisible();
   await field(page).fill('');
   await field(page).press('Enter');
   await expect(says(page)).toBeEmpty();
@@ -111,7 +113,10 @@ test('what is typed is never markup', async ({ page }) => {
   await expect(page.locator('main img')).toHaveCount(0);
 });
 
-test('an index that does not load says so, and loads at the next try', async ({ page, trouble }) => {
+test('an index that does not load says so, and loads at the next try', async ({
+  page,
+  trouble,
+}) => {
   await page.route('**/pagefind/**', (route) => route.abort());
   await page.goto('/search/?q=seal');
   await expect(says(page)).toHaveText('The search did not load.');
