@@ -107,6 +107,13 @@ export const whatPressureNumbers: EngineNumbers = {
     quantity: torque,
     what: 'torque held at 400 kPa with eight faces',
   },
+  'pressure-250': kiloPascals(250e3, 'a pressure chosen for an exercise'),
+  'holds-at-250': holds(250e3),
+  'no-spring-250': {
+    value: clutchTorque({ ...clutch, springForce: 0 }, 250e3),
+    quantity: torque,
+    what: 'the answer that forgets the spring',
+  },
   'idle-speed': { value: drivetrain.idleRpm, quantity: plain('speed', 'rpm', 0), what: 'idle' },
   'stall-ratio': {
     value: drivetrain.stallTorqueRatio,
