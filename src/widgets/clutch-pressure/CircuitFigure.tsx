@@ -4,7 +4,7 @@ import { flow, pressure, torque } from '../../ui/quantity.ts';
 import { Readout } from '../../ui/Readout.tsx';
 import { useUnits } from '../../ui/use-units.ts';
 import type { PressureModel } from './model.ts';
-import { printer } from './words.ts';
+import { printer } from '../../ui/printer.ts';
 
 /** Full scale of the drawing's tints [kPa]: the line command under load. */
 const FULL_SCALE = 1000;

@@ -4,7 +4,7 @@ import type { PredictSpec } from '../shell/sim-spec.ts';
 import { needed } from './needed.ts';
 import { makeClutchPressure, type PressureGivens, type PressureModel } from './model.ts';
 import { COLD_C } from './ranges.ts';
-import { printer } from './words.ts';
+import { printer } from '../../ui/printer.ts';
 
 /**
  * Two hairs at 100 °C, because there the three usual ideas come apart: the pump still keeps the

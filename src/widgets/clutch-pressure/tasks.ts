@@ -3,7 +3,7 @@ import type { TaskSpec } from '../shell/sim-spec.ts';
 import { makeClutchPressure, type PressureGivens, type PressureModel } from './model.ts';
 import { needed } from './needed.ts';
 import { CRACK } from './ranges.ts';
-import { printer } from './words.ts';
+import { printer } from '../../ui/printer.ts';
 
 type Task = TaskSpec<PressureGivens, PressureModel>;
 

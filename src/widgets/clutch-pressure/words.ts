@@ -1,19 +1,8 @@
-import {
-  format,
-  pressure,
-  temperature,
-  torque,
-  type Quantity,
-  type UnitSystem,
-} from '../../ui/quantity.ts';
+import { printer } from '../../ui/printer.ts';
+import { format, pressure, temperature, torque, type UnitSystem } from '../../ui/quantity.ts';
 import type { LetsGo } from './hold-map.ts';
 import type { Required } from './needed.ts';
 import type { PressureModel } from './model.ts';
-
-export const printer =
-  (system: UnitSystem) =>
-  (value: number, quantity: Quantity): string =>
-    format(value, quantity, system);
 
 /** What is asked of the clutch, as a subject: "Standing in gear asks for …". */
 export const asking: Readonly<Record<Required, string>> = {

@@ -12,7 +12,8 @@ import { Readout } from '../../ui/Readout.tsx';
 import { useUnits } from '../../ui/use-units.ts';
 import type { HoldingModel } from './model.ts';
 import { area, force as newtons } from './quantities.ts';
-import { printer, verdicts } from './words.ts';
+import { printer } from '../../ui/printer.ts';
+import { verdicts } from './words.ts';
 
 /** Full scale of the drawings' tints [kPa]. */
 const FULL_SCALE = 1000;

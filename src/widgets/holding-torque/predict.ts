@@ -3,7 +3,7 @@ import type { PredictSpec } from '../shell/sim-spec.ts';
 import { torqueOf } from './books.ts';
 import { training, type HoldingGivens, type HoldingModel } from './model.ts';
 import { force } from './quantities.ts';
-import { printer } from './words.ts';
+import { printer } from '../../ui/printer.ts';
 
 const FULL = 400;
 const HALF = 200;

@@ -5,7 +5,7 @@ import { books, powerOf, torqueOf } from './books.ts';
 import { training, type HoldingGivens, type HoldingModel } from './model.ts';
 import { FRICTION } from './ranges.ts';
 import { friction, kilowatts, radius, area } from './quantities.ts';
-import { printer } from './words.ts';
+import { printer } from '../../ui/printer.ts';
 
 type Task = TaskSpec<HoldingGivens, HoldingModel>;
 

@@ -1,3 +1,4 @@
+import { printer } from '../../ui/printer.ts';
 import {
   format,
   pressure,
@@ -11,11 +12,6 @@ import { books, ours, powerOf, type Book } from './books.ts';
 import type { HoldingModel } from './model.ts';
 import { FULL_TORQUE } from './ranges.ts';
 import { kilowatts } from './quantities.ts';
-
-export const printer =
-  (system: UnitSystem) =>
-  (value: number, quantity: Quantity): string =>
-    format(value, quantity, system);
 
 export const asking: Readonly<Record<Required, string>> = {
   idle: 'to stand in gear at idle',

@@ -10,7 +10,8 @@ import { pressure } from '../../ui/quantity.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import { inOneCircuit, severityOf, type RangesModel } from './model.ts';
 import { testOf } from './patterns.ts';
-import { printer, rangeNames, testWords } from './words.ts';
+import { printer } from '../../ui/printer.ts';
+import { rangeNames, testWords } from './words.ts';
 
 /** Full scale of the drawing's tints [Pa]: the line command under load. */
 const FULL_SCALE = 1e6;

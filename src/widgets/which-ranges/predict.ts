@@ -3,7 +3,7 @@ import { hairs } from '../../ui/hairs.ts';
 import type { PredictSpec } from '../shell/sim-spec.ts';
 import { makeWhichRanges, type RangesGivens, type RangesModel } from './model.ts';
 import { COLD, HOT, reads } from './verdict.ts';
-import { printer } from './words.ts';
+import { printer } from '../../ui/printer.ts';
 
 const start: RangesGivens = {
   fault: 'transferSeal',

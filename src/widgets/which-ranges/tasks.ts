@@ -3,7 +3,8 @@ import type { TaskSpec } from '../shell/sim-spec.ts';
 import { makeWhichRanges, type RangesGivens, type RangesModel } from './model.ts';
 import { TESTS } from './patterns.ts';
 import { gaugePattern, lacksFriction, reads } from './verdict.ts';
-import { air, printer } from './words.ts';
+import { printer } from '../../ui/printer.ts';
+import { air } from './words.ts';
 
 type Task = TaskSpec<RangesGivens, RangesModel>;
 

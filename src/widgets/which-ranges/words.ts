@@ -1,21 +1,9 @@
 import { CIRCUITS, faultAmount, type Circuit, type FaultId } from '../../engine/index.ts';
-import {
-  format,
-  length,
-  plain,
-  temperature,
-  type Quantity,
-  type UnitSystem,
-} from '../../ui/quantity.ts';
+import { format, length, plain, temperature, type UnitSystem } from '../../ui/quantity.ts';
 import { faultNames } from '../engagement/words.ts';
 import { inOneCircuit, severityOf, type RangesModel } from './model.ts';
 import { COLD_C, HOT_C, TESTS, type Test } from './patterns.ts';
 import { COLD, HOT, lacksFriction, type Pattern, type Word } from './verdict.ts';
-
-export const printer =
-  (system: UnitSystem) =>
-  (value: number, quantity: Quantity): string =>
-    format(value, quantity, system);
 
 export const rangeNames: Readonly<Record<Circuit, string>> = {
   forward: 'Forward',

@@ -7,7 +7,7 @@ import { More } from '../../ui/More.tsx';
 import { flow, pressure } from '../../ui/quantity.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import type { HungryModel } from './model.ts';
-import { printer } from './words.ts';
+import { printer } from '../../ui/printer.ts';
 
 /** Full scale of the drawing's tints [kPa]. */
 const FULL_SCALE = 1000;

@@ -11,7 +11,8 @@ import {
   type Reading,
 } from './model.ts';
 import { COLD_C, FAST_RPM, HOT_C, IDLE_RPM } from './ranges.ts';
-import { NOTHING, printer } from './words.ts';
+import { printer } from '../../ui/printer.ts';
+import { NOTHING } from './words.ts';
 
 type Task = TaskSpec<HungryGivens, HungryModel>;
 

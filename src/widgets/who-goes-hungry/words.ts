@@ -1,18 +1,6 @@
-import {
-  flow,
-  format,
-  percent,
-  pressure,
-  speed,
-  type Quantity,
-  type UnitSystem,
-} from '../../ui/quantity.ts';
+import { printer } from '../../ui/printer.ts';
+import { flow, format, percent, pressure, speed, type UnitSystem } from '../../ui/quantity.ts';
 import { COMMANDS, clutchWord, type FedFrom, type HungryModel, type Reading } from './model.ts';
-
-export const printer =
-  (system: UnitSystem) =>
-  (value: number, quantity: Quantity): string =>
-    format(value, quantity, system);
 
 /** Less than this share of what a sound gearbox leaves at the same speed and temperature counts as hungry. */
 export const HUNGRY_SHARE = 0.5;
