@@ -1,11 +1,10 @@
-"""Twelve engagements in time (model.md 6-8), solved with scipy.integrate.solve_ivp (LSODA, rtol 1e-10).
+"""Fifteen engagements in time (model.md 6-8), solved with scipy.integrate.solve_ivp (LSODA, rtol 1e-10).
 
 Radau at 1e-8 is the check. A vehicle at rest is a mode left by an event, not a branch on v <= 0 in the right-hand side:
 that branch gave Radau and BDF a huge false Jacobian entry and held the vehicle still for 40 ms too long.
 
 Written from model.md alone; every reading of it that the paper leaves open is a numbered sentence in README.md and
-is referred to here as [n]. Run: python3 tests/truth/engagement.py   (needs numpy, scipy; rewrites engagement.json)
-  --literal prints the rejected reading of the pressure raise, writes nothing
+is referred to here as [n]. Run: /usr/bin/python3 tests/truth/engagement.py   (needs numpy, scipy; rewrites engagement.json)
   --check   also solves with Radau (1e-8) and with a sharper and a blunter stick-slip, and prints the differences
 """
 import json
@@ -17,16 +16,16 @@ import numpy as np
 from scipy.integrate import solve_ivp
 from scipy.optimize import brentq
 
-from rival import Hole, Plant
+from engagement_requests import SCENARIOS
+from plant import Plant
+from rival import Hole
+from sheet import sheet_of
 
 RPM = 30 / math.pi
-K_CONV, TR0 = 170.0, 2.0
-JE, JT, IDLE = 0.18, 0.035, 700.0
-RATIO = {"drive": 4.0, "reverse": 3.4}
-CIRCUIT = {"drive": "forward", "reverse": "reverse"}
+RATIO_OF = {"drive": "first", "reverse": "reverse"}
+CHART_ROW = {"drive": "1", "reverse": "R"}
 CODE = {"drive": "P0731", "reverse": "P0736"}
-FINAL, WHEEL, MASS, DRAG = 3.5, 0.35, 2000.0, 150.0
-COMPLIANCE = 4e-12
+DRAG = 150.0
 T_SELECT, T_BRAKE, T_FULL, T_END = 0.5, 3.0, 6.0, 7.0  # T_FULL: the throttle reaches 0.6
 STEP = 0.01
 CHECK_AFTER, CHECK_RPM = 1.5, 100.0
@@ -34,26 +33,24 @@ RATIO_RPM, RATIO_SHARE, RATIO_TIME, RAISE = 80.0, 0.03, 0.3, 1.3
 MOVING_RPM, THROTTLE_ON = 20.0, 0.02
 PARK_BELOW = 5 / 3.6
 ENGAGED_RPM = 50.0
-# The other reading of "raise line and clutch pressure by 30 %": both commands times 1.3. Rejected: see README, "The raise".
-LITERAL = "--literal" in sys.argv
 
 
 def throttle(t):
     return min(max(0.2 * (t - T_BRAKE), 0.0), 0.6)
 
 
-def engine_torque(n, u):
-    idle = min(max(20 + (IDLE - n), 0.0), 80.0)
+def engine_torque(n, idle_rpm, u):
+    idle = min(max(20 + (idle_rpm - n), 0.0), 80.0)
     full = 180.0 * min(max((6500 - n) / 1500, 0.0), 1.0)
     return (1 - u) * idle + u * full - 8
 
 
-def converter(we, wt):
+def converter(we, wt, capacity, ratio_at_rest):
     s = wt / we
     if s > 1:
         return 0.0, 1.0
     s = max(s, 0.0)
-    return (we * RPM / K_CONV) ** 2 * (1 - s**5), max(1.0, TR0 - (TR0 - 1) * s / 0.86)
+    return (we * RPM / capacity) ** 2 * (1 - s**5), max(1.0, ratio_at_rest - (ratio_at_rest - 1) * s / 0.86)
 
 
 class Run:
@@ -61,70 +58,86 @@ class Run:
         self.req, self.stick = req, stick
         self.options = dict(method=method, rtol=rtol, max_step=0.02)
         self.range = req["range"]
-        self.circuit = CIRCUIT[self.range]
-        self.ratio = RATIO[self.range]
-        self.p = Plant(req["fluid"], req["temperature_C"], req.get("faults", {}), [self.circuit])
-        self.exhaust = Hole(self.p.fluid, self.p.feed_area_healthy)
-        self.ps = self.p.SPRING / self.p.CLUTCH_A
+        sheet = sheet_of(req)
+        self.circuit = sheet["applyChart"][CHART_ROW[self.range]][0]
+        self.ratio = sheet["ratios"][RATIO_OF[self.range]]
+        self.final, self.wheel = sheet["finalDrive"], sheet["vehicle"]["wheelRadius_m"]
+        self.mass = sheet["vehicle"]["mass_kg"]
+        self.je, self.jt = sheet["inertia"]["engine_kgm2"], sheet["inertia"]["turbine_kgm2"]
+        self.idle, self.asks = sheet["idle_rpm"], sheet["commands"]
+        self.capacity, self.tr0 = sheet["converter"]["capacity"], sheet["converter"]["torqueRatio"]
+        self.boost = self.asks["reverseFactor"] if self.range == "reverse" else 1.0
+        self.p = Plant(req, [self.circuit])
+        self.exhaust = Hole(self.p.fluid, self.p.feed_area)
+        c = self.p.clutches[self.circuit]
+        self.area, self.spring = c["area_cm2"] * 1e-4, c["spring_N"]
+        self.ps, self.compliance = self.spring / self.area, c["compliance_m3Pa"]
+        self.stroke = c["stroke_cm3"] * 1e-6 * self.p.stroke_factor
+        self.sound_grip = c["friction"] * c["faces"] * c["radius_mm"] * 1e-3
         self.selected = self.vented = self.raised = self.resting = False
         self.held = True
         self.calls = 0
 
     # --- hydraulics
     def pressure(self, V):
-        Vs, ps = self.p.stroke, self.ps
+        Vs, ps = self.stroke, self.ps
         if V <= 0.05 * Vs:
             return 0.8 * ps * max(V, 0.0) / (0.05 * Vs)
         if V <= Vs:
             return 0.8 * ps + 0.2 * ps * (V - 0.05 * Vs) / (0.95 * Vs)
-        return ps + (V - Vs) / COMPLIANCE
+        return ps + (V - Vs) / self.compliance
 
     def commands(self, tp):
-        """(line, clutch) in Pa [6][7][8]"""
+        """(line, clutch) in Pa, before any fade of the valve [6][7][8]"""
+        a = self.asks
+        least = a["lineLeast_kPa"] * 1e3
         if not self.selected or self.vented:
-            return 500e3 * self.p.line_factor, 0.0
-        needed = (TR0 * tp / (0.13 * self.p.N * self.p.RM) + self.p.SPRING) / self.p.CLUTCH_A
-        pcmd = min(max(1.5 * needed, 250e3), 1200e3)
-        k = RAISE if self.raised else 1.0
-        if LITERAL:
-            return k * max(500e3, pcmd + 200e3) * self.p.line_factor, k * pcmd
-        pcmd = min(k * pcmd, 1200e3)
-        return max(500e3, pcmd + 200e3) * self.p.line_factor, pcmd
+            return least * self.p.line_factor, 0.0
+        needed = (self.tr0 * tp / self.sound_grip + self.spring) / self.area
+        most = a["clutchMost_kPa"] * 1e3
+        pcmd = min(max(a["clutchMargin"] * needed, a["clutchLeast_kPa"] * 1e3), most)
+        if self.raised:
+            pcmd = min(RAISE * pcmd, most)
+        pcmd *= self.boost
+        return max(least, pcmd + a["lineLead_kPa"] * 1e3) * self.p.line_factor, pcmd
 
     def line(self, we, pc, cmd, pcmd):
-        rev_s = we / (2 * math.pi)
+        rpm = we * RPM
         feeding = self.selected and not self.vented
-        feed = lambda pl: self.p.feed_flow(pl, pc, pcmd) if feeding else 0.0
-        f = lambda pl: self.p.pump(rev_s, pl) - self.p.line_leak(pl) - feed(pl)
+        feed = lambda pl: self.p.feed_flow(self.circuit, pl, pc, pcmd) if feeding else 0.0
+        f = lambda pl: self.p.pump(rpm, pl) - self.p.line_leak(pl) - feed(pl)
         pl = cmd if f(cmd) >= 0 else brentq(f, 0.0, cmd, xtol=1e-7, rtol=1e-14)
         return pl, feed(pl)
+
+    def convert(self, we, wt):
+        return converter(we, wt, self.capacity, self.tr0)
 
     def rhs(self, t, y):
         self.calls += 1
         we, wt, V, _ = y
-        tp, tr = converter(we, wt)
+        tp, tr = self.convert(we, wt)
         pc = self.pressure(V)
         cmd, pcmd = self.commands(tp)
         _, feed = self.line(we, pc, cmd, pcmd)
         out = self.p.clutch_leak(self.circuit, pc) + (self.exhaust.flow(pc) if self.vented else 0.0)
         tc = self.torque(y)
-        a = 0.0 if self.held or self.resting else self.force(y) / MASS
-        return [(engine_torque(we * RPM, throttle(t)) - tp) / JE, (tr * tp - tc) / JT, feed - out, a]
+        a = 0.0 if self.held or self.resting else self.force(y) / self.mass
+        return [(engine_torque(we * RPM, self.idle, throttle(t)) - tp) / self.je, (tr * tp - tc) / self.jt, feed - out, a]
 
     def force(self, y):
-        return self.torque(y) * self.ratio * FINAL / WHEEL - DRAG
+        return self.torque(y) * self.ratio * self.final / self.wheel - DRAG
 
     def torque(self, y):
-        return self.p.holds(self.pressure(y[2])) * math.tanh(self.slip(y) / self.stick)
+        return self.p.holds(self.circuit, self.pressure(y[2])) * math.tanh(self.slip(y) / self.stick)
 
     def slip(self, y):
-        return y[1] - self.ratio * y[3] * FINAL / WHEEL
+        return y[1] - self.ratio * y[3] * self.final / self.wheel
 
     # --- controller, on the exact state, every 10 ms
     def control(self, t, y):
         """Returns True when something the equations see has changed."""
         c = self.ctl
-        slip, turbine, output = abs(self.slip(y)) * RPM, y[1] * RPM, y[3] * FINAL / WHEEL * RPM
+        slip, turbine, output = abs(self.slip(y)) * RPM, y[1] * RPM, y[3] * self.final / self.wheel * RPM
         if not self.selected or self.vented:
             if self.vented and self.req["rangeSelection"] == "electronic" and not c["parked"] and y[3] < PARK_BELOW:
                 return self.park(t)
@@ -169,12 +182,12 @@ class Run:
     # --- march
     def solve(self):
         self.events, self.ctl = [], {"checked": False, "since": None, "parked": False}
-        w0 = 712 / RPM  # [10]
+        w0 = (self.idle + 12) / RPM  # [10]
         y, t = np.array([w0, w0, 0.0, 0.0]), 0.0
         rows, self.marks = [], {}
         n = round(T_END / STEP)
         k = 0  # next sample to record
-        Vs = self.p.stroke
+        Vs = self.stroke
         kink = [lambda t, y: y[2] - 0.05 * Vs, lambda t, y: y[2] - Vs, lambda t, y: y[3], lambda t, y: self.force(y)]
         for e in kink:
             e.terminal = True
@@ -232,9 +245,9 @@ class Run:
         if not self.selected or t1 <= t0 or vented:
             return
         wanted = {
-            "clutchFull_s": lambda y: y[2] - self.p.stroke,
+            "clutchFull_s": lambda y: y[2] - self.stroke,
             "turbineBelow50_s": lambda y: 50 / RPM - y[1],
-            "engaged_s": lambda y: np.minimum(ENGAGED_RPM / RPM - abs(self.slip(y)), y[2] - self.p.stroke),
+            "engaged_s": lambda y: np.minimum(ENGAGED_RPM / RPM - abs(self.slip(y)), y[2] - self.stroke),
         }
         grid = np.linspace(t0, t1, max(3, int((t1 - t0) / 0.001)))
         states = s.sol(grid)
@@ -250,30 +263,11 @@ class Run:
     def sample(self, t, y):
         we, wt, V, v = y
         pc = self.pressure(V)
-        cmd, pcmd = self.commands(converter(we, wt)[0])
+        cmd, pcmd = self.commands(self.convert(we, wt)[0])
         pl, _ = self.line(we, pc, cmd, pcmd)
-        return [we * RPM, wt * RPM, v * FINAL / WHEEL * RPM, pc / 1e3, pl / 1e3]
+        return [we * RPM, wt * RPM, v * self.final / self.wheel * RPM, pc / 1e3, pl / 1e3]
 
 
-def request(temp, rng, selection, **faults):
-    return {"kind": "engagement", "fluid": "low-viscosity", "temperature_C": temp, "rangeSelection": selection, "range": rng,
-            **({"faults": faults} if faults else {})}
-
-
-SCENARIOS = {
-    "cold healthy": request(20, "drive", "electronic"),
-    "hot healthy": request(100, "drive", "electronic"),
-    "hot healthy, reverse": request(100, "reverse", "mechanical"),
-    "cold crack 0.25 mm": request(20, "drive", "electronic", transferSeal=0.625),
-    "hot crack 0.25 mm": request(100, "drive", "electronic", transferSeal=0.625),
-    "hot crack 0.25 mm, mechanical": request(100, "drive", "mechanical", transferSeal=0.625),
-    "hot crack 0.16 mm": request(100, "drive", "electronic", transferSeal=0.4),
-    "cold crack 0.40 mm, reverse": request(20, "reverse", "electronic", transferSeal=1),
-    "hot crack 0.40 mm, reverse": request(100, "reverse", "mechanical", transferSeal=1),
-    "hot pump wear": request(100, "drive", "mechanical", pumpWear=0.8),
-    "cold feed restriction, reverse": request(20, "reverse", "mechanical", feedRestriction=0.9),
-    "hot friction wear": request(100, "drive", "electronic", frictionWear=0.9),
-}
 SERIES = ["engine_rpm", "turbine_rpm", "output_rpm", "clutch_kPa", "line_kPa"]
 
 
@@ -306,8 +300,6 @@ def main():
                       "| share of peak", " ".join(f"{x:.2g}" for x in (d.max(axis=0) / np.maximum(peak, 1e-9))[:3]),
                       "| engaged", q.marks.get("engaged_s"), "| events same", [(e["event"]) for e in q.events] == [e["event"] for e in r.events],
                       "dt", max(abs(a["time_s"] - b["time_s"]) for a, b in zip(q.events, r.events)), flush=True)
-    if LITERAL:
-        return
     with open(os.path.join(os.path.dirname(os.path.abspath(__file__)), "engagement.json"), "w") as f:
         f.write("[\n" + ",\n".join(json.dumps(c, separators=(",", ":")) for c in out) + "\n]\n")
 
