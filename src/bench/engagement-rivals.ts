@@ -6,6 +6,7 @@ import {
   applyFaults,
   drivetrain,
   faultSeverity,
+  densityRatio,
   fluidAt,
   fluidClasses,
   gearbox,
@@ -78,7 +79,13 @@ function worst(rpm: ArrayLike<number>): number {
 
 function withOdex(tolerance: number): Float64Array {
   const story = trainingStory;
-  const scene = new EngagementScene(plant, fluidAt(fluid, 100), story, 'forward');
+  const scene = new EngagementScene({
+    plant,
+    fluid: fluidAt(fluid, 100),
+    swell: densityRatio(fluid, 20, 100),
+    story,
+    circuit: 'forward',
+  });
   const free = (drivetrain.idleRpm + 12) * RAD_S_PER_RPM;
   const rpm = new Float64Array(Math.round(story.end / 0.01) + 1);
   const slope = new Float64Array(4);

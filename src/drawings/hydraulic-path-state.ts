@@ -1,6 +1,6 @@
 import type { Temp } from './scale.ts';
 
-export type PathCircuit = 'forward' | 'reverse' | 'direct';
+export type PathCircuit = 'forward' | 'reverse' | 'high';
 
 export interface PathCircuitState {
   /** Share of 1000 kPa. */
@@ -17,6 +17,8 @@ export interface PathCircuitState {
 /** Fault ids of the engine, repeated as plain words because drawings import no physics. */
 export type FaultId =
   | 'transferSeal'
+  | 'hardLip'
+  | 'clutchControl'
   | 'sealingRings'
   | 'pistonSeal'
   | 'pumpWear'
@@ -39,16 +41,18 @@ export interface HydraulicPathState {
   faults?: readonly { id: FaultId; circuit?: PathCircuit | undefined }[] | undefined;
 }
 
-export const CIRCUITS: readonly PathCircuit[] = ['forward', 'reverse', 'direct'];
+export const CIRCUITS: readonly PathCircuit[] = ['forward', 'reverse', 'high'];
 export const CIRCUIT_NAMES: Record<PathCircuit, string> = {
   forward: 'Forward',
   reverse: 'Reverse',
-  direct: 'Direct',
+  high: 'High',
 };
-export const COLUMN: Record<PathCircuit, number> = { forward: 92, reverse: 196, direct: 300 };
+export const COLUMN: Record<PathCircuit, number> = { forward: 92, reverse: 196, high: 300 };
 
 const FAULT_NAMES: Record<FaultId, string> = {
   transferSeal: 'the transfer seal',
+  hardLip: 'the piston lip',
+  clutchControl: 'the clutch regulating valve',
   sealingRings: 'the sealing rings',
   pistonSeal: 'the piston seal',
   pumpWear: 'the pump',
@@ -75,7 +79,10 @@ export function faultPlace(
     case 'sealingRings':
       return { x: x - 9, y: 103 };
     case 'pistonSeal':
+    case 'hardLip':
       return { x: x - 28, y: 76 };
+    case 'clutchControl':
+      return { x, y: 252 };
     case 'frictionWear':
       return { x: x + 20, y: 52 };
     case 'openPort':
@@ -112,7 +119,7 @@ export function describeHydraulicPath(s: HydraulicPathState): string {
     (f) => `${FAULT_NAMES[f.id]}${f.circuit ? ` (${CIRCUIT_NAMES[f.circuit].toLowerCase()})` : ''}`,
   );
   const ringed = marks.length > 0 ? ` Ringed on the drawing: ${marks.join(', ')}.` : '';
-  return `The whole hydraulic path, with ${s.temp} fluid and line pressure at ${s.line.label}. ${each}. Forward and reverse share the transfer seal; direct does not pass through it.${ringed}`;
+  return `The whole hydraulic path, with ${s.temp} fluid and line pressure at ${s.line.label}. ${each}. Forward and reverse share the transfer seal; high does not pass through it.${ringed}`;
 }
 
 export const hydraulicPathExample: HydraulicPathState = {
@@ -120,7 +127,7 @@ export const hydraulicPathExample: HydraulicPathState = {
   circuits: {
     forward: { pressure: 0.4, label: '400 kPa', applied: true, holds: true, feed: 0.6 },
     reverse: { pressure: 0, label: '0 kPa', applied: false },
-    direct: { pressure: 0, label: '0 kPa', applied: false },
+    high: { pressure: 0, label: '0 kPa', applied: false },
   },
   temp: 'cold',
   flows: { pump: 10.2, leftOver: 7 },

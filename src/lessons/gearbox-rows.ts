@@ -1,6 +1,7 @@
 import {
   drivetrain,
   faultKinds,
+  faultSpan,
   fluidClasses,
   gearbox,
   illustrativeSettings,
@@ -32,8 +33,9 @@ const power = (value: number): string => {
   return `${digits} × 10${raised}`;
 };
 
-const { pump, lineClearances, clutch, leaks } = gearbox;
-const feedDiameter = 2 * Math.sqrt(gearbox.feedArea / Math.PI);
+const { pump, lineClearances, leaks } = gearbox;
+const clutch = gearbox.clutches.forward;
+const feedDiameter = 2 * Math.sqrt(gearbox.feed.area / Math.PI);
 
 export const gearboxRows: readonly Row[] = [
   {
@@ -48,7 +50,7 @@ export const gearboxRows: readonly Row[] = [
     value: `${mm(lineClearances.width)}, ${um(lineClearances.height)}, ${mm(lineClearances.length)}`,
   },
   { what: 'Feed hole', value: mm(feedDiameter) },
-  { what: 'Feed valve band', value: kPa(gearbox.feedBand) },
+  { what: 'Feed valve band', value: kPa(gearbox.feed.band) },
   {
     what: 'Sealing rings of each circuit: width, height, length',
     value: `${mm(leaks.forward.rings.width)}, ${um(leaks.forward.rings.height)}, ${mm(leaks.forward.rings.length)}`,
@@ -72,8 +74,8 @@ export const gearboxRows: readonly Row[] = [
   },
   { what: 'Idle speed', value: `${drivetrain.idleRpm} rpm` },
   {
-    what: 'Ratios: first, reverse, direct (third)',
-    value: `${drivetrain.ratios.forward}, ${drivetrain.ratios.reverse}, ${drivetrain.ratios.direct}`,
+    what: 'Ratios: first, reverse, high (third)',
+    value: `${drivetrain.ratios.forward}, ${drivetrain.ratios.reverse}, ${drivetrain.ratios.high}`,
   },
   {
     what: 'Final drive, wheel radius, mass, drag',
@@ -106,6 +108,11 @@ export const fluidRows: readonly Row[] = Object.entries(fluidClasses).map(([name
 const faultWords: Readonly<Record<FaultId, readonly [name: string, signature: string]>> = {
   transferSeal: ['Split transfer seal', 'Thin: hot only. Drive and Reverse, not high gear.'],
   sealingRings: ['Worn sealing rings', 'Hot. One range only.'],
+  hardLip: ['Hardened piston lip', 'Late cold, right when warm. One range only.'],
+  clutchControl: [
+    'Clutch regulating valve or solenoid fades hot',
+    'Hot. One range only. The scan tool shows the command as asked; the air test is good.',
+  ],
   pistonSeal: ['Cut piston seal', 'Hot. One range only. The air test fails at the case.'],
   pumpWear: ['Worn pump', 'Line low at hot idle, better with speed. All ranges.'],
   regulatorBore: ['Worn regulator bore', 'Line low at hot idle. All ranges.'],
@@ -147,7 +154,7 @@ export const faultRows: readonly FaultRow[] = FAULT_IDS.map((id) => {
     id,
     name,
     changes: kind.oneCircuit ? `${kind.measure} (one circuit)` : kind.measure,
-    range: `${show(kind.healthy)} to ${show(kind.worst)}${unit}`,
+    range: `${show(faultSpan(id).healthy)} to ${show(kind.worst)}${unit}`,
     signature,
   };
 });

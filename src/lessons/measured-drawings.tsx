@@ -71,8 +71,8 @@ function seal(state: SteadyState, crackMm: number, temp: 'cold' | 'hot') {
 export const measuredDrawings = {
   'piston-spring': {
     draw: (id, system) => {
-      const oil = gearbox.clutch.area * applied;
-      const spring = gearbox.clutch.springForce;
+      const oil = gearbox.clutches.forward.area * applied;
+      const spring = gearbox.clutches.forward.springForce;
       const pushes = (value: number) => format(value, force, system);
       return (
         <PistonSpringDrawing
@@ -82,7 +82,7 @@ export const measuredDrawings = {
             force: { oil, spring, net: oil - spring },
             labels: {
               pressure: kPa(applied, system),
-              area: format(gearbox.clutch.area * 1e4, area, system),
+              area: format(gearbox.clutches.forward.area * 1e4, area, system),
               oil: pushes(oil),
               spring: pushes(spring),
               net: pushes(oil - spring),
@@ -113,7 +113,7 @@ export const measuredDrawings = {
           pressure: share(applied),
           labels: {
             pressure: kPa(applied, system),
-            torque: format(clutchTorque(gearbox.clutch, applied), torque, system),
+            torque: format(clutchTorque(gearbox.clutches.forward, applied), torque, system),
           },
         }}
       />
@@ -156,7 +156,7 @@ export const measuredDrawings = {
     draw: (id, system) => {
       const command = testPoints.idle.clutch;
       // 60 % open, by the engine's own proportional band, so 0.8 between exhaust (0) and line (1).
-      const clutch = command - 0.6 * gearbox.feedBand;
+      const clutch = command - 0.6 * gearbox.feed.band;
       return (
         <SpoolValveDrawing
           id={id}
@@ -197,7 +197,7 @@ export const measuredDrawings = {
                 feed: litresPerMinute(clutch.feed),
               },
               reverse: { pressure: 0, label: kPa(0, system), applied: false },
-              direct: { pressure: 0, label: kPa(0, system), applied: false },
+              high: { pressure: 0, label: kPa(0, system), applied: false },
             },
             temp: 'hot',
             flows: {

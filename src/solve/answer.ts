@@ -1,18 +1,20 @@
 import {
-  DEFAULT_FLUID,
   EngineError,
   FAULT_IDS,
+  airHeld,
   airTest,
   applyFaults,
   fluidAt,
   fluidClasses,
   gapFlow,
-  gearbox,
   litresPerMinute,
   makeFluid,
+  parseSheet,
+  plantFromSheet,
   revPerSecond,
   solveEngagement,
   solveSteady,
+  training,
   trainingStory,
 } from '../engine/index.ts';
 import type { FaultSet, Fluid, Plant } from '../engine/index.ts';
@@ -28,8 +30,7 @@ export type Answer = Readonly<Record<string, unknown>> | Refusal;
 
 const kilo = (value: number): number => value / 1e3;
 
-function fluidOf(given: FluidGiven | undefined): Fluid {
-  if (given === undefined) return makeFluid(fluidClasses[DEFAULT_FLUID]);
+function fluidOf(given: FluidGiven): Fluid {
   if (typeof given === 'string') return makeFluid(fluidClasses[given]);
   return makeFluid({
     kv40CSt: given.kv40_cSt,
@@ -38,12 +39,31 @@ function fluidOf(given: FluidGiven | undefined): Fluid {
   });
 }
 
-function plantOf(faults: FaultsGiven | undefined): Plant {
-  const settings = Object.entries(faults ?? {}).map(([id, given]) => [
+/** What a request asks about: a transmission, with its faults, and what it is filled with. */
+function carOf(given: {
+  readonly transmission?: unknown;
+  readonly faults?: FaultsGiven | undefined;
+  readonly fluid?: FluidGiven | undefined;
+}): { readonly plant: Plant; readonly fluid: Fluid } {
+  const sound = given.transmission === undefined ? training : transmissionOf(given.transmission);
+  const settings = Object.entries(given.faults ?? {}).map(([id, fault]) => [
     id,
-    typeof given === 'number' ? { severity: given } : given,
+    typeof fault === 'number' ? { severity: fault } : fault,
   ]);
-  return applyFaults(gearbox, Object.fromEntries(settings) as FaultSet);
+  return {
+    plant: applyFaults(sound, Object.fromEntries(settings) as FaultSet),
+    fluid: given.fluid === undefined ? makeFluid(sound.fluid) : fluidOf(given.fluid),
+  };
+}
+
+function transmissionOf(given: unknown): Plant {
+  try {
+    return plantFromSheet(parseSheet(given));
+  } catch (thrown) {
+    if (!(thrown instanceof EngineError)) throw thrown;
+    const path = thrown.argument === '' ? 'transmission' : `transmission.${thrown.argument}`;
+    throw new EngineError(path, thrown.message);
+  }
 }
 
 const answers: { [kind in RequestKind]: (request: Request[kind]) => Answer } = {
@@ -68,8 +88,7 @@ const answers: { [kind in RequestKind]: (request: Request[kind]) => Answer } = {
   },
   steady: (request) => {
     const solved = solveSteady({
-      plant: plantOf(request.faults),
-      fluid: fluidOf(request.fluid),
+      ...carOf(request),
       tempC: request.temperature_C,
       engineSpeed: revPerSecond(request.engine_rpm),
       lineCommand: request.line_kPa * 1e3,
@@ -96,12 +115,12 @@ const answers: { [kind in RequestKind]: (request: Request[kind]) => Answer } = {
       ),
       pump_Lmin: litresPerMinute(solved.pumpFlow),
       leftOver_Lmin: litresPerMinute(solved.leftOver),
+      cooler_Lmin: litresPerMinute(solved.coolerFlow),
     };
   },
   engagement: (request) => {
     const solved = solveEngagement({
-      plant: plantOf(request.faults),
-      fluid: fluidOf(request.fluid),
+      ...carOf(request),
       tempC: request.temperature_C,
       range: request.range,
       rangeSelection: request.rangeSelection,
@@ -128,7 +147,13 @@ const answers: { [kind in RequestKind]: (request: Request[kind]) => Answer } = {
       engaged_s: engagedAfter === null ? null : engagedAfter + trainingStory.select,
     };
   },
-  airTest: (request) => ({ flow_gs: airTest(plantOf(request.faults), request.circuit) * 1e3 }),
+  airTest: (request) => {
+    const { plant } = carOf(request);
+    return {
+      flow_gs: airTest(plant, request.circuit) * 1e3,
+      held_percent: airHeld(plant, request.circuit) * 100,
+    };
+  },
 };
 
 /** Where in a request an engine's argument came from. */

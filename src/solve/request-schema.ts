@@ -19,6 +19,11 @@ const fluidSchema = z.union([
   }),
 ]);
 
+/**
+ * The engine's own parser reads the sheet, so that a sheet means the same here and on a page; here it is only something.
+ */
+const transmission = z.unknown().optional();
+
 const severity = between(0, 1, '');
 const faultSchema = z.union([
   severity,
@@ -53,6 +58,7 @@ export const requestSchemas = {
     clutch_kPa: between(0, 3000, 'kPa'),
     applied: z.array(z.enum(CIRCUITS)),
     faults: faultsSchema.optional(),
+    transmission,
   }),
   engagement: z.strictObject({
     kind: z.literal('engagement'),
@@ -61,11 +67,13 @@ export const requestSchemas = {
     rangeSelection: z.enum(['electronic', 'mechanical']),
     range: z.enum(['drive', 'reverse']),
     faults: faultsSchema.optional(),
+    transmission,
   }),
   airTest: z.strictObject({
     kind: z.literal('airTest'),
     circuit: z.enum([...CIRCUITS, 'transferSeal']),
     faults: faultsSchema.optional(),
+    transmission,
   }),
 } as const;
 

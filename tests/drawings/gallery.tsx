@@ -30,9 +30,9 @@ const pathHot: HydraulicPathState = {
   circuits: {
     forward: { pressure: 0.19, label: '191 kPa', applied: true, holds: false, feed: 3.9 },
     reverse: { pressure: 0, label: '0 kPa', applied: false },
-    direct: { pressure: 0.4, label: '398 kPa', applied: true, holds: true, feed: 0.7 },
+    high: { pressure: 0.4, label: '398 kPa', applied: true, holds: true, feed: 0.7 },
   },
-  faults: [{ id: 'transferSeal' }, { id: 'openPort', circuit: 'direct' }],
+  faults: [{ id: 'transferSeal' }, { id: 'openPort', circuit: 'high' }],
 };
 
 const RANGES: readonly Range[] = ['P', 'R', 'N', 'D'];
@@ -139,7 +139,7 @@ export const samples: readonly Sample[] = [
     name: 'hydraulic path, two faults',
     draw: (id) => <d.HydraulicPathDrawing id={id} state={pathHot} />,
     text: d.describeHydraulicPath(pathHot),
-    mentions: ['191 kPa', '398 kPa', 'slips', 'holds', 'transfer seal', 'stands open (direct)'],
+    mentions: ['191 kPa', '398 kPa', 'slips', 'holds', 'transfer seal', 'stands open (high)'],
   },
   {
     name: 'seal, whole',

@@ -125,7 +125,7 @@ test('finishing every task leads to free play, the focus with it at each step', 
     () => type('temp', `${past} C`),
     () => type('crack', '0.13 mm'),
     () => type('rpm', '2000'),
-    () => sim.getByRole('radio', { name: /^Direct/ }).press('Space'),
+    () => sim.getByRole('radio', { name: /^High/ }).press('Space'),
   ];
   for (const [i, step] of steps.entries()) {
     await expect(head(sim, `Task ${i + 1} of ${steps.length}`)).toBeFocused();

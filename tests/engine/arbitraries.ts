@@ -5,7 +5,8 @@ import {
   applyFaults,
   faultKinds,
   fluidClasses,
-  gearbox,
+  secondTraining,
+  training,
   makeFluid,
 } from '../../src/engine/index.ts';
 import type {
@@ -41,7 +42,7 @@ function setting(id: FaultId): fc.Arbitrary<FaultSetting> {
     .map(([value, circuit]) => ({ severity: value, circuit }));
 }
 
-/** Any number of faults together, none and all thirteen included. */
+/** Any number of faults together, none and all fifteen included. */
 export const faultSets: fc.Arbitrary<FaultSet> = fc
   .subarray([...FAULT_IDS])
   .chain((ids) => fc.tuple(...ids.map((id) => setting(id).map((value) => [id, value] as const))))
@@ -74,7 +75,9 @@ const applied = fc.shuffledSubarray([...CIRCUITS]);
 
 /** A valid request of any kind, faults and all. */
 export const requests: fc.Arbitrary<SteadyRequest> = fc.record({
-  plant: faultSets.map((faults) => applyFaults(gearbox, faults)),
+  plant: fc
+    .tuple(fc.constantFrom(training, secondTraining), faultSets)
+    .map(([sound, faults]) => applyFaults(sound, faults)),
   fluid: fluids,
   tempC: tempsC,
   engineSpeed: engineSpeeds,

@@ -6,7 +6,7 @@ import {
   clutchPressureFor,
   clutchTorque,
   faultAmount,
-  faultKinds,
+  faultSpan,
   faultSeverity,
   findRoot,
   fluidAt,
@@ -72,7 +72,10 @@ describe('clutch', () => {
   it('torque and pressure are each other backward', () => {
     fc.assert(
       fc.property(even(0, 1e4), even(0.3, 1), (torque, friction) => {
-        const clutch = { ...gearbox.clutch, friction: gearbox.clutch.friction * friction };
+        const clutch = {
+          ...gearbox.clutches.forward,
+          friction: gearbox.clutches.forward.friction * friction,
+        };
         const back = clutchTorque(clutch, clutchPressureFor(clutch, torque));
         // The spring force is subtracted again: rounding of some hundred newtons.
         expect(Math.abs(back - torque)).toBeLessThanOrEqual(1e-9 + 1e-12 * torque);
@@ -81,16 +84,16 @@ describe('clutch', () => {
     );
   });
   it('holds nothing until its spring is overcome', () => {
-    const release = gearbox.clutch.springForce / gearbox.clutch.area;
-    expect(clutchTorque(gearbox.clutch, 0.999 * release)).toBe(0);
-    expect(clutchTorque(gearbox.clutch, 1.001 * release)).toBeGreaterThan(0);
-    expect(clutchPressureFor(gearbox.clutch, 0)).toBeCloseTo(release, 6);
+    const release = gearbox.clutches.forward.springForce / gearbox.clutches.forward.area;
+    expect(clutchTorque(gearbox.clutches.forward, 0.999 * release)).toBe(0);
+    expect(clutchTorque(gearbox.clutches.forward, 1.001 * release)).toBeGreaterThan(0);
+    expect(clutchPressureFor(gearbox.clutches.forward, 0)).toBeCloseTo(release, 6);
   });
 });
 
 describe('faults', () => {
   it.each(FAULT_IDS)('%s: amount and severity are each other backward, ends as tabled', (id) => {
-    const { healthy, worst } = faultKinds[id];
+    const { healthy, worst } = faultSpan(id);
     expect(faultAmount(id, 0)).toBe(healthy);
     expect(faultAmount(id, 1)).toBeCloseTo(worst, 12);
     if (id === 'turbineSensor') return;
@@ -112,7 +115,7 @@ describe('faults', () => {
         engineSpeed: 12,
         lineCommand: 6e5,
         clutchCommand: 4e5,
-        applied: ['forward', 'direct'],
+        applied: ['forward', 'high'],
       });
     const from = ask(healthy);
     const to = ask(gearbox);

@@ -7,6 +7,7 @@ import {
   fluidClasses,
   gearbox,
   makeFluid,
+  perCircuit,
   solveEngagement,
   type Engagement,
   type EngagementRequest,
@@ -26,10 +27,10 @@ const run = (request: Partial<EngagementRequest>): Engagement =>
 const names = ({ events }: Engagement) => events.map(({ event }) => event);
 
 describe('the story, from the model alone', () => {
-  it('stops the turbine within 1 s of selection at 20 C with a 0.25 mm crack', () => {
+  it('stops the turbine within 1.2 s of selection at 20 C with a 0.25 mm crack', () => {
     const { trace, stoppedAfter } = run({ plant: cracked(0.25) });
-    expect(stoppedAfter).toBeLessThan(1);
-    expect(trace.turbineRpm[150]).toBeLessThan(50);
+    expect(stoppedAfter).toBeLessThan(1.2);
+    expect(trace.turbineRpm[170]).toBeLessThan(50);
   });
 
   it.each(['electronic', 'mechanical'] as const)(
@@ -44,8 +45,8 @@ describe('the story, from the model alone', () => {
   );
 
   it('waits with Park until a rolling vehicle is under 5 km/h, and selects it at once at a standstill', () => {
-    // The widest crack, cold, in Reverse lets go at speed: see tests/truth, "cold crack 0.40 mm, reverse".
-    const rolling = run({ plant: cracked(0.4), tempC: 20, range: 'reverse' });
+    // A crack of 0.20 mm at 105 C holds until the throttle is well open, so it lets go at speed.
+    const rolling = run({ plant: cracked(0.2), tempC: 105 });
     const park = rolling.events.find(({ event }) => event === 'park commanded');
     expect(names(rolling)).toContain('neutral commanded');
     // Coasting from the trace's last speed at 150 N on 2000 kg is arithmetic of its own.
@@ -87,7 +88,10 @@ describe('a piston that turns with its clutch', () => {
   const piston = { innerRadius: 0.05, outerRadius: 0.07, feedRadius: 0.03, compensated: false };
   const turning = (compensated: boolean) => ({
     ...gearbox,
-    clutch: { ...gearbox.clutch, rotating: { ...piston, compensated } },
+    clutches: perCircuit((circuit) => ({
+      ...gearbox.clutches[circuit],
+      rotating: { ...piston, compensated },
+    })),
   });
   it('holds more at speed, by the force of the spinning fluid, and no more with a balance chamber', () => {
     const plain = run({}).trace;
@@ -99,7 +103,7 @@ describe('a piston that turns with its clutch', () => {
     // By hand: pi rho w2 [(ro4 - ri4)/4 - rf2 (ro2 - ri2)/2], rho of the fluid at 20 C from the density test.
     const shape = (0.07 ** 4 - 0.05 ** 4) / 4 - (0.03 ** 2 * (0.07 ** 2 - 0.05 ** 2)) / 2;
     const force = Math.PI * 841.93 * w ** 2 * shape;
-    const { friction, faces, meanRadius, area, springForce } = gearbox.clutch;
+    const { friction, faces, meanRadius, area, springForce } = gearbox.clutches.forward;
     const expected =
       friction *
       faces *

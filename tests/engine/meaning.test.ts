@@ -112,10 +112,10 @@ describe('hot fluid', () => {
 });
 
 describe('which range it hurts', () => {
-  it('direct does not notice the transfer seal, to the last bit', () => {
+  it('high does not notice the transfer seal, to the last bit', () => {
     fc.assert(
       fc.property(requests, faultSets, severity, (request, others, value) => {
-        const alone = { ...request, applied: ['direct'] as const };
+        const alone = { ...request, applied: ['high'] as const };
         const sound = solveSteady(withFaults(alone, others, { transferSeal: { severity: 0 } }));
         const split = solveSteady(withFaults(alone, others, { transferSeal: { severity: value } }));
         expect(split).toEqual(sound);
@@ -229,7 +229,7 @@ describe('air finds cold what fluid hides', () => {
       const plant = applyFaults(gearbox, { [id]: { severity: 0.5, circuit: 'reverse' } });
       // All choked, so areas tell: sound rings 9.4 mm2; half a fault adds 1.8 mm2 of port, 3 of piston seal or 18 of rings.
       expect(airTest(plant, 'reverse')).toBeGreaterThan(1.18 * airTest(gearbox, 'reverse'));
-      for (const target of ['forward', 'direct', 'transferSeal'] as const) {
+      for (const target of ['forward', 'high', 'transferSeal'] as const) {
         expect(airTest(plant, target)).toBe(airTest(gearbox, target));
       }
     },

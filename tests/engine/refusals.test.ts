@@ -70,7 +70,7 @@ const RANGES: readonly (readonly [string, (value: number) => unknown, number, nu
     3.1e6,
     '0 to 3000000 Pa',
   ],
-  ['torque', (v) => clutchPressureFor(gearbox.clutch, v), -1, 1.1e5, '0 to 100000 N m'],
+  ['torque', (v) => clutchPressureFor(gearbox.clutches.forward, v), -1, 1.1e5, '0 to 100000 N m'],
   ['severity', (v) => faultAmount('transferSeal', v), -0.01, 1.01, '0 to 1'],
   [
     'severity of faults',
@@ -123,10 +123,10 @@ describe('what no range can say', () => {
   });
   it('a circuit for a fault that sits in none, and a wrong one for a fault that does', () => {
     expect(
-      refusal(() => applyFaults(gearbox, { filter: { severity: 1, circuit: 'direct' } })),
+      refusal(() => applyFaults(gearbox, { filter: { severity: 1, circuit: 'high' } })),
     ).toContain('leave the circuit out');
     const wrong = { openPort: { severity: 1, circuit: 'second' } } as unknown as FaultSet;
-    expect(refusal(() => applyFaults(gearbox, wrong))).toContain('forward, reverse, direct');
+    expect(refusal(() => applyFaults(gearbox, wrong))).toContain('forward, reverse, high');
   });
   it('half a false sensor', () => {
     expect(refusal(() => faultAmount('turbineSensor', 0.5))).toMatch(/0\.5.*0 or 1/);

@@ -57,7 +57,7 @@ published('multi-plate clutch', [
     source:
       'Juvinall & Marshek, Fundamentals of Machine Component Design, ch. 18, table of friction materials',
     status: 'printed',
-    got: () => gearbox.clutch.friction,
+    got: () => gearbox.clutches.forward.friction,
     expected: 0.12,
     within: { absolute: 0.02 },
     because: 'the printed range',

@@ -163,6 +163,7 @@ const diameter = 6 * (400 / (8500 * 400));
 const bead = {
   capacity: 8500 * 400 * (Math.PI / 6) * diameter ** 3,
   loss: 400 * Math.PI * diameter ** 2,
+  exchange: 0,
 };
 published('warming as one lump', [
   {
@@ -179,7 +180,7 @@ published('warming as one lump', [
     source: INCROPERA,
     status: 'printed',
     got: () =>
-      timeToReach(bead, { startC: 25, ambientC: 200, targetC: 199, heat: 0 }) ?? Number.NaN,
+      timeToReach(bead, { fluidC: 25, coolantC: 25, ambientC: 200, heat: 0 }, 199) ?? Number.NaN,
     expected: 5.2,
     within: { absolute: 0.05 },
     because: 'printed to two figures',
@@ -188,7 +189,14 @@ published('warming as one lump', [
     what: 'and after that time it is at 199 C',
     source: INCROPERA,
     status: 'computed',
-    got: () => warmedTo(bead, { startC: 25, ambientC: 200, heat: 0, time: Math.log(175) }),
+    got: () =>
+      warmedTo(bead, {
+        fluidC: 25,
+        coolantC: 25,
+        ambientC: 200,
+        heat: 0,
+        time: Math.log(175),
+      }).fluidC,
     expected: 199,
     within: { absolute: 1e-9 },
     because: 'the same law read the other way',

@@ -70,10 +70,16 @@ describe('gap', () => {
 
 describe('steady', () => {
   it('answers line, circuits, pump and left over, with exactly these keys', () => {
-    const got = valuesOf(answer({ ...steady, applied: ['direct', 'forward'] }));
-    expect(Object.keys(got)).toEqual(['line_kPa', 'circuits', 'pump_Lmin', 'leftOver_Lmin']);
+    const got = valuesOf(answer({ ...steady, applied: ['high', 'forward'] }));
+    expect(Object.keys(got)).toEqual([
+      'line_kPa',
+      'circuits',
+      'pump_Lmin',
+      'leftOver_Lmin',
+      'cooler_Lmin',
+    ]);
     const circuits = got.circuits as Record<string, Record<string, number>>;
-    expect(Object.keys(circuits).sort()).toEqual(['direct', 'forward']);
+    expect(Object.keys(circuits).sort()).toEqual(['high', 'forward']);
     for (const circuit of Object.values(circuits)) {
       expect(Object.keys(circuit)).toEqual(['pressure_kPa', 'leak_Lmin', 'holds_Nm']);
       expect(Object.values(circuit).every(Number.isFinite)).toBe(true);
@@ -92,7 +98,7 @@ describe('steady', () => {
     expect(ask({ sealingRings: 0.5 })).toEqual(
       ask({ sealingRings: { severity: 0.5, circuit: 'forward' } }),
     );
-    expect(ask({ sealingRings: { severity: 0.5, circuit: 'direct' } })).toEqual(ask({}));
+    expect(ask({ sealingRings: { severity: 0.5, circuit: 'high' } })).toEqual(ask({}));
     expect(ask({ sealingRings: 0.5 })).not.toEqual(ask({}));
     expect(ask({})).toEqual(answer(steady));
   });
@@ -102,6 +108,7 @@ describe('steady', () => {
       circuits: { forward: { pressure_kPa: 0, leak_Lmin: 0, holds_Nm: 0 } },
       pump_Lmin: 0,
       leftOver_Lmin: 0,
+      cooler_Lmin: 0,
     });
   });
 });
@@ -142,10 +149,10 @@ describe('engagement', () => {
 
 describe('airTest', () => {
   it('answers the flow of a circuit in grams a second', () => {
-    const got = valuesOf(answer({ kind: 'airTest', circuit: 'direct' }));
-    expect(Object.keys(got)).toEqual(['flow_gs']);
+    const got = valuesOf(answer({ kind: 'airTest', circuit: 'high' }));
+    expect(Object.keys(got)).toEqual(['flow_gs', 'held_percent']);
     // Healthy rings, 377 mm by 25 um, are choked at 275 kPa gauge and 20 C: by hand 0.65 x 0.6847 p A / sqrt(R T).
-    expect(got.flow_gs).toBeCloseTo(5.4419, 3);
+    expect(got.flow_gs).toBeCloseTo(0.67608, 4);
   });
   it('tests the transfer seal on its own', () => {
     const ask = (faults: unknown) =>

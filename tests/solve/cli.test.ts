@@ -10,7 +10,7 @@ const CLI = fileURLToPath(new URL('../../src/solve/cli.ts', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'solve-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-const good = { kind: 'airTest', circuit: 'direct' };
+const good = { kind: 'airTest', circuit: 'high' };
 const bad = { kind: 'airTest', circuit: 'pump' };
 
 function run(arguments_: readonly string[], input?: string) {

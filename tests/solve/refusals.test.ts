@@ -45,7 +45,7 @@ const REFUSALS: readonly (readonly [string, unknown, string, readonly string[]])
   ['an unknown fault', { ...steady, faults: { tornSeal: 1 } }, 'faults.tornSeal', ['tornSeal']],
   [
     'an unknown key of a fault',
-    { ...steady, faults: { openPort: { severity: 1, where: 'direct' } } },
+    { ...steady, faults: { openPort: { severity: 1, where: 'high' } } },
     'faults.openPort.where',
     ['where'],
   ],
@@ -78,9 +78,9 @@ const REFUSALS: readonly (readonly [string, unknown, string, readonly string[]])
     'a circuit that is not there',
     { ...steady, applied: ['second'] },
     'applied.0',
-    ['second', 'direct'],
+    ['second', 'high'],
   ],
-  ['a circuit twice', { ...steady, applied: ['direct', 'direct'] }, 'applied', ['twice']],
+  ['a circuit twice', { ...steady, applied: ['high', 'high'] }, 'applied', ['twice']],
   ['applied that is no list', { ...steady, applied: 'forward' }, 'applied', ['"forward"', 'array']],
   ['no applied', without(steady, 'applied'), 'applied', ['missing', 'array']],
   [
@@ -91,7 +91,7 @@ const REFUSALS: readonly (readonly [string, unknown, string, readonly string[]])
   ],
   [
     'a severity too high, with its circuit',
-    { ...steady, faults: { openPort: { severity: 2, circuit: 'direct' } } },
+    { ...steady, faults: { openPort: { severity: 2, circuit: 'high' } } },
     'faults.openPort.severity',
     ['2', '0 to 1'],
   ],
@@ -103,7 +103,7 @@ const REFUSALS: readonly (readonly [string, unknown, string, readonly string[]])
   ],
   [
     'a circuit for a fault that sits in none',
-    { ...steady, faults: { filter: { severity: 1, circuit: 'direct' } } },
+    { ...steady, faults: { filter: { severity: 1, circuit: 'high' } } },
     'faults.filter',
     ['filter', 'leave the circuit out'],
   ],

@@ -1,7 +1,7 @@
 import { gapFlowRate } from '../flow/gap.ts';
-import { holeFlow } from '../flow/hole.ts';
+import { HOLE_DISCHARGE, holeFlow } from '../flow/hole.ts';
 import type { FluidState } from '../fluid/fluid.ts';
-import type { CircuitLeaks, Plant } from '../gearbox.ts';
+import type { CircuitLeaks, Feed } from '../transmission/plant.ts';
 import { findRoot } from '../numerics/find-root.ts';
 
 /** Everything that leaves a clutch circuit at a pressure, part by part [m3/s]. */
@@ -9,20 +9,21 @@ export interface LeakParts {
   readonly rings: number;
   readonly transferSeal: number;
   readonly pistonSeal: number;
+  readonly hardLip: number;
   readonly openPort: number;
 }
 
 /**
  * Leak of one circuit, part by part.
  *
- * @param leaks rings, transferSeal, pistonSeal [m], openPortArea [m2]
+ * @param leaks rings, transferSeal, pistonSeal, hardLip [m], openPortArea [m2]
  * @param pressure of the circuit [Pa]
  * @param fluid density [kg/m3], dynamic [Pa s], kinematic [m2/s]
  * @returns flow through each part [m3/s]
  * Range: pressure zero and above; all leaks end in the sump at zero gauge.
  * Source: gapFlow and holeFlow.
  * @example
- * leakParts(gearbox.leaks.direct, 4e5, { density: 790, dynamic: 0.005, kinematic: 6.3291139e-6 }).rings // 1.95108e-5
+ * leakParts(training.leaks.high, 4e5, { density: 790, dynamic: 0.005, kinematic: 6.3291139e-6 }).rings // 1.95108e-5
  */
 export function leakParts(leaks: CircuitLeaks, pressure: number, fluid: FluidState): LeakParts {
   const { density, dynamic, kinematic } = fluid;
@@ -30,6 +31,7 @@ export function leakParts(leaks: CircuitLeaks, pressure: number, fluid: FluidSta
     rings: gapFlowRate(leaks.rings, pressure, density, dynamic),
     transferSeal: gapFlowRate(leaks.transferSeal, pressure, density, dynamic),
     pistonSeal: gapFlowRate(leaks.pistonSeal, pressure, density, dynamic),
+    hardLip: gapFlowRate(leaks.hardLip, pressure, density, dynamic),
     openPort: holeFlow(leaks.openPortArea, pressure, density, kinematic),
   };
 }
@@ -37,14 +39,14 @@ export function leakParts(leaks: CircuitLeaks, pressure: number, fluid: FluidSta
 /**
  * Leak of one circuit, all parts together.
  *
- * @param leaks rings, transferSeal, pistonSeal [m], openPortArea [m2]
+ * @param leaks rings, transferSeal, pistonSeal, hardLip [m], openPortArea [m2]
  * @param pressure of the circuit [Pa]
  * @param fluid density [kg/m3], dynamic [Pa s], kinematic [m2/s]
  * @returns flow [m3/s]
  * Range: pressure zero and above.
  * Source: gapFlow and holeFlow.
  * @example
- * leakFlow(gearbox.leaks.direct, 4e5, { density: 790, dynamic: 0.005, kinematic: 6.3291139e-6 }) // 1.95108e-5
+ * leakFlow(training.leaks.high, 4e5, { density: 790, dynamic: 0.005, kinematic: 6.3291139e-6 }) // 1.95108e-5
  */
 export function leakFlow(leaks: CircuitLeaks, pressure: number, fluid: FluidState): number {
   const { density, dynamic, kinematic } = fluid;
@@ -52,37 +54,39 @@ export function leakFlow(leaks: CircuitLeaks, pressure: number, fluid: FluidStat
     gapFlowRate(leaks.rings, pressure, density, dynamic) +
     gapFlowRate(leaks.transferSeal, pressure, density, dynamic) +
     gapFlowRate(leaks.pistonSeal, pressure, density, dynamic) +
+    gapFlowRate(leaks.hardLip, pressure, density, dynamic) +
     holeFlow(leaks.openPortArea, pressure, density, kinematic)
   );
 }
 
 /**
- * What the regulating valve lets into a clutch.
+ * What the regulating valve lets into a clutch: its hole and the passage behind it in series.
  *
- * Equation: Qfeed = x hole(pl - pc), x = clamp((pcmd - pc) / band, 0, 1). Where a starved line falls
- * below the clutch, fluid runs back the same way; no check ball is modelled.
+ * Equation: pl - pc = Rp mu Q + rho/2 (Q / (Cd x A))^2, x = clamp((pcmd - pc) / band, 0, 1), so
+ * Q = 2 dp x / (x Rp mu + sqrt((x Rp mu)^2 + 4 k dp)), k = rho / (2 (Cd A)^2). Nothing where the line is below the clutch.
  *
- * @param plant feedArea [m2], feedBand [Pa]
+ * @param feed area [m2], passage [1/m3], band [Pa]
  * @param pressures line, clutch, command [Pa]
- * @param fluid density [kg/m3], kinematic [m2/s]
+ * @param fluid density [kg/m3], dynamic [Pa s]
  * @returns flow [m3/s]
  * Range: pressures zero and above.
- * Leaves out: the valve's own leakage and lag.
- * Source: orifice equation (holeFlow); the proportional opening is ours.
+ * Leaves out: the valve's own leakage and lag, and flow back through an open valve into a starved line.
+ * Source: orifice equation, Rabie (2009) eq. 2.37, with a passage by Hagen-Poiseuille; the proportional opening is ours.
  * @example
- * feedFlow(gearbox, { line: 6e5, clutch: 3e5, command: 4e5 }, { density: 790, dynamic: 0.005, kinematic: 6.3291139e-6 }) // 5.07893e-5
+ * feedFlow(training.feed, { line: 6e5, clutch: 3e5, command: 4e5 }, { density: 790, dynamic: 0.005, kinematic: 6.3291139e-6 }) // 5.03612e-5
  */
 export function feedFlow(
-  plant: Plant,
+  feed: Feed,
   pressures: { readonly line: number; readonly clutch: number; readonly command: number },
   fluid: FluidState,
 ): number {
-  const opening = Math.min(1, (pressures.command - pressures.clutch) / plant.feedBand);
-  if (opening <= 0) return 0;
-  return (
-    opening *
-    holeFlow(plant.feedArea, pressures.line - pressures.clutch, fluid.density, fluid.kinematic)
-  );
+  const opening = Math.min(1, (pressures.command - pressures.clutch) / feed.band);
+  const drop = pressures.line - pressures.clutch;
+  if (opening <= 0 || drop <= 0 || feed.area <= 0) return 0;
+  const passage = opening * feed.passage * fluid.dynamic;
+  const discharge = HOLE_DISCHARGE * feed.area;
+  const hole = fluid.density / (2 * discharge * discharge);
+  return (2 * drop * opening) / (passage + Math.sqrt(passage * passage + 4 * hole * drop));
 }
 
 /** The steady state of one clutch circuit. */
@@ -98,31 +102,31 @@ export interface CircuitState {
  * The pressure at which a clutch circuit gets as much as it loses, for a given line pressure [Pa].
  * Unique in [0, min(command, line)], since the feed falls and the leak rises with pressure.
  *
- * @param plant feedArea [m2], feedBand [Pa]
- * @param leaks rings, transferSeal, pistonSeal [m], openPortArea [m2]
+ * @param way area [m2], passage [1/m3], band [Pa]
+ * @param leaks rings, transferSeal, pistonSeal, hardLip [m], openPortArea [m2]
  * @param given line and command [Pa]
  * @param fluid density [kg/m3], dynamic [Pa s], kinematic [m2/s]
  * @returns pressure [Pa], feed and leak [m3/s], and how the search ended
  * Range: pressures zero and above.
  * Source: continuity at the clutch.
  * @example
- * balanceCircuit(gearbox, gearbox.leaks.direct, { line: 6e5, command: 4e5 }, { density: 790, dynamic: 0.005, kinematic: 6.3291139e-6 }).pressure // 391000.88
+ * balanceCircuit(training.feed, training.leaks.high, { line: 6e5, command: 4e5 }, { density: 790, dynamic: 0.005, kinematic: 6.3291139e-6 }).pressure // 390961.31
  */
 export function balanceCircuit(
-  plant: Plant,
+  way: Feed,
   leaks: CircuitLeaks,
   given: { readonly line: number; readonly command: number },
   fluid: FluidState,
 ): CircuitState {
   const { line, command } = given;
   const excess = (clutch: number): number =>
-    feedFlow(plant, { line, clutch, command }, fluid) - leakFlow(leaks, clutch, fluid);
+    feedFlow(way, { line, clutch, command }, fluid) - leakFlow(leaks, clutch, fluid);
   let low = 0;
   let high = Math.min(command, line);
   let valueLow = excess(low);
   let valueHigh = excess(high);
   // The valve's opening has a corner one band below command; a smooth bracket either side of it converges faster.
-  const corner = command - plant.feedBand;
+  const corner = command - way.band;
   if (corner > 0 && corner < high) {
     const value = excess(corner);
     if (value > 0) {
@@ -139,7 +143,7 @@ export function balanceCircuit(
   const found = findRoot(excess, low, high, valueLow, valueHigh);
   return {
     pressure: found.root,
-    feed: feedFlow(plant, { line, clutch: found.root, command }, fluid),
+    feed: feedFlow(way, { line, clutch: found.root, command }, fluid),
     leak: leakFlow(leaks, found.root, fluid),
     iterations: found.iterations,
     converged: found.converged,

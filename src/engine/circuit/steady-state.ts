@@ -1,13 +1,16 @@
 import { clutchTorque } from '../clutch/torque.ts';
 import { EngineError, requireInRange } from '../error.ts';
 import { gapFlowRate } from '../flow/gap.ts';
-import { fluidAt } from '../fluid/fluid.ts';
+import { densityRatio, fluidAt } from '../fluid/fluid.ts';
 import type { Fluid, FluidState } from '../fluid/fluid.ts';
 import { viscosityLine } from '../fluid/viscosity-temperature.ts';
-import { CIRCUITS } from '../gearbox.ts';
-import type { Circuit, Plant } from '../gearbox.ts';
+import { holeFlow } from '../flow/hole.ts';
 import { findRoot } from '../numerics/find-root.ts';
+import { airDrawn } from '../pump/low-level.ts';
 import { pumpIntake, pumpSlipPerPascal } from '../pump/pump.ts';
+import { atTemperature } from '../transmission/at-temperature.ts';
+import { CIRCUITS } from '../transmission/plant.ts';
+import type { Circuit, Plant } from '../transmission/plant.ts';
 import { balanceCircuit, leakParts } from './clutch-circuit.ts';
 import type { CircuitState, LeakParts } from './clutch-circuit.ts';
 
@@ -57,9 +60,14 @@ export interface SteadyState {
   readonly pumpIntake: number;
   readonly pumpSlip: number;
   readonly pumpFlow: number;
+  /** Part of what the pump draws that is air, 0 to 0.9. */
+  readonly air: number;
   readonly clearances: number;
+  readonly bleed: number;
   readonly regulatorLoss: number;
   readonly leftOver: number;
+  /** What of the left over goes through the cooler; the rest returns to the pump's inlet. */
+  readonly coolerFlow: number;
   readonly status: SolveStatus;
 }
 
@@ -69,11 +77,11 @@ export interface SteadyState {
  * @param plant viscosityFactor [-]
  * @param fluid the fluid as poured [-]
  * @returns the fluid as it is, kv40CSt and kv100CSt [cSt]
- * Range: factor 0.6 to 1 in the training gearbox.
+ * Range: factor 0.6 to 1 in the training transmission.
  * Leaves out: what wear does to density, which is next to nothing.
  * Source: ASTM D341 through the two reduced values; the factor is invented.
  * @example
- * fluidInPlant(applyFaults(gearbox, { thinFluid: { severity: 1 } }), makeFluid({ kv40CSt: 29.6, kv100CSt: 6, density15: 845 })).kv40CSt // 17.76
+ * fluidInPlant(applyFaults(training, { thinFluid: { severity: 1 } }), makeFluid({ kv40CSt: 29.6, kv100CSt: 6, density15: 845 })).kv40CSt // 17.76
  */
 export function fluidInPlant(plant: Plant, fluid: Fluid): Fluid {
   if (plant.viscosityFactor === 1) return fluid;
@@ -89,6 +97,7 @@ export function fluidInPlant(plant: Plant, fluid: Fluid): Fluid {
 /** What leaves the line at a pressure, besides what the pump slips. */
 interface Demand {
   readonly clearances: number;
+  readonly bleed: number;
   readonly regulatorLoss: number;
   readonly circuits: readonly CircuitState[];
   readonly total: number;
@@ -97,13 +106,19 @@ interface Demand {
 function demandAt(request: SteadyRequest, fluid: FluidState, line: number): Demand {
   const { plant } = request;
   const clearances = gapFlowRate(plant.lineClearances, line, fluid.density, fluid.dynamic);
+  const bleed = holeFlow(plant.bleedArea, line, fluid.density, fluid.kinematic);
   const regulatorLoss = gapFlowRate(plant.regulatorBore, line, fluid.density, fluid.dynamic);
-  const given = { line, command: request.clutchCommand };
   const circuits = request.applied.map((circuit) =>
-    balanceCircuit(plant, plant.leaks[circuit], given, fluid),
+    balanceCircuit(
+      plant.feed,
+      plant.leaks[circuit],
+      { line, command: request.clutchCommand * plant.valveHolds[circuit] },
+      fluid,
+    ),
   );
   const feeds = circuits.reduce((sum, circuit) => sum + circuit.feed, 0);
-  return { clearances, regulatorLoss, circuits, total: clearances + regulatorLoss + feeds };
+  const total = clearances + bleed + regulatorLoss + feeds;
+  return { clearances, bleed, regulatorLoss, circuits, total };
 }
 
 function checkRequest(request: SteadyRequest): void {
@@ -126,24 +141,29 @@ function checkRequest(request: SteadyRequest): void {
 /**
  * Pressures and flows with the clutches applied and nothing moving any more.
  *
- * Equation: at each clutch, feed = rings + transfer seal + piston seal + open port; at the line,
- * pump = clearances + regulator bore + feeds + left over. The regulator is ideal: the line is at command if the
+ * Equation: at each clutch, feed = rings + transfer seal + piston seal + hard lip + open port; at the line,
+ * pump = clearances + bleed + regulator bore + feeds + left over; cooler = min(left over, p / (R mu)). The regulator is ideal: the line is at command if the
  * pump can feed everything there, else at the pressure where all is used up and nothing is left over.
  *
- * @param request plant, fluid, tempC [degC], engineSpeed [rev/s], lineCommand and clutchCommand [Pa], applied
+ * @param asked plant, fluid, tempC [degC], engineSpeed [rev/s], lineCommand and clutchCommand [Pa], applied
  * @returns pressures [Pa], flows [m3/s], torque held [N m], and how the solve ended
  * Range: -30 to 140 degC, 0 to 8000 rpm, commands 0 to 3 MPa; pressures land in [0, command].
  * @throws EngineError on a value out of range or an unknown circuit.
  * Leaves out: regulator droop, pulsation, back pressure of the cooler, centrifugal head.
  * Source: continuity at each node; element laws as in flow and pump. The valve's proportional band is ours.
  * @example
- * solveSteady({ plant: gearbox, fluid: makeFluid(fluidClasses['low-viscosity']), tempC: 20, engineSpeed: 25, lineCommand: 6e5, clutchCommand: 4e5, applied: [] }).linePressure // 6e5
+ * solveSteady({ plant: training, fluid: makeFluid(fluidClasses['low-viscosity']), tempC: 20, engineSpeed: 25, lineCommand: 6e5, clutchCommand: 4e5, applied: [] }).linePressure // 6e5
  */
-export function solveSteady(request: SteadyRequest): SteadyState {
-  checkRequest(request);
-  const { plant } = request;
+export function solveSteady(asked: SteadyRequest): SteadyState {
+  checkRequest(asked);
+  const plant = atTemperature(asked.plant, asked.tempC);
+  const request = { ...asked, plant };
   const fluid = fluidAt(fluidInPlant(plant, request.fluid), request.tempC);
-  const intake = pumpIntake(plant.pump, request.engineSpeed, fluid.dynamic);
+  const air = airDrawn(plant.sump, plant.missingFluid, {
+    engineRpm: request.engineSpeed * 60,
+    swell: densityRatio(request.fluid, 20, request.tempC),
+  });
+  const intake = pumpIntake(plant.pump, request.engineSpeed, fluid.dynamic, air);
   const slipPerPascal = pumpSlipPerPascal(plant.pump, fluid.dynamic);
   const command = request.lineCommand * plant.lineCommandFactor;
   let demand = demandAt(request, fluid, command);
@@ -171,8 +191,15 @@ export function solveSteady(request: SteadyRequest): SteadyState {
   request.applied.forEach((name, index) => {
     const { pressure, feed, leak } = demand.circuits[index] as CircuitState;
     const parts = leakParts(plant.leaks[name], pressure, fluid);
-    circuits[name] = { pressure, feed, leak, parts, holds: clutchTorque(plant.clutch, pressure) };
+    circuits[name] = {
+      pressure,
+      feed,
+      leak,
+      parts,
+      holds: clutchTorque(plant.clutches[name], pressure),
+    };
   });
+  const leftOver = lineAtCommand ? spare : 0;
   return {
     linePressure: line,
     lineAtCommand,
@@ -180,9 +207,15 @@ export function solveSteady(request: SteadyRequest): SteadyState {
     pumpIntake: intake,
     pumpSlip,
     pumpFlow,
+    air,
     clearances: demand.clearances,
+    bleed: demand.bleed,
     regulatorLoss: demand.regulatorLoss,
-    leftOver: lineAtCommand ? spare : 0,
+    leftOver,
+    coolerFlow: Math.min(
+      leftOver,
+      plant.cooler.pressure / (plant.cooler.resistance * fluid.dynamic),
+    ),
     status: {
       converged: converged && demand.circuits.every((circuit) => circuit.converged),
       iterations: iterations + demand.circuits.reduce((sum, c) => sum + c.iterations, 0),

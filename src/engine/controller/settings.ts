@@ -23,7 +23,7 @@ export interface ControllerSettings {
   readonly parkSpeed: number;
 }
 
-/** The limits of the training gearbox; illustrative, no maker's. */
+/** The limits of the training transmission; illustrative, no maker's. */
 export const illustrativeSettings: ControllerSettings = {
   sample: 0.01,
   engagementSlipRpm: 100,

@@ -29,9 +29,10 @@ export type ControllerEventName =
 export interface ControllerEvent {
   readonly time: number;
   readonly event: ControllerEventName;
-  /** Why, in words with the number that tripped it. */
-  readonly reason: string;
   readonly code?: string;
+  /** The slip that decided, and the limit it was held against [rpm]; only where slip decided. */
+  readonly slipRpm?: number;
+  readonly limitRpm?: number;
 }
 
 /** What the controller knows between two cycles. */
@@ -81,38 +82,24 @@ function enterFailSafe(
 ): ControllerMemory {
   const { time } = input;
   if (context.rangeSelection === 'mechanical' && context.mechanicalFailSafe === 'default-gear') {
-    events.push({
-      time,
-      event: 'default gear held',
-      reason: 'The controller cannot move the park pawl; it holds one gear at full pressure.',
-    });
+    events.push({ time, event: 'default gear held' });
     return { ...memory, state: 'failSafeDefaultGear', slipSince: null };
   }
-  events.push({ time, event: 'clutch vented', reason: 'Fail-safe lets the pressure out.' });
+  events.push({ time, event: 'clutch vented' });
   const vented: ControllerMemory = { ...memory, state: 'failSafeNeutral', slipSince: null };
   if (context.rangeSelection === 'electronic' && input.vehicleSpeed < context.settings.parkSpeed) {
-    return enterPark(vented, input, context, events);
+    return enterPark(vented, input, events);
   }
-  const reason =
-    context.rangeSelection === 'electronic'
-      ? 'The vehicle still rolls too fast for the park pawl.'
-      : 'The hand lever still says its range; the controller cannot move the pawl.';
-  events.push({ time, event: 'neutral commanded', reason });
+  events.push({ time, event: 'neutral commanded' });
   return vented;
 }
 
 function enterPark(
   memory: ControllerMemory,
   input: ControllerInput,
-  context: ControllerContext,
   events: ControllerEvent[],
 ): ControllerMemory {
-  const slow = (context.settings.parkSpeed * 3.6).toFixed(0);
-  events.push({
-    time: input.time,
-    event: 'park commanded',
-    reason: `Slower than ${slow} km/h and no clutch to trust: the controller selects Park by itself.`,
-  });
+  events.push({ time: input.time, event: 'park commanded' });
   return { ...memory, state: 'failSafePark' };
 }
 
@@ -144,7 +131,7 @@ export function controllerCycle(
   }
   if (memory.state === 'failSafeNeutral') {
     const park = context.rangeSelection === 'electronic' && input.vehicleSpeed < settings.parkSpeed;
-    return { memory: park ? enterPark(memory, input, context, events) : memory, events };
+    return { memory: park ? enterPark(memory, input, events) : memory, events };
   }
   const slip = Math.abs(input.turbineRpm - context.ratio * input.outputRpm);
   let next = memory;
@@ -156,7 +143,8 @@ export function controllerCycle(
     events.push({
       time: input.time,
       event: failed ? 'engagement not finished' : 'engagement finished',
-      reason: `Slip is ${slip.toFixed(0)} rpm ${settings.engagementTime} s after selection; the limit is ${settings.engagementSlipRpm} rpm.`,
+      slipRpm: slip,
+      limitRpm: settings.engagementSlipRpm,
     });
     const state = memory.state === 'engaging' ? 'watching' : memory.state;
     next = { ...next, engagementChecked: true, state };
@@ -173,12 +161,12 @@ export function controllerCycle(
   if (input.time - since < settings.ratioTime - CLOCK) {
     return { memory: { ...next, slipSince: since }, events };
   }
-  const reason = `Slip is ${slip.toFixed(0)} rpm and has been over ${limit.toFixed(0)} rpm for ${settings.ratioTime} s.`;
+  const decided = { time: input.time, slipRpm: slip, limitRpm: limit };
   if (next.state !== 'pressureRaised') {
-    events.push({ time: input.time, event: 'pressure raised', reason });
+    events.push({ ...decided, event: 'pressure raised' });
     return { memory: { ...next, state: 'pressureRaised', slipSince: input.time }, events };
   }
-  events.push({ time: input.time, event: 'code stored', reason, code: context.ratioCode });
+  events.push({ ...decided, event: 'code stored', code: context.ratioCode });
   return { memory: enterFailSafe(next, input, context, events), events };
 }
 

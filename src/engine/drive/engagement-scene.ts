@@ -5,21 +5,13 @@ import { clutchTorque } from '../clutch/torque.ts';
 import { gapFlowRate } from '../flow/gap.ts';
 import { holeFlow } from '../flow/hole.ts';
 import type { FluidState } from '../fluid/fluid.ts';
-import { drivetrain, gearbox } from '../gearbox.ts';
-import type { Circuit, Plant } from '../gearbox.ts';
+import type { Circuit, Plant } from '../transmission/plant.ts';
 import { findRoot } from '../numerics/find-root.ts';
+import { airDrawn } from '../pump/low-level.ts';
 import { pumpIntake, pumpSlipPerPascal } from '../pump/pump.ts';
 import { RAD_S_PER_RPM, converterTorqueRatio, impellerTorque } from './converter.ts';
 import { engineTorque } from './engine-torque.ts';
-import {
-  COMMAND_FACTOR,
-  COMMAND_LEAST,
-  COMMAND_MOST,
-  LINE_ABOVE_CLUTCH,
-  LINE_FLOOR,
-  SLIP_SCALE,
-  throttleAt,
-} from './engagement-story.ts';
+import { SLIP_SCALE, throttleAt } from './engagement-story.ts';
 import type { EngagementStory } from './engagement-story.ts';
 
 /** Places of the four states: engine and turbine speed [rad/s], fluid in the clutch [m3], vehicle speed [m/s]. */
@@ -53,6 +45,7 @@ export class EngagementScene {
   vented = false;
   /** Multiplies the clutch command; above 1 after the first failed ratio check. */
   raise = 1;
+  /** A default gear is held at the most that may be commanded. */
   fullPressure = false;
   held = true;
   circuit: Circuit;
@@ -60,16 +53,30 @@ export class EngagementScene {
   readonly plant: Plant;
   readonly fluid: FluidState;
   readonly story: EngagementStory;
+  /** Density at 20 degC over density now: by so much the fluid has swollen. */
+  readonly swell: number;
   /** Metres of road for each radian of output shaft. */
-  readonly metresPerOutput = drivetrain.wheelRadius / drivetrain.finalDrive;
+  readonly metresPerOutput: number;
   private readonly slipPerPascal: number;
+  private readonly boost: number;
 
-  constructor(plant: Plant, fluid: FluidState, story: EngagementStory, circuit: Circuit) {
+  constructor(given: {
+    /** As it is at the temperature of the fluid. */
+    readonly plant: Plant;
+    readonly fluid: FluidState;
+    readonly swell: number;
+    readonly story: EngagementStory;
+    readonly circuit: Circuit;
+  }) {
+    const { plant, fluid, circuit } = given;
     this.plant = plant;
     this.fluid = fluid;
-    this.story = story;
+    this.swell = given.swell;
+    this.story = given.story;
     this.circuit = circuit;
-    this.ratio = drivetrain.ratios[circuit];
+    this.ratio = plant.drive.ratios[circuit];
+    this.metresPerOutput = plant.drive.wheelRadius / plant.drive.finalDrive;
+    this.boost = circuit === 'reverse' ? plant.commands.reverseFactor : 1;
     this.slipPerPascal = pumpSlipPerPascal(plant.pump, fluid.dynamic);
   }
 
@@ -85,36 +92,47 @@ export class EngagementScene {
    * clutch is full: how it pulls the piston along while it fills is left out.
    */
   private head(state: Float64Array): number {
-    const { rotating, strokeVolume } = this.plant.clutch;
+    const { rotating, strokeVolume } = this.plant.clutches[this.circuit];
     if (rotating === undefined || (state[VOLUME] as number) < strokeVolume) return 0;
     return rotatingPistonForce(rotating, this.fluid.density, state[TURBINE] as number);
   }
 
-  /** Clutch and line command [Pa] as the controller works them out; it believes in a healthy clutch. */
+  /**
+   * Clutch command [Pa] as the controller works it out; it believes in a healthy clutch. The raise works within the most
+   * that may be commanded, and Reverse is boosted above that.
+   */
   private clutchCommandFor(impeller: number): number {
     if (!this.selected || this.vented) return 0;
-    if (this.fullPressure) return COMMAND_MOST;
-    const { faces, meanRadius, friction, springForce, area } = gearbox.clutch;
-    const torque = drivetrain.stallTorqueRatio * impeller;
+    const { margin, clutchLeast, clutchMost } = this.plant.commands;
+    if (this.fullPressure) return clutchMost;
+    const { faces, meanRadius, friction, springForce, area } =
+      this.plant.healthy.clutches[this.circuit];
+    const torque = this.plant.drive.stallTorqueRatio * impeller;
     const needed = (torque / (friction * faces * meanRadius) + springForce) / area;
-    return Math.min(COMMAND_MOST, Math.max(COMMAND_LEAST, COMMAND_FACTOR * needed));
+    const asked = Math.min(clutchMost, Math.max(clutchLeast, margin * needed));
+    return Math.min(clutchMost, this.raise * asked) * this.boost;
   }
 
   /** Line pressure the pump can keep while the clutch takes what its valve lets through [Pa]. */
   private linePressureFor(
     engine: number,
     clutch: number,
-    clutchCommand: number,
+    held: number,
     lineCommand: number,
   ): number {
     const { plant, fluid } = this;
-    const intake = pumpIntake(plant.pump, engine / (2 * Math.PI), fluid.dynamic);
+    const air = airDrawn(plant.sump, plant.missingFluid, {
+      engineRpm: engine / RAD_S_PER_RPM,
+      swell: this.swell,
+    });
+    const intake = pumpIntake(plant.pump, engine / (2 * Math.PI), fluid.dynamic, air);
     const spare = (line: number): number =>
       intake -
       this.slipPerPascal * line -
       gapFlowRate(plant.lineClearances, line, fluid.density, fluid.dynamic) -
+      holeFlow(plant.bleedArea, line, fluid.density, fluid.kinematic) -
       gapFlowRate(plant.regulatorBore, line, fluid.density, fluid.dynamic) -
-      feedFlow(plant, { line, clutch, command: clutchCommand }, fluid);
+      feedFlow(plant.feed, { line, clutch, command: held }, fluid);
     const atCommand = spare(lineCommand);
     if (atCommand >= 0) return lineCommand;
     return findRoot(spare, 0, lineCommand, intake, atCommand).root;
@@ -123,37 +141,40 @@ export class EngagementScene {
   /** Fills `out` with pressures and torques at a moment and returns the net flow into the clutch [m3/s]. */
   at(time: number, state: Float64Array, out: Moment): number {
     const { plant, fluid } = this;
+    const { commands, drive } = plant;
+    const own = plant.clutches[this.circuit];
     const engine = state[ENGINE] as number;
     const turbine = state[TURBINE] as number;
-    const impeller = impellerTorque(drivetrain, engine, turbine);
-    const pressure = fillPressure(plant.clutch, state[VOLUME] as number);
-    // The raise works on the clutch command; the line follows by its own rule, so that the 200 kPa between them stay.
-    const clutchCommand = Math.min(COMMAND_MOST, this.raise * this.clutchCommandFor(impeller));
+    const impeller = impellerTorque(drive, engine, turbine);
+    const pressure = fillPressure(own, state[VOLUME] as number);
+    const clutchCommand = this.clutchCommandFor(impeller);
+    // What the valve really holds of it, and the line by its own rule: always its lead above the clutch command.
+    const held = clutchCommand * plant.valveHolds[this.circuit];
     const lineCommand =
-      Math.max(LINE_FLOOR, clutchCommand + LINE_ABOVE_CLUTCH) * plant.lineCommandFactor;
+      Math.max(commands.lineLeast, clutchCommand + commands.lineLead) * plant.lineCommandFactor;
     out.clutchCommand = clutchCommand;
     out.lineCommand = lineCommand;
     out.clutchPressure = pressure;
-    out.linePressure = this.linePressureFor(engine, pressure, out.clutchCommand, lineCommand);
-    out.capacity = clutchTorque(plant.clutch, pressure, this.head(state));
+    out.linePressure = this.linePressureFor(engine, pressure, held, lineCommand);
+    out.capacity = clutchTorque(own, pressure, this.head(state));
     out.clutchTorque = out.capacity * Math.tanh(this.slip(state) / SLIP_SCALE);
     out.impellerTorque = impeller;
     out.turbineTorque =
-      impeller === 0 ? 0 : impeller * converterTorqueRatio(drivetrain, turbine / engine);
+      impeller === 0 ? 0 : impeller * converterTorqueRatio(drive, turbine / engine);
     out.engineTorque = engineTorque(
       engine / RAD_S_PER_RPM,
       throttleAt(this.story, time),
-      drivetrain.idleRpm,
+      drive.idleRpm,
     );
     const feed = feedFlow(
-      plant,
-      { line: out.linePressure, clutch: pressure, command: out.clutchCommand },
+      plant.feed,
+      { line: out.linePressure, clutch: pressure, command: held },
       fluid,
     );
     const leak = leakFlow(plant.leaks[this.circuit], pressure, fluid);
     // A vented clutch drains through its own valve, taken to be as wide as the healthy feed.
     const vent = this.vented
-      ? holeFlow(gearbox.feedArea, pressure, fluid.density, fluid.kinematic)
+      ? holeFlow(plant.healthy.feedArea, pressure, fluid.density, fluid.kinematic)
       : 0;
     return feed - leak - vent;
   }
@@ -163,17 +184,19 @@ export class EngagementScene {
   /** dy/dt of the four states. */
   readonly rhs = (time: number, state: Float64Array, out: Float64Array): void => {
     const now = this.scratch;
+    const { drive } = this.plant;
     out[VOLUME] = this.at(time, state, now);
-    out[ENGINE] = (now.engineTorque - now.impellerTorque) / drivetrain.engineInertia;
-    out[TURBINE] = (now.turbineTorque - now.clutchTorque) / drivetrain.turbineInertia;
+    out[ENGINE] = (now.engineTorque - now.impellerTorque) / drive.engineInertia;
+    out[TURBINE] = (now.turbineTorque - now.clutchTorque) / drive.turbineInertia;
     out[VEHICLE] = this.acceleration(now.clutchTorque, state[VEHICLE] as number);
   };
 
   private acceleration(torque: number, speed: number): number {
     if (this.held) return 0;
-    const force = (torque * this.ratio) / this.metresPerOutput - drivetrain.drag;
+    const { drag, mass } = this.plant.drive;
+    const force = (torque * this.ratio) / this.metresPerOutput - drag;
     // Drag stops a vehicle; it never drives one backward.
-    return speed <= 0 && force < 0 ? 0 : force / drivetrain.mass;
+    return speed <= 0 && force < 0 ? 0 : force / mass;
   }
 }
 

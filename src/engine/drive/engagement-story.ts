@@ -19,16 +19,6 @@ export const trainingStory: EngagementStory = {
   end: 7,
 };
 
-/** Clutch pressure commanded: this many times what is needed, within these limits [Pa]. */
-export const COMMAND_FACTOR = 1.5;
-/** Least clutch pressure commanded [Pa]. */
-export const COMMAND_LEAST = 250e3;
-/** Most clutch pressure commanded [Pa]. */
-export const COMMAND_MOST = 1200e3;
-/** Line pressure commanded: this much above the clutch, and never under the floor [Pa]. */
-export const LINE_ABOVE_CLUTCH = 200e3;
-/** Least line pressure commanded [Pa]. */
-export const LINE_FLOOR = 500e3;
 /** Slip speed scale of the regularised dry-friction law tanh(slip / scale) [rad/s]. */
 export const SLIP_SCALE = 2;
 /** A turbine slower than this counts as stopped [rpm]; slip below the second as engaged [rpm]. */

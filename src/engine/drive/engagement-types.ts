@@ -6,7 +6,7 @@ import type {
   RangeSelection,
 } from '../controller/settings.ts';
 import type { Fluid } from '../fluid/fluid.ts';
-import type { Plant } from '../gearbox.ts';
+import type { Plant } from '../transmission/plant.ts';
 import type { Work } from '../numerics/rosenbrock.ts';
 import type { EngagementStory } from './engagement-story.ts';
 
@@ -32,12 +32,13 @@ export interface EngagementRequest {
 export type EngagementEventName =
   ControllerEventName | 'clutch filled' | 'turbine stopped' | 'brake released';
 
-/** One line of the log: when [s], what, why, and the code if one was stored. */
+/** One line of the log: when [s], what, the code if one was stored, and the slip [rpm] where that decided. */
 export interface EngagementEvent {
   readonly time: number;
   readonly event: EngagementEventName;
-  readonly reason: string;
   readonly code?: string;
+  readonly slipRpm?: number;
+  readonly limitRpm?: number;
 }
 
 /** One row for each output time; speeds [rad/s] unless named, pressures [Pa], torques [N m]. */

@@ -10,9 +10,9 @@ import type {
 } from '../controller/state-machine.ts';
 import { fluidInPlant } from '../circuit/steady-state.ts';
 import { requireInRange } from '../error.ts';
-import { fluidAt } from '../fluid/fluid.ts';
-import { drivetrain } from '../gearbox.ts';
-import type { Circuit } from '../gearbox.ts';
+import { densityRatio, fluidAt } from '../fluid/fluid.ts';
+import { atTemperature } from '../transmission/at-temperature.ts';
+import type { Circuit } from '../transmission/plant.ts';
 import { findRoot } from '../numerics/find-root.ts';
 import { firstReached } from '../numerics/first-reached.ts';
 import { Stepper, insideStep } from '../numerics/rosenbrock.ts';
@@ -59,7 +59,6 @@ const codeOf: Readonly<Record<DriveRange, string>> = { drive: 'P0731', reverse: 
 
 /** Marches one engagement; one instance, one run. Over 300 lines with its driver: one march, one state, read as a whole. */
 class March {
-  private readonly request: EngagementRequest;
   private readonly story: EngagementStory;
   private readonly scene: EngagementScene;
   private readonly context: ControllerContext;
@@ -83,19 +82,25 @@ class March {
   private filledAt: number | null = null;
 
   constructor(request: EngagementRequest) {
-    this.request = request;
     this.story = request.story ?? trainingStory;
     this.outputStep = request.outputStep ?? 0.01;
     requireInRange(this.outputStep, { name: 'Output step', unit: 's', min: 1e-4, max: 1 });
     this.sensor = request.sensor ?? exactSensor;
     const circuit = circuitOf[request.range];
-    const fluid = fluidAt(fluidInPlant(request.plant, request.fluid), request.tempC);
-    this.scene = new EngagementScene(request.plant, fluid, this.story, circuit);
+    const { tempC } = request;
+    const plant = atTemperature(request.plant, tempC);
+    this.scene = new EngagementScene({
+      plant,
+      fluid: fluidAt(fluidInPlant(plant, request.fluid), tempC),
+      swell: densityRatio(request.fluid, 20, tempC),
+      story: this.story,
+      circuit,
+    });
     this.context = {
       settings: request.settings ?? illustrativeSettings,
       rangeSelection: request.rangeSelection,
       mechanicalFailSafe: request.mechanicalFailSafe ?? 'neutral',
-      ratio: drivetrain.ratios[circuit],
+      ratio: plant.drive.ratios[circuit],
       ratioCode: codeOf[request.range],
     };
     const rows = Math.round(this.story.end / this.outputStep) + 1;
@@ -103,7 +108,7 @@ class March {
       TRACE_COLUMNS.map((column) => [column, new Float64Array(rows)]),
     ) as unknown as EngagementTrace;
     // In Park nothing loads the converter, so engine and turbine turn together where the governor meets friction.
-    const free = (drivetrain.idleRpm + 12) * RAD_S_PER_RPM;
+    const free = (plant.drive.idleRpm + 12) * RAD_S_PER_RPM;
     this.state = Float64Array.from([free, free, 0, 0]);
   }
 
@@ -140,21 +145,16 @@ class March {
   private select(): void {
     this.scene.selected = true;
     this.enter(rangeSelected(this.time), this.time);
-    const range = this.request.range === 'drive' ? 'Drive' : 'Reverse';
-    this.note('range selected', this.time, `The driver selects ${range}.`);
+    this.note('range selected', this.time);
   }
 
   private releaseBrake(): void {
     if (this.memory.state !== 'failSafePark') this.scene.held = false;
-    this.note(
-      'brake released',
-      this.time,
-      'The driver lets go of the brake and opens the throttle.',
-    );
+    this.note('brake released', this.time);
   }
 
-  private note(event: EngagementEventName, time: number, reason: string, code?: string): void {
-    this.events.push(code === undefined ? { time, event, reason } : { time, event, reason, code });
+  private note(event: EngagementEventName, time: number): void {
+    this.events.push({ time, event });
   }
 
   private enter(memory: ControllerMemory, time: number): void {
@@ -209,7 +209,7 @@ class March {
 
   /** The first time within a step at which the law has a corner: clutch volume at a knee, vehicle at rest. */
   private cornerIn(step: Step): number | null {
-    const stroke = this.scene.plant.clutch.strokeVolume;
+    const stroke = this.scene.plant.clutches[this.scene.circuit].strokeVolume;
     let first = Number.POSITIVE_INFINITY;
     const watch = (index: number, level: number, downOnly: boolean): void => {
       const before = (step.y0[index] as number) - level;
@@ -263,8 +263,10 @@ class March {
       trace.time[row] = time;
       trace.engineRpm[row] = (y[ENGINE] as number) / RAD_S_PER_RPM;
       trace.turbineRpm[row] = turbine;
-      trace.outputRpm[row] = (y[VEHICLE] as number) / this.scene.metresPerOutput / RAD_S_PER_RPM;
-      trace.vehicleSpeed[row] = y[VEHICLE] as number;
+      // Between two accepted steps the interpolation may dip below a standstill by a rounding.
+      const vehicleSpeed = Math.max(0, y[VEHICLE] as number);
+      trace.outputRpm[row] = vehicleSpeed / this.scene.metresPerOutput / RAD_S_PER_RPM;
+      trace.vehicleSpeed[row] = vehicleSpeed;
       trace.slipRpm[row] = this.scene.slip(y) / RAD_S_PER_RPM;
       trace.clutchPressure[row] = moment.clutchPressure;
       trace.clutchCommand[row] = moment.clutchCommand;
@@ -290,7 +292,7 @@ class March {
     if (this.memory.state === 'waiting') return false;
     insideStep(step, Math.min(time, step.t1), this.seen);
     const y = this.seen;
-    const vehicleSpeed = y[VEHICLE] as number;
+    const vehicleSpeed = Math.max(0, y[VEHICLE] as number);
     const { memory, events } = controllerCycle(
       this.memory,
       {
@@ -327,8 +329,8 @@ class March {
         // The held gear has a clutch of its own, empty until now; the failed one lets go at once.
         scene.raise = 1;
         scene.fullPressure = true;
-        scene.circuit = 'direct';
-        scene.ratio = drivetrain.ratios.direct;
+        scene.circuit = 'high';
+        scene.ratio = scene.plant.drive.ratios.high;
         this.refill = true;
         return true;
       default:
@@ -339,7 +341,7 @@ class March {
   /** First times at which the clutch was full, the turbine stood and the slip was gone. */
   private findMilestones(step: Step, until: number): void {
     if (!this.scene.selected || this.memory.state.startsWith('failSafe')) return;
-    const stroke = this.scene.plant.clutch.strokeVolume;
+    const stroke = this.scene.plant.clutches[this.scene.circuit].strokeVolume;
     const crossing = (value: (y: Float64Array) => number): number | null =>
       firstReached(step, until, MILESTONE_GRID, value, this.seen);
     this.filledAt ??= this.milestone(
@@ -363,11 +365,7 @@ class March {
     time: number | null,
   ): number | null {
     if (time === null) return null;
-    const reason =
-      event === 'clutch filled'
-        ? 'The piston has taken up its stroke; from here pressure can rise.'
-        : `Turbine speed is below ${STOPPED_RPM} rpm.`;
-    this.note(event, time, reason);
+    this.note(event, time);
     return time;
   }
 }
@@ -387,7 +385,7 @@ class March {
  * Source: converter SAE J643 definitions; clutch and fill as in their files; method Rodas3 (Sandu et al. 1997),
  * relative tolerance 1e-5, corners located on the dense output.
  * @example
- * solveEngagement({ plant: gearbox, fluid: makeFluid(fluidClasses['low-viscosity']), tempC: 20, range: 'drive', rangeSelection: 'electronic' }).status.converged // true
+ * solveEngagement({ plant: training, fluid: makeFluid(fluidClasses['low-viscosity']), tempC: 20, range: 'drive', rangeSelection: 'electronic' }).status.converged // true
  */
 export function solveEngagement(request: EngagementRequest): Engagement {
   return new March(request).run();

@@ -1,6 +1,7 @@
 import { EngineError, requireInRange } from '../error.ts';
-import { CIRCUITS } from '../gearbox.ts';
-import type { Circuit, Plant } from '../gearbox.ts';
+import { CIRCUITS } from '../transmission/plant.ts';
+import type { Circuit, Plant } from '../transmission/plant.ts';
+import { training } from '../transmission/transmissions.ts';
 import { FAULT_IDS, faultKinds } from './catalogue.ts';
 import type { FaultId, FaultKind } from './catalogue.ts';
 
@@ -20,14 +21,15 @@ export type FaultSet = { readonly [id in FaultId]?: FaultSetting | undefined };
  *
  * @param id which fault [-]
  * @param severity 0 healthy to 1 worst [-]
- * @returns amount [the fault's own unit: mm, um or a factor]
+ * @param plant what the fault sits in; the training transmission where left out [-]
+ * @returns amount [the fault's own unit: mm, um, L or a factor]
  * Range: severity 0 to 1; the turbine sensor only 0 or 1.
  * @throws EngineError out of range, naming it.
- * Source: training gearbox, invented.
+ * Source: training transmission, invented.
  * @example
  * faultAmount('transferSeal', 0.625) // 0.25
  */
-export function faultAmount(id: FaultId, severity: number): number {
+export function faultAmount(id: FaultId, severity: number, plant: Plant = training): number {
   const kind: FaultKind = faultKinds[id];
   requireInRange(severity, { name: `Severity of ${id}`, unit: '', min: 0, max: 1 });
   if (kind.onOff === true && severity !== 0 && severity !== 1) {
@@ -37,7 +39,7 @@ export function faultAmount(id: FaultId, severity: number): number {
     );
   }
   // Both ends come out exactly, so that the inverse takes them.
-  return (1 - severity) * kind.healthy + severity * kind.worst;
+  return (1 - severity) * kind.healthyIn(plant) + severity * kind.worst;
 }
 
 /**
@@ -45,15 +47,17 @@ export function faultAmount(id: FaultId, severity: number): number {
  *
  * @param id which fault [-]
  * @param amount in the fault's own measure [the fault's own unit]
+ * @param plant what the fault sits in; the training transmission where left out [-]
  * @returns severity [-]
  * Range: amount between healthy and worst.
  * @throws EngineError outside it, naming it.
- * Source: training gearbox, invented.
+ * Source: training transmission, invented.
  * @example
  * faultSeverity('transferSeal', 0.25) // 0.625
  */
-export function faultSeverity(id: FaultId, amount: number): number {
-  const { healthy, worst, measure, unit } = faultKinds[id];
+export function faultSeverity(id: FaultId, amount: number, plant: Plant = training): number {
+  const { healthyIn, worst, measure, unit }: FaultKind = faultKinds[id];
+  const healthy = healthyIn(plant);
   requireInRange(amount, {
     name: measure,
     unit,
@@ -64,16 +68,16 @@ export function faultSeverity(id: FaultId, amount: number): number {
 }
 
 /**
- * A gearbox with faults in it.
+ * A transmission with faults in it.
  *
- * @param plant the gearbox before [-]
+ * @param plant the transmission before [-]
  * @param faults severities from 0 to 1, with the circuit where the fault sits in one [-]
  * @returns a new plant [-]; the given one is untouched
- * Range: severities 0 to 1; circuit forward, reverse or direct.
+ * Range: severities 0 to 1; circuit forward, reverse or high.
  * @throws EngineError on an unknown fault, a severity out of range, a circuit where the fault has none.
- * Source: training gearbox, invented.
+ * Source: training transmission, invented.
  * @example
- * applyFaults(gearbox, { transferSeal: { severity: 0.625 } }).leaks.forward.transferSeal.height // 2.5e-4
+ * applyFaults(training, { transferSeal: { severity: 0.625 } }).leaks.forward.transferSeal.height // 2.5e-4
  */
 export function applyFaults(plant: Plant, faults: FaultSet): Plant {
   let changed = plant;
@@ -87,7 +91,7 @@ export function applyFaults(plant: Plant, faults: FaultSet): Plant {
     }
     const id = name as FaultId;
     const kind: FaultKind = faultKinds[id];
-    const amount = faultAmount(id, setting.severity);
+    const amount = faultAmount(id, setting.severity, plant);
     if (setting.circuit !== undefined && !kind.oneCircuit) {
       throw new EngineError(id, `${id} does not sit in one circuit; leave the circuit out.`);
     }
@@ -98,7 +102,7 @@ export function applyFaults(plant: Plant, faults: FaultSet): Plant {
         `There is no circuit called ${circuit}; the circuits are ${CIRCUITS.join(', ')}.`,
       );
     }
-    changed = kind.apply(changed, amount, circuit);
+    changed = kind.apply(changed, amount, { circuit, severity: setting.severity });
   }
   return changed;
 }

@@ -1,84 +1,119 @@
 import { holeArea } from '../flow/hole.ts';
-import type { Circuit, Plant } from '../gearbox.ts';
+import { CIRCUITS } from '../transmission/plant.ts';
+import type { Circuit, CircuitLeaks, PerCircuit, Plant } from '../transmission/plant.ts';
+import { training } from '../transmission/transmissions.ts';
 
 /** One fault: what it changes, from healthy to worst, by one severity from 0 to 1. */
 export interface FaultKind {
   /** What the severity is a measure of, in words. */
   readonly measure: string;
-  /** Unit of `healthy` and `worst`, as people read it. */
+  /** Unit of `healthyIn` and `worst`, as people read it. */
   readonly unit: string;
-  readonly healthy: number;
+  /** The amount in a sound plant. */
+  readonly healthyIn: (plant: Plant) => number;
   readonly worst: number;
   /** True where the fault sits in one circuit and the request says which. */
   readonly oneCircuit: boolean;
   /** True where there is no half of it: severity is 0 or 1. */
   readonly onOff?: boolean;
   /** The plant with `amount` (between healthy and worst) of this fault. */
-  readonly apply: (plant: Plant, amount: number, circuit: Circuit) => Plant;
+  readonly apply: (
+    plant: Plant,
+    amount: number,
+    at: { readonly circuit: Circuit; readonly severity: number },
+  ) => Plant;
 }
 
 function withLeaks(
   plant: Plant,
   circuit: Circuit,
-  change: (leaks: Plant['leaks'][Circuit]) => Plant['leaks'][Circuit],
+  change: (leaks: CircuitLeaks) => Partial<CircuitLeaks>,
 ): Plant {
-  return { ...plant, leaks: { ...plant.leaks, [circuit]: change(plant.leaks[circuit]) } };
+  const leaks = plant.leaks[circuit];
+  return { ...plant, leaks: { ...plant.leaks, [circuit]: { ...leaks, ...change(leaks) } } };
 }
 
-/** The thirteen faults. Sizes are invented for the training gearbox; the patterns are the trade's. */
+const withOne = <Value>(
+  values: PerCircuit<Value>,
+  circuit: Circuit,
+  value: Value,
+): PerCircuit<Value> => ({ ...values, [circuit]: value });
+
+const none = (): number => 0;
+const whole = (): number => 1;
+
+/** The fifteen faults. Sizes are invented for the training transmission; the patterns are the trade's. */
 export const faultKinds = {
   transferSeal: {
     measure: 'height of the crack in the transfer seal',
     unit: 'mm',
-    healthy: 0,
+    healthyIn: none,
     worst: 0.4,
     oneCircuit: false,
+    // A circuit that does not pass through the seal has no width there, so nothing opens.
     apply: (plant, mm) =>
-      (['forward', 'reverse'] as const).reduce(
+      CIRCUITS.reduce(
         (changed, circuit) =>
-          withLeaks(changed, circuit, (leaks) => ({
-            ...leaks,
-            transferSeal: { ...leaks.transferSeal, height: mm / 1e3 },
+          withLeaks(changed, circuit, ({ transferSeal }) => ({
+            transferSeal: { ...transferSeal, height: mm / 1e3 },
           })),
         plant,
       ),
   },
+  hardLip: {
+    measure: 'gap that the hardened piston lip leaves at 0 °C and below',
+    unit: 'mm',
+    healthyIn: none,
+    worst: 0.25,
+    oneCircuit: true,
+    apply: (plant, _mm, { circuit, severity }) => ({
+      ...plant,
+      lipHardness: withOne(plant.lipHardness, circuit, severity),
+    }),
+  },
+  clutchControl: {
+    measure: 'share of its command that the regulating valve loses when hot',
+    unit: '',
+    healthyIn: none,
+    worst: 0.6,
+    oneCircuit: true,
+    apply: (plant, lost, { circuit }) => ({
+      ...plant,
+      valveFade: withOne(plant.valveFade, circuit, lost),
+    }),
+  },
   sealingRings: {
     measure: 'gap at the rotating sealing rings',
     unit: 'um',
-    healthy: 25,
+    healthyIn: (plant) => plant.leaks.forward.rings.height * 1e6,
     worst: 120,
     oneCircuit: true,
-    apply: (plant, um, circuit) =>
-      withLeaks(plant, circuit, (leaks) => ({
-        ...leaks,
-        rings: { ...leaks.rings, height: um / 1e6 },
-      })),
+    apply: (plant, um, { circuit }) =>
+      withLeaks(plant, circuit, ({ rings }) => ({ rings: { ...rings, height: um / 1e6 } })),
   },
   pistonSeal: {
     measure: 'gap at the piston seal',
     unit: 'mm',
-    healthy: 0,
+    healthyIn: none,
     worst: 0.15,
     oneCircuit: true,
-    apply: (plant, mm, circuit) =>
-      withLeaks(plant, circuit, (leaks) => ({
-        ...leaks,
-        pistonSeal: { ...leaks.pistonSeal, height: mm / 1e3 },
+    apply: (plant, mm, { circuit }) =>
+      withLeaks(plant, circuit, ({ pistonSeal }) => ({
+        pistonSeal: { ...pistonSeal, height: mm / 1e3 },
       })),
   },
   pumpWear: {
     measure: 'slip coefficient of the pump',
     unit: '',
-    healthy: 3e-8,
-    worst: 6e-7,
+    healthyIn: (plant) => plant.pump.slip,
+    worst: 1.6e-6,
     oneCircuit: false,
     apply: (plant, slip) => ({ ...plant, pump: { ...plant.pump, slip } }),
   },
   regulatorBore: {
     measure: 'wear gap of the regulator bore',
     unit: 'mm',
-    healthy: 0,
+    healthyIn: none,
     worst: 0.25,
     oneCircuit: false,
     apply: (plant, mm) => ({
@@ -89,15 +124,15 @@ export const faultKinds = {
   pressureControl: {
     measure: 'line pressure had for line pressure commanded',
     unit: 'x',
-    healthy: 1,
-    worst: 0.45,
+    healthyIn: whole,
+    worst: 0.25,
     oneCircuit: false,
     apply: (plant, factor) => ({ ...plant, lineCommandFactor: factor }),
   },
   filter: {
     measure: 'resistance of the filter',
     unit: 'x',
-    healthy: 1,
+    healthyIn: whole,
     worst: 60,
     oneCircuit: false,
     apply: (plant, factor) => ({
@@ -106,17 +141,17 @@ export const faultKinds = {
     }),
   },
   lowFluid: {
-    measure: 'air in what the pump draws',
-    unit: '',
-    healthy: 0,
-    worst: 0.5,
+    measure: 'fluid missing',
+    unit: 'L',
+    healthyIn: none,
+    worst: 3,
     oneCircuit: false,
-    apply: (plant, air) => ({ ...plant, pump: { ...plant.pump, air } }),
+    apply: (plant, litres) => ({ ...plant, missingFluid: litres / 1e3 }),
   },
   thinFluid: {
     measure: 'kinematic viscosity left',
     unit: 'x',
-    healthy: 1,
+    healthyIn: whole,
     worst: 0.6,
     oneCircuit: false,
     apply: (plant, factor) => ({ ...plant, viscosityFactor: factor }),
@@ -124,40 +159,49 @@ export const faultKinds = {
   feedRestriction: {
     measure: 'feed area left',
     unit: 'x',
-    healthy: 1,
+    healthyIn: whole,
     worst: 0.1,
     oneCircuit: false,
-    apply: (plant, factor) => ({ ...plant, feedArea: plant.feedArea * factor }),
+    apply: (plant, factor) => ({
+      ...plant,
+      feed: { ...plant.feed, area: plant.feed.area * factor },
+    }),
   },
   openPort: {
     measure: 'diameter of the open port',
     unit: 'mm',
-    healthy: 0,
+    healthyIn: none,
     worst: 3,
     oneCircuit: true,
-    apply: (plant, mm, circuit) =>
-      withLeaks(plant, circuit, (leaks) => ({ ...leaks, openPortArea: holeArea(mm / 1e3) })),
+    apply: (plant, mm, { circuit }) =>
+      withLeaks(plant, circuit, () => ({ openPortArea: holeArea(mm / 1e3) })),
   },
   frictionWear: {
     measure: 'friction left',
     unit: 'x',
-    healthy: 1,
-    worst: 0.5,
+    healthyIn: whole,
+    worst: 0.28,
     oneCircuit: false,
     // Worn plates also take more stroke: twice the volume at the worst.
-    apply: (plant, factor) => ({
+    apply: (plant, factor, { severity }) => ({
       ...plant,
-      clutch: {
-        ...plant.clutch,
-        friction: plant.clutch.friction * factor,
-        strokeVolume: plant.clutch.strokeVolume * (1 + (1 - factor) / 0.5),
-      },
+      clutches: Object.fromEntries(
+        CIRCUITS.map((circuit) => {
+          const clutch = plant.clutches[circuit];
+          const worn = {
+            ...clutch,
+            friction: clutch.friction * factor,
+            strokeVolume: clutch.strokeVolume * (1 + severity),
+          };
+          return [circuit, worn];
+        }),
+      ) as unknown as Plant['clutches'],
     }),
   },
   turbineSensor: {
     measure: 'turbine speed the sensor reads at rest',
     unit: 'rpm',
-    healthy: 0,
+    healthyIn: none,
     worst: 300,
     oneCircuit: false,
     onOff: true,
@@ -167,5 +211,20 @@ export const faultKinds = {
 
 /** Name of a fault. */
 export type FaultId = keyof typeof faultKinds;
-/** The names of the thirteen faults, in the order of the table. */
+/** The names of the fifteen faults, in the order of the table. */
 export const FAULT_IDS = Object.keys(faultKinds) as readonly FaultId[];
+
+/**
+ * What a fault amounts to in a sound training transmission and at its worst.
+ *
+ * @param id which fault [-]
+ * @returns healthy and worst [the fault's own unit]
+ * Range: any fault.
+ * Source: training transmission, invented.
+ * @example
+ * faultSpan('sealingRings').worst // 120
+ */
+export function faultSpan(id: FaultId): { readonly healthy: number; readonly worst: number } {
+  const kind: FaultKind = faultKinds[id];
+  return { healthy: kind.healthyIn(training), worst: kind.worst };
+}

@@ -121,3 +121,19 @@ export function fluidAt(fluid: Fluid, tempC: number): FluidState {
   const density = oilDensity(fluid.density15, tempC);
   return { kinematic, dynamic: kinematic * density, density };
 }
+
+/**
+ * How much denser a fluid is at one temperature than at another: by so much it swells on the way.
+ *
+ * @param fluid density15 [kg/m3]
+ * @param coldC temperature above the line [degC]
+ * @param tempC temperature below the line [degC]
+ * @returns density at the first over density at the second [-]
+ * Range: as oilDensity.
+ * Source: API MPMS 11.1.
+ * @example
+ * densityRatio({ kv40CSt: 29.6, kv100CSt: 6, density15: 845 }, 20, 100) // 1.06462
+ */
+export function densityRatio(fluid: FluidSpec, coldC: number, tempC: number): number {
+  return oilDensity(fluid.density15, coldC) / oilDensity(fluid.density15, tempC);
+}

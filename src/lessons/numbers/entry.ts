@@ -88,4 +88,4 @@ export const stallTorque = (rpm: number): number =>
 
 /** Clutch pressure needed to hold a standing turbine at an engine speed [Pa]. */
 export const neededAt = (rpm: number): number =>
-  clutchPressureFor(gearbox.clutch, stallTorque(rpm));
+  clutchPressureFor(gearbox.clutches.forward, stallTorque(rpm));

@@ -32,7 +32,7 @@ const port: FaultSet = { openPort: { severity: 0.7, circuit: 'forward' } };
 const choked: FaultSet = { feedRestriction: { severity: 0.8 } };
 const widest: FaultSet = crack(0.4);
 const split: FaultSet = crack(0.25);
-const directRings: FaultSet = { sealingRings: { severity: 0.5, circuit: 'direct' } };
+const highRings: FaultSet = { sealingRings: { severity: 0.5, circuit: 'high' } };
 
 const has = (what: string, faults: FaultSet, tempC: number, circuit: Circuit = 'forward') =>
   kiloPascals(
@@ -59,7 +59,7 @@ function loses(name: string, what: string, faults: FaultSet, tempC = 100): Engin
 const feedHole = (kPa: number) => {
   const { density, kinematic } = fluidState(100);
   return perMinute(
-    holeFlow(gearbox.feedArea, kPa * 1e3, density, kinematic),
+    holeFlow(gearbox.feed.area, kPa * 1e3, density, kinematic),
     `feed hole, ${kPa} kPa across it, 100 °C`,
   );
 };
@@ -84,7 +84,7 @@ const ringGap = (severity: number, what: string): EngineNumber => ({
 });
 
 export const pathNumbers: EngineNumbers = {
-  'feed-hole-size': mm(holeMm(gearbox.feedArea), 'feed hole, diameter'),
+  'feed-hole-size': mm(holeMm(gearbox.feed.area), 'feed hole, diameter'),
   'feed-hole-50': feedHole(50),
   'feed-hole-200': feedHole(200),
   'feed-hole-400': feedHole(400),
@@ -106,16 +106,16 @@ export const pathNumbers: EngineNumbers = {
   'split-20': has('split transfer seal', split, 20),
   'split-100': has('split transfer seal', split, 100),
   'split-reverse-100': has('split transfer seal', split, 100, 'reverse'),
-  'split-direct-100': has('split transfer seal', split, 100, 'direct'),
+  'split-high-100': has('split transfer seal', split, 100, 'high'),
   'rings-gap': ringGap(0.4, 'gap at worn rings'),
   'rings-gap-sound': ringGap(0, 'gap at sound rings'),
   'rings-20': has('worn rings', rings, 20),
   'rings-100': has('worn rings', rings, 100),
   'rings-reverse-100': has('worn rings on forward', rings, 100, 'reverse'),
-  'rings-direct-100': has('worn rings on forward', rings, 100, 'direct'),
-  'direct-rings-100': has('worn rings on direct', directRings, 100, 'direct'),
-  'direct-rings-forward-100': has('worn rings on direct', directRings, 100, 'forward'),
-  'direct-rings-reverse-100': has('worn rings on direct', directRings, 100, 'reverse'),
+  'rings-high-100': has('worn rings on forward', rings, 100, 'high'),
+  'high-rings-100': has('worn rings on high', highRings, 100, 'high'),
+  'high-rings-forward-100': has('worn rings on high', highRings, 100, 'forward'),
+  'high-rings-reverse-100': has('worn rings on high', highRings, 100, 'reverse'),
   'piston-20': has('cut piston seal', piston, 20),
   'piston-100': has('cut piston seal', piston, 100),
   'port-size': mm(holeMm(holeArea(faultAmount('openPort', 0.7) / 1e3)), 'open port, diameter'),

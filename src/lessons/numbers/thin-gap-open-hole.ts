@@ -84,9 +84,9 @@ export const thinGapNumbers: EngineNumbers = {
   'clutch-two-hairs-20': pressureAt(0.16, 20),
   'clutch-two-hairs-100': pressureAt(0.16, 100),
   'clutch-wide-20': pressureAt(0.4, 20),
-  'clutch-direct-100': kiloPascals(
-    clutchPressure({ tempC: 100, faults: crack(0.25), circuit: 'direct' }),
-    'direct clutch at idle with a 0.25 mm transfer seal crack, 100 °C',
+  'clutch-high-100': kiloPascals(
+    clutchPressure({ tempC: 100, faults: crack(0.25), circuit: 'high' }),
+    'high clutch at idle with a 0.25 mm transfer seal crack, 100 °C',
   ),
   'line-default-100': kiloPascals(
     gauge({ tempC: 100, faults: crack(0.25) }).linePressure,

@@ -37,7 +37,7 @@ import {
   type EngineNumbers,
 } from './entry.ts';
 
-const { clutch } = gearbox;
+const clutch = gearbox.clutches.forward;
 const CRACK_MM = 0.25;
 const rpm = (value: number, what: string): EngineNumber => ({ value, quantity: speed, what });
 const newtonMetres = (value: number, what: string): EngineNumber => ({
@@ -116,12 +116,8 @@ const at = (run: Engagement, column: 'turbineRpm' | 'clutchPressure' | 'capacity
 const CHECK = 1.5;
 const lateFrom = findRoot((t) => (engage(t, CRACK_MM).stoppedAfter ?? 10) - CHECK, 20, 100).root;
 const minutesTo = (targetC: number, kind: DriveKind, what: string): EngineNumber => {
-  const t = timeToReach(trainingLump, {
-    startC: 20,
-    ambientC: 20,
-    targetC,
-    heat: driveHeat[kind],
-  });
+  const cold = { fluidC: 20, coolantC: 20, ambientC: 20 };
+  const t = timeToReach(trainingLump, { ...cold, heat: driveHeat[kind] }, targetC);
   if (t === null) throw new Error(`The lesson says that ${kind} driving gets to ${targetC} °C.`);
   return { value: t / 60, quantity: minutes, what };
 };
@@ -197,11 +193,12 @@ export const turbineStopsNumbers: EngineNumbers = {
   'stop-minutes-pulling': minutesTo(lateFrom, 'pulling', 'stop and go, pulling, to there'),
   'stop-idling-end': {
     value: warmedTo(trainingLump, {
-      startC: 20,
+      fluidC: 20,
+      coolantC: 20,
       ambientC: 20,
       heat: driveHeat.idling,
       time: 1e6,
-    }),
+    }).fluidC,
     quantity: temperature,
     what: 'where idling alone ends on a 20 °C day',
   },

@@ -9,7 +9,7 @@ import {
   type EngineNumbers,
 } from './entry.ts';
 
-const { clutch } = gearbox;
+const clutch = gearbox.clutches.forward;
 export const force = {
   ...plain('force', 'N', 0),
   us: { unit: 'lbf', digits: 0 },

@@ -17,7 +17,7 @@ import { percent, plain, seconds, speed } from '../../ui/quantity.ts';
 import { crack, index, kiloPascals, type EngineNumber, type EngineNumbers } from './entry.ts';
 
 const limits = illustrativeSettings;
-const { forward: first, reverse, direct: third } = drivetrain.ratios;
+const { forward: first, reverse, high: third } = drivetrain.ratios;
 const rpm = (value: number, what: string): EngineNumber => ({ value, quantity: speed, what });
 const time = (value: number, what: string): EngineNumber => ({ value, quantity: seconds, what });
 const ratio = (value: number, what: string): EngineNumber => ({

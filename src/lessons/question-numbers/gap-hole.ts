@@ -3,7 +3,8 @@ import { crackLeak, crossingC, fluidNumbers, gapLeak, holeLeak, steady } from '.
 import { quoted, type QuestionNumbers } from './form.ts';
 import { pressOil } from './hot-fluid.ts';
 
-const kpaFor = (torqueNm: number): number => clutchPressureFor(gearbox.clutch, torqueNm) / 1e3;
+const kpaFor = (torqueNm: number): number =>
+  clutchPressureFor(gearbox.clutches.forward, torqueNm) / 1e3;
 /** 140 N·m at the clutch: an invented gentle take-off, the same in every question of this lesson. */
 const takeOffKpa = (): number => kpaFor(140);
 /** What the converter asks at idle against the brakes; model.md 6 and 12: twice (700 / 170)^2 N·m. */
@@ -185,14 +186,14 @@ export const gapHole: QuestionNumbers = {
       },
     },
   },
-  'direct-025-100': {
+  'high-025-100': {
     quantity: 'pressure',
-    what: 'direct clutch, 0.25 mm crack, 100 °C idle',
-    value: () => steady({ tempC: 100, crackMm: 0.25, applied: ['direct'] }).clutchKpa.direct,
+    what: 'high clutch, 0.25 mm crack, 100 °C idle',
+    value: () => steady({ tempC: 100, crackMm: 0.25, applied: ['high'] }).clutchKpa.high,
     wrong: {
       'forward-reading': { mistake: 'let the seal hurt every clutch', value: () => had(0.25, 100) },
       halfway: {
-        mistake: 'give the direct clutch half of the loss',
+        mistake: 'give the high clutch half of the loss',
         value: () => (had(0.25, 100) + had(0, 100)) / 2,
       },
     },

@@ -2,12 +2,12 @@ import { applyFaults, clutchPressureFor, clutchTorque, gearbox } from '../../eng
 import { plantWith, steady } from './ask-engine.ts';
 import { quoted, type QuestionNumbers } from './form.ts';
 
-const { clutch } = gearbox;
+const clutch = gearbox.clutches.forward;
 const areaCm2 = clutch.area * 1e4;
 /** Torque for each newton that presses the plates together [N·m/N]. */
 const armM = clutch.friction * clutch.faces * clutch.meanRadius;
 const forceN = (kPa: number): number => kPa * 1e3 * clutch.area;
-const worn = () => applyFaults(gearbox, { frictionWear: { severity: 1 } }).clutch;
+const worn = () => applyFaults(gearbox, { frictionWear: { severity: 1 } }).clutches.forward;
 
 export const pressure: QuestionNumbers = {
   'clutch-area': quoted('area', 'piston area', () => areaCm2),
@@ -29,7 +29,9 @@ export const pressure: QuestionNumbers = {
     'sound clutch, 100 °C, load',
     () => steady({ tempC: 100, at: 'load' }).holdsNm.forward,
   ),
-  'holds-at-90': quoted('torque', 'clutch at 90 kPa', () => clutchTorque(plantWith().clutch, 90e3)),
+  'holds-at-90': quoted('torque', 'clutch at 90 kPa', () =>
+    clutchTorque(plantWith().clutches.forward, 90e3),
+  ),
 
   'piston-force': {
     quantity: 'force',

@@ -15,7 +15,7 @@ const converter = { capacity: drivetrain.capacity, stallTorqueRatio: drivetrain.
 const stallTorque = (rpm: number): number =>
   converter.stallTorqueRatio * impellerTorque(converter, rpm * RAD_S_PER_RPM, 0);
 const needIdleKpa = (): number =>
-  clutchPressureFor(gearbox.clutch, stallTorque(drivetrain.idleRpm)) / 1e3;
+  clutchPressureFor(gearbox.clutches.forward, stallTorque(drivetrain.idleRpm)) / 1e3;
 /** Standing with the engine idling, the controller asks for 250 kPa and a line of 500 kPa (model.md 7). */
 const idleHad = (tempC: number): number =>
   steady({ tempC, crackMm: 0.25, lineKpa: 500, clutchKpa: 250 }).clutchKpa.forward;

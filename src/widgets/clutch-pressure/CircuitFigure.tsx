@@ -15,7 +15,7 @@ export function CircuitFigure({ model }: { readonly model: PressureModel }) {
   const { now, holds, need, givens } = model;
   const system = useUnits();
   const print = printer(system);
-  const direct = givens.circuit.value === 'direct';
+  const high = givens.circuit.value === 'high';
   const { line, clutch, flows, feedOpen, torque: carries } = now.value;
   const state: CircuitState = {
     pressures: { line: line / FULL_SCALE, clutch: clutch / FULL_SCALE },
@@ -29,7 +29,7 @@ export function CircuitFigure({ model }: { readonly model: PressureModel }) {
     },
     holds: holds.value,
     temp: givens.temp.value >= HOT_C ? 'hot' : 'cold',
-    crackMm: direct ? 0 : givens.crack.value,
+    crackMm: high ? 0 : givens.crack.value,
     labels: {
       line: print(line, pressure),
       clutch: print(clutch, pressure),
@@ -41,8 +41,8 @@ export function CircuitFigure({ model }: { readonly model: PressureModel }) {
     <figure class="pressure-circuit">
       <figcaption>
         <strong>The circuit:</strong>{' '}
-        {direct
-          ? 'direct goes another way round and does not pass through the transfer seal, so the crack cannot reach it. Drawn here with a whole seal.'
+        {high
+          ? 'high goes another way round and does not pass through the transfer seal, so the crack cannot reach it. Drawn here with a whole seal.'
           : 'what the crack takes has to come through the feed hole first.'}
       </figcaption>
       <CircuitDrawing id="clutch-pressure-circuit" state={state} />

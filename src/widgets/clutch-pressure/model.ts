@@ -121,7 +121,7 @@ export function makeClutchPressure() {
       clutch: circuit.pressure / 1e3,
       torque: circuit.holds,
       // The valve's own law (see feedFlow): wide open once the clutch is one band short of its command.
-      feedOpen: Math.min(1, (command - circuit.pressure) / plant.value.feedBand),
+      feedOpen: Math.min(1, (command - circuit.pressure) / plant.value.feed.band),
       flows: {
         intake: lmin(state.pumpIntake),
         slip: lmin(state.pumpSlip),

@@ -36,7 +36,7 @@ function standingAt(rpm: number): Need {
   const torque =
     converterTorqueRatio(drivetrainConverter, 0) *
     impellerTorque(drivetrainConverter, rpm * RAD_S_PER_RPM, 0);
-  return { torque, pressure: clutchPressureFor(gearbox.clutch, torque) / 1e3 };
+  return { torque, pressure: clutchPressureFor(gearbox.clutches.forward, torque) / 1e3 };
 }
 
 const drivetrainConverter = {

@@ -40,7 +40,7 @@ const controls: readonly ControlSpec<PressureGivens>[] = [
     options: [
       { value: 'forward', words: 'Forward', note: 'through the transfer seal' },
       { value: 'reverse', words: 'Reverse', note: 'through the transfer seal' },
-      { value: 'direct', words: 'Direct', note: 'another way round' },
+      { value: 'high', words: 'High', note: 'another way round' },
     ],
   },
   {

@@ -86,8 +86,8 @@ const speedUp: Task = {
 };
 
 const slipping: Partial<PressureGivens> = { ...idleInForward, temp: 100, crack: 0.25 };
-const direct: Task = {
-  id: 'direct',
+const high: Task = {
+  id: 'high',
   words: (system) =>
     `Fluid at ${printer(system)(100, temperature)}, crack ${printer(system)(0.25, length)}: forward slips. Leave the crack alone and find a circuit that holds.`,
   start: slipping,
@@ -96,9 +96,9 @@ const direct: Task = {
   hint: 'Which circuit does not pass through the transfer seal?',
   after: (system) => {
     const print = printer(system);
-    const { clutch } = at({ ...slipping, circuit: 'direct' }).now.value;
-    return `Direct has ${print(clutch, pressure)}: it does not pass through the transfer seal, so the crack cannot reach it. Forward and reverse slip, direct is spared. That pattern points at what the two have in common.`;
+    const { clutch } = at({ ...slipping, circuit: 'high' }).now.value;
+    return `High has ${print(clutch, pressure)}: it does not pass through the transfer seal, so the crack cannot reach it. Forward and reverse slip, high is spared. That pattern points at what the two have in common.`;
   },
 };
 
-export const tasks: readonly Task[] = [findEdge, widest, speedUp, direct];
+export const tasks: readonly Task[] = [findEdge, widest, speedUp, high];

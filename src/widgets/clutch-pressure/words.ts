@@ -51,8 +51,8 @@ export function says(model: PressureModel, system: UnitSystem): string {
     : ` The pump cannot keep the line up: ${print(now.value.line, pressure)} of ${print(commands.value.line, pressure)}.`;
   const at = letsGoWords(letsGo.value, system);
   const whose =
-    givens.circuit.value === 'direct'
-      ? 'Direct does not pass through the cracked seal: it'
+    givens.circuit.value === 'high'
+      ? 'High does not pass through the cracked seal: it'
       : 'This crack';
   return `${verdict}${line} ${whose} ${at}.`;
 }

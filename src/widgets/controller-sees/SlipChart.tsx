@@ -15,9 +15,9 @@ const SLIP = { label: 'Slip, as seen', quantity: speed, min: 0, max: 1200 };
 const thin = <T,>(all: readonly T[]): readonly T[] => all.filter((_, i) => i % THIN === 0);
 
 const told = ({ events }: Judged): readonly EventMark[] =>
-  events.filter(worthTelling).map(({ time, event, reason, code }) => ({
+  events.filter(worthTelling).map(({ time, event, code }) => ({
     x: time,
-    words: `${code === undefined ? event : `${event}: ${code}`}. ${reason}`,
+    words: code === undefined ? event : `${event}: ${code}`,
   }));
 
 const strip = ({ states }: Judged): Strip => ({

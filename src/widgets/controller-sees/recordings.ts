@@ -6,6 +6,7 @@ import {
   gearbox,
   illustrativeSettings,
   makeFluid,
+  perCircuit,
   solveEngagement,
   trainingStory,
   type FaultSet,
@@ -81,9 +82,14 @@ const neverActs = { ...illustrativeSettings, engagementSlipRpm: 1e9, ratioSlipRp
 function record(id: RecordingId): Recording {
   const { healthy, tempC, faults, stroke = 1, brakeOff = trainingStory.brakeOff } = recipes[id];
   const faulty = applyFaults(gearbox, faults);
-  const { clutch } = faulty;
   const { trace, stoppedAfter } = solveEngagement({
-    plant: { ...faulty, clutch: { ...clutch, strokeVolume: clutch.strokeVolume * stroke } },
+    plant: {
+      ...faulty,
+      clutches: perCircuit((circuit) => {
+        const clutch = faulty.clutches[circuit];
+        return { ...clutch, strokeVolume: clutch.strokeVolume * stroke };
+      }),
+    },
     fluid: makeFluid(fluidClasses['low-viscosity']),
     tempC,
     range: 'drive',

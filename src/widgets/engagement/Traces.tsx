@@ -35,9 +35,9 @@ const PRESSURE_MOST = 700;
 const marked = (events: readonly EngagementEvent[]): readonly EventMark[] =>
   events
     .filter(({ time }) => time <= END)
-    .map(({ time, event, reason, code }) => ({
+    .map(({ time, event, code }) => ({
       x: time,
-      words: `${code === undefined ? event : `${event}: ${code}`}. ${reason}`,
+      words: code === undefined ? event : `${event}: ${code}`,
     }));
 
 function strip(id: string, label: string, run: Run): Strip {

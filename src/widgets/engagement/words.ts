@@ -18,6 +18,8 @@ import type { EngagementModel, Run } from './model.ts';
 export const faultNames: Readonly<Record<FaultId, string>> = {
   transferSeal: 'Split transfer seal',
   sealingRings: 'Worn sealing rings',
+  hardLip: 'hardened piston lip',
+  clutchControl: 'clutch regulating valve that fades hot',
   pistonSeal: 'Cut piston seal',
   pumpWear: 'Worn pump',
   regulatorBore: 'Worn regulator bore',

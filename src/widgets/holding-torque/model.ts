@@ -22,7 +22,7 @@ export type HoldingGivens = {
   spring: number;
 };
 
-const { clutch } = gearbox;
+const clutch = gearbox.clutches.forward;
 /** Metres times a thousand leave binary dust, which no slider stop would ever equal. */
 const clean = (value: number): number => Math.round(value * 1e6) / 1e6;
 export const training: ClutchBuild = {

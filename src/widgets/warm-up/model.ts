@@ -60,8 +60,9 @@ export interface Stretch {
   readonly kind: DriveKind;
   readonly from: number;
   readonly to: number;
-  /** Fluid at its start and end [°C]. */
+  /** Fluid at its start and end, and the engine's coolant at its start [°C]. */
   readonly startC: number;
+  readonly coolantC: number;
   readonly endC: number;
 }
 
@@ -83,19 +84,17 @@ export interface Plan {
 export function drive({ outside, above, parts }: Plan): readonly Stretch[] {
   let from = 0;
   let startC = outside + above;
+  // The engine has stood as long as the transmission, and warmed with it where that starts warm.
+  let coolantC = outside + above;
   return parts
     .filter(({ minutes }) => minutes > 0)
     .map(({ kind, minutes }) => {
-      const heat = driveHeat[kind];
-      const endC = warmedTo(trainingLump, {
-        startC,
-        ambientC: outside,
-        heat,
-        time: minutes * 60,
-      });
-      const stretch = { kind, from, to: from + minutes, startC, endC };
+      const begins = { fluidC: startC, coolantC, ambientC: outside, heat: driveHeat[kind] };
+      const ends = warmedTo(trainingLump, { ...begins, time: minutes * 60 });
+      const stretch = { kind, from, to: from + minutes, startC, coolantC, endC: ends.fluidC };
       from += minutes;
-      startC = endC;
+      startC = ends.fluidC;
+      coolantC = ends.coolantC;
       return stretch;
     });
 }
@@ -105,11 +104,12 @@ export function fluidAtMinute(plan: Plan, all: readonly Stretch[], minute: numbe
   const found = all.find(({ to }) => minute <= to + 1e-9);
   if (!found) return minute === 0 ? plan.outside + plan.above : null;
   return warmedTo(trainingLump, {
-    startC: found.startC,
+    fluidC: found.startC,
+    coolantC: found.coolantC,
     ambientC: plan.outside,
     heat: driveHeat[found.kind],
     time: (minute - found.from) * 60,
-  });
+  }).fluidC;
 }
 
 export function shows(plan: Plan, lets: LetsGo): Shows {
@@ -117,13 +117,9 @@ export function shows(plan: Plan, lets: LetsGo): Shows {
   const { outside, above } = plan;
   if (lets.kind === 'never' || outside + above >= lets.tempC) return { when: 'at-once' };
   const all = drive(plan);
-  for (const { kind, from, to, startC } of all) {
-    const time = timeToReach(trainingLump, {
-      startC,
-      ambientC: outside,
-      targetC: lets.tempC,
-      heat: driveHeat[kind],
-    });
+  for (const { kind, from, to, startC, coolantC } of all) {
+    const begins = { fluidC: startC, coolantC, ambientC: outside, heat: driveHeat[kind] };
+    const time = timeToReach(trainingLump, begins, lets.tempC);
     if (time !== null && from + time / 60 <= to) {
       return { when: 'at', minute: from + time / 60, kind };
     }

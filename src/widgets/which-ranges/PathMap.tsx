@@ -38,7 +38,7 @@ export function PathMap({ model }: { readonly model: RangesModel }) {
           feed: litresPerMinute(applied.feed),
         }
       : { pressure: 0, label: print(0, pressure), applied: false };
-  const [forward, reverse, direct] = CIRCUITS.map(circuitOf) as [
+  const [forward, reverse, high] = CIRCUITS.map(circuitOf) as [
     PathCircuitState,
     PathCircuitState,
     PathCircuitState,
@@ -48,7 +48,7 @@ export function PathMap({ model }: { readonly model: RangesModel }) {
       pressure: state.linePressure / FULL_SCALE,
       label: print(state.linePressure / 1e3, pressure),
     },
-    circuits: { forward, reverse, direct },
+    circuits: { forward, reverse, high },
     temp: tempC >= 60 ? 'hot' : 'cold',
     flows: {
       pump: litresPerMinute(state.pumpFlow),

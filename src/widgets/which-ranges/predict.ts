@@ -33,7 +33,7 @@ export const predict: PredictSpec<RangesGivens, RangesModel> = {
       words: 'All three clutches. They live on the same line.',
       why: (system) => {
         const print = printer(system);
-        return `They share the line, but the line did not fall: ${print(hot.line, pressure)} hot under load, as before. What the split takes has to come through one clutch’s own feed hole. Direct does not pass through the seal and still has ${print(hot.direct, pressure)}.`;
+        return `They share the line, but the line did not fall: ${print(hot.line, pressure)} hot under load, as before. What the split takes has to come through one clutch’s own feed hole. High does not pass through the seal and still has ${print(hot.high, pressure)}.`;
       },
     },
     {
@@ -46,10 +46,10 @@ export const predict: PredictSpec<RangesGivens, RangesModel> = {
     },
     {
       id: 'both-hot',
-      words: 'Forward and reverse, hot only. Direct stays.',
+      words: 'Forward and reverse, hot only. High stays.',
       why: (system) => {
         const print = printer(system);
-        return `Both pass through that seal, so both lose: ${print(hot.forward, pressure)} hot under load where a sound one has ${print(sound['hot-load'].taps.forward, pressure)}. Direct goes another way and keeps ${print(hot.direct, pressure)}. And a thin split leaks hot, hardly cold. Two ranges that suffer together point at what they share.`;
+        return `Both pass through that seal, so both lose: ${print(hot.forward, pressure)} hot under load where a sound one has ${print(sound['hot-load'].taps.forward, pressure)}. High goes another way and keeps ${print(hot.high, pressure)}. And a thin split leaks hot, hardly cold. Two ranges that suffer together point at what they share.`;
       },
     },
     {
@@ -66,10 +66,10 @@ export const predict: PredictSpec<RangesGivens, RangesModel> = {
   runLabel: 'Split the seal',
   outcome: ({ pattern, readings }) => {
     const now = pattern.value;
-    const down = (tap: 'forward' | 'reverse' | 'direct', tests: typeof HOT): boolean =>
+    const down = (tap: 'forward' | 'reverse' | 'high', tests: typeof HOT): boolean =>
       !reads(now, tap, 'ok', tests);
     const both = down('forward', HOT) && down('reverse', HOT);
-    const option = down('direct', HOT)
+    const option = down('high', HOT)
       ? 'all-three'
       : !both
         ? 'forward'
@@ -81,7 +81,7 @@ export const predict: PredictSpec<RangesGivens, RangesModel> = {
       option,
       words: (system) => {
         const print = printer(system);
-        return `Cold every gauge reads right. Hot under load: forward ${print(taps.forward, pressure)}, reverse ${print(taps.reverse, pressure)}, direct ${print(taps.direct, pressure)}, line ${print(taps.line, pressure)}.`;
+        return `Cold every gauge reads right. Hot under load: forward ${print(taps.forward, pressure)}, reverse ${print(taps.reverse, pressure)}, high ${print(taps.high, pressure)}, line ${print(taps.line, pressure)}.`;
       },
     };
   },

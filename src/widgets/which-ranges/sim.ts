@@ -10,7 +10,7 @@ import { says } from './words.ts';
 const ranges = [
   { value: 'forward', words: 'Forward' },
   { value: 'reverse', words: 'Reverse' },
-  { value: 'direct', words: 'Direct' },
+  { value: 'high', words: 'High' },
 ];
 
 const controls: readonly ControlSpec<RangesGivens>[] = [

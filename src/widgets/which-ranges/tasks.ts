@@ -38,7 +38,7 @@ const ALIKE = 0.7;
 const oneRange: Task = {
   id: 'one-range-always',
   words:
-    'Car two: forward alone is low, in all four columns, and hot it reads nearly what it reads cold (seven tenths or more). Reverse, direct and the line read right. What makes that pattern?',
+    'Car two: forward alone is low, in all four columns, and hot it reads nearly what it reads cold (seven tenths or more). Reverse, high and the line read right. What makes that pattern?',
   start: { ...seen, fault: 'sealingRings', severity: 70, circuit: 'reverse' },
   controls: ['fault', 'severity', 'circuit'],
   done: ({ pattern, readings }) => {
@@ -47,7 +47,7 @@ const oneRange: Task = {
     return (
       TESTS.every((test) => pattern.value.taps.forward[test] !== 'ok') &&
       reads(pattern.value, 'reverse', 'ok', TESTS) &&
-      reads(pattern.value, 'direct', 'ok', TESTS) &&
+      reads(pattern.value, 'high', 'ok', TESTS) &&
       reads(pattern.value, 'line', 'ok', TESTS) &&
       forward('hot-idle') >= ALIKE * forward('cold-idle') &&
       forward('hot-load') >= ALIKE * forward('cold-load')
@@ -100,19 +100,19 @@ const byAir: Task = {
   words: (system) => {
     const print = printer(system);
     const { bench } = rings;
-    return `Car four: reverse alone is low when hot. With the valve body off, air in the reverse circuit goes off at ${print(bench.value.reverse, air)} (a sound one: ${print(bench.value.direct, air)}). On the transfer seal nothing. Make the air test read so, within a tenth.`;
+    return `Car four: reverse alone is low when hot. With the valve body off, air in the reverse circuit goes off at ${print(bench.value.reverse, air)} (a sound one: ${print(bench.value.high, air)}). On the transfer seal nothing. Make the air test read so, within a tenth.`;
   },
   start: { ...seen, fault: 'transferSeal', severity: 50, circuit: 'forward' },
   controls: ['fault', 'severity', 'circuit'],
   done: ({ bench, pattern }) => {
-    const { reverse, forward, direct, transferSeal } = bench.value;
+    const { reverse, forward, high, transferSeal } = bench.value;
     const wanted = rings.bench.value.reverse;
     return (
       Math.abs(reverse - wanted) <= 0.1 * wanted &&
       pattern.value.air.forward === 'ok' &&
-      pattern.value.air.direct === 'ok' &&
+      pattern.value.air.high === 'ok' &&
       transferSeal === 0 &&
-      forward === direct
+      forward === high
     );
   },
   hint: 'Air at the case finds rings, piston seal and open ports. Try which of them can leak that much, and in which circuit.',

@@ -8,7 +8,7 @@ import { COLD, HOT, lacksFriction, type Pattern, type Word } from './verdict.ts'
 export const rangeNames: Readonly<Record<Circuit, string>> = {
   forward: 'Forward',
   reverse: 'Reverse',
-  direct: 'Direct',
+  high: 'High',
 };
 export const air = plain('air flow', 'g/s', 1);
 

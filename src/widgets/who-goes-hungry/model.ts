@@ -97,7 +97,7 @@ export function readingOf(plant: Plant, tempC: number, rpm: number): Reading {
     lineAtCommand: state.lineAtCommand,
     clutch: forward.pressure / 1e3,
     flows: {
-      full: lmin(plant.pump.displacement * revPerSecond(rpm) * (1 - plant.pump.air)),
+      full: lmin(plant.pump.displacement * revPerSecond(rpm) * (1 - state.air)),
       intake: lmin(state.pumpIntake),
       slip: lmin(state.pumpSlip),
       delivered: lmin(state.pumpFlow),
@@ -118,7 +118,7 @@ function fedFrom(plant: Plant, tempC: number): FedFrom {
   const top = solve(plant, tempC, SPEED.max);
   if (!top.lineAtCommand) return { kind: 'never' };
   const taken = top.pumpIntake - top.leftOver;
-  const rpm = (taken / (plant.pump.displacement * (1 - plant.pump.air))) * 60;
+  const rpm = (taken / (plant.pump.displacement * (1 - top.air))) * 60;
   return rpm <= SPEED.min ? { kind: 'always' } : { kind: 'at', rpm };
 }
 

@@ -52,7 +52,7 @@ const anyState = fc.record({
   crack: fc.integer({ min: 0, max: 40 }).map((n) => n / 100),
   rpm: fc.integer({ min: 0, max: 50 }).map((n) => SPEED.min + n * 50),
   required: fc.constantFrom('idle' as const, 'take-off' as const),
-  circuit: fc.constantFrom('forward' as const, 'reverse' as const, 'direct' as const),
+  circuit: fc.constantFrom('forward' as const, 'reverse' as const, 'high' as const),
   point: fc.constantFrom('idle' as const, 'load' as const),
   fluid: fc.constantFrom('standard' as const, 'low-viscosity' as const, 'ultra-low' as const),
 });
@@ -74,7 +74,7 @@ describe('the simulation as written', () => {
       steps(CRACK.min, CRACK.max, CRACK.step).map((v) => () => (m.givens.crack.value = v)),
     rpm: (m) => steps(SPEED.min, SPEED.max, SPEED.step).map((v) => () => (m.givens.rpm.value = v)),
     circuit: (m) =>
-      (['forward', 'reverse', 'direct'] as const).map((v) => () => (m.givens.circuit.value = v)),
+      (['forward', 'reverse', 'high'] as const).map((v) => () => (m.givens.circuit.value = v)),
   };
   it.each(sim.tasks.map((task) => [task.id, task] as const))(
     'task %s can be met with its own controls, but not everywhere',
@@ -227,9 +227,9 @@ describe('the model', () => {
     expect(never).toMatch(/never holds|holds up to \u2212/u);
   });
 
-  it('spares direct whatever the crack', () => {
-    const split = at({ circuit: 'direct', crack: 0.4 }).now.value;
-    const whole = at({ circuit: 'direct', crack: 0 }).now.value;
+  it('spares high whatever the crack', () => {
+    const split = at({ circuit: 'high', crack: 0.4 }).now.value;
+    const whole = at({ circuit: 'high', crack: 0 }).now.value;
     expect(split).toEqual(whole);
   });
 

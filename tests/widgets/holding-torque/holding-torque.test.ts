@@ -118,9 +118,9 @@ describe('the prediction', () => {
         engine_rpm: 1500,
         line_kPa: 1000,
         clutch_kPa: clutch,
-        applied: ['direct'],
-      }) as unknown as { circuits: { direct: { pressure_kPa: number; holds_Nm: number } } };
-      const { pressure_kPa, holds_Nm } = got.circuits.direct;
+        applied: ['high'],
+      }) as unknown as { circuits: { high: { pressure_kPa: number; holds_Nm: number } } };
+      const { pressure_kPa, holds_Nm } = got.circuits.high;
       expect(at({ pressure: pressure_kPa }).torque.value).toBeCloseTo(holds_Nm, 9);
       return holds_Nm;
     });

@@ -126,7 +126,7 @@ describe('the prediction', () => {
     for (const test of HOT) {
       expect(share(test, 'forward')).toBeLessThan(0.9);
       expect(share(test, 'reverse')).toBeLessThan(0.9);
-      expect(share(test, 'direct')).toBeCloseTo(1, 9);
+      expect(share(test, 'high')).toBeCloseTo(1, 9);
     }
     expect(run(predict.end)).toBe('both-hot');
   });
@@ -230,7 +230,7 @@ describe('the model', () => {
     const pattern = (fault: FaultId, severity: number, circuit: Circuit = 'forward') =>
       at({ fault, severity, circuit }).pattern.value;
     const seal = pattern('transferSeal', 40);
-    expect(reads(seal, 'forward', 'ok', COLD) && reads(seal, 'direct', 'ok', TESTS)).toBe(true);
+    expect(reads(seal, 'forward', 'ok', COLD) && reads(seal, 'high', 'ok', TESTS)).toBe(true);
     expect(reads(seal, 'forward', 'low', HOT) && reads(seal, 'reverse', 'low', HOT)).toBe(true);
     for (const circuit of CIRCUITS) {
       for (const fault of ['sealingRings', 'pistonSeal'] as const) {
@@ -268,7 +268,7 @@ describe('the model', () => {
     effect(() => {
       runs += model.readings.value['cold-idle'].leftOver >= 0 ? 1 : 0;
     });
-    model.apply({ engaged: 'direct', test: 'cold-idle' });
+    model.apply({ engaged: 'high', test: 'cold-idle' });
     expect(runs).toBe(1);
     model.givens.severity.value = 41;
     expect(runs).toBe(2);
