@@ -17,6 +17,7 @@ export * from './circuit/steady-state.ts';
 export * from './circuit/air-test.ts';
 export * from './faults/catalogue.ts';
 export * from './faults/apply.ts';
+export * from './transmission/circuits.ts';
 export * from './transmission/plant.ts';
 export * from './transmission/sheet-fields.ts';
 export * from './transmission/sheet.ts';

@@ -79,7 +79,7 @@ describe('steady', () => {
       'cooler_Lmin',
     ]);
     const circuits = got.circuits as Record<string, Record<string, number>>;
-    expect(Object.keys(circuits).sort()).toEqual(['high', 'forward']);
+    expect(Object.keys(circuits).sort()).toEqual(['forward', 'high']);
     for (const circuit of Object.values(circuits)) {
       expect(Object.keys(circuit)).toEqual(['pressure_kPa', 'leak_Lmin', 'holds_Nm']);
       expect(Object.values(circuit).every(Number.isFinite)).toBe(true);

@@ -5,8 +5,9 @@ import { holeArea } from '../flow/hole.ts';
 import type { Gap } from '../flow/gap.ts';
 import { findRoot } from '../numerics/find-root.ts';
 import { atTemperature } from '../transmission/at-temperature.ts';
-import { CIRCUITS } from '../transmission/plant.ts';
-import type { Circuit, Plant } from '../transmission/plant.ts';
+import { CIRCUITS } from '../transmission/circuits.ts';
+import type { Circuit } from '../transmission/circuits.ts';
+import type { Plant } from '../transmission/plant.ts';
 import { ICE_POINT_K } from '../units.ts';
 
 /** What can be put under air: a circuit with the valve body off, or the transfer seal on its own. */

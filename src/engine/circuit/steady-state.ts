@@ -9,8 +9,9 @@ import { findRoot } from '../numerics/find-root.ts';
 import { airDrawn } from '../pump/low-level.ts';
 import { pumpIntake, pumpSlipPerPascal } from '../pump/pump.ts';
 import { atTemperature } from '../transmission/at-temperature.ts';
-import { CIRCUITS } from '../transmission/plant.ts';
-import type { Circuit, Plant } from '../transmission/plant.ts';
+import { CIRCUITS } from '../transmission/circuits.ts';
+import type { Circuit } from '../transmission/circuits.ts';
+import type { Plant } from '../transmission/plant.ts';
 import { balanceCircuit, leakParts } from './clutch-circuit.ts';
 import type { CircuitState, LeakParts } from './clutch-circuit.ts';
 

@@ -1,4 +1,4 @@
-import type { PerCircuit } from '../transmission/plant.ts';
+import type { PerCircuit } from '../transmission/circuits.ts';
 import type { Converter } from './converter.ts';
 
 /** Converter, inertias, gears and vehicle around a transmission. */

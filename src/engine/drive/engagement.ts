@@ -12,7 +12,7 @@ import { fluidInPlant } from '../circuit/steady-state.ts';
 import { requireInRange } from '../error.ts';
 import { densityRatio, fluidAt } from '../fluid/fluid.ts';
 import { atTemperature } from '../transmission/at-temperature.ts';
-import type { Circuit } from '../transmission/plant.ts';
+import type { Circuit } from '../transmission/circuits.ts';
 import { findRoot } from '../numerics/find-root.ts';
 import { firstReached } from '../numerics/first-reached.ts';
 import { Stepper, insideStep } from '../numerics/rosenbrock.ts';

@@ -1,6 +1,7 @@
 import { EngineError, requireInRange } from '../error.ts';
-import { CIRCUITS } from '../transmission/plant.ts';
-import type { Circuit, Plant } from '../transmission/plant.ts';
+import { CIRCUITS } from '../transmission/circuits.ts';
+import type { Circuit } from '../transmission/circuits.ts';
+import type { Plant } from '../transmission/plant.ts';
 import { training } from '../transmission/transmissions.ts';
 import { FAULT_IDS, faultKinds } from './catalogue.ts';
 import type { FaultId, FaultKind } from './catalogue.ts';

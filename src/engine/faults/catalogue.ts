@@ -1,6 +1,7 @@
 import { holeArea } from '../flow/hole.ts';
-import { CIRCUITS } from '../transmission/plant.ts';
-import type { Circuit, CircuitLeaks, PerCircuit, Plant } from '../transmission/plant.ts';
+import { CIRCUITS } from '../transmission/circuits.ts';
+import type { Circuit, PerCircuit } from '../transmission/circuits.ts';
+import type { CircuitLeaks, Plant } from '../transmission/plant.ts';
 import { training } from '../transmission/transmissions.ts';
 
 /** One fault: what it changes, from healthy to worst, by one severity from 0 to 1. */

@@ -1,5 +1,5 @@
 import { perCircuit } from './from-sheet.ts';
-import { CIRCUITS } from './plant.ts';
+import { CIRCUITS } from './circuits.ts';
 import type { Plant } from './plant.ts';
 
 /** Gap of a fully hardened lip in the cold [m], and up to what temperature [degC]. */

@@ -1,5 +1,5 @@
-import { CIRCUITS } from './plant.ts';
-import type { Circuit } from './plant.ts';
+import { CIRCUITS } from './circuits.ts';
+import type { Circuit } from './circuits.ts';
 import { refuseSheet } from './sheet.ts';
 import type { ClutchSheet, TransmissionSheet } from './sheet.ts';
 

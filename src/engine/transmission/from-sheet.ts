@@ -2,8 +2,9 @@ import type { Clutch } from '../clutch/torque.ts';
 import { holeArea } from '../flow/hole.ts';
 import { fluidClasses } from '../fluid/fluid.ts';
 import { checkSheet, clutchOnSheet } from './check-sheet.ts';
-import { CIRCUITS } from './plant.ts';
-import type { Circuit, CircuitLeaks, PerCircuit, Plant } from './plant.ts';
+import { CIRCUITS } from './circuits.ts';
+import type { Circuit, PerCircuit } from './circuits.ts';
+import type { CircuitLeaks, Plant } from './plant.ts';
 import { fluidOnSheet } from './sheet.ts';
 import type { TransmissionSheet } from './sheet.ts';
 

@@ -1,7 +1,7 @@
 import { requireInRange, type Allowed } from '../error.ts';
 import { FLUID_LIMITS, fluidClasses, makeFluid } from '../fluid/fluid.ts';
-import { CIRCUITS, GEARS } from './plant.ts';
-import type { Circuit } from './plant.ts';
+import { CIRCUITS, GEARS } from './circuits.ts';
+import type { Circuit } from './circuits.ts';
 import { CLUTCH_FIELDS, SHEET_FIELDS } from './sheet-fields.ts';
 import { fluidOnSheet, refuseSheet } from './sheet.ts';
 import type { FluidOnSheet, TransmissionSheet } from './sheet.ts';

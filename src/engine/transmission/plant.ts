@@ -4,18 +4,7 @@ import type { Gap } from '../flow/gap.ts';
 import type { FluidSpec } from '../fluid/fluid.ts';
 import type { Sump } from '../pump/low-level.ts';
 import type { Pump } from '../pump/pump.ts';
-
-/** The clutch circuits a transmission has. Which of them pass through the transfer seal, its sheet says. */
-export const CIRCUITS = ['forward', 'reverse', 'high'] as const;
-/** Name of a clutch circuit. */
-export type Circuit = (typeof CIRCUITS)[number];
-/** One value for each circuit. */
-export type PerCircuit<Value> = Readonly<Record<Circuit, Value>>;
-
-/** The gears whose clutches an apply chart names. */
-export const GEARS = ['R', '1', '2', '3', '4'] as const;
-/** Name of a gear as an apply chart prints it. */
-export type Gear = (typeof GEARS)[number];
+import type { Circuit, Gear, PerCircuit } from './circuits.ts';
 
 /** Ways out of one clutch circuit. */
 export interface CircuitLeaks {

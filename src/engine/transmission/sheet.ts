@@ -1,7 +1,7 @@
 import { EngineError } from '../error.ts';
 import type { FluidClass, FluidSpec } from '../fluid/fluid.ts';
 import type { CLUTCH_FIELDS, SHEET_FIELDS } from './sheet-fields.ts';
-import type { Circuit, Gear } from './plant.ts';
+import type { Circuit, Gear } from './circuits.ts';
 
 type Fields = typeof SHEET_FIELDS;
 type Numbers<Section> = { readonly [key in keyof Section]: number };

@@ -1,5 +1,6 @@
 import { plantFromSheet } from './from-sheet.ts';
-import type { Circuit, Plant, TestPoint } from './plant.ts';
+import type { Circuit } from './circuits.ts';
+import type { Plant, TestPoint } from './plant.ts';
 import { secondSheet, trainingSheet } from './sheets.ts';
 
 /** The training transmission. Invented for teaching; no maker's transmission. */
