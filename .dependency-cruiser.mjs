@@ -12,6 +12,14 @@ export const folders = [
     npm: false,
   },
   {
+    name: 'car-asks-the-engine',
+    comment:
+      'What a car is asked, and what its parts are called, is said once, so that two pages cannot answer differently.',
+    from: 'src/car',
+    mayReach: ['src/engine'],
+    npm: false,
+  },
+  {
     name: 'diagnosis-knows-only-the-engine',
     comment: 'What a reading means follows from the physics alone, never from how a page shows it.',
     from: 'src/diagnosis',

@@ -1,0 +1,142 @@
+import type {
+  Circuit,
+  ControllerState,
+  EngagementEventName,
+  FaultId,
+  FluidClass,
+} from '../engine/index.ts';
+import type { Demand } from './need.ts';
+import type { ShopTest, Tap, Verdict } from './shop-tests.ts';
+
+/** What the trade calls each thing of the model; the only place where it is named in print. */
+const faults: Record<FaultId, string> = {
+  transferSeal: 'Split transfer seal',
+  hardLip: 'Hardened piston lip',
+  clutchControl: 'Clutch control valve fades hot',
+  sealingRings: 'Worn sealing rings',
+  pistonSeal: 'Cut piston seal',
+  pumpWear: 'Worn pump',
+  regulatorBore: 'Worn regulator bore',
+  pressureControl: 'Pressure control low',
+  filter: 'Restricted filter',
+  lowFluid: 'Low fluid level',
+  thinFluid: 'Worn-out or wrong fluid',
+  feedRestriction: 'Restricted feed, or cable out of adjustment',
+  openPort: 'Plug or check ball missing',
+  frictionWear: 'Worn friction plates',
+  turbineSensor: 'False turbine speed signal',
+};
+
+/** Each fault as a sentence begins with "the" or "a": where it is. */
+const faultPlaces: Record<FaultId, string> = {
+  transferSeal: 'the transfer seal',
+  hardLip: 'the piston lip',
+  clutchControl: 'the clutch control valve',
+  sealingRings: 'the sealing rings',
+  pistonSeal: 'the piston seal',
+  pumpWear: 'the pump',
+  regulatorBore: 'the regulator bore',
+  pressureControl: 'the pressure control solenoid',
+  filter: 'the filter',
+  lowFluid: 'the fluid level',
+  thinFluid: 'the fluid itself',
+  feedRestriction: 'the feed hole',
+  openPort: 'a port that stands open',
+  frictionWear: 'the friction plates',
+  turbineSensor: 'the turbine speed sensor',
+};
+
+/** What to look for, as the model page prints it (common practice, no source). */
+const signatures: Record<FaultId, string> = {
+  transferSeal:
+    'A thin split leaks hot only. Drive and Reverse together, since they share the seal; high gear is spared.',
+  hardLip:
+    'Late cold, right when warm, in one range: hard rubber shrinks in the cold and seals again as it warms.',
+  clutchControl:
+    'Hot, in one range. The scan tool shows the command as asked, and the air test is good.',
+  sealingRings: 'Hot, in one range only.',
+  pistonSeal: 'Hot, in one range. The air test fails at the case.',
+  pumpWear: 'Line low at hot idle, better with engine speed. Every range, late when hot.',
+  regulatorBore: 'Line low at hot idle. Every range.',
+  pressureControl: 'Line low cold and hot alike, by the same share at any engine speed.',
+  filter: 'Cold and at high engine speed, with noise from the pump.',
+  lowFluid:
+    'The gauge flutters, first cold and with speed. Cooler return falls first, then Reverse at hot idle, then everything.',
+  thinFluid: 'Everything leaks a little more when hot.',
+  feedRestriction:
+    'Slow to fill at any temperature. Low when hot, where even sound rings leak more than the feed brings.',
+  openPort: 'Cold and hot alike, in one range, from the day it was left out.',
+  frictionWear: 'Pressures are right and it still slips.',
+  turbineSensor: 'A code without slip.',
+};
+
+const circuits: Record<Circuit, string> = { forward: 'Forward', reverse: 'Reverse', high: 'High' };
+const clutches: Record<Circuit, string> = {
+  forward: 'forward clutch',
+  reverse: 'reverse clutch',
+  high: 'high clutch',
+};
+const taps: Record<Tap, string> = { line: 'Line', ...circuits };
+
+const demands: Record<Demand, string> = {
+  standing: 'Standing in gear',
+  gentle: 'Gentle take-off',
+  firm: 'Firm take-off',
+};
+
+const verdicts: Record<Verdict, string> = { ok: 'right', low: 'low', gone: 'too low to hold' };
+
+const shopTests: Record<ShopTest, string> = {
+  'cold-idle': 'Cold, idle',
+  'cold-load': 'Cold, under load',
+  'hot-idle': 'Hot, idle',
+  'hot-load': 'Hot, under load',
+};
+
+const fluids: Record<FluidClass, string> = {
+  standard: 'Standard',
+  'low-viscosity': 'Low viscosity',
+  'ultra-low': 'Ultra-low viscosity',
+};
+
+/** The controller's states, as the strip under a trace names them. */
+const states: Record<ControllerState, string> = {
+  waiting: 'in Park',
+  engaging: 'waits for the turbine',
+  watching: 'watches slip',
+  pressureRaised: 'pressure raised',
+  failSafeNeutral: 'fail-safe: Neutral',
+  failSafePark: 'fail-safe: Park',
+  failSafeDefaultGear: 'fail-safe: one gear held',
+};
+
+const events: Record<EngagementEventName, string> = {
+  'range selected': 'Range selected',
+  'engagement finished': 'Engagement finished',
+  'engagement not finished': 'Engagement not finished',
+  'pressure raised': 'Pressure raised',
+  'code stored': 'Code stored',
+  'clutch vented': 'Clutch vented',
+  'neutral commanded': 'Neutral commanded',
+  'park commanded': 'Park commanded',
+  'default gear held': 'One gear held',
+  'clutch filled': 'Clutch full',
+  'turbine stopped': 'Turbine stopped',
+  'brake released': 'Brake released',
+};
+
+export const words = {
+  trainingTransmission: 'training transmission',
+  faults,
+  faultPlaces,
+  signatures,
+  circuits,
+  clutches,
+  taps,
+  demands,
+  verdicts,
+  shopTests,
+  fluids,
+  states,
+  events,
+};
