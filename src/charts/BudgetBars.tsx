@@ -1,7 +1,8 @@
 import { useRef } from 'preact/hooks';
-import { format, type Quantity } from '../ui/quantity.ts';
+import { format } from '../quantity/print.ts';
+import type { Quantity } from '../quantity/quantity.ts';
+import { textFor, type UnitText } from '../quantity/unit-system.ts';
 import { useUnits } from '../ui/use-units.ts';
-import { say, type Words } from '../ui/words.ts';
 import { ChartFigure, type ChartHeight } from './ChartFigure.tsx';
 import { hatchFill, Hatches, type HatchDensity } from './Hatches.tsx';
 import { round } from './path.ts';
@@ -22,7 +23,7 @@ export interface BudgetPart {
 export interface BudgetBarsProps {
   readonly id: string;
   readonly name: string;
-  readonly takeaway: Words;
+  readonly takeaway: UnitText;
   readonly quantity: Quantity;
   /** What there is to share out, as in "Pump gives". */
   readonly supply: { readonly label: string; readonly value: number };
@@ -73,7 +74,7 @@ export function BudgetBars(budget: BudgetBarsProps) {
     tall,
   );
   const missing = shortfall(supply.value, parts);
-  const shown = `${say(takeaway, system)}${missing === 0 ? '' : ` The parts miss the whole by ${format(missing, quantity, system)}.`}`;
+  const shown = `${textFor(takeaway, system)}${missing === 0 ? '' : ` The parts miss the whole by ${format(missing, quantity, system)}.`}`;
 
   return (
     <ChartFigure

@@ -1,4 +1,5 @@
-import { format, type UnitSystem } from '../ui/quantity.ts';
+import { format } from '../quantity/print.ts';
+import type { UnitSystem } from '../quantity/unit-system.ts';
 import type { LineChartProps } from './line-data.ts';
 import type { LineLayout } from './line-layout.ts';
 import { known, nearestIndex, round } from './path.ts';

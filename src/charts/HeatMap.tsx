@@ -1,8 +1,8 @@
 import { useMemo, useRef, useState } from 'preact/hooks';
 import { LiveText } from '../ui/LiveText.tsx';
-import { format } from '../ui/quantity.ts';
+import { format } from '../quantity/print.ts';
+import { textFor } from '../quantity/unit-system.ts';
 import { useUnits } from '../ui/use-units.ts';
-import { say } from '../ui/words.ts';
 import { Axes, type Frame } from './Axes.tsx';
 import { placeAxis, widestTick } from './axis.ts';
 import { ChartFigure } from './ChartFigure.tsx';
@@ -161,12 +161,14 @@ export function HeatMap(map: HeatMapProps) {
     () => mapTable(map, system),
     [name, xs, ys, xAxis, yAxis, cells, categories, system],
   );
-  const nowText = now ? placeNow(map, say(now.words, system), x.place, y.place, frame, em) : null;
+  const nowText = now
+    ? placeNow(map, textFor(now.words, system), x.place, y.place, frame, em)
+    : null;
   return (
     <ChartFigure
       id={id}
       name={name}
-      takeaway={say(takeaway, system)}
+      takeaway={textFor(takeaway, system)}
       box={box}
       size={size}
       tables={[table]}

@@ -1,9 +1,9 @@
 import { useSignal } from '@preact/signals';
 import { useMemo, useRef } from 'preact/hooks';
 import type { DataTableProps } from '../ui/DataTable.tsx';
-import { format, type UnitSystem } from '../ui/quantity.ts';
+import { format } from '../quantity/print.ts';
+import { textFor, type UnitSystem } from '../quantity/unit-system.ts';
 import { useUnits } from '../ui/use-units.ts';
-import { say } from '../ui/words.ts';
 import { Axes } from './Axes.tsx';
 import { ChartFigure } from './ChartFigure.tsx';
 import { CursorLayer, cursorWords } from './CursorLayer.tsx';
@@ -94,7 +94,7 @@ export function LineChart(chart: LineChartProps) {
     <ChartFigure
       id={id}
       name={name}
-      takeaway={say(takeaway, system)}
+      takeaway={textFor(takeaway, system)}
       box={box}
       size={size}
       tables={tables(chart)}
@@ -193,7 +193,7 @@ function EventList({
       {(chart.events ?? []).map((event, i) => (
         <li key={i}>
           <span class="number">{format(event.x, chart.xAxis.quantity, system)}</span>{' '}
-          {say(event.words, system)}
+          {textFor(event.words, system)}
         </li>
       ))}
     </ol>

@@ -1,4 +1,6 @@
-import { toShown, printNumber, type Quantity, type UnitSystem } from '../ui/quantity.ts';
+import { printNumber } from '../quantity/language.ts';
+import { type Quantity, toShown } from '../quantity/quantity.ts';
+import type { UnitSystem } from '../quantity/unit-system.ts';
 import { makeScale, tickDigits, ticksFor, type ScaleKind } from './scale.ts';
 
 /**
@@ -39,14 +41,14 @@ export function placeAxis(
   const scale = makeScale(kind, [shown(min), shown(max)], range);
   const marks = ticksFor(kind, shown(min), shown(max));
   const digits = kind === 'log' ? null : tickDigits(marks);
-  const { unit } = quantity[system];
+  const { symbol } = quantity[system];
   return {
     place: (metric) => scale(shown(metric)),
     ticks: marks.map((mark) => ({
       place: scale(mark),
       text: printNumber(mark, digits ?? tickDigits([mark])),
     })),
-    title: unit === '' ? label : `${label}, ${unit}`,
+    title: symbol === '' ? label : `${label}, ${symbol}`,
   };
 }
 

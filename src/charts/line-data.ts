@@ -1,5 +1,5 @@
 import type { Signal } from '@preact/signals';
-import type { Words } from '../ui/words.ts';
+import type { UnitText } from '../quantity/unit-system.ts';
 import type { Axis } from './axis.ts';
 import type { ChartHeight } from './ChartFigure.tsx';
 
@@ -31,7 +31,7 @@ export interface Mark {
   readonly id: string;
   readonly x: number;
   readonly y: number;
-  readonly words: Words;
+  readonly words: UnitText;
   /** `now` is the state the controls are at, drawn open; `crossing` is filled. */
   readonly kind?: 'now' | 'crossing';
 }
@@ -39,7 +39,7 @@ export interface Mark {
 /** Something that happened at an x, numbered on the picture and told below it. */
 export interface EventMark {
   readonly x: number;
-  readonly words: Words;
+  readonly words: UnitText;
 }
 
 /** A band of states along x, such as what the controller is doing. */
@@ -58,7 +58,7 @@ export interface LineChartProps {
   /** Unique on the page. */
   readonly id: string;
   readonly name: string;
-  readonly takeaway: Words;
+  readonly takeaway: UnitText;
   readonly xAxis: Axis;
   readonly yAxis: Axis;
   /** Rising, shared by all series; metric. */

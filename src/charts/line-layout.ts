@@ -1,5 +1,4 @@
-import type { UnitSystem } from '../ui/quantity.ts';
-import { say } from '../ui/words.ts';
+import { textFor, type UnitSystem } from '../quantity/unit-system.ts';
 import { placeAxis, widestTick, type PlacedAxis } from './axis.ts';
 import type { Frame } from './Axes.tsx';
 import type { Band, LineChartProps, Mark, Series, SeriesKind } from './line-data.ts';
@@ -158,7 +157,7 @@ function placeMarkName(
   system: UnitSystem,
   obstacles: Box[],
 ): PlacedText {
-  const lines = wrap(say(mark.words, system), Math.min(plot.width * 0.6, em * 13), em);
+  const lines = wrap(textFor(mark.words, system), Math.min(plot.width * 0.6, em * 13), em);
   // A mark without words is a mark all the same.
   const width = Math.max(0, ...lines.map((line) => textWidth(line, em)));
   const height = lines.length * em * LINE_HEIGHT;

@@ -1,6 +1,6 @@
 import type { DataTableProps } from '../ui/DataTable.tsx';
-import { formatNumber, type UnitSystem } from '../ui/quantity.ts';
-import type { Words } from '../ui/words.ts';
+import { formatNumber } from '../quantity/print.ts';
+import type { UnitSystem, UnitText } from '../quantity/unit-system.ts';
 import type { Frame } from './Axes.tsx';
 import type { Axis } from './axis.ts';
 import type { ChartHeight } from './ChartFigure.tsx';
@@ -21,7 +21,7 @@ export interface MapCategory {
 export interface HeatMapProps {
   readonly id: string;
   readonly name: string;
-  readonly takeaway: Words;
+  readonly takeaway: UnitText;
   readonly xAxis: Axis;
   readonly yAxis: Axis;
   /** Middles of the cells, rising, metric. */
@@ -33,7 +33,7 @@ export interface HeatMapProps {
   /** The exact edge between two categories, drawn over the cells. */
   readonly contour?: readonly (readonly [x: number, y: number])[];
   /** Where the controls stand. */
-  readonly now?: { readonly x: number; readonly y: number; readonly words: Words };
+  readonly now?: { readonly x: number; readonly y: number; readonly words: UnitText };
   /** Enter or a tap on a cell; without it the map is only read. */
   readonly onPick?: (x: number, y: number) => void;
   readonly height?: ChartHeight;
@@ -111,9 +111,9 @@ export function placeNow(
 /** For each column of the map, where each category begins: what a reader takes from it. */
 export function mapTable(map: HeatMapProps, system: UnitSystem): DataTableProps {
   const { name, x, y, xAxis, yAxis, cells, categories } = map;
-  const unit = yAxis.quantity[system].unit;
+  const { symbol } = yAxis.quantity[system];
   return {
-    caption: `${name}. ${yAxis.label}${unit === '' ? '' : ` in ${unit}`} for each state.`,
+    caption: `${name}. ${yAxis.label}${symbol === '' ? '' : ` in ${symbol}`} for each state.`,
     columns: [
       { label: xAxis.label, quantity: xAxis.quantity, values: x },
       ...categories.map(({ id, label }) => ({

@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { useMemo } from 'preact/hooks';
 import { circuitExample, describeCircuit } from './circuit-state.ts';
 import type { CircuitState } from './circuit-state.ts';
-import { clamp01, flowStep, r, say, type Temp } from './scale.ts';
+import { clamp01, flowStep, roundPlace, type Temp } from './scale.ts';
 import { Flow } from './parts/flow.tsx';
 import { Frame } from './parts/frame.tsx';
 import { box, Cut, Oil } from './parts/hatch.tsx';
@@ -27,11 +27,11 @@ export function CircuitDrawing({
 }): JSX.Element {
   const { pressures, flows, temp, holds, labels } = state;
   // To a hundredth: less cannot be seen, and a part whose numbers have not changed is not drawn again.
-  const line = r(clamp01(pressures.line));
-  const clutch = r(clamp01(pressures.clutch));
-  const travel = r(clamp01(pressures.clutch / SPRING_SHARE));
-  const left = r(clamp01(flows.leftOver / Math.max(flows.pump, 0.01)));
-  const feedOpen = r(clamp01(state.feedOpen ?? flows.feed / 4));
+  const line = roundPlace(clamp01(pressures.line));
+  const clutch = roundPlace(clamp01(pressures.clutch));
+  const travel = roundPlace(clamp01(pressures.clutch / SPRING_SHARE));
+  const left = roundPlace(clamp01(flows.leftOver / Math.max(flows.pump, 0.01)));
+  const feedOpen = roundPlace(clamp01(state.feedOpen ?? flows.feed / 4));
 
   // In the order they lie on each other. A slider moves two or three of these at most; Preact skips a node it has seen.
   const sump = useMemo(() => <Sump {...{ id, temp }} />, [id, temp]);
@@ -75,10 +75,7 @@ export function CircuitDrawing({
         <Label
           x={8}
           y={104}
-          lines={[
-            'Transfer seal',
-            state.crackMm > 0 ? `~crack ${say(state.crackMm, 2)} mm` : '~whole',
-          ]}
+          lines={['Transfer seal', state.crackMm > 0 ? `~crack ${labels.width}` : '~whole']}
           to="88,100 206,152"
         />
         {state.crackMm > 0 && (
@@ -147,7 +144,7 @@ function FeedValve({
       <path class="dw-void" d={box(268, 182, 24, 88)} />
       <Oil
         id={id}
-        d={`M268 182h24v${r(feedOpen * 12 + 26)}h-24z${box(225, 184, 44, 12)}${box(211, 172, 14, 24)}`}
+        d={`M268 182h24v${roundPlace(feedOpen * 12 + 26)}h-24z${box(225, 184, 44, 12)}${box(211, 172, 14, 24)}`}
         pressure={clutch}
       />
       <Spring x1={280} y1={236 + feedOpen * 12} x2={280} y2={270} radius={8} coils={4} />
@@ -189,7 +186,7 @@ function Joint({ id, clutch, crackMm }: Pick<PartProps, 'id' | 'clutch' | 'crack
 
 /** Rotating parts, lower half: shaft with rings, drum, piston, plates. */
 function Drum({ id, clutch, travel }: Pick<PartProps, 'id' | 'clutch' | 'travel'>): JSX.Element {
-  const px = r(280 + 8 * travel);
+  const px = roundPlace(280 + 8 * travel);
   return (
     <>
       <Cut

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { clamp01, r } from './scale.ts';
+import { clamp01, roundPlace } from './scale.ts';
 import { Frame } from './parts/frame.tsx';
 import { box, Cut, Oil } from './parts/hatch.tsx';
 import { Label, Verdict } from './parts/label.tsx';
@@ -64,10 +64,13 @@ export function ClutchPackDrawing({
       <Oil id={id} d="M8 292H60V270H78V304H8z" pressure={state.pressure} />
       <path class="dw-line" d="M8 292H60V270M78 270V304H8" />
       <path class="dw-centre" d="M0 322H390" />
-      <Oil id={id} d={`M62 100H${r(px)}V262H78V270H62z`} pressure={state.pressure} />
+      <Oil id={id} d={`M62 100H${roundPlace(px)}V262H78V270H62z`} pressure={state.pressure} />
       <Cut id={id} d="M44 84H330V100H62V262H60V276H44zM78 262H240V276H78z" />
-      <Cut id={id} other d={`M${r(px)} 108h16v46h14v44h-14v56h-16z`} />
-      <path class="dw-soft" d={`M${r(px + 3)} 100h9l3 9h-15zM${r(px + 3)} 262h9l3 -9h-15z`} />
+      <Cut id={id} other d={`M${roundPlace(px)} 108h16v46h14v44h-14v56h-16z`} />
+      <path
+        class="dw-soft"
+        d={`M${roundPlace(px + 3)} 100h9l3 9h-15zM${roundPlace(px + 3)} 262h9l3 -9h-15z`}
+      />
       <Spring x1={px + 16} y1={238} x2={214} y2={238} radius={13} coils={6} />
       <path class="dw-solid" d={`${box(214, 218, 8, 44)}${box(222, 254, 6, 8)}`} />
       <Plates

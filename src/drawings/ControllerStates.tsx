@@ -1,9 +1,11 @@
+import { format, formatNumber } from '../quantity/print.ts';
+import { ratio } from '../quantity/part-quantities.ts';
+import { percent as share, seconds, speed } from '../quantity/quantities.ts';
 import type { JSX } from 'preact';
 import { Frame } from './parts/frame.tsx';
 import { box, Cut } from './parts/hatch.tsx';
 import { Label } from './parts/label.tsx';
 import { NamedBox } from './parts/wire.tsx';
-import { say } from './scale.ts';
 
 /** The controller's states by the names the model gives them. */
 export type ControllerStateName =
@@ -44,7 +46,7 @@ export const controllerStatesExample: ControllerStatesState = {
     ratioTime: 0.3,
     pressureRaise: 1.3,
   },
-  parkSpeed: '5 km/h (3 mph)',
+  parkSpeed: '3.1 mph',
 };
 
 const NAMES: Record<ControllerStateName, string> = {
@@ -57,13 +59,11 @@ const NAMES: Record<ControllerStateName, string> = {
   failSafeDefaultGear: 'Fail-safe: one gear held',
 };
 
-const percent = (share: number): string => `${say(share * 100)} %`;
-
 export function describeControllerStates(s: ControllerStatesState): string {
   const { engagementSlipRpm, engagementTime, ratioSlipRpm, ratioSlipShare, ratioTime } = s.settings;
-  const slip = `slip over ${say(ratioSlipRpm, 0)} rpm, or over ${percent(ratioSlipShare)} of turbine speed if that is more, for ${say(ratioTime, 2)} s`;
+  const slip = `slip over ${format(ratioSlipRpm, speed, 'si')}, or over ${format(100 * ratioSlipShare, share, 'si')} of turbine speed if that is more, for ${format(ratioTime, seconds, 'si')}`;
   const now = s.current ? ` Now: ${NAMES[s.current]}.` : '';
-  return `Seven states. In Park, until a range is selected. Then it waits for the turbine; ${say(engagementTime, 2)} s after selection it looks once, notes slip over ${say(engagementSlipRpm, 0)} rpm as an engagement not finished, and watches slip. From either state, moving or on the throttle, ${slip} leads to raised pressure, ${say(s.settings.pressureRaise, 2)} times as high. The same once more stores the code and leads to fail-safe. With a cable, either one gear is held or the clutches vent to Neutral. With electronic selection it is Park if slower than ${s.parkSpeed}, else Neutral, and Park once it is.${now}`;
+  return `Seven states. In Park, until a range is selected. Then it waits for the turbine; ${format(engagementTime, seconds, 'si')} after selection it looks once, notes slip over ${format(engagementSlipRpm, speed, 'si')} as an engagement not finished, and watches slip. From either state, moving or on the throttle, ${slip} leads to raised pressure, ${formatNumber(s.settings.pressureRaise, ratio, 'si')} times as high. The same once more stores the code and leads to fail-safe. With a cable, either one gear is held or the clutches vent to Neutral. With electronic selection it is Park if slower than ${s.parkSpeed}, else Neutral, and Park once it is.${now}`;
 }
 
 /** One arrow: a line with a head at its end, down or to the right. */
@@ -125,8 +125,8 @@ export function ControllerStatesDrawing({
         x={118}
         y={158}
         lines={[
-          `${say(settings.engagementTime, 2)} s after selection: one look,`,
-          `slip over ${say(settings.engagementSlipRpm, 0)} rpm is noted`,
+          `${format(settings.engagementTime, seconds, 'si')} after selection: one look,`,
+          `slip over ${format(settings.engagementSlipRpm, speed, 'si')} is noted`,
         ]}
       />
 
@@ -146,8 +146,8 @@ export function ControllerStatesDrawing({
         y={262}
         lines={[
           'moving or on the throttle, and slip',
-          `over ${say(settings.ratioSlipRpm, 0)} rpm, or over ${percent(settings.ratioSlipShare)} of`,
-          `turbine speed, for ${say(settings.ratioTime, 2)} s`,
+          `over ${format(settings.ratioSlipRpm, speed, 'si')}, or over ${format(100 * settings.ratioSlipShare, share, 'si')} of`,
+          `turbine speed, for ${format(settings.ratioTime, seconds, 'si')}`,
         ]}
       />
 
@@ -156,14 +156,14 @@ export function ControllerStatesDrawing({
         y={326}
         width={150}
         height={48}
-        lines={['Pressure raised', `${say(settings.pressureRaise, 2)} times`]}
+        lines={['Pressure raised', `${formatNumber(settings.pressureRaise, ratio, 'si')} times`]}
         strong={on('pressureRaised')}
       />
       <path class="dw-line" d="M105 374V412M63 412H327" />
       <Label
         x={118}
         y={392}
-        lines={[`the same again, ${say(settings.ratioTime, 2)} s: code stored`]}
+        lines={[`the same again, ${format(settings.ratioTime, seconds, 'si')}: code stored`]}
       />
 
       <Arrow d="M63 412V458" x={63} y={466} />

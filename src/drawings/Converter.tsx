@@ -1,6 +1,8 @@
+import { format } from '../quantity/print.ts';
+import { speed } from '../quantity/quantities.ts';
 import type { JSX } from 'preact';
 import type { Point, Temp } from './scale.ts';
-import { clamp01, r, say } from './scale.ts';
+import { clamp01, roundPlace } from './scale.ts';
 import { Flow } from './parts/flow.tsx';
 import { Frame } from './parts/frame.tsx';
 import { circlePath } from './parts/gear.ts';
@@ -27,7 +29,7 @@ export function describeConverter(s: ConverterState): string {
     s.engineRpm - s.turbineRpm > 20
       ? 'Oil is flung outward in the pump half, strikes the turbine, and comes back through the stator.'
       : 'Both halves turn nearly alike, so little oil goes round.';
-  return `Torque converter, upper half cut open. The engine turns the cover and the pump half at ${say(s.engineRpm, 0)} rpm; the turbine and the input shaft turn at ${say(s.turbineRpm, 0)} rpm. ${loop} The stator ${s.statorHolds ? 'is held by its one-way clutch' : 'runs free on its one-way clutch'}.`;
+  return `Torque converter, upper half cut open. The engine turns the cover and the pump half at ${format(s.engineRpm, speed, 'si')}; the turbine and the input shaft turn at ${format(s.turbineRpm, speed, 'si')}. ${loop} The stator ${s.statorHolds ? 'is held by its one-way clutch' : 'runs free on its one-way clutch'}.`;
 }
 
 const C = { x: 186, y: 136 };
@@ -35,7 +37,7 @@ const at = (radius: number, deg: number): Point => [
   C.x + radius * Math.cos((deg * Math.PI) / 180),
   C.y - radius * Math.sin((deg * Math.PI) / 180),
 ];
-const p = (radius: number, deg: number): string => at(radius, deg).map(r).join(' ');
+const p = (radius: number, deg: number): string => at(radius, deg).map(roundPlace).join(' ');
 /** Ring sector from angle a to b, counter-clockwise on the page. */
 const sector = (inner: number, outer: number, a: number, b: number): string => {
   const large = b - a > 180 ? 1 : 0;
@@ -48,7 +50,7 @@ const blades = (from: number, to: number): string =>
     .join('');
 const loop = Array.from({ length: 33 }, (_, i) =>
   at(65, -66 + i * 9.6)
-    .map(r)
+    .map(roundPlace)
     .join(','),
 ).join(' ');
 
@@ -77,7 +79,7 @@ export function ConverterDrawing({
       {/* pump half and its hub, welded to the cover */}
       <Cut
         id={id}
-        d={`${sector(94, 104, -62, 90)}M${p(94, -62)}L${p(104, -62)}L${r(C.x + 62)} 262H346V272H${r(C.x + 50)}V${r(at(94, -62)[1])}z`}
+        d={`${sector(94, 104, -62, 90)}M${p(94, -62)}L${p(104, -62)}L${roundPlace(C.x + 62)} 262H346V272H${roundPlace(C.x + 50)}V${roundPlace(at(94, -62)[1])}z`}
       />
       <Cut id={id} d={`M${C.x} 32H62V306H40V296H30V320H72V42H${C.x}z`} />
       <path class="dw-line" d={blades(-56, 84)} />
@@ -86,7 +88,7 @@ export function ConverterDrawing({
       <Cut
         id={id}
         other
-        d={`${sector(87, 94, 94, 240)}M${p(94, 240)}L${p(87, 240)}L${r(C.x - 34)} 296H${r(C.x - 34)}V306H104V296H132z`}
+        d={`${sector(87, 94, 94, 240)}M${p(94, 240)}L${p(87, 240)}L${roundPlace(C.x - 34)} 296H${roundPlace(C.x - 34)}V306H104V296H132z`}
       />
       <path class="dw-line" d={blades(96, 236)} />
       <path class="dw-solid" d={sector(36, 42, 94, 234)} />
@@ -113,7 +115,7 @@ export function ConverterDrawing({
       <Label
         x={4}
         y={18}
-        lines={[`Cover, turned by the engine: ${say(state.engineRpm, 0)} rpm`]}
+        lines={[`Cover, turned by the engine: ${format(state.engineRpm, speed, 'si')}`]}
         to="26,24 66,60"
       />
       <Label x={386} y={52} anchor="end" lines={['Pump half']} to="322,54 276,88" />
@@ -136,7 +138,7 @@ export function ConverterDrawing({
       />
       <Label x={386} y={234} anchor="end" lines={['One-way clutch']} to="286,231 206,243" />
       <Label x={236} y={372} lines={['Input shaft']} to="256,359 246,322" />
-      <Label x={310} y={372} lines={[`*${say(state.turbineRpm, 0)} rpm`]} />
+      <Label x={310} y={372} lines={[`*${format(state.turbineRpm, speed, 'si')}`]} />
       <Label x={86} y={372} lines={['Stator support']} to="146,359 172,285" />
       <text class="dw-text" x="386" y="257" text-anchor="end">
         hub drives oil pump

@@ -9,7 +9,7 @@ import {
 } from './hydraulic-path-state.ts';
 import type { HydraulicPathState, PathCircuitState } from './hydraulic-path-state.ts';
 import type { Temp } from './scale.ts';
-import { clamp01, r } from './scale.ts';
+import { clamp01, roundPlace } from './scale.ts';
 import { Flow } from './parts/flow.tsx';
 import { Frame } from './parts/frame.tsx';
 import { circlePath } from './parts/gear.ts';
@@ -25,7 +25,7 @@ function Tap({ x, y }: { x: number; y: number }): JSX.Element {
   return (
     <g>
       <path class="dw-solid" d={circlePath(x, y, 8)} />
-      <path class="dw-line" d={`M${r(x)} ${r(y)}l4 -5`} />
+      <path class="dw-line" d={`M${roundPlace(x)} ${roundPlace(y)}l4 -5`} />
     </g>
   );
 }
@@ -60,7 +60,9 @@ function Column({
       />
       <path
         class="dw-line"
-        d={plates.map((y, i) => `M${x + (i % 2 ? -28 : -34)} ${r(y)}h${i % 2 ? 56 : 68}`).join('')}
+        d={plates
+          .map((y, i) => `M${x + (i % 2 ? -28 : -34)} ${roundPlace(y)}h${i % 2 ? 56 : 68}`)
+          .join('')}
       />
       <path class="dw-solid" d={box(x - 30, 64 - lift, 60, 8)} />
       {/* rings: the turning half above, the still half below */}

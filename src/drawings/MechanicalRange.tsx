@@ -7,7 +7,7 @@ import {
   rangeExample,
 } from './range-state.ts';
 import type { Range, RangeState } from './range-state.ts';
-import { r } from './scale.ts';
+import { roundPlace } from './scale.ts';
 import { DetentPlate, onPlate, PLATE_TURN } from './parts/detent.tsx';
 import { Flow } from './parts/flow.tsx';
 import { Frame } from './parts/frame.tsx';
@@ -70,11 +70,18 @@ export function MechanicalRangeDrawing({
       {RANGES.map((g, i) => (
         <g key={g}>
           {g === state.range && (
-            <rect class="dw-tag-yes" x={r(4 + i * 22)} y="2" width="21" height="22" rx="2" />
+            <rect
+              class="dw-tag-yes"
+              x={roundPlace(4 + i * 22)}
+              y="2"
+              width="21"
+              height="22"
+              rx="2"
+            />
           )}
           <text
             class={g === state.range ? 'dw-tag-yes-text' : 'dw-text'}
-            x={r(14.5 + i * 22)}
+            x={roundPlace(14.5 + i * 22)}
             y="18"
             text-anchor="middle"
           >
@@ -85,21 +92,24 @@ export function MechanicalRangeDrawing({
       <path class="dw-line" d="M6 32H90" />
       <path
         class="dw-solid"
-        d={`M${r(foot.x - 3)} ${r(foot.y)}L44 116L${r(hand.x - 3)} ${r(hand.y)}h6L52 116L${r(foot.x + 3)} ${r(foot.y)}z`}
+        d={`M${roundPlace(foot.x - 3)} ${roundPlace(foot.y)}L44 116L${roundPlace(hand.x - 3)} ${roundPlace(hand.y)}h6L52 116L${roundPlace(foot.x + 3)} ${roundPlace(foot.y)}z`}
       />
-      <circle class="dw-soft" cx={r(hand.x)} cy={r(hand.y)} r="9" />
+      <circle class="dw-soft" cx={roundPlace(hand.x)} cy={roundPlace(hand.y)} r="9" />
       <path class="dw-solid" d={circlePath(48, 116, 6)} />
 
       {/* cable: sheath fixed at both ends, rod with eye and stop */}
-      <path class="dw-line" d={`M${r(foot.x)} ${r(foot.y)}L82 146`} />
+      <path class="dw-line" d={`M${roundPlace(foot.x)} ${roundPlace(foot.y)}L82 146`} />
       <path class="dw-tube-out" d="M82 146C142 146 20 224 66 260" />
       <path class="dw-tube-in" d="M82 146C142 146 20 224 66 260" />
       {!cable && <path class="dw-line dw-cross" d="M64 194l14 14M78 194l-14 14" />}
       <path class="dw-solid" d={`${box(78, 138, 6, 16)}M64 252l8 14l-5 3l-8 -14z`} />
       <DetentPlate cx={SHAFT.x} cy={SHAFT.y} turn={turn} miss={miss} />
-      <path class="dw-line" d={`M70 261L${r(pin.x)} ${r(pin.y)}H${r(pin.x + gap + 20)}`} />
-      <circle class="dw-solid" cx={r(pin.x)} cy={r(pin.y)} r="8" />
-      <circle class="dw-ink" cx={r(pin.x)} cy={r(pin.y)} r="3.5" />
+      <path
+        class="dw-line"
+        d={`M70 261L${roundPlace(pin.x)} ${roundPlace(pin.y)}H${roundPlace(pin.x + gap + 20)}`}
+      />
+      <circle class="dw-solid" cx={roundPlace(pin.x)} cy={roundPlace(pin.y)} r="8" />
+      <circle class="dw-ink" cx={roundPlace(pin.x)} cy={roundPlace(pin.y)} r="3.5" />
       <path class="dw-ink" d={box(pin.x + 8 + gap, pin.y - 7, 6, 14)} />
 
       {/* manual valve */}
@@ -158,7 +168,7 @@ export function MechanicalRangeDrawing({
       <ParkPawl id={id} cx={GEAR.x} cy={GEAR.y} engage={engage} />
       <path
         class="dw-line"
-        d={`M${r(rodPin.x)} ${r(rodPin.y)}L${r(rodPin.x + 14)} ${r(GEAR.y + rod.y)}H${r(GEAR.x + rod.x)}`}
+        d={`M${roundPlace(rodPin.x)} ${roundPlace(rodPin.y)}L${roundPlace(rodPin.x + 14)} ${roundPlace(GEAR.y + rod.y)}H${roundPlace(GEAR.x + rod.x)}`}
       />
       <path class="dw-solid" d={circlePath(rodPin.x, rodPin.y, 3.5)} />
 

@@ -1,5 +1,7 @@
+import { format } from '../quantity/print.ts';
+import { percent } from '../quantity/quantities.ts';
 import type { JSX } from 'preact';
-import { clamp01, r, say } from './scale.ts';
+import { clamp01, roundPlace } from './scale.ts';
 import { Flow } from './parts/flow.tsx';
 import { Frame } from './parts/frame.tsx';
 import { box, Cut, Oil } from './parts/hatch.tsx';
@@ -27,7 +29,7 @@ export function describeParkPawl(s: ParkPawlState): string {
     return `Park pawl engaged. The cone sits between guide and pawl and holds the pawl's tooth in the park gear. ${by}`;
   if (engage <= 0.01)
     return `Park pawl released. The cone is drawn back and the return spring lifts the pawl clear of the park gear. ${by}`;
-  return `Park pawl ${say(engage * 100, 0)} percent of its way in: the cone is not home and Park is not safe. ${by}`;
+  return `Park pawl ${format(engage * 100, percent, 'si')} of its way in: the cone is not home and Park is not safe. ${by}`;
 }
 
 export function ParkPawlDrawing({
@@ -46,7 +48,7 @@ export function ParkPawlDrawing({
   const piston = 104 - CONE_TRAVEL * k * (1 - e);
   const home = e >= 0.99;
   const plate = Math.round(74 + (x - (cx + rodEnd(1).x * k)));
-  const mid = r((plate + 43) / 2);
+  const mid = roundPlace((plate + 43) / 2);
   return (
     <Frame
       id={id}

@@ -1,5 +1,7 @@
+import { format } from '../quantity/print.ts';
+import { force as pushes } from '../quantity/part-quantities.ts';
 import type { JSX } from 'preact';
-import { clamp01, r, say } from './scale.ts';
+import { clamp01, roundPlace } from './scale.ts';
 import { ForceArrow } from './parts/force-arrow.tsx';
 import { Frame } from './parts/frame.tsx';
 import { box, Cut, Oil } from './parts/hatch.tsx';
@@ -68,8 +70,11 @@ export function PistonSpringDrawing({
       />
       <Cut id={id} d={`M20 30H330V44H34V94H20zM20 114H34V164H330V178H20z`} />
       <path class="dw-line" d="M8 94H20M8 114H20" />
-      <Cut id={id} other d={`M${r(px)} 46h18v46h28v24h-28v46h-18z`} />
-      <path class="dw-soft" d={`M${r(px + 3)} 44h10l3 9h-16zM${r(px + 3)} 164h10l3 -9h-16z`} />
+      <Cut id={id} other d={`M${roundPlace(px)} 46h18v46h28v24h-28v46h-18z`} />
+      <path
+        class="dw-soft"
+        d={`M${roundPlace(px + 3)} 44h10l3 9h-16zM${roundPlace(px + 3)} 164h10l3 -9h-16z`}
+      />
       <Spring x1={px + 18} y1={66} x2={262} y2={66} radius={16} coils={6} />
       <Spring x1={px + 18} y1={142} x2={262} y2={142} radius={16} coils={6} />
       <path class="dw-solid" d={`${box(262, 44, 10, 42)}${box(262, 122, 10, 42)}`} />
@@ -87,7 +92,7 @@ export function PistonSpringDrawing({
       <ForceArrow x={120} y={228} length={arrow(force.oil)} />
       <ForceArrow x={120 + arrow(force.oil)} y={257} length={-arrow(force.spring)} hollow />
       <ForceArrow x={120} y={286} length={arrow(force.net)} />
-      <path class="dw-leader" d={`M${r(120 + arrow(force.oil))} 220V262`} />
+      <path class="dw-leader" d={`M${roundPlace(120 + arrow(force.oil))} 220V262`} />
       <Label x={112} y={233} anchor="end" lines={['Oil pushes']} />
       <Label x={112} y={262} anchor="end" lines={['Spring takes']} />
       <Label x={112} y={291} anchor="end" lines={['Plates get']} />
@@ -113,7 +118,7 @@ export function PistonSpringDrawing({
         <Label
           x={210}
           y={204}
-          lines={[`short by ${labels.short ?? `${say(force.spring - force.oil, 0)} N`}`]}
+          lines={[`short by ${labels.short ?? format(force.spring - force.oil, pushes, 'si')}`]}
         />
       )}
     </Frame>

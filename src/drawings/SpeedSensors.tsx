@@ -1,5 +1,8 @@
+import { format, formatNumber } from '../quantity/print.ts';
+import { ratio } from '../quantity/part-quantities.ts';
+import { speed } from '../quantity/quantities.ts';
 import type { JSX } from 'preact';
-import { r, say } from './scale.ts';
+import { roundPlace } from './scale.ts';
 import { Frame } from './parts/frame.tsx';
 import { circlePath, gearPath } from './parts/gear.ts';
 import { box, Cut } from './parts/hatch.tsx';
@@ -21,7 +24,7 @@ export const speedSensorsExample: SpeedSensorsState = {
 const slipOf = (s: SpeedSensorsState): number => s.turbineRpm - s.ratio * s.outputRpm;
 
 export const describeSpeedSensors = (s: SpeedSensorsState): string =>
-  `The turbine sensor counts ${say(s.turbineRpm, 0)} rpm, the output sensor ${say(s.outputRpm, 0)} rpm. In a gear of ${say(s.ratio, 2)} to 1 the turbine should turn at ${say(s.ratio * s.outputRpm, 0)} rpm. The difference, ${say(slipOf(s), 0)} rpm, is what the controller calls slip.`;
+  `The turbine sensor counts ${format(s.turbineRpm, speed, 'si')}, the output sensor ${format(s.outputRpm, speed, 'si')}. In a gear of ${formatNumber(s.ratio, ratio, 'si')} to 1 the turbine should turn at ${format(s.ratio * s.outputRpm, speed, 'si')}. The difference, ${format(slipOf(s), speed, 'si')}, is what the controller calls slip.`;
 
 /** Pulses shown in one window: one for every 100 rpm, as many as can be told apart. */
 const RPM_PER_PULSE = 100;
@@ -36,7 +39,7 @@ function pulses(x: number, y: number, width: number, rpm: number): string {
     const left = width - i * pitch;
     const half = Math.min(pitch / 2, left);
     const rest = Math.min(pitch / 2, left - half);
-    parts.push(`v-22h${r(half)}v22h${r(rest)}`);
+    parts.push(`v-22h${roundPlace(half)}v22h${roundPlace(rest)}`);
   }
   return parts.join('');
 }
@@ -81,7 +84,7 @@ export function SpeedSensorsDrawing({
         gears
       </text>
       <text class="dw-text" x="191" y="142" text-anchor="middle">
-        {`${say(state.ratio, 2)} : 1`}
+        {`${formatNumber(state.ratio, ratio, 'si')} : 1`}
       </text>
       <Label x={4} y={18} lines={['Sensor']} to="46,22 76,38" />
       <Label x={160} y={48} lines={['Tone', 'wheel']} to="158,58 126,86" />
@@ -90,13 +93,13 @@ export function SpeedSensorsDrawing({
         x={92}
         y={198}
         anchor="middle"
-        lines={['Turbine', `*${say(state.turbineRpm, 0)} rpm`]}
+        lines={['Turbine', `*${format(state.turbineRpm, speed, 'si')}`]}
       />
       <Label
         x={290}
         y={198}
         anchor="middle"
-        lines={['Output', `*${say(state.outputRpm, 0)} rpm`]}
+        lines={['Output', `*${format(state.outputRpm, speed, 'si')}`]}
       />
       <path class="dw-line" d={pulses(12, 258, 162, state.turbineRpm)} />
       <path class="dw-line" d={pulses(210, 258, 162, state.outputRpm)} />
@@ -105,10 +108,10 @@ export function SpeedSensorsDrawing({
       </text>
       <path class="dw-leader" d="M12 292H378" />
       <text class="dw-text" x="12" y="314">
-        {`turbine ${say(state.turbineRpm, 0)} − ${say(state.ratio, 2)} × output ${say(state.outputRpm, 0)} (= ${say(want, 0)})`}
+        {`turbine ${formatNumber(state.turbineRpm, speed, 'si')} − ${formatNumber(state.ratio, ratio, 'si')} × output ${formatNumber(state.outputRpm, speed, 'si')} (= ${formatNumber(want, speed, 'si')})`}
       </text>
       <text class="dw-text dw-strong" x="12" y="338">
-        {`slip ${say(slipOf(state), 0)} rpm`}
+        {`slip ${format(slipOf(state), speed, 'si')}`}
       </text>
     </Frame>
   );

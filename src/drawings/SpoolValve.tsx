@@ -1,5 +1,7 @@
+import { format } from '../quantity/print.ts';
+import { percent } from '../quantity/quantities.ts';
 import type { JSX } from 'preact';
-import { clamp01, say } from './scale.ts';
+import { clamp01 } from './scale.ts';
 import type { Temp } from './scale.ts';
 import { Flow } from './parts/flow.tsx';
 import { ForceArrow } from './parts/force-arrow.tsx';
@@ -27,9 +29,9 @@ export const spoolValveExample: SpoolValveState = {
 const doing = (position: number): string => {
   const open = (clamp01(position) - 0.5) * 2;
   if (open > 0.05)
-    return `is open to line, ${say(open * 100, 0)} percent of its way, and feeds the clutch`;
+    return `is open to line, ${format(open * 100, percent, 'si')} of its way, and feeds the clutch`;
   if (open < -0.05)
-    return `is open to exhaust, ${say(-open * 100, 0)} percent of its way, and drains the clutch`;
+    return `is open to exhaust, ${format(-open * 100, percent, 'si')} of its way, and drains the clutch`;
   return 'covers both ports: it neither feeds nor drains';
 };
 

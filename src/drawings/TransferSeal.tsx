@@ -1,5 +1,6 @@
+import { hairs, HAIR_MM } from '../quantity/hairs.ts';
 import type { JSX } from 'preact';
-import { r, say } from './scale.ts';
+import { roundPlace } from './scale.ts';
 import type { Temp } from './scale.ts';
 import { Flow } from './parts/flow.tsx';
 import { Frame } from './parts/frame.tsx';
@@ -16,7 +17,7 @@ export interface TransferSealState {
   temp: Temp;
   /** L/min. */
   leak: number;
-  labels: { pressure: string; leak: string };
+  labels: { pressure: string; leak: string; width: string };
 }
 
 export const transferSealExample: TransferSealState = {
@@ -24,17 +25,15 @@ export const transferSealExample: TransferSealState = {
   pressure: 0.4,
   temp: 'cold',
   leak: 0,
-  labels: { pressure: '400 kPa', leak: '0 L/min' },
+  labels: { pressure: '400 kPa', leak: '0 L/min', width: '0 mm' },
 };
 
-/** A hair, the site's yardstick for cracks. */
-const HAIR_MM = 0.07;
 /** Scale of the lens: a hair must still be a visible dot, and the widest crack fit. */
 const LENS = 110;
 
 export const describeTransferSeal = (s: TransferSealState): string =>
   s.crackMm > 0
-    ? `The transfer seal between valve body and case is split. The crack is ${say(s.crackMm, 2)} mm wide, about ${say(s.crackMm / HAIR_MM, 1)} hairs. With ${s.labels.pressure} inside and ${s.temp} fluid it loses ${s.labels.leak} into the joint and back to the sump.`
+    ? `The transfer seal between valve body and case is split. The crack is ${s.labels.width} wide, about ${hairs(s.crackMm)}. With ${s.labels.pressure} inside and ${s.temp} fluid it loses ${s.labels.leak} into the joint and back to the sump.`
     : `The transfer seal between valve body and case is whole. It carries ${s.temp} fluid at ${s.labels.pressure} across the joint and loses nothing.`;
 
 export function TransferSealDrawing({
@@ -80,14 +79,10 @@ export function TransferSealDrawing({
             {h > 3 && <Flow points="272,92 362,92" lmin={state.leak} temp={temp} />}
           </g>
           <path class="dw-line" d={circlePath(322, 92, 54)} />
-          <circle class="dw-ink" cx="290" cy="168" r={r((HAIR_MM * LENS) / 2)} />
+          <circle class="dw-ink" cx="290" cy="168" r={roundPlace((HAIR_MM * LENS) / 2)} />
           <Label x={300} y={173} lines={['one hair']} />
           <Label x={322} y={20} anchor="middle" lines={['the crack, enlarged']} />
-          <Label
-            x={254}
-            y={214}
-            lines={[`*${say(state.crackMm, 2)} mm`, `*leaks ${labels.leak}`]}
-          />
+          <Label x={254} y={214} lines={[`*${labels.width}`, `*leaks ${labels.leak}`]} />
         </g>
       )}
       {!cracked && <Label x={262} y={166} lines={['*no leak']} />}

@@ -1,5 +1,4 @@
 import type { Temp } from './scale.ts';
-import { say } from './scale.ts';
 
 export interface CircuitState {
   /** Shares of 1000 kPa. */
@@ -16,8 +15,8 @@ export interface CircuitState {
   holds: boolean;
   temp: Temp;
   crackMm: number;
-  /** Already in the reader's units: "600 kPa", "0.8 L/min". */
-  labels: { line: string; clutch: string; crack: string };
+  /** Already in the reader's units: "600 kPa", "0.8 L/min", and the width of the crack. */
+  labels: { line: string; clutch: string; crack: string; width: string };
   /** How far the feed valve is open, 0..1. Left out: judged from the feed flow. */
   feedOpen?: number | undefined;
 }
@@ -28,13 +27,13 @@ export const circuitExample: CircuitState = {
   holds: true,
   temp: 'cold',
   crackMm: 0,
-  labels: { line: '600 kPa', clutch: '400 kPa', crack: '0 L/min' },
+  labels: { line: '600 kPa', clutch: '400 kPa', crack: '0 L/min', width: '0 mm' },
 };
 
 export function describeCircuit(s: CircuitState): string {
   const seal =
     s.crackMm > 0
-      ? `The transfer seal has a crack ${say(s.crackMm, 2)} mm wide that loses ${s.labels.crack}.`
+      ? `The transfer seal has a crack ${s.labels.width} wide that loses ${s.labels.crack}.`
       : 'The transfer seal is whole and loses nothing.';
   const left =
     s.flows.leftOver > 0.02

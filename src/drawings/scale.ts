@@ -1,5 +1,6 @@
 /** Rounds for path data, so that server and client write the same digits. A value that is no number draws at 0 rather than as NaN. */
-export const r = (n: number): number => (Number.isFinite(n) ? Math.round(n * 100) / 100 : 0);
+export const roundPlace = (n: number): number =>
+  Number.isFinite(n) ? Math.round(n * 100) / 100 : 0;
 
 export const clamp01 = (n: number): number =>
   Number.isFinite(n) ? Math.min(1, Math.max(0, n)) : 0;
@@ -25,14 +26,6 @@ export function flowStep(lmin: number): number {
   return step;
 }
 
-/** Numbers for a sentence: enough digits to tell states apart, no more. */
-export function say(n: number, digits = 1): string {
-  if (!Number.isFinite(n)) return '0';
-  const text = n.toFixed(digits);
-  const short = text.includes('.') ? text.replace(/\.?0+$/, '') : text;
-  return short === '-0' ? '0' : short;
-}
-
 export type Temp = 'cold' | 'hot';
 export type Point = readonly [number, number];
 
@@ -47,4 +40,4 @@ export const parsePoints = (text: string): Point[] =>
     });
 
 export const linePath = (points: readonly Point[]): string =>
-  `M${points.map(([x, y]) => `${r(x)} ${r(y)}`).join('L')}`;
+  `M${points.map(([x, y]) => `${roundPlace(x)} ${roundPlace(y)}`).join('L')}`;

@@ -42,8 +42,8 @@ export function countSentence(
 }
 
 const unitsOf = {
-  us: /\b(psi|°?f|gpm|lbf|ft|in)\b/i,
-  si: /\b(kpa|°?c|l\/min|n·?m|mm)\b/i,
+  us: /\b(psi|°?f|gpm|lbf|ft|in|thousandths?|mph|hp|qt)\b/i,
+  si: /\b(kpa|°?c|l\/min|n·?m|mm|km\/h|kw)\b/i,
 };
 
 /** Numbers are searched in the system that is shown: say so where the words look like the other. */

@@ -21,10 +21,11 @@ import {
   testPoints,
   type SteadyState,
 } from '../engine/index.ts';
-import { flow, format, pressure, torque, type UnitSystem } from '../ui/quantity.ts';
+import { format } from '../quantity/print.ts';
+import { area, force } from '../quantity/part-quantities.ts';
+import { flow, length, pressure, torque } from '../quantity/quantities.ts';
+import type { UnitSystem } from '../quantity/unit-system.ts';
 import { crack, gauge } from './numbers/entry.ts';
-import { fineLength } from './numbers/regulator-to-clutch.ts';
-import { area, force } from './numbers/what-pressure-does.ts';
 
 interface MeasuredDrawing {
   readonly draw: (id: string, system: UnitSystem) => JSX.Element;
@@ -62,7 +63,11 @@ function seal(state: SteadyState, crackMm: number, temp: 'cold' | 'hot') {
         pressure: share(clutch),
         temp,
         leak: litresPerMinute(parts.transferSeal),
-        labels: { pressure: kPa(clutch, system), leak: lmin(parts.transferSeal, system) },
+        labels: {
+          pressure: kPa(clutch, system),
+          leak: lmin(parts.transferSeal, system),
+          width: format(crackMm, length, system),
+        },
       }}
     />
   );
@@ -225,7 +230,7 @@ export const measuredDrawings = {
             labels: {
               pressure: kPa(clutch, system),
               leak: lmin(parts.rings, system),
-              gap: format(gearbox.leaks.forward.rings.height * 1e3, fineLength, system),
+              gap: format(gearbox.leaks.forward.rings.height * 1e3, length, system),
             },
           }}
         />

@@ -13,7 +13,7 @@ export type { EngineNumber, EngineNumbers } from './numbers/entry.ts';
 
 /** Temperatures that the prose chooses; they still have to read in both unit systems. */
 const givens: EngineNumbers = Object.fromEntries(
-  [-30, -20, -10, 0, 10, 20, 30, 40, 50, 60, 70, 80, 90, 100, 110, 120, 140].map((tempC) => [
+  [-30, -20, -10, 0, 10, 15, 20, 30, 40, 50, 60, 70, 80, 90, 100, 110, 120, 140].map((tempC) => [
     `at-${tempC < 0 ? `minus-${-tempC}` : tempC}`,
     given(tempC),
   ]),

@@ -2,20 +2,22 @@
  * A question as it is put to a person: engine numbers filled in, both unit systems written out. Plain data, so that it
  * can be computed at build time and handed to an island as props; nothing here knows zod or the engine.
  */
-import type { Quantity } from './quantities.ts';
+import type { QuantityName } from '../quantity/by-name.ts';
+import type { UnitSystem } from '../quantity/unit-system.ts';
 
 /** A piece of text that reads differently in the two unit systems. */
 export interface TwoUnits {
   readonly si: string;
   readonly us: string;
 }
-export type Words = readonly (string | TwoUnits)[];
+/** Text of a question in pieces: what stands as it is, and amounts in both systems. Plain data, unlike `UnitText`. */
+export type Passage = readonly (string | TwoUnits)[];
 
 export interface AskedOption {
   readonly id: string;
-  readonly words: Words;
+  readonly words: Passage;
   readonly correct: boolean;
-  readonly why: Words;
+  readonly why: Passage;
 }
 
 interface AskedCommon {
@@ -25,7 +27,7 @@ interface AskedCommon {
   readonly lookAlikes: readonly string[];
   readonly level: 'recall' | 'apply' | 'diagnose';
   readonly unseen: boolean;
-  readonly stem: Words;
+  readonly stem: Passage;
   readonly source: string;
 }
 
@@ -38,24 +40,25 @@ export interface AskedChoice extends AskedCommon {
 
 export interface AskedNumber extends AskedCommon {
   readonly kind: 'number';
-  readonly quantity: Quantity;
+  readonly quantity: QuantityName;
   /** In the SI display unit of the quantity. */
   readonly value: number;
   readonly within: number;
-  readonly valueWords: Words;
-  readonly why: Words;
+  readonly valueWords: Passage;
+  readonly why: Passage;
   readonly distractors: readonly {
     readonly rule: string;
     readonly value: number;
-    readonly valueWords: Words;
+    readonly valueWords: Passage;
     /** The mistake in words: "took the hole for a gap". */
     readonly mistake: string;
-    readonly why: Words;
+    readonly why: Passage;
   }[];
 }
 
 export type Asked = AskedChoice | AskedNumber;
 
-export function plain(words: Words, system: 'si' | 'us'): string {
-  return words.map((w) => (typeof w === 'string' ? w : w[system])).join('');
+/** A passage as one reader sees it. */
+export function passageText(passage: Passage, system: UnitSystem): string {
+  return passage.map((piece) => (typeof piece === 'string' ? piece : piece[system])).join('');
 }

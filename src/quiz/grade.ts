@@ -2,22 +2,23 @@
  * Grading. Whatever was answered, what comes back explains EVERY option: right or wrong alone teaches almost nothing
  * (Van der Kleij 2015: .05 against .49 with an explanation).
  */
-import type { Asked, AskedChoice, AskedNumber, Words } from './asked.ts';
+import type { Asked, AskedChoice, AskedNumber, Passage } from './asked.ts';
 import { marks, type Certainty } from './certainty.ts';
-import type { System } from './quantities.ts';
-import { readAmount } from './read-amount.ts';
+import { quantityOf } from '../quantity/by-name.ts';
+import { parseAmount } from '../quantity/parse-amount.ts';
+import type { UnitSystem } from '../quantity/unit-system.ts';
 
 export type Given =
   | { readonly kind: 'chosen'; readonly ids: readonly string[] }
-  | { readonly kind: 'typed'; readonly text: string; readonly system: System };
+  | { readonly kind: 'typed'; readonly text: string; readonly system: UnitSystem };
 
 export interface Explained {
   readonly id: string;
-  readonly words: Words;
+  readonly words: Passage;
   readonly correct: boolean;
   /** What the person ticked, or the wrong rule their number came from. */
   readonly taken: boolean;
-  readonly why: Words;
+  readonly why: Passage;
 }
 
 export interface Outcome {
@@ -82,7 +83,7 @@ function severalVerdict(explained: readonly Explained[], right: boolean): string
 function gradeNumber(asked: AskedNumber, given: Given, certainty: Certainty): Graded {
   if (given.kind !== 'typed')
     throw new Error(`Question "${asked.id}" is answered by typing a number.`);
-  const reading = readAmount(given.text, asked.quantity, given.system);
+  const reading = parseAmount(given.text, quantityOf(asked.quantity), given.system);
   if (!reading.ok) return reading;
   // A hair of slack, so that a value typed in the other unit exactly at the limit is not lost to rounding.
   const near = (target: number): boolean =>

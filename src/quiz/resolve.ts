@@ -1,7 +1,7 @@
 /** Turns questions as authored into questions as asked. The engine's numbers come through `numbers`: quiz knows no engine. */
 import type { Asked, AskedNumber, AskedOption } from './asked.ts';
 import type { Question } from './schema.ts';
-import { bothUnits, readWords, type EngineNumber, type Lookup } from './words.ts';
+import { bothUnits, readPassage, type EngineNumber, type Lookup } from './read-passage.ts';
 
 export interface KeyNumber extends EngineNumber {
   /** Wrong rules under this key: what the mistake is called, and the value it leads to. */
@@ -31,14 +31,14 @@ function resolve(question: Question, numbers: KeyLookup): Asked {
     level,
     unseen,
     source,
-    stem: readWords(question.stem, lookup),
+    stem: readPassage(question.stem, lookup),
   };
   if (question.kind !== 'number') {
     const options = question.options.map((o) => ({
       id: o.id,
-      words: readWords(o.text, lookup),
+      words: readPassage(o.text, lookup),
       correct: o.correct,
-      why: readWords(o.why, lookup),
+      why: readPassage(o.why, lookup),
     }));
     return {
       ...common,
@@ -66,7 +66,7 @@ function resolve(question: Question, numbers: KeyLookup): Asked {
     value: answer.value,
     within,
     valueWords: [bothUnits(answer.value, quantity)],
-    why: readWords(why, lookup),
+    why: readPassage(why, lookup),
     distractors: distractors.map((d) => {
       const rule = answer.wrong[d.rule];
       if (rule === undefined) {
@@ -79,7 +79,7 @@ function resolve(question: Question, numbers: KeyLookup): Asked {
         value: rule.value,
         valueWords: [bothUnits(rule.value, quantity)],
         mistake: rule.mistake,
-        why: readWords(d.why, lookup),
+        why: readPassage(d.why, lookup),
       };
     }),
   };

@@ -7,7 +7,7 @@
  * file per question would scatter over hundreds of files.
  */
 import { z } from 'zod';
-import { quantityNames } from './quantities.ts';
+import { quantityNames } from '../quantity/by-name.ts';
 
 const slug = /^[a-z0-9]+(-[a-z0-9]+)*$/;
 

@@ -1,4 +1,5 @@
-import { format, type Quantity } from './quantity.ts';
+import { format } from '../quantity/print.ts';
+import type { Quantity } from '../quantity/quantity.ts';
 
 interface BothProps {
   /** Metric, as everywhere. */

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
-import { formatNumber, type Quantity } from './quantity.ts';
+import { formatNumber } from '../quantity/print.ts';
+import type { Quantity } from '../quantity/quantity.ts';
 import { pickRows } from './table-rows.ts';
 import { useUnits } from './use-units.ts';
 
@@ -32,8 +33,8 @@ const cell = (column: TableColumn, row: number, system: 'si' | 'us'): string => 
 };
 const heading = (column: TableColumn, system: 'si' | 'us'): string => {
   if ('words' in column) return column.label;
-  const { unit } = column.quantity[system];
-  return unit === '' ? column.label : `${column.label}, ${unit}`;
+  const { symbol } = column.quantity[system];
+  return symbol === '' ? column.label : `${column.label}, ${symbol}`;
 };
 
 /**

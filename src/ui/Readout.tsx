@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { Both } from './Both.tsx';
-import type { Quantity } from './quantity.ts';
+import type { Quantity } from '../quantity/quantity.ts';
 import { still } from './still.ts';
 
 interface ReadoutProps {

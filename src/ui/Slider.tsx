@@ -1,14 +1,17 @@
 import type { Signal } from '@preact/signals';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { parseEntry } from './parse-entry.ts';
-import { format, formatNumber, type Quantity, type UnitSystem } from './quantity.ts';
+import { parseAmount } from '../quantity/parse-amount.ts';
+import { format, formatNumber } from '../quantity/print.ts';
+import type { Quantity } from '../quantity/quantity.ts';
+import { textFor, type UnitSystem, type UnitText } from '../quantity/unit-system.ts';
+import { shownGrid } from './shown-grid.ts';
 import { stepValue } from './step-value.ts';
 import { useUnits } from './use-units.ts';
 
 export interface SliderProps {
   /** Unique on the page; every part's id is made from it. */
   readonly id: string;
-  readonly label: string;
+  readonly label: UnitText;
   /** The given itself, in the quantity's metric unit. */
   readonly value: Signal<number>;
   readonly quantity: Quantity;
@@ -31,15 +34,18 @@ interface Draft {
  * any unit the trade uses, and text that cannot be taken stays where it is with a sentence
  * under it while the last good value keeps its force.
  */
-export function Slider({ id, label, value, quantity, min, max, step, words }: SliderProps) {
+export function Slider({ id, label: name, value, quantity, min, max, step, words }: SliderProps) {
   const system = useUnits();
+  const label = textFor(name, system);
   const range = useRef<HTMLInputElement>(null);
   const field = useRef<HTMLInputElement>(null);
   const [draft, setDraft] = useState<Draft | null>(null);
   const now = value.value;
   const bounds = { min, max, step };
+  // The slider moves in the reader's units, so that its stops are round numbers there.
+  const grid = shownGrid(bounds, quantity, system);
 
-  const say = (v: number): string => {
+  const valueWords = (v: number): string => {
     const number = format(v, quantity, system);
     const more = words?.(v, system) ?? '';
     return more === '' ? number : `${number}, ${more}`;
@@ -49,7 +55,7 @@ export function Slider({ id, label, value, quantity, min, max, step, words }: Sl
     value.value = v;
   };
   const takeUp = (text: string) => {
-    const entry = parseEntry(text, quantity, system, bounds);
+    const entry = parseAmount(text, quantity, system, bounds);
     if (entry.ok) set(entry.value);
     else setDraft({ text, refused: true, over: value.peek() });
   };
@@ -57,17 +63,20 @@ export function Slider({ id, label, value, quantity, min, max, step, words }: Sl
   useEffect(() => {
     // A browser may hand back what stood here before a reload, and a quick hand may have moved
     // the slider before this script ran: the page's state then follows what is shown.
-    const shown = Number(range.current?.value);
     const typed = field.current?.value ?? '';
+    const drawn = range.current?.defaultValue ?? '';
+    const moved = Number(range.current?.value);
+    // Made by this script, and not by the server: nobody can have been quicker.
+    if (drawn === '') return;
     if (typed !== '' && typed !== field.current?.defaultValue) takeUp(typed);
     // A browser rounds a value between two stops (typed, or set by a task) to the nearer one; only a
     // move of more than half a step is a hand's.
-    else if (Math.abs(shown - Number(range.current?.defaultValue)) > step * 0.75) set(shown);
+    else if (Math.abs(moved - Number(drawn)) > grid.step * 0.75) set(grid.metric(moved));
   }, []);
 
   // A value changed by anything else (a reset, a task's start) makes what was typed stale.
   const live = draft !== null && draft.over === now ? draft : null;
-  const entry = live?.refused ? parseEntry(live.text, quantity, system, bounds) : null;
+  const entry = live?.refused ? parseAmount(live.text, quantity, system, bounds) : null;
   const error = entry && !entry.ok ? entry.sentence : '';
   const shownText = live?.text ?? formatNumber(now, quantity, system);
 
@@ -77,7 +86,7 @@ export function Slider({ id, label, value, quantity, min, max, step, words }: Sl
       class="nudge"
       aria-label={`${label}: ${word}`}
       aria-disabled={shut}
-      onClick={() => set(stepValue(value.peek(), way, bounds))}
+      onClick={() => set(grid.metric(stepValue(grid.place(value.peek()), way, grid)))}
     >
       <svg viewBox="0 0 24 24" aria-hidden="true">
         <path d={sign} />
@@ -85,7 +94,7 @@ export function Slider({ id, label, value, quantity, min, max, step, words }: Sl
     </button>
   );
   // Both stand still but at the ends; Preact skips a node it has seen.
-  const deps = [label, value, min, max, step];
+  const deps = [label, value, quantity, system, min, max, step];
   const less = useMemo(() => nudge(-1, 'less', now <= min, 'M5 12h14'), [now <= min, ...deps]);
   const more = useMemo(
     () => nudge(1, 'more', now >= max, 'M5 12h14M12 5v14'),
@@ -98,7 +107,7 @@ export function Slider({ id, label, value, quantity, min, max, step, words }: Sl
           {label}
         </label>{' '}
         <output for={id} class="number-words">
-          {say(now)}
+          {valueWords(now)}
         </output>
       </div>
       <div class="slider-row">
@@ -107,12 +116,12 @@ export function Slider({ id, label, value, quantity, min, max, step, words }: Sl
           ref={range}
           id={id}
           type="range"
-          min={min}
-          max={max}
-          step={step}
-          value={now}
-          aria-valuetext={say(now)}
-          onInput={(event) => set(Number(event.currentTarget.value))}
+          min={grid.min}
+          max={grid.max}
+          step={grid.step}
+          value={grid.place(now)}
+          aria-valuetext={valueWords(now)}
+          onInput={(event) => set(grid.metric(Number(event.currentTarget.value)))}
         />
         {more}
         <span class="slider-field">
@@ -122,7 +131,7 @@ export function Slider({ id, label, value, quantity, min, max, step, words }: Sl
             inputMode="decimal"
             autocomplete="off"
             id={`${id}-field`}
-            aria-label={`${label}, type a value${unitWords(quantity[system].unit)}`}
+            aria-label={`${label}, type a value${unitWords(quantity[system].symbol)}`}
             aria-invalid={error !== ''}
             aria-describedby={`${id}-error`}
             value={shownText}
@@ -136,7 +145,7 @@ export function Slider({ id, label, value, quantity, min, max, step, words }: Sl
             onChange={(event) => takeUp(event.currentTarget.value)}
           />
           <span class="unit" aria-hidden="true">
-            {quantity[system].unit}
+            {quantity[system].symbol}
           </span>
         </span>
       </div>

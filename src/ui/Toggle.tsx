@@ -1,9 +1,11 @@
 import type { Signal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
+import { textFor, type UnitText } from '../quantity/unit-system.ts';
+import { useUnits } from './use-units.ts';
 
 export interface ToggleProps {
   readonly id: string;
-  readonly label: string;
+  readonly label: UnitText;
   readonly value: Signal<boolean>;
   /** What each position means: "open", "shut". */
   readonly on: string;
@@ -12,6 +14,7 @@ export interface ToggleProps {
 
 /** A switch whose position is always said in words as well. */
 export function Toggle({ id, label, value, on, off }: ToggleProps) {
+  const system = useUnits();
   const box = useRef<HTMLInputElement>(null);
   useEffect(() => {
     if (box.current) value.value = box.current.checked;
@@ -27,7 +30,7 @@ export function Toggle({ id, label, value, on, off }: ToggleProps) {
         onChange={(event) => (value.value = event.currentTarget.checked)}
       />
       <span>
-        {label}: <strong>{value.value ? on : off}</strong>
+        {textFor(label, system)}: <strong>{value.value ? on : off}</strong>
       </span>
     </label>
   );

@@ -1,5 +1,5 @@
 import { signal, type ReadonlySignal } from '@preact/signals';
-import type { UnitSystem } from './quantity.ts';
+import type { UnitSystem } from '../quantity/unit-system.ts';
 
 /**
  * The unit system that the page shows. The attribute `data-units` on <html> is the truth, set

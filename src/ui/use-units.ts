@@ -1,5 +1,5 @@
 import { useLayoutEffect, useState } from 'preact/hooks';
-import type { UnitSystem } from './quantity.ts';
+import type { UnitSystem } from '../quantity/unit-system.ts';
 import { units } from './units-signal.ts';
 
 /** What the server prints wherever both systems cannot stand side by side. */

@@ -2,7 +2,7 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { lintBank } from '../../src/quiz/lint.ts';
-import { plain, type Asked } from '../../src/quiz/asked.ts';
+import { passageText, type Asked } from '../../src/quiz/asked.ts';
 import { grade } from '../../src/quiz/grade.ts';
 import { resolveQuestion } from '../../src/quiz/resolve.ts';
 import { course } from '../../src/lessons/course.ts';
@@ -93,7 +93,7 @@ describe('numbers', () => {
     for (const q of asked) {
       if (q.kind === 'number') continue;
       for (const system of ['si', 'us'] as const) {
-        const texts = q.options.map((o) => plain(o.words, system));
+        const texts = q.options.map((o) => passageText(o.words, system));
         expect(new Set(texts).size, `${q.id}: ${texts.join(' | ')}`).toBe(texts.length);
       }
     }
@@ -109,11 +109,11 @@ describe('numbers', () => {
           return graded.outcome;
         };
         expect(
-          typed(plain(q.valueWords, system)).right,
-          `${q.id} ${plain(q.valueWords, system)}`,
+          typed(passageText(q.valueWords, system)).right,
+          `${q.id} ${passageText(q.valueWords, system)}`,
         ).toBe(true);
         for (const d of q.distractors) {
-          const outcome = typed(plain(d.valueWords, system));
+          const outcome = typed(passageText(d.valueWords, system));
           expect(outcome.right, `${q.id} ${d.rule}`).toBe(false);
           expect(outcome.explained.find((e) => e.taken)?.id, `${q.id} ${d.rule}`).toBe(d.rule);
         }
@@ -124,10 +124,13 @@ describe('numbers', () => {
 
 describe('words', () => {
   const texts = (q: Asked): string[] => [
-    plain(q.stem, 'si'),
+    passageText(q.stem, 'si'),
     ...(q.kind === 'number'
-      ? [plain(q.why, 'si'), ...q.distractors.flatMap((d) => [plain(d.why, 'si'), d.mistake])]
-      : q.options.flatMap((o) => [plain(o.words, 'si'), plain(o.why, 'si')])),
+      ? [
+          passageText(q.why, 'si'),
+          ...q.distractors.flatMap((d) => [passageText(d.why, 'si'), d.mistake]),
+        ]
+      : q.options.flatMap((o) => [passageText(o.words, 'si'), passageText(o.why, 'si')])),
   ];
 
   test('no filler, and no braces left over', () => {

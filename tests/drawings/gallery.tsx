@@ -21,7 +21,7 @@ export const circuitHot: CircuitState = {
   holds: false,
   temp: 'hot',
   crackMm: 0.25,
-  labels: { line: '587 kPa', clutch: '191 kPa', crack: '3.1 L/min' },
+  labels: { line: '587 kPa', clutch: '191 kPa', crack: '3.1 L/min', width: '0.25 mm' },
 };
 
 const pathHot: HydraulicPathState = {
@@ -53,7 +53,7 @@ const sealSplit: d.TransferSealState = {
   pressure: 0.2,
   temp: 'hot',
   leak: 3.3,
-  labels: { pressure: '207 kPa', leak: '3.3 L/min' },
+  labels: { pressure: '207 kPa', leak: '3.3 L/min', width: '0.28 mm' },
 };
 
 const controllerStates: readonly d.ControllerStateName[] = [
@@ -151,7 +151,7 @@ export const samples: readonly Sample[] = [
     name: 'seal, split',
     draw: (id) => <d.TransferSealDrawing id={id} state={sealSplit} />,
     text: d.describeTransferSeal(sealSplit),
-    mentions: ['0.28 mm', '4 hairs', '207 kPa', '3.3 L/min'],
+    mentions: ['0.28 mm', 'four hairs', '207 kPa', '3.3 L/min'],
   },
   {
     name: 'rings',
@@ -182,7 +182,7 @@ export const samples: readonly Sample[] = [
       name: `pawl ${kind} ${String(engage)}`,
       draw: (id) => <d.ParkPawlDrawing id={id} state={{ kind, engage }} />,
       text: d.describeParkPawl({ kind, engage }),
-      mentions: [engage === 1 ? 'engaged' : engage === 0 ? 'released' : '40 percent'],
+      mentions: [engage === 1 ? 'engaged' : engage === 0 ? 'released' : '40 %'],
     })),
   ),
   {
@@ -195,7 +195,16 @@ export const samples: readonly Sample[] = [
     name: 'controller states, standing alone',
     draw: (id) => <d.ControllerStatesDrawing id={id} />,
     text: d.describeControllerStates(d.controllerStatesExample),
-    mentions: ['100 rpm', '1.5 s', '80 rpm', '3 %', '0.3 s', '1.3 times', '5 km/h', 'seven states'],
+    mentions: [
+      '100 rpm',
+      '1.50 s',
+      '80 rpm',
+      '3 %',
+      '0.30 s',
+      '1.3 times',
+      '3.1 mph',
+      'seven states',
+    ],
   },
   ...controllerStates.map((current): Sample => {
     const state = { ...d.controllerStatesExample, current };
@@ -211,6 +220,6 @@ export const samples: readonly Sample[] = [
     draw: (id) => <d.SpeedSensorsDrawing id={id} />,
     text: d.describeSpeedSensors(d.speedSensorsExample),
     // 1500 - 4 x 300, by hand.
-    mentions: ['1500 rpm', '300 rpm', '1200 rpm', '4 to 1'],
+    mentions: ['1500 rpm', '300 rpm', '1200 rpm', '4.0 to 1'],
   },
 ];

@@ -91,6 +91,6 @@ describe('piston arrows', () => {
     expect(d.describePistonSpring(weak)).toContain('nothing squeezes the plates');
     const markup = render(<d.PistonSpringDrawing id="p" state={weak} />);
     // 900 - 425, by hand.
-    expect(markup).toContain('short by 475 N');
+    expect(markup).toContain('short by 475\u00a0N');
   });
 });

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { grade, type Given, type Outcome } from '../../src/quiz/grade.ts';
-import { plain, type Asked } from '../../src/quiz/asked.ts';
+import { passageText, type Asked } from '../../src/quiz/asked.ts';
 import type { Certainty } from '../../src/quiz/certainty.ts';
 import { ask, number, several, single } from './sample.ts';
 
@@ -32,7 +32,7 @@ test('every option is explained, whatever was answered', () => {
   ] as const) {
     const { explained } = outcome(q, given);
     expect(explained).toHaveLength(3);
-    for (const e of explained) expect(plain(e.why, 'si').length).toBeGreaterThan(10);
+    for (const e of explained) expect(passageText(e.why, 'si').length).toBeGreaterThan(10);
   }
 });
 

@@ -1,19 +1,21 @@
 import { expect, test } from 'vitest';
-import { plain } from '../../src/quiz/asked.ts';
+import { passageText } from '../../src/quiz/asked.ts';
 import { asChoices, isOrdered } from '../../src/quiz/resolve.ts';
-import { readWords } from '../../src/quiz/words.ts';
+import { readPassage } from '../../src/quiz/read-passage.ts';
 import { amounts, ask, lookup, number, single } from './sample.ts';
 
 test('a given comes out in both unit systems', () => {
   const { stem } = ask(single);
-  expect(plain(stem, 'si')).toBe('A gauge reads 600\u00a0kPa. What does it show?');
-  expect(plain(stem, 'us')).toBe('A gauge reads 87\u00a0psi. What does it show?');
+  expect(passageText(stem, 'si')).toBe('A gauge reads 600\u00a0kPa. What does it show?');
+  expect(passageText(stem, 'us')).toBe('A gauge reads 87\u00a0psi. What does it show?');
 });
 
 test('an engine number is filled in; a bad token names itself', () => {
-  expect(plain(readWords('Needs {= press-needed}.', lookup), 'us')).toBe('Needs 58\u00a0psi.');
-  expect(() => readWords('{pressure}', lookup)).toThrow(/"\{pressure\}" is no number/);
-  expect(() => readWords('{presure 600}', lookup)).toThrow(/Quantities: pressure/);
+  expect(passageText(readPassage('Needs {= press-needed}.', lookup), 'us')).toBe(
+    'Needs 58\u00a0psi.',
+  );
+  expect(() => readPassage('{pressure}', lookup)).toThrow(/"\{pressure\}" is no number/);
+  expect(() => readPassage('{presure 600}', lookup)).toThrow(/Quantities: pressure/);
   expect(() => ask({ ...single, stem: 'It reads {= unknown}, does it?' })).toThrow(
     /"q-single": no number "unknown"/,
   );
@@ -44,7 +46,7 @@ test('a number can be asked as a choice, smallest first', () => {
   if (choice.kind !== 'single') throw new Error('not a choice');
   expect(choice.options.map((o) => o.id)).toEqual(['forgot-spring', 'right', 'took-diameter']);
   expect(choice.ordered).toBe(true);
-  expect(plain(choice.options[0]?.why ?? [], 'si')).toMatch(
+  expect(passageText(choice.options[0]?.why ?? [], 'si')).toMatch(
     /^You get this if you forget the spring\. /,
   );
 });

@@ -52,8 +52,8 @@ test('every fault of a file is listed at once', () => {
 
 test('wrong kind, wrong quantity, no list: each a sentence', () => {
   expect(fault([{ ...single, kind: 'essay' }])).toContain('The kind of a question is');
-  expect(fault([{ ...number, number: { ...number.number, quantity: 'mass' } }])).toContain(
-    '"mass" is no quantity. Choose one of: pressure',
+  expect(fault([{ ...number, number: { ...number.number, quantity: 'warmth' } }])).toContain(
+    '"warmth" is no quantity. Choose one of: pressure',
   );
   expect(fault({ questions: [] })).toContain('list of questions in square brackets');
 });

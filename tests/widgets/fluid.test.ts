@@ -159,12 +159,12 @@ describe('an own fluid, as typed', () => {
   it.each([
     ['30', '40', 'own100', 'must be the smaller'],
     ['30', '30', 'own100', 'the same as'],
-    ['', '6', 'own40', 'Nothing typed'],
-    ['NaN', '6', 'own40', 'is not a number'],
-    ['about thirty', '6', 'own40', 'is not a number'],
-    ['5000', '6', 'own40', 'above what is allowed here: 2.00 cSt to 2000.0 cSt'],
-    ['30', '0.5', 'own100', 'below what is allowed here: 1.00 cSt to 200.0 cSt'],
-    ['30 psi', '6', 'own40', 'unit “psi” is not known'],
+    ['', '6', 'own40', 'There is no number yet'],
+    ['NaN', '6', 'own40', 'does not start with a number'],
+    ['about thirty', '6', 'own40', 'does not start with a number'],
+    ['5000', '6', 'own40', 'above what is allowed here: 2.00 cSt to 2000 cSt'],
+    ['30', '0.5', 'own100', 'below what is allowed here: 1.00 cSt to 200 cSt'],
+    ['30 psi', '6', 'own40', '“psi” is no unit of kinematic viscosity here'],
   ] as const)(
     'refuses %s and %s with a sentence at %s, and keeps what was typed',
     (a, b, at, part) => {
@@ -184,7 +184,7 @@ describe('an own fluid, as typed', () => {
     model.own.type('own40', '5');
     model.own.take('own40');
     expect(plain(model.own.problems.value.own40)).toContain(
-      '5.40 cSt at 100 °C is more than 5.00 cSt',
+      '5.40 cSt for the hot number is more than 5.00 cSt',
     );
     expect(model.own.problems.value.own100).toBe('');
   });

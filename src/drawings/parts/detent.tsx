@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { r } from '../scale.ts';
+import { roundPlace } from '../scale.ts';
 import { circlePath } from './gear.ts';
 
 /** Plate turn in degrees for each range; the notches are cut to match. */
@@ -30,7 +30,7 @@ export function DetentPlate({
   const edge: string[] = [];
   const at = (radius: number, deg: number): void => {
     const p = onPlate(cx, cy, radius, deg);
-    edge.push(`${r(p.x)} ${r(p.y)}`);
+    edge.push(`${roundPlace(p.x)} ${roundPlace(p.y)}`);
   };
   at(62, -90 - 40);
   for (const notch of [-27, -9, 9, 27]) {
@@ -46,18 +46,25 @@ export function DetentPlate({
     <g>
       <path
         class="dw-line"
-        d={`M${r(cx - 62)} ${r(cy - 92)}h-8v16h8M${r(cx - 62)} ${r(cy - 84)}Q${r(cx - 26)} ${r(cy - 84 - lift)} ${r(cx)} ${r(ry - 2)}`}
+        d={`M${roundPlace(cx - 62)} ${roundPlace(cy - 92)}h-8v16h8M${roundPlace(cx - 62)} ${roundPlace(cy - 84)}Q${roundPlace(cx - 26)} ${roundPlace(cy - 84 - lift)} ${roundPlace(cx)} ${roundPlace(ry - 2)}`}
       />
-      <g transform={`rotate(${r(turn)} ${r(cx)} ${r(cy)})`}>
+      <g transform={`rotate(${roundPlace(turn)} ${roundPlace(cx)} ${roundPlace(cy)})`}>
         <path
           class="dw-solid"
-          d={`M${edge.join('L')}L${r(cx + 58)} ${r(cy - 9)}V${r(cy + 9)}L${r(cx + 28)} ${r(cy + 13)}L${r(cx + 26)} ${r(cy + 50)}L${r(cx + 10)} ${r(cy + 65)}H${r(cx - 9)}L${r(cx - 14)} ${r(cy + 12)}z`}
+          d={`M${edge.join('L')}L${roundPlace(cx + 58)} ${roundPlace(cy - 9)}V${roundPlace(cy + 9)}L${roundPlace(cx + 28)} ${roundPlace(cy + 13)}L${roundPlace(cx + 26)} ${roundPlace(cy + 50)}L${roundPlace(cx + 10)} ${roundPlace(cy + 65)}H${roundPlace(cx - 9)}L${roundPlace(cx - 14)} ${roundPlace(cy + 12)}z`}
         />
-        <rect class="dw-solid" x={r(cx + 37)} y={r(cy - 5)} width="18" height="10" rx="5" />
+        <rect
+          class="dw-solid"
+          x={roundPlace(cx + 37)}
+          y={roundPlace(cy - 5)}
+          width="18"
+          height="10"
+          rx="5"
+        />
       </g>
       <path class="dw-solid" d={circlePath(cx, cy, 10)} />
       <path class="dw-line" d={`M${cx - 5} ${cy}h10M${cx} ${cy - 5}v10`} />
-      <circle class="dw-solid" cx={r(cx)} cy={r(ry)} r="6" />
+      <circle class="dw-solid" cx={roundPlace(cx)} cy={roundPlace(ry)} r="6" />
     </g>
   );
 }

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { flowStep, linePath, parsePoints, r } from '../scale.ts';
+import { flowStep, linePath, parsePoints, roundPlace } from '../scale.ts';
 import type { Point, Temp } from '../scale.ts';
 
 export interface FlowProps {
@@ -16,7 +16,7 @@ function headPath(from: Point, to: Point): string {
   const len = Math.hypot(dx, dy) || 1;
   const [ux, uy] = [dx / len, dy / len];
   const [bx, by] = [to[0] - ux * 9, to[1] - uy * 9];
-  return `M${r(to[0])} ${r(to[1])}L${r(bx - uy * 5)} ${r(by + ux * 5)}L${r(bx + uy * 5)} ${r(by - ux * 5)}z`;
+  return `M${roundPlace(to[0])} ${roundPlace(to[1])}L${roundPlace(bx - uy * 5)} ${roundPlace(by + ux * 5)}L${roundPlace(bx + uy * 5)} ${roundPlace(by - ux * 5)}z`;
 }
 
 /** Moving dashes. The arrow head says the direction when nothing moves: reduced motion, print, a screenshot. */

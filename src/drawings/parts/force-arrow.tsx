@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { r } from '../scale.ts';
+import { roundPlace } from '../scale.ts';
 
 export interface ForceArrowProps {
   /** Tail. */
@@ -19,7 +19,7 @@ export function ForceArrow({
   axis = 'x',
   hollow = false,
 }: ForceArrowProps): JSX.Element | null {
-  const size = Math.abs(r(length));
+  const size = Math.abs(roundPlace(length));
   if (size < 3) return null;
   const head = Math.min(14, size);
   const s = size - head;
@@ -27,8 +27,8 @@ export function ForceArrow({
   return (
     <path
       class={hollow ? 'dw-solid' : 'dw-line dw-ink'}
-      transform={`translate(${r(x)} ${r(y)}) rotate(${turn})`}
-      d={`M0 -4H${r(s)}V-10L${r(size)} 0L${r(s)} 10V4H0z`}
+      transform={`translate(${roundPlace(x)} ${roundPlace(y)}) rotate(${turn})`}
+      d={`M0 -4H${roundPlace(s)}V-10L${roundPlace(size)} 0L${roundPlace(s)} 10V4H0z`}
     />
   );
 }

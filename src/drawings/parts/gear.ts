@@ -1,4 +1,4 @@
-import { r } from '../scale.ts';
+import { roundPlace } from '../scale.ts';
 
 /** Outline of a spur gear with straight-sided teeth; the same routine draws pump gears and tone wheels. */
 export function gearPath(
@@ -12,7 +12,7 @@ export function gearPath(
 ): string {
   const pitch = (2 * Math.PI) / teeth;
   const at = (radius: number, angle: number): string =>
-    `${r(cx + radius * Math.cos(angle))} ${r(cy + radius * Math.sin(angle))}`;
+    `${roundPlace(cx + radius * Math.cos(angle))} ${roundPlace(cy + radius * Math.sin(angle))}`;
   const parts: string[] = [];
   for (let i = 0; i < teeth; i += 1) {
     const mid = phase + i * pitch;
@@ -24,4 +24,4 @@ export function gearPath(
 }
 
 export const circlePath = (cx: number, cy: number, radius: number): string =>
-  `M${r(cx - radius)} ${r(cy)}a${r(radius)} ${r(radius)} 0 1 0 ${r(2 * radius)} 0a${r(radius)} ${r(radius)} 0 1 0 ${r(-2 * radius)} 0z`;
+  `M${roundPlace(cx - radius)} ${roundPlace(cy)}a${roundPlace(radius)} ${roundPlace(radius)} 0 1 0 ${roundPlace(2 * radius)} 0a${roundPlace(radius)} ${roundPlace(radius)} 0 1 0 ${roundPlace(-2 * radius)} 0z`;

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { clamp01, pressureStep, r } from '../scale.ts';
+import { clamp01, pressureStep, roundPlace } from '../scale.ts';
 
 /** Spacing of the oil hatch for pressure steps 1 to 5. Oil leans the other way from cut metal, so the two cannot be taken for each other. */
 const OIL_SPACING = [13, 9.5, 7, 5, 3.6] as const;
@@ -64,11 +64,11 @@ export function Oil({ id, d, pressure }: { id: string; d: string; pressure: numb
   return (
     <g>
       <path class="dw-void" d={d} />
-      <path class="dw-oil" fill-opacity={r(0.05 + 0.27 * clamp01(pressure))} d={d} />
+      <path class="dw-oil" fill-opacity={roundPlace(0.05 + 0.27 * clamp01(pressure))} d={d} />
       {step > 0 && <path fill={`url(#${id}-p${step})`} d={d} />}
     </g>
   );
 }
 
 export const box = (x: number, y: number, w: number, h: number): string =>
-  `M${r(x)} ${r(y)}h${r(w)}v${r(h)}h${r(-w)}z`;
+  `M${roundPlace(x)} ${roundPlace(y)}h${roundPlace(w)}v${roundPlace(h)}h${roundPlace(-w)}z`;

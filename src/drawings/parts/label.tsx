@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { linePath, parsePoints, r } from '../scale.ts';
+import { linePath, parsePoints, roundPlace } from '../scale.ts';
 
 export interface LabelProps {
   x: number;
@@ -21,7 +21,7 @@ export function Label({ x, y, lines, anchor = 'start', to }: LabelProps): JSX.El
       {end && (
         <>
           <path class="dw-leader" d={linePath(bends)} />
-          <circle class="dw-dot" cx={r(end[0])} cy={r(end[1])} r="3" />
+          <circle class="dw-dot" cx={roundPlace(end[0])} cy={roundPlace(end[1])} r="3" />
         </>
       )}
       <text class="dw-text" text-anchor={anchor}>
@@ -29,7 +29,7 @@ export function Label({ x, y, lines, anchor = 'start', to }: LabelProps): JSX.El
           const mark = line[0];
           const cls = mark === '*' ? 'dw-strong' : mark === '~' ? 'dw-quiet' : undefined;
           return (
-            <tspan key={i} x={r(x)} y={r(y + i * LINE_HEIGHT)} class={cls}>
+            <tspan key={i} x={roundPlace(x)} y={roundPlace(y + i * LINE_HEIGHT)} class={cls}>
               {cls ? line.slice(1) : line}
             </tspan>
           );
@@ -58,16 +58,16 @@ export function Verdict({
       <rect
         class={holds ? 'dw-tag-yes' : word ? 'dw-solid' : 'dw-cut'}
         fill={holds || word ? undefined : `url(#${id}-cut)`}
-        x={r(x)}
-        y={r(y)}
+        x={roundPlace(x)}
+        y={roundPlace(y)}
         width="62"
         height="22"
         rx="2"
       />
       <text
         class={holds ? 'dw-tag-yes-text' : 'dw-text dw-strong'}
-        x={r(x + 31)}
-        y={r(y + 16)}
+        x={roundPlace(x + 31)}
+        y={roundPlace(y + 16)}
         text-anchor="middle"
       >
         {word ?? (holds ? 'holds' : 'slips')}

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { r } from '../scale.ts';
+import { roundPlace } from '../scale.ts';
 import { circlePath, gearPath } from './gear.ts';
 import { box, Cut } from './hatch.tsx';
 import { Spring } from './spring.tsx';
@@ -32,7 +32,7 @@ export function ParkPawl({ id, cx, cy, engage }: ParkPawlProps): JSX.Element {
   const lifted = (lift * Math.PI) / 180;
   const springY = -70 - 28 * Math.sin(lifted);
   return (
-    <g transform={`translate(${r(cx)} ${r(cy)})`}>
+    <g transform={`translate(${roundPlace(cx)} ${roundPlace(cy)})`}>
       <Cut
         id={id}
         d={`${gearPath(0, 0, 37, 47, teeth, -Math.PI / 2 + Math.PI / teeth, 0.34)}${gearPath(0, 0, 15, 18, 18)}`}
@@ -41,7 +41,7 @@ export function ParkPawl({ id, cx, cy, engage }: ParkPawlProps): JSX.Element {
       <path class="dw-line" d="M-6 0H6M0 -6V6" />
       <Spring x1={34} y1={-98} x2={34} y2={springY} radius={5} coils={4} />
       <path class="dw-line" d="M24 -98H44" />
-      <g transform={`rotate(${r(lift)} 62 -60)`}>
+      <g transform={`rotate(${roundPlace(lift)} 62 -60)`}>
         <path
           class="dw-solid"
           d="M62 -70H-46Q-54 -69 -54 -62Q-54 -56 -46 -56H-10L-6 -39H6L10 -56H40L62 -50A10 10 0 0 0 62 -70z"
@@ -49,7 +49,7 @@ export function ParkPawl({ id, cx, cy, engage }: ParkPawlProps): JSX.Element {
         <path class="dw-solid" d={circlePath(62, -60, 4.5)} />
       </g>
       <Cut id={id} d={box(-66, -99, 62, 13)} />
-      <g transform={`translate(${r(shift)} 0)`}>
+      <g transform={`translate(${roundPlace(shift)} 0)`}>
         <path class="dw-solid" d="M-50 -85H-27L-8 -79V-75L-27 -70H-50z" />
         <Spring x1={-78} y1={-77} x2={-50} y2={-77} radius={6} coils={4} />
         <path class="dw-line" d="M-80 -85V-69" />

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { r } from '../scale.ts';
+import { roundPlace } from '../scale.ts';
 import { box, Cut } from './hatch.tsx';
 
 export interface PlatesProps {
@@ -38,7 +38,7 @@ export function Plates({ id, x, hubY, drumY, pairs, thickness: t, gap }: PlatesP
             <path class="dw-solid" d={box(fx, fy, t, fh)} />
             <path
               class="dw-soft"
-              d={`${box(fx, ly, r(t * 0.33), lh)}${box(fx + t * 0.67, ly, r(t * 0.33), lh)}`}
+              d={`${box(fx, ly, roundPlace(t * 0.33), lh)}${box(fx + t * 0.67, ly, roundPlace(t * 0.33), lh)}`}
             />
           </g>
         );

@@ -1,11 +1,11 @@
 import type { JSX } from 'preact';
-import { r } from '../scale.ts';
+import { roundPlace } from '../scale.ts';
 import { circlePath, gearPath } from './gear.ts';
 import { Cut, Oil } from './hatch.tsx';
 
 const polar = (cx: number, cy: number, radius: number, deg: number): string => {
   const a = (deg * Math.PI) / 180;
-  return `${r(cx + radius * Math.cos(a))} ${r(cy + radius * Math.sin(a))}`;
+  return `${roundPlace(cx + radius * Math.cos(a))} ${roundPlace(cy + radius * Math.sin(a))}`;
 };
 
 /**
@@ -24,7 +24,7 @@ export interface PumpGearsProps {
 export function PumpGears({ id, cx, cy, radius, delivery }: PumpGearsProps): JSX.Element {
   const space = radius * 0.86;
   const half = (sweep: 0 | 1): string =>
-    `M${r(cx)} ${r(cy - space)}A${r(space)} ${r(space)} 0 0 ${sweep} ${r(cx)} ${r(cy + space)}z`;
+    `M${roundPlace(cx)} ${roundPlace(cy - space)}A${roundPlace(space)} ${roundPlace(space)} 0 0 ${sweep} ${roundPlace(cx)} ${roundPlace(cy + space)}z`;
   const ringTip = radius * 0.7;
   const ringRoot = radius * 0.84;
   const innerTip = radius * 0.56;
@@ -35,7 +35,12 @@ export function PumpGears({ id, cx, cy, radius, delivery }: PumpGearsProps): JSX
   const b = radius * 0.6;
   return (
     <g>
-      <circle class="dw-solid" cx={r(cx)} cy={r(cy)} r={r(radius * 1.06)} />
+      <circle
+        class="dw-solid"
+        cx={roundPlace(cx)}
+        cy={roundPlace(cy)}
+        r={roundPlace(radius * 1.06)}
+      />
       {delivery !== undefined && <Oil id={id} d={half(0)} pressure={0} />}
       {delivery !== undefined && <Oil id={id} d={half(1)} pressure={delivery} />}
       <Cut
@@ -44,9 +49,14 @@ export function PumpGears({ id, cx, cy, radius, delivery }: PumpGearsProps): JSX
       />
       <path
         class="dw-soft"
-        d={`M${polar(cx, cy, a, 20)}A${r(a)} ${r(a)} 0 0 1 ${polar(cx, cy, a, 160)}L${polar(cx, iy, b, 141)}A${r(b)} ${r(b)} 0 0 0 ${polar(cx, iy, b, 39)}z`}
+        d={`M${polar(cx, cy, a, 20)}A${roundPlace(a)} ${roundPlace(a)} 0 0 1 ${polar(cx, cy, a, 160)}L${polar(cx, iy, b, 141)}A${roundPlace(b)} ${roundPlace(b)} 0 0 0 ${polar(cx, iy, b, 39)}z`}
       />
-      <circle class="dw-void" cx={r(cx)} cy={r(iy)} r={r(radius * 0.25)} />
+      <circle
+        class="dw-void"
+        cx={roundPlace(cx)}
+        cy={roundPlace(iy)}
+        r={roundPlace(radius * 0.25)}
+      />
       <Cut
         id={id}
         other

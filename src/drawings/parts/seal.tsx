@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { r } from '../scale.ts';
+import { roundPlace } from '../scale.ts';
 
 export interface TubeSealProps {
   /** Middle of the passage it seals. */
@@ -30,12 +30,12 @@ export function TubeSeal({
   const li = cx - bore / 2;
   const ri = cx + bore / 2;
   const bulge = wall * 0.35;
-  const left = `M${r(li)} ${r(top)}h${r(-wall)}q${r(-bulge)} ${r((bottom - top) / 4)} 0 ${r((bottom - top) / 2)}q${r(-bulge)} ${r((bottom - top) / 4)} 0 ${r((bottom - top) / 2)}h${r(wall)}z`;
+  const left = `M${roundPlace(li)} ${roundPlace(top)}h${roundPlace(-wall)}q${roundPlace(-bulge)} ${roundPlace((bottom - top) / 4)} 0 ${roundPlace((bottom - top) / 2)}q${roundPlace(-bulge)} ${roundPlace((bottom - top) / 4)} 0 ${roundPlace((bottom - top) / 2)}h${roundPlace(wall)}z`;
   const half = split / 2;
   const right =
     split > 0
-      ? `M${r(ri)} ${r(top)}h${r(wall)}L${r(ri + wall + bulge)} ${r(splitY - half)}L${r(ri)} ${r(splitY - half * 0.7)}zM${r(ri)} ${r(bottom)}h${r(wall)}L${r(ri + wall + bulge)} ${r(splitY + half)}L${r(ri)} ${r(splitY + half * 0.7)}z`
-      : `M${r(ri)} ${r(top)}h${r(wall)}q${r(bulge)} ${r((bottom - top) / 4)} 0 ${r((bottom - top) / 2)}q${r(bulge)} ${r((bottom - top) / 4)} 0 ${r((bottom - top) / 2)}h${r(-wall)}z`;
+      ? `M${roundPlace(ri)} ${roundPlace(top)}h${roundPlace(wall)}L${roundPlace(ri + wall + bulge)} ${roundPlace(splitY - half)}L${roundPlace(ri)} ${roundPlace(splitY - half * 0.7)}zM${roundPlace(ri)} ${roundPlace(bottom)}h${roundPlace(wall)}L${roundPlace(ri + wall + bulge)} ${roundPlace(splitY + half)}L${roundPlace(ri)} ${roundPlace(splitY + half * 0.7)}z`
+      : `M${roundPlace(ri)} ${roundPlace(top)}h${roundPlace(wall)}q${roundPlace(bulge)} ${roundPlace((bottom - top) / 4)} 0 ${roundPlace((bottom - top) / 2)}q${roundPlace(bulge)} ${roundPlace((bottom - top) / 4)} 0 ${roundPlace((bottom - top) / 2)}h${roundPlace(-wall)}z`;
   return <path class="dw-soft" d={left + right} />;
 }
 

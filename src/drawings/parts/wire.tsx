@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { linePath, parsePoints, r } from '../scale.ts';
+import { linePath, parsePoints, roundPlace } from '../scale.ts';
 import type { Point } from '../scale.ts';
 
 /** Signal or power wire. A dead one is faint and carries a cross, so that print and screen readers' sighted peers see the same. */
@@ -19,7 +19,7 @@ export function Wire({
       {!alive && (
         <path
           class="dw-line dw-cross"
-          d={`M${r(x - 6)} ${r(y - 6)}l12 12M${r(x + 6)} ${r(y - 6)}l-12 12`}
+          d={`M${roundPlace(x - 6)} ${roundPlace(y - 6)}l12 12M${roundPlace(x + 6)} ${roundPlace(y - 6)}l-12 12`}
         />
       )}
     </g>
@@ -43,15 +43,15 @@ export function NamedBox({ x, y, width, height, lines, strong = false }: BoxProp
     <g>
       <rect
         class={strong ? 'dw-tag-yes' : 'dw-solid'}
-        x={r(x)}
-        y={r(y)}
-        width={r(width)}
-        height={r(height)}
+        x={roundPlace(x)}
+        y={roundPlace(y)}
+        width={roundPlace(width)}
+        height={roundPlace(height)}
         rx="3"
       />
       <text class={strong ? 'dw-tag-yes-text' : 'dw-text'} text-anchor="middle">
         {lines.map((l, i) => (
-          <tspan key={i} x={r(x + width / 2)} y={r(top + i * 17)}>
+          <tspan key={i} x={roundPlace(x + width / 2)} y={roundPlace(top + i * 17)}>
             {l}
           </tspan>
         ))}

@@ -11,7 +11,7 @@ import {
   testPoints,
   type EngagementEventName,
 } from '../../engine/index.ts';
-import { temperature } from '../../ui/quantity.ts';
+import { temperature } from '../../quantity/quantities.ts';
 import {
   clutchPressure,
   crack,

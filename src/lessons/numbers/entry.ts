@@ -17,19 +17,17 @@ import {
   type FluidState,
   type SteadyState,
 } from '../../engine/index.ts';
-import { count, plain, pressure, temperature, type Quantity } from '../../ui/quantity.ts';
+import { count, pressure, temperature } from '../../quantity/quantities.ts';
+import type { Quantity } from '../../quantity/quantity.ts';
 
 export interface EngineNumber {
-  /** In the metric unit of its quantity (see src/ui/quantity.ts): kPa, °C, L/min, N·m, mm, cSt. */
+  /** In the metric unit of its quantity (see src/quantity/quantities.ts): kPa, °C, L/min, N·m, mm, cSt. */
   readonly value: number;
   readonly quantity: Quantity;
   /** What it is, for whoever reads this list. */
   readonly what: string;
 }
 export type EngineNumbers = Readonly<Record<string, EngineNumber>>;
-
-/** How many times one thing is another; printed without a unit, the prose says "times". */
-export const times = plain('ratio', '', 0, { digitsUnderTen: 1 });
 
 export const given = (tempC: number): EngineNumber => ({
   value: tempC,

@@ -5,8 +5,9 @@ import {
   pumpFlow,
   viscosityIndex,
 } from '../../engine/index.ts';
-import { dynamicViscosity, flow, kinematicViscosity, plain } from '../../ui/quantity.ts';
-import { fluidState, index, times, type EngineNumbers } from './entry.ts';
+import { density } from '../../quantity/part-quantities.ts';
+import { dynamicViscosity, flow, kinematicViscosity, times } from '../../quantity/quantities.ts';
+import { fluidState, given, index, type EngineNumbers } from './entry.ts';
 
 const kv = (tempC: number, name?: keyof typeof fluidClasses) => ({
   value: fluidState(tempC, name).kinematic * 1e6,
@@ -34,9 +35,10 @@ const slip = (tempC: number) => {
     what: `slip of a part-worn pump at idle, ${tempC} °C`,
   };
 };
-const density = plain('density', 'kg/m³', 0);
 
 export const hotFluidNumbers: EngineNumbers = {
+  // 150 °F, as the source has it.
+  'burns-in-two-seconds': given((150 - 32) / 1.8),
   'low-kv-20': kv(20),
   'low-kv-40': kv(40),
   'low-kv-60': kv(60),

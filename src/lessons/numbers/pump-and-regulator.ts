@@ -13,32 +13,20 @@ import {
   type FaultSet,
   type SteadyState,
 } from '../../engine/index.ts';
-import { flow, plain, seconds, speed, temperature } from '../../ui/quantity.ts';
+import { volume } from '../../quantity/part-quantities.ts';
+import { flow, seconds, speed, temperature, times } from '../../quantity/quantities.ts';
 import {
   clutchPressure,
   fluidState,
   gauge,
   kiloPascals,
-  times,
   type EngineNumber,
   type EngineNumbers,
 } from './entry.ts';
 
-/** Budgets are added up by hand in the lesson, so they need one digit more than a gauge would show. */
-export const fineFlow = {
-  ...flow,
-  si: { unit: 'L/min', digits: 2 },
-  us: { unit: 'gpm', digits: 3 },
-};
-const turn = {
-  ...plain('displacement', 'cm³', 0),
-  us: { unit: 'in³', digits: 3 },
-  // NIST SP 811, appendix B.8: one cubic inch is 16.387 064 cm³.
-  toUs: (cm3: number) => cm3 / 16.387064,
-};
 const perMinute = (metres3: number, what: string): EngineNumber => ({
   value: litresPerMinute(metres3),
-  quantity: fineFlow,
+  quantity: flow,
   what,
 });
 
@@ -113,7 +101,7 @@ const stopsAfter = (tempC: number, faults: FaultSet, what: string): EngineNumber
 export const pumpNumbers: EngineNumbers = {
   'pump-turn': {
     value: gearbox.pump.displacement * 1e6,
-    quantity: turn,
+    quantity: volume,
     what: 'pump displacement, one turn',
   },
   'speed-load': { value: fast, quantity: speed, what: 'engine speed of the second test point' },

@@ -13,18 +13,16 @@ import {
   type Circuit,
   type FaultSet,
 } from '../../engine/index.ts';
-import { length, percent, plain, pressure } from '../../ui/quantity.ts';
+import { airFlow, flow, length, percent, pressure, times } from '../../quantity/quantities.ts';
 import {
   clutchPressure,
   crack,
   fluidState,
   gauge,
   kiloPascals,
-  times,
   type EngineNumber,
   type EngineNumbers,
 } from './entry.ts';
-import { fineFlow } from './pump-and-regulator.ts';
 
 const rings: FaultSet = { sealingRings: { severity: 0.4, circuit: 'forward' } };
 const piston: FaultSet = { pistonSeal: { severity: 0.8, circuit: 'forward' } };
@@ -41,7 +39,7 @@ const has = (what: string, faults: FaultSet, tempC: number, circuit: Circuit = '
   );
 const perMinute = (metres3: number, what: string): EngineNumber => ({
   value: litresPerMinute(metres3),
-  quantity: fineFlow,
+  quantity: flow,
   what,
 });
 /** All that the forward circuit loses at hot idle, and what of it goes past the rings. */
@@ -66,20 +64,13 @@ const feedHole = (kPa: number) => {
 const holeMm = (area: number) => 2e3 * Math.sqrt(area / Math.PI);
 const air = (what: string, target: AirTestTarget, faults: FaultSet = {}): EngineNumber => ({
   value: airTest(applyFaults(gearbox, faults), target) * 1e3,
-  quantity: plain('air flow', 'g/s', 1),
+  quantity: airFlow,
   what: `air test of ${target}, ${what}`,
 });
 const mm = (value: number, what: string): EngineNumber => ({ value, quantity: length, what });
-/** A ring's gap is hundredths of a millimetre; two decimals would round half of it away. */
-export const fineLength = {
-  ...plain('gap', 'mm', 3),
-  us: { unit: 'in', digits: 4 },
-  // NIST SP 811, appendix B.8: one inch is 25.4 mm.
-  toUs: (value: number) => value / 25.4,
-};
 const ringGap = (severity: number, what: string): EngineNumber => ({
   value: faultAmount('sealingRings', severity) / 1e3,
-  quantity: fineLength,
+  quantity: length,
   what,
 });
 

@@ -1,5 +1,5 @@
 import { faultKinds, findRoot, gapFlow, gearbox, holeArea, holeFlow } from '../../engine/index.ts';
-import { flow, length, percent, temperature } from '../../ui/quantity.ts';
+import { flow, length, percent, temperature, times } from '../../quantity/quantities.ts';
 import {
   clutchPressure,
   crack,
@@ -7,7 +7,6 @@ import {
   gauge,
   kiloPascals,
   neededAt,
-  times,
   type EngineNumbers,
 } from './entry.ts';
 
@@ -19,11 +18,9 @@ const hole = (tempC: number) => {
   const { density, kinematic } = fluidState(tempC);
   return holeFlow(holeArea(0.6e-3), behind, density, kinematic);
 };
-/** A thin crack passes so little that one decimal would hide it. */
-const smallFlow = { ...flow, si: { unit: 'L/min', digits: 2 }, us: { unit: 'gpm', digits: 3 } };
 const leak = (mm: number, tempC: number) => ({
   value: through(mm, tempC).flow * 60000,
-  quantity: smallFlow,
+  quantity: flow,
   what: `leak of a ${mm} mm crack at ${tempC} °C and 300 kPa`,
 });
 const share = (mm: number, tempC: number) => ({

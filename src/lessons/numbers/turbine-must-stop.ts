@@ -19,15 +19,17 @@ import {
   type DriveKind,
   type Engagement,
 } from '../../engine/index.ts';
+import { converterCapacity, dimension, force, spin } from '../../quantity/part-quantities.ts';
 import {
-  NEWTON_METRE_PER_POUND_FOOT,
-  plain,
+  heat,
+  minutes,
+  power,
   seconds,
   speed,
   temperature,
   temperatureRise,
   torque,
-} from '../../ui/quantity.ts';
+} from '../../quantity/quantities.ts';
 import {
   crack,
   fluidState,
@@ -49,45 +51,6 @@ const time = (value: number | null, what: string): EngineNumber => {
   if (value === null) throw new Error(`The lesson needs a time here: ${what}.`);
   return { value, quantity: seconds, what };
 };
-/** Angular momentum: inertia times speed. Divided by a torque it is a time, in either unit system. */
-const spin = {
-  ...plain('spin', 'N·m·s', 1, { digitsUnderTen: 2 }),
-  us: { unit: 'lbf·ft·s', digits: 1, digitsUnderTen: 2 },
-  toUs: (si: number) => si / NEWTON_METRE_PER_POUND_FOOT,
-};
-const heat = {
-  ...plain('heat', 'J', 0),
-  us: { unit: 'ft·lbf', digits: 0 },
-  toUs: (joules: number) => joules / NEWTON_METRE_PER_POUND_FOOT,
-};
-const power = {
-  ...plain('power', 'kW', 0),
-  us: { unit: 'hp', digits: 0 },
-  // NIST SP 811, appendix B.8: 1 hp (550 ft·lbf/s) = 745.6999 W.
-  toUs: (kw: number) => kw / 0.7456999,
-};
-const force = {
-  ...plain('force', 'N', 0),
-  us: { unit: 'lbf', digits: 0 },
-  toUs: (newtons: number) => newtons / 4.4482216152605,
-};
-const minutes = plain('time', 'min', 0);
-const capacity = {
-  ...plain('converter capacity', 'rpm/√(N·m)', 0),
-  us: { unit: 'rpm/√(lbf·ft)', digits: 0 },
-  toUs: (k: number) => k * Math.sqrt(NEWTON_METRE_PER_POUND_FOOT),
-};
-const millimetres = {
-  ...plain('radius', 'mm', 0),
-  us: { unit: 'in', digits: 1 },
-  toUs: (mm: number) => mm / 25.4,
-};
-const rise = {
-  ...temperatureRise,
-  si: { unit: '°C', digits: 1 },
-  us: { unit: '°F', digits: 1 },
-};
-
 const engage = (tempC: number, mm: number): Engagement =>
   solveEngagement({
     plant: applyFaults(gearbox, crack(mm)),
@@ -148,7 +111,7 @@ export const turbineStopsNumbers: EngineNumbers = {
   'stop-turbine-free': rpm(freeRpm, 'turbine in Park at idle'),
   'stop-capacity': {
     value: drivetrain.capacity,
-    quantity: capacity,
+    quantity: converterCapacity,
     what: 'converter capacity factor K',
   },
   'stop-impeller-idle': newtonMetres(
@@ -248,17 +211,17 @@ export const turbineStopsNumbers: EngineNumbers = {
   'stop-stall-heat': { value: stallHeat / 1e3, quantity: power, what: 'heat at full stall' },
   'stop-stall-rise': {
     value: stallHeat / trainingLump.capacity,
-    quantity: rise,
+    quantity: temperatureRise,
     what: 'rise in a second at full stall, gearbox and fluid as one lump',
   },
   'stop-drum-inner': {
     value: drum.innerRadius * 1e3,
-    quantity: millimetres,
+    quantity: dimension,
     what: 'inner radius of the example piston',
   },
   'stop-drum-outer': {
     value: drum.outerRadius * 1e3,
-    quantity: millimetres,
+    quantity: dimension,
     what: 'outer radius of the example piston',
   },
   'stop-drum-speed': rpm(4000, 'a chosen drum speed'),

@@ -7,15 +7,9 @@ import {
   makeFluid,
   solveEngagement,
 } from '../../engine/index.ts';
-import { percent, plain, seconds } from '../../ui/quantity.ts';
+import { percent, roadSpeed, seconds } from '../../quantity/quantities.ts';
 import type { EngineNumber, EngineNumbers } from './entry.ts';
 
-const roadSpeed = {
-  ...plain('road speed', 'km/h', 0),
-  us: { unit: 'mph', digits: 0 },
-  // International mile, 1.609 344 km.
-  toUs: (kmh: number) => kmh / 1.609344,
-};
 /** A cable that leaves the manual valve a third open. */
 const MIS_SET = 0.75;
 

@@ -1,5 +1,6 @@
 import { clutchPressureFor, clutchTorque, drivetrain, gearbox } from '../../engine/index.ts';
-import { count, percent, plain, torque } from '../../ui/quantity.ts';
+import { area, dimension, force, friction, leverArm } from '../../quantity/part-quantities.ts';
+import { count, percent, speed, torque } from '../../quantity/quantities.ts';
 import {
   index,
   kiloPascals,
@@ -10,28 +11,6 @@ import {
 } from './entry.ts';
 
 const clutch = gearbox.clutches.forward;
-export const force = {
-  ...plain('force', 'N', 0),
-  us: { unit: 'lbf', digits: 0 },
-  // NIST SP 811, appendix B.8: 1 lbf = 4.448 221 615 260 5 N.
-  toUs: (newtons: number) => newtons / 4.4482216152605,
-};
-export const area = {
-  ...plain('area', 'cm²', 0),
-  us: { unit: 'in²', digits: 1 },
-  toUs: (cm2: number) => cm2 / (2.54 * 2.54),
-};
-const radius = {
-  ...plain('radius', 'mm', 0),
-  us: { unit: 'in', digits: 2 },
-  toUs: (mm: number) => mm / 25.4,
-};
-/** Friction x faces x radius: what one newton of squeeze is worth in torque. */
-const lever = {
-  ...plain('lever', 'm', 4),
-  us: { unit: 'ft', digits: 3 },
-  toUs: (metres: number) => metres / 0.3048,
-};
 const perNewton = (faces: number) => clutch.friction * faces * clutch.meanRadius;
 const squeeze = (nm: number) => nm / perNewton(clutch.faces);
 const newtons = (value: number, what: string): EngineNumber => ({ value, quantity: force, what });
@@ -69,10 +48,10 @@ export const whatPressureNumbers: EngineNumbers = {
     what: 'torque held at 400 kPa with half the friction',
   },
   faces: index(clutch.faces, 'friction faces'),
-  friction: { value: clutch.friction, quantity: plain('friction', '', 2), what: 'friction' },
+  friction: { value: clutch.friction, quantity: friction, what: 'friction' },
   'friction-radius': {
     value: clutch.meanRadius * 1e3,
-    quantity: radius,
+    quantity: dimension,
     what: 'mean friction radius',
   },
   'torque-stall-idle': {
@@ -91,10 +70,14 @@ export const whatPressureNumbers: EngineNumbers = {
   'torque-100': { value: 100, quantity: torque, what: 'a torque chosen for an exercise' },
   'torque-60': { value: 60, quantity: torque, what: 'a torque chosen for an exercise' },
   'needed-for-60': kiloPascals(clutchPressureFor(clutch, 60), 'pressure needed for 60 N·m'),
-  'lever-ten': { value: perNewton(10), quantity: lever, what: 'torque for each newton, ten faces' },
+  'lever-ten': {
+    value: perNewton(10),
+    quantity: leverArm,
+    what: 'torque for each newton, ten faces',
+  },
   'lever-eight': {
     value: perNewton(8),
-    quantity: lever,
+    quantity: leverArm,
     what: 'torque for each newton, eight faces',
   },
   'squeeze-100': newtons(squeeze(100), 'squeeze for 100 N·m'),
@@ -114,7 +97,7 @@ export const whatPressureNumbers: EngineNumbers = {
     quantity: torque,
     what: 'the answer that forgets the spring',
   },
-  'idle-speed': { value: drivetrain.idleRpm, quantity: plain('speed', 'rpm', 0), what: 'idle' },
+  'idle-speed': { value: drivetrain.idleRpm, quantity: speed, what: 'idle' },
   'stall-ratio': {
     value: drivetrain.stallTorqueRatio,
     quantity: count,

@@ -13,7 +13,8 @@ import {
   type FaultSet,
   type SpeedSensor,
 } from '../../engine/index.ts';
-import { percent, plain, seconds, speed } from '../../ui/quantity.ts';
+import { milliseconds, ratio as gearRatio } from '../../quantity/part-quantities.ts';
+import { percent, seconds, speed } from '../../quantity/quantities.ts';
 import { crack, index, kiloPascals, type EngineNumber, type EngineNumbers } from './entry.ts';
 
 const limits = illustrativeSettings;
@@ -22,11 +23,10 @@ const rpm = (value: number, what: string): EngineNumber => ({ value, quantity: s
 const time = (value: number, what: string): EngineNumber => ({ value, quantity: seconds, what });
 const ratio = (value: number, what: string): EngineNumber => ({
   value,
-  quantity: plain('ratio', '', 1),
+  quantity: gearRatio,
   what,
 });
 const toothCount = 60;
-const milliseconds = plain('time', 'ms', 0);
 
 const engage = (tempC: number, faults: FaultSet, sensor?: SpeedSensor, wait = limits.ratioTime) =>
   solveEngagement({

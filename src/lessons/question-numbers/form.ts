@@ -1,5 +1,5 @@
-/** The form of an entry in the registry of question numbers. Values are in the SI unit that src/quiz/quantities.ts prints. */
-import type { Quantity } from '../../quiz/quantities.ts';
+/** The form of an entry in the registry of question numbers. Values are in the SI unit that src/quantity/quantities.ts prints. */
+import type { QuantityName } from '../../quantity/by-name.ts';
 
 export interface WrongRule {
   /** Completes "This is the number you get if you ...". */
@@ -8,7 +8,7 @@ export interface WrongRule {
 }
 
 export interface QuestionNumber {
-  readonly quantity: Quantity;
+  readonly quantity: QuantityName;
   /** What it is, for whoever reads the registry. */
   readonly what: string;
   readonly value: () => number;
@@ -18,7 +18,11 @@ export interface QuestionNumber {
 export type QuestionNumbers = Readonly<Record<string, QuestionNumber>>;
 
 /** A number that a text quotes and nobody is asked for. */
-export const quoted = (quantity: Quantity, what: string, value: () => number): QuestionNumber => ({
+export const quoted = (
+  quantity: QuantityName,
+  what: string,
+  value: () => number,
+): QuestionNumber => ({
   quantity,
   what,
   value,

@@ -33,7 +33,7 @@ const pressHole = (tempC: number): number =>
 
 export const gapHole: QuestionNumbers = {
   'thin-ratio': quoted(
-    'number',
+    'times',
     'leak of a 0.05 mm crack, 100 over 20 °C',
     () => crackLeak(0.05, 100).flow / crackLeak(0.05, 20).flow,
   ),

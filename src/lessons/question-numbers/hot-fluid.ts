@@ -47,7 +47,7 @@ export const hotFluid: QuestionNumbers = {
     'training fluid at 100 °C',
     () => at(100).dynamicMPas,
   ),
-  'fluid-density-90': quoted('density', 'training fluid at 90 °C', () => at(90).densityKgL),
+  'fluid-density-90': quoted('density', 'training fluid at 90 °C', () => 1000 * at(90).densityKgL),
   'fluid-drop-20-40': quoted(
     'kinematicViscosity',
     'what it loses from 20 to 40 °C',
@@ -58,10 +58,10 @@ export const hotFluid: QuestionNumbers = {
     'what it loses from 80 to 100 °C',
     () => at(80).kinematicCSt - at(100).kinematicCSt,
   ),
-  'index-low': quoted('number', 'viscosity index of 29.6 and 6.0 cSt', () =>
+  'index-low': quoted('count', 'viscosity index of 29.6 and 6.0 cSt', () =>
     viscosityIndex(low.kv40CSt, low.kv100CSt),
   ),
-  'index-high': quoted('number', 'viscosity index of 29.0 and 6.5 cSt', () =>
+  'index-high': quoted('count', 'viscosity index of 29.0 and 6.5 cSt', () =>
     viscosityIndex(highIndex.kv40CSt, highIndex.kv100CSt),
   ),
   'worn-slip-60': quoted('flow', 'backflow of the half-worn pump at 60 °C, 600 kPa', () =>
@@ -118,7 +118,7 @@ export const hotFluid: QuestionNumbers = {
     },
   },
   'times-thinner-high-index': {
-    quantity: 'number',
+    quantity: 'times',
     what: 'how many times thinner 29.0/6.5 gets from 40 to 100 °C',
     value: () =>
       fluidNumbers(40, { ...highIndex, density15: 845 }).kinematicCSt /

@@ -9,17 +9,17 @@ const limitAt = (turbineRpm: number): number =>
   Math.max(limits.ratioSlipRpm, limits.ratioSlipShare * turbineRpm);
 
 export const slip: QuestionNumbers = {
-  'ratio-first': quoted('number', 'ratio of first', () => first),
-  'ratio-third': quoted('number', 'ratio of third', () => third),
+  'ratio-first': quoted('ratio', 'ratio of first', () => first),
+  'ratio-third': quoted('ratio', 'ratio of third', () => third),
   'check-slip': quoted('speed', 'engagement check', () => limits.engagementSlipRpm),
-  'check-time': quoted('time', 'engagement check', () => limits.engagementTime),
+  'check-time': quoted('seconds', 'engagement check', () => limits.engagementTime),
   'limit-floor': quoted('speed', 'ratio check, least', () => limits.ratioSlipRpm),
   'limit-share': quoted(
     'percent',
     'ratio check, share of turbine speed',
     () => 100 * limits.ratioSlipShare,
   ),
-  'limit-time': quoted('time', 'ratio check', () => limits.ratioTime),
+  'limit-time': quoted('seconds', 'ratio check', () => limits.ratioTime),
   'raise-percent': quoted(
     'percent',
     'what the first failed check adds',

@@ -50,7 +50,7 @@ export const turbine: QuestionNumbers = {
     turbineAfter(100, 1.5),
   ),
   'stopped-after-cold': quoted(
-    'time',
+    'seconds',
     'turbine stopped, 0.25 mm, 20 °C',
     () => engagement(20).stoppedAfter ?? Number.NaN,
   ),

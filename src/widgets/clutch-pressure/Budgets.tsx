@@ -1,5 +1,7 @@
 import { BudgetBars, type BudgetPart } from '../../charts/BudgetBars.tsx';
-import { flow, format, temperature, type UnitSystem } from '../../ui/quantity.ts';
+import { format } from '../../quantity/print.ts';
+import { flow, temperature } from '../../quantity/quantities.ts';
+import type { UnitSystem } from '../../quantity/unit-system.ts';
 import type { PressureModel, Reading } from './model.ts';
 import { COLD_C } from './ranges.ts';
 

@@ -1,10 +1,10 @@
 import { CircuitDrawing, describeCircuit, type CircuitState } from '../../drawings/index.ts';
 import { More } from '../../ui/More.tsx';
-import { flow, pressure, torque } from '../../ui/quantity.ts';
+import { printer } from '../../quantity/print.ts';
+import { flow, length, pressure, torque } from '../../quantity/quantities.ts';
 import { Readout } from '../../ui/Readout.tsx';
 import { useUnits } from '../../ui/use-units.ts';
 import type { PressureModel } from './model.ts';
-import { printer } from '../../ui/printer.ts';
 
 /** Full scale of the drawing's tints [kPa]: the line command under load. */
 const FULL_SCALE = 1000;
@@ -34,6 +34,7 @@ export function CircuitFigure({ model }: { readonly model: PressureModel }) {
       line: print(line, pressure),
       clutch: print(clutch, pressure),
       crack: print(flows.crack, flow),
+      width: print(givens.crack.value, length),
     },
     feedOpen,
   };

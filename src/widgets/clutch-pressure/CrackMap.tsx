@@ -1,6 +1,6 @@
 import { HeatMap } from '../../charts/HeatMap.tsx';
 import type { MapCategory } from '../../charts/map-layout.ts';
-import { length, temperature } from '../../ui/quantity.ts';
+import { length, temperature } from '../../quantity/quantities.ts';
 import { MAP_CRACKS, MAP_TEMPS } from './hold-map.ts';
 import type { PressureModel } from './model.ts';
 import { CRACK, TEMP } from './ranges.ts';

@@ -1,7 +1,8 @@
 import { testPoints } from '../../engine/index.ts';
 import { LineChart } from '../../charts/LineChart.tsx';
 import type { Band, Mark } from '../../charts/line-data.ts';
-import { format, pressure, temperature } from '../../ui/quantity.ts';
+import { format } from '../../quantity/print.ts';
+import { pressure, temperature } from '../../quantity/quantities.ts';
 import type { PressureModel } from './model.ts';
 import { needed, takeOff, type Required } from './needed.ts';
 import { SWEEP_TEMPS, TEMP } from './ranges.ts';

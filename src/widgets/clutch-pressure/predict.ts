@@ -1,10 +1,10 @@
-import { pressure, temperature, length } from '../../ui/quantity.ts';
-import { hairs } from '../../ui/hairs.ts';
+import { hairs } from '../../quantity/hairs.ts';
+import { printer } from '../../quantity/print.ts';
+import { length, pressure, temperature } from '../../quantity/quantities.ts';
 import type { PredictSpec } from '../shell/sim-spec.ts';
 import { needed } from './needed.ts';
 import { makeClutchPressure, type PressureGivens, type PressureModel } from './model.ts';
 import { COLD_C } from './ranges.ts';
-import { printer } from '../../ui/printer.ts';
 
 /**
  * Two hairs at 100 °C, because there the three usual ideas come apart: the pump still keeps the

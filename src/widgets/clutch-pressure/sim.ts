@@ -1,6 +1,14 @@
-import { fluidClasses } from '../../engine/index.ts';
-import { hairs } from '../../ui/hairs.ts';
-import { length, speed, temperature } from '../../ui/quantity.ts';
+import { fluidClasses, testPoints } from '../../engine/index.ts';
+import { hairs } from '../../quantity/hairs.ts';
+import { printer } from '../../quantity/print.ts';
+import {
+  kinematicViscosity,
+  length,
+  pressure,
+  speed,
+  temperature,
+} from '../../quantity/quantities.ts';
+import type { UnitText } from '../../quantity/unit-system.ts';
 import type { ControlSpec, SimSpec } from '../shell/sim-spec.ts';
 import type { PressureGivens, PressureModel } from './model.ts';
 import { predict } from './predict.ts';
@@ -10,8 +18,19 @@ import { says } from './words.ts';
 
 const fluidWords = (name: keyof typeof fluidClasses, words: string) => {
   const { kv40CSt, kv100CSt } = fluidClasses[name];
-  return { value: name, words, note: `${kv40CSt} cSt at 40 °C, ${kv100CSt} at 100 °C` };
+  const note: UnitText = (system) => {
+    const print = printer(system);
+    return `${print(kv40CSt, kinematicViscosity)} at ${print(40, temperature)}, ${print(kv100CSt, kinematicViscosity)} at ${print(100, temperature)}`;
+  };
+  return { value: name, words, note };
 };
+const commands =
+  (at: keyof typeof testPoints): UnitText =>
+  (system) => {
+    const print = printer(system);
+    const { line, clutch } = testPoints[at];
+    return `line ${print(line / 1e3, pressure)}, clutch ${print(clutch / 1e3, pressure)}`;
+  };
 
 const controls: readonly ControlSpec<PressureGivens>[] = [
   { kind: 'number', key: 'temp', label: 'Fluid', quantity: temperature, ...TEMP },
@@ -48,8 +67,8 @@ const controls: readonly ControlSpec<PressureGivens>[] = [
     key: 'point',
     label: 'What the controller commands',
     options: [
-      { value: 'idle', words: 'Idle', note: 'line 600 kPa (87 psi), clutch 400 kPa (58 psi)' },
-      { value: 'load', words: 'Load', note: 'line 1000 kPa (145 psi), clutch 800 kPa (116 psi)' },
+      { value: 'idle', words: 'Idle', note: commands('idle') },
+      { value: 'load', words: 'Load', note: commands('load') },
     ],
   },
   {

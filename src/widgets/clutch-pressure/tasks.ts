@@ -1,9 +1,15 @@
-import { length, pressure, speed, temperature } from '../../ui/quantity.ts';
+import { format, printer } from '../../quantity/print.ts';
+import {
+  length,
+  pressure,
+  speed,
+  temperature,
+  temperatureRise,
+} from '../../quantity/quantities.ts';
 import type { TaskSpec } from '../shell/sim-spec.ts';
 import { makeClutchPressure, type PressureGivens, type PressureModel } from './model.ts';
 import { needed } from './needed.ts';
-import { CRACK } from './ranges.ts';
-import { printer } from '../../ui/printer.ts';
+import { CRACK, crackStop } from './ranges.ts';
 
 type Task = TaskSpec<PressureGivens, PressureModel>;
 
@@ -34,7 +40,7 @@ const lettingGo: Partial<PressureGivens> = {
 const findEdge: Task = {
   id: 'edge',
   words: (system) =>
-    `A crack of ${printer(system)(0.3, length)}, car standing in gear. Warm the fluid until the clutch lets go, and stop within ${system === 'us' ? '4 °F' : '2 °C'} past that point.`,
+    `A crack of ${printer(system)(0.3, length)}, car standing in gear. Warm the fluid until the clutch lets go, and stop within ${format(NEAR, temperatureRise, system)} past that point.`,
   start: lettingGo,
   controls: ['temp'],
   done: ({ givens, letsGo, holds }) => {
@@ -58,7 +64,8 @@ const widest: Task = {
   start: hotTakeOff,
   controls: ['crack'],
   done: ({ givens, holds, marginWith }) =>
-    holds.value && marginWith(Math.min(CRACK.max, givens.crack.value + CRACK.step)) < 0,
+    holds.value &&
+    marginWith(Math.min(CRACK.max, givens.crack.value + crackStop(givens.crack.value))) < 0,
   hint: 'Narrow the crack until it holds. Then go back up one step at a time.',
   after: (system) => {
     const print = printer(system);

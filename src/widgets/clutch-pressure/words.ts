@@ -1,5 +1,7 @@
-import { printer } from '../../ui/printer.ts';
-import { format, pressure, temperature, torque, type UnitSystem } from '../../ui/quantity.ts';
+import { format, printer } from '../../quantity/print.ts';
+import { formatApart } from '../../quantity/print-apart.ts';
+import { pressure, temperature, torque } from '../../quantity/quantities.ts';
+import type { UnitSystem } from '../../quantity/unit-system.ts';
 import type { LetsGo } from './hold-map.ts';
 import type { Required } from './needed.ts';
 import type { PressureModel } from './model.ts';
@@ -22,23 +24,11 @@ export function letsGoWords(at: LetsGo, system: UnitSystem): string {
   }
 }
 
-/**
- * Two pressures in a sentence of their own. Where rounding would print the same number twice for
- * a clutch that slips, one more decimal tells them apart.
- */
-export function pair(a: number, b: number, system: UnitSystem): readonly [string, string] {
-  const whole = [format(a, pressure, system), format(b, pressure, system)] as const;
-  if (whole[0] !== whole[1] || a === b) return whole;
-  const side = { ...pressure[system], digits: 1, digitsUnderTen: 2 };
-  const finer = { ...pressure, [system]: side };
-  return [format(a, finer, system), format(b, finer, system)];
-}
-
 /** The sentence under the picture. */
 export function says(model: PressureModel, system: UnitSystem): string {
   const { now, need, holds, letsGo, commands, givens } = model;
   const print = printer(system);
-  const [has, needs] = pair(now.value.clutch, need.value.pressure, system);
+  const [has, needs] = formatApart(now.value.clutch, need.value.pressure, pressure, system);
   const carries = print(now.value.torque, torque);
   const asked = print(need.value.torque, torque);
   // On the very edge both print alike, and "34 of the 34 asked" would say nothing.

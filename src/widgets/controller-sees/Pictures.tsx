@@ -1,7 +1,7 @@
 import type { Signal } from '@preact/signals';
 import { ControllerStatesDrawing, describeControllerStates } from '../../drawings/index.ts';
 import { More } from '../../ui/More.tsx';
-import { seconds } from '../../ui/quantity.ts';
+import { seconds } from '../../quantity/quantities.ts';
 import { Readout } from '../../ui/Readout.tsx';
 import { useUnits } from '../../ui/use-units.ts';
 import type { SeesModel, Verdict } from './model.ts';
@@ -86,7 +86,7 @@ export function StateDiagram({ model, cursor }: StateDiagramProps) {
   const state = {
     current,
     settings: settings.value,
-    parkSpeed: parkSpeedWords,
+    parkSpeed: parkSpeedWords(useUnits()),
   };
   return (
     <figure class="sees-states">

@@ -1,7 +1,7 @@
 import type { Signal } from '@preact/signals';
 import { LineChart } from '../../charts/LineChart.tsx';
 import type { EventMark, Mark, Strip } from '../../charts/line-data.ts';
-import { seconds, speed } from '../../ui/quantity.ts';
+import { seconds, speed } from '../../quantity/quantities.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import type { Judged, SeesModel } from './model.ts';
 import { END, recording, SELECT } from './recordings.ts';

@@ -1,8 +1,8 @@
 import { illustrativeSettings } from '../../engine/index.ts';
+import { format } from '../../quantity/print.ts';
+import { roadSpeed } from '../../quantity/quantities.ts';
+import type { UnitSystem } from '../../quantity/unit-system.ts';
 
-/** Kilometres in a mile, exact (NIST SP 811, appendix B). */
-const KM_PER_MILE = 1.609344;
-const kmh = illustrativeSettings.parkSpeed * 3.6;
-
-/** In both systems at once, since a drawing prints one text: "5 km/h (3 mph)". */
-export const parkSpeedWords = `${kmh.toFixed(0)} km/h (${(kmh / KM_PER_MILE).toFixed(0)} mph)`;
+/** Below which the controller lets the park pawl in, as it stands at the arrow of the diagram. */
+export const parkSpeedWords = (system: UnitSystem): string =>
+  format(illustrativeSettings.parkSpeed * 3.6, roadSpeed, system);

@@ -1,9 +1,10 @@
-import { format, length, seconds, speed } from '../../ui/quantity.ts';
+import { format } from '../../quantity/print.ts';
+import { length, seconds, speed } from '../../quantity/quantities.ts';
 import type { ControlSpec, SimSpec } from '../shell/sim-spec.ts';
 import { START, makeControllerSees, type SeesGivens, type SeesModel } from './model.ts';
 import { RECORDING_IDS } from './recordings.ts';
 import { tasks } from './tasks.ts';
-import { choiceWords, names, says } from './words.ts';
+import { names, says } from './words.ts';
 
 const controls: readonly ControlSpec<SeesGivens>[] = [
   {
@@ -29,7 +30,7 @@ const controls: readonly ControlSpec<SeesGivens>[] = [
     key: 'recording',
     label: 'Recording',
     as: 'select',
-    options: RECORDING_IDS.map((id) => ({ value: id, words: choiceWords[id] })),
+    options: RECORDING_IDS.map((id) => ({ value: id, words: names[id] })),
   },
   {
     kind: 'number',

@@ -1,4 +1,5 @@
-import { format, length, seconds, speed } from '../../ui/quantity.ts';
+import { format } from '../../quantity/print.ts';
+import { length, seconds, speed } from '../../quantity/quantities.ts';
 import type { TaskSpec } from '../shell/sim-spec.ts';
 import { makeControllerSees, START, type SeesGivens, type SeesModel } from './model.ts';
 

@@ -1,5 +1,7 @@
 import type { ControllerEvent, ControllerState } from '../../engine/index.ts';
-import { format, length, seconds, temperature, type UnitSystem } from '../../ui/quantity.ts';
+import { format } from '../../quantity/print.ts';
+import { length, seconds, temperature } from '../../quantity/quantities.ts';
+import type { UnitSystem } from '../../quantity/unit-system.ts';
 import type { Judged, SeesModel } from './model.ts';
 import { recipes, RECORDING_IDS, type RecordingId } from './recordings.ts';
 
@@ -16,18 +18,6 @@ export const names: Readonly<Record<RecordingId, (system: UnitSystem) => string>
   crack25: (system) => `Crack ${format(0.25, length, system)}, ${at('crack25', system)}`,
   crack30: (system) => `Crack ${format(0.3, length, system)}, ${at('crack30', system)}`,
   friction: (system) => `Worn friction, ${at('friction', system)}`,
-};
-
-/** For the list of choices, which is printed once for both unit systems. */
-export const choiceWords: Readonly<Record<RecordingId, string>> = {
-  cold: 'Healthy, cold',
-  hot: 'Healthy, hot',
-  frost: 'Healthy, frost, wide clearance',
-  hurry: 'Healthy, hot, driver in a hurry',
-  crack16: 'Crack 0.16 mm, hot',
-  crack25: 'Crack 0.25 mm, hot',
-  crack30: 'Crack 0.30 mm, hot',
-  friction: 'Worn friction, hot',
 };
 
 export const stateWords: Readonly<Record<ControllerState, string>> = {

@@ -1,7 +1,9 @@
 import type { Signal } from '@preact/signals';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { LiveText } from '../../ui/LiveText.tsx';
-import { format, pressure, seconds, speed, type UnitSystem } from '../../ui/quantity.ts';
+import { format } from '../../quantity/print.ts';
+import { pressure, seconds, speed } from '../../quantity/quantities.ts';
+import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import { END, type EngagementModel, type Run } from './model.ts';
 import { played, REAL_TIME, SLOW, started, steppedTo, type Playing } from './player.ts';

@@ -1,5 +1,6 @@
 import { FAULT_IDS } from '../../engine/index.ts';
-import { percent, temperature } from '../../ui/quantity.ts';
+import { format } from '../../quantity/print.ts';
+import { length, percent, temperature } from '../../quantity/quantities.ts';
 import type { ControlSpec, SimSpec } from '../shell/sim-spec.ts';
 import type { EngagementGivens, EngagementModel } from './model.ts';
 import { tasks } from './tasks.ts';
@@ -91,8 +92,8 @@ export const sim: SimSpec<EngagementGivens, EngagementModel> = {
   linkVersion: 1,
   controls,
   predict: {
-    question:
-      'A crack of 0.30 mm in the transfer seal, electronic range selection. Cold, the turbine stops within two seconds of selecting Drive and the car pulls away. Now the fluid is hot. What happens?',
+    question: (system) =>
+      `A crack of ${format(0.3, length, system)} in the transfer seal, electronic range selection. Cold, the turbine stops within two seconds of selecting Drive and the car pulls away. Now the fluid is hot. What happens?`,
     options: [
       {
         id: 'late',

@@ -1,5 +1,6 @@
 import { illustrativeSettings } from '../../engine/index.ts';
-import { format, seconds, temperature } from '../../ui/quantity.ts';
+import { format } from '../../quantity/print.ts';
+import { seconds, temperature } from '../../quantity/quantities.ts';
 import type { TaskSpec } from '../shell/sim-spec.ts';
 import type { EngagementGivens, EngagementModel } from './model.ts';
 
@@ -53,8 +54,8 @@ const cable: Task = {
 
 const lateCold: Task = {
   id: 'late-cold',
-  words:
-    'Find a fault that makes the turbine stop late cold as well: more than 1 s after selection at 20 °C (68 °F). Then look at how the hot run differs, or does not.',
+  words: (system) =>
+    `Find a fault that makes the turbine stop late cold as well: more than ${format(1, seconds, system)} after selection at ${format(20, temperature, system)}. Then look at how the hot run differs, or does not.`,
   start: { ...sealed, severity: 50 },
   controls: ['fault', 'severity'],
   done: ({ cold, givens }) => {

@@ -4,14 +4,9 @@ import {
   type ControllerState,
   type FaultId,
 } from '../../engine/index.ts';
-import {
-  format,
-  pressure,
-  seconds,
-  speed,
-  temperature,
-  type UnitSystem,
-} from '../../ui/quantity.ts';
+import { format } from '../../quantity/print.ts';
+import { pressure, seconds, speed, temperature } from '../../quantity/quantities.ts';
+import type { UnitSystem } from '../../quantity/unit-system.ts';
 import type { EngagementModel, Run } from './model.ts';
 
 /** What the trade calls each fault; the same words as on the model page. */

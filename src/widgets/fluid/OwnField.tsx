@@ -1,6 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
+import { useUnits } from '../../ui/use-units.ts';
 import type { FluidModel } from './model.ts';
-import { OWN_LABELS, type OwnKey } from './own-fluid.ts';
+import { ownLabel, type OwnKey } from './own-fluid.ts';
 import { sayIndex } from './words.ts';
 
 interface OwnFieldProps {
@@ -11,6 +12,7 @@ interface OwnFieldProps {
 
 /** One of the two published numbers, typed. A slider from 2 to 2000 would be no help. */
 export function OwnField({ id, which, model: { own, ownIndex } }: OwnFieldProps) {
+  const system = useUnits();
   const field = useRef<HTMLInputElement>(null);
   const error = own.problems.value[which];
   useEffect(() => {
@@ -23,7 +25,7 @@ export function OwnField({ id, which, model: { own, ownIndex } }: OwnFieldProps)
   }, []);
   return (
     <div class="own-field">
-      <label for={id}>Your own fluid, {OWN_LABELS[which]}</label>
+      <label for={id}>Your own fluid, {ownLabel(which, system)}</label>
       <input
         ref={field}
         id={id}

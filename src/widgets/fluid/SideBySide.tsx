@@ -1,7 +1,9 @@
 import { useUnits } from '../../ui/use-units.ts';
 import { COOL_C, type FluidModel, type FluidSide } from './model.ts';
-import { density, sayCst, sayIndex, sayMpas, sayTemp, sayTimes } from './words.ts';
-import { format, type UnitSystem } from '../../ui/quantity.ts';
+import { sayCst, sayIndex, sayMpas, sayTemp, sayTimes } from './words.ts';
+import { format } from '../../quantity/print.ts';
+import { density } from '../../quantity/part-quantities.ts';
+import type { UnitSystem } from '../../quantity/unit-system.ts';
 
 /** Both fluids at the temperature set, number by number. */
 export function SideBySide({ model }: { readonly model: FluidModel }) {

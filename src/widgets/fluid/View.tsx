@@ -1,12 +1,8 @@
 import { useMemo } from 'preact/hooks';
 import { LineChart } from '../../charts/LineChart.tsx';
 import type { Mark, Series } from '../../charts/line-data.ts';
-import {
-  dynamicViscosity,
-  kinematicViscosity,
-  temperature,
-  type Quantity,
-} from '../../ui/quantity.ts';
+import { dynamicViscosity, kinematicViscosity, temperature } from '../../quantity/quantities.ts';
+import type { Quantity } from '../../quantity/quantity.ts';
 import type { PictureContext } from '../shell/sim-spec.ts';
 import { SimShell } from '../shell/SimShell.tsx';
 import { makeFluidModel, TEMPS, type FluidModel, type FluidSide } from './model.ts';

@@ -5,8 +5,10 @@
  */
 import { batch, computed, signal, type Signal } from '@preact/signals';
 import { FLUID_LIMITS } from '../../engine/index.ts';
-import { parseEntry } from '../../ui/parse-entry.ts';
-import { format, formatNumber, kinematicViscosity as cst } from '../../ui/quantity.ts';
+import { parseAmount } from '../../quantity/parse-amount.ts';
+import { format, formatNumber } from '../../quantity/print.ts';
+import { kinematicViscosity as cst, temperature } from '../../quantity/quantities.ts';
+import type { UnitSystem } from '../../quantity/unit-system.ts';
 
 export type OwnKey = 'own40' | 'own100';
 export interface OwnPair {
@@ -14,15 +16,14 @@ export interface OwnPair {
   readonly own100: number;
 }
 
+const OWN_TEMPS = { own40: 40, own100: 100 } as const;
 const LIMITS = { own40: FLUID_LIMITS.kv40CSt, own100: FLUID_LIMITS.kv100CSt } as const;
-/** Data sheets give both temperatures in °C the world over; the °F stands beside it for the bay. */
-export const OWN_LABELS = {
-  own40: 'cSt at 40 °C (104 °F)',
-  own100: 'cSt at 100 °C (212 °F)',
-} as const;
+/** The two temperatures at which every data sheet gives the fluid. */
+export const ownLabel = (key: OwnKey, system: UnitSystem): string =>
+  `cSt at ${format(OWN_TEMPS[key], temperature, system)}`;
 
 // Kinematic viscosity reads the same in both unit systems.
-const say = (value: number): string => format(value, cst, 'si');
+const inCst = (value: number): string => format(value, cst, 'si');
 const other = (key: OwnKey): OwnKey => (key === 'own40' ? 'own100' : 'own40');
 
 /** Whether the two may stand together: every fluid thins as it warms. */
@@ -35,14 +36,14 @@ export function ownFluid(inForce: { readonly [K in OwnKey]: Signal<number> }) {
   const read = (key: OwnKey) => {
     const text = typed[key].value;
     if (text === null) return { ok: true, value: inForce[key].value } as const;
-    return parseEntry(text, cst, 'si', LIMITS[key]);
+    return parseAmount(text, cst, 'si', LIMITS[key]);
   };
 
   const problems = computed((): Readonly<Record<OwnKey, string>> => {
     const none = { own40: '', own100: '' };
     const last = judged.value;
     if (last === null) return none;
-    const stands = ` Until then ${say(inForce.own40.value)} and ${say(inForce.own100.value)} stand.`;
+    const stands = ` Until then ${inCst(inForce.own40.value)} and ${inCst(inForce.own100.value)} stand.`;
     const [cool, hot] = [read('own40'), read('own100')];
     if (!cool.ok || !hot.ok) {
       return {
@@ -54,7 +55,7 @@ export function ownFluid(inForce: { readonly [K in OwnKey]: Signal<number> }) {
     const more = hot.value === cool.value ? 'the same as' : 'more than';
     return {
       ...none,
-      [last]: `${say(hot.value)} at 100 °C is ${more} ${say(cool.value)} at 40 °C. Every fluid thins as it warms, so the number at 100 °C must be the smaller.${stands}`,
+      [last]: `${inCst(hot.value)} for the hot number is ${more} ${inCst(cool.value)} for the cooler one. Every fluid thins as it warms, so the hot number must be the smaller.${stands}`,
     };
   });
 

@@ -5,12 +5,10 @@ import {
   kinematicCSt,
   makeFluid,
 } from '../../engine/index.ts';
-import {
-  kinematicViscosity,
-  printNumber,
-  temperature,
-  type UnitSystem,
-} from '../../ui/quantity.ts';
+import { format, formatNumber } from '../../quantity/print.ts';
+import { density } from '../../quantity/part-quantities.ts';
+import { kinematicViscosity, temperature } from '../../quantity/quantities.ts';
+import type { UnitSystem } from '../../quantity/unit-system.ts';
 import type { SimSpec } from '../shell/sim-spec.ts';
 import {
   COOL_C,
@@ -23,8 +21,8 @@ import {
   type FluidPick,
   type Thickness,
 } from './model.ts';
-import { OWN_LABELS } from './own-fluid.ts';
-import { density, sayCst, sayIndex, saySide, sayTemp, sayTimes } from './words.ts';
+import { ownLabel } from './own-fluid.ts';
+import { sayCst, sayIndex, saySide, sayTemp, sayTimes } from './words.ts';
 
 const picks: readonly FluidPick[] = ['low-viscosity', 'standard', 'ultra-low', 'own'];
 const options = picks.map((value) => ({
@@ -32,7 +30,7 @@ const options = picks.map((value) => ({
   words:
     value === 'own'
       ? 'Your own, by its two numbers'
-      : `${FLUID_NAMES[value]}, ${printNumber(fluidClasses[value].kv40CSt, 1)} and ${printNumber(fluidClasses[value].kv100CSt, 1)} cSt`,
+      : `${FLUID_NAMES[value]}, ${formatNumber(fluidClasses[value].kv40CSt, kinematicViscosity, 'si')} and ${format(fluidClasses[value].kv100CSt, kinematicViscosity, 'si')}`,
 }));
 
 /** The two the tasks are about, for the numbers in their closing words. */
@@ -78,7 +76,7 @@ export const fluidSim: SimSpec<FluidGivens, FluidModel> = {
     {
       kind: 'number',
       key: 'own40',
-      label: `Your own fluid, ${OWN_LABELS.own40}`,
+      label: (s) => `Your own fluid, ${ownLabel('own40', s)}`,
       quantity: kinematicViscosity,
       min: FLUID_LIMITS.kv40CSt.min,
       max: FLUID_LIMITS.kv40CSt.max,
@@ -87,7 +85,7 @@ export const fluidSim: SimSpec<FluidGivens, FluidModel> = {
     {
       kind: 'number',
       key: 'own100',
-      label: `Your own fluid, ${OWN_LABELS.own100}`,
+      label: (s) => `Your own fluid, ${ownLabel('own100', s)}`,
       quantity: kinematicViscosity,
       min: FLUID_LIMITS.kv100CSt.min,
       max: FLUID_LIMITS.kv100CSt.max,
@@ -96,7 +94,7 @@ export const fluidSim: SimSpec<FluidGivens, FluidModel> = {
     {
       kind: 'number',
       key: 'own15',
-      label: 'Your own fluid, density at 15 °C (59 °F)',
+      label: (s) => `Your own fluid, density at ${sayTemp(15, s)}`,
       quantity: density,
       min: 801,
       max: 1000,

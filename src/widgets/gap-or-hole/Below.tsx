@@ -1,13 +1,14 @@
 import { BudgetBars } from '../../charts/BudgetBars.tsx';
 import { LineChart } from '../../charts/LineChart.tsx';
 import { GAP_REYNOLDS_LIMIT } from '../../engine/index.ts';
-import { count, length, percent, plain } from '../../ui/quantity.ts';
+import { format, printer } from '../../quantity/print.ts';
+import { dimension } from '../../quantity/part-quantities.ts';
+import { count, length, percent, temperature, times } from '../../quantity/quantities.ts';
 import { Readout } from '../../ui/Readout.tsx';
+import { useUnits } from '../../ui/use-units.ts';
 import { TEMP_AXIS } from './axis.ts';
-import { TEMPS, type GapOrHoleModel } from './model.ts';
+import { COOL_C, SEAL_MM, TEMPS, type GapOrHoleModel } from './model.ts';
 import { sayLaw, sayShare, sayTimes } from './words.ts';
-
-const times = plain('growth', 'times', 1, { digitsUnderTen: 2 });
 
 interface PartProps {
   readonly model: GapOrHoleModel;
@@ -57,7 +58,7 @@ function Share({ model }: PartProps) {
       yAxis={{ label: 'Share of the pressure', quantity: percent, min: 0, max: 100 }}
       x={TEMPS}
       series={[{ id: 'share', label: 'crack', kind: 'plain', y: model.curves.value.rubbing }]}
-      marks={[{ id: 'now', x: temp, y: share, kind: 'now', words: `${Math.round(share)} %` }]}
+      marks={[{ id: 'now', x: temp, y: share, kind: 'now', words: format(share, percent, 'si') }]}
       height="short"
     />
   );
@@ -65,12 +66,21 @@ function Share({ model }: PartProps) {
 
 function Numbers({ model }: PartProps) {
   const { crack, growth, holeMm } = model;
+  const print = printer(useUnits());
   return (
     <div class="gap-numbers">
       <dl class="readouts">
-        <Readout label="Crack, hot against cold" value={growth.value.crack} quantity={times} />
-        <Readout label="Hole, hot against cold" value={growth.value.hole} quantity={times} />
-        <Readout label="Hole that matches at 20 °C (68 °F)" value={holeMm.value} quantity={length}>
+        <Readout label="Crack, hot against cold" value={growth.value.crack} quantity={times}>
+          times
+        </Readout>
+        <Readout label="Hole, hot against cold" value={growth.value.hole} quantity={times}>
+          times
+        </Readout>
+        <Readout
+          label={`Hole that matches at ${print(COOL_C, temperature)}`}
+          value={holeMm.value}
+          quantity={length}
+        >
           across
         </Readout>
         <Readout
@@ -82,9 +92,10 @@ function Numbers({ model }: PartProps) {
         </Readout>
       </dl>
       <p>
-        The crack is 14 mm wide and 3 mm through, as in the training gearbox, which is invented. The
-        hole grows {sayTimes(growth.value.hole)} because hot fluid is a little lighter; a very small
-        one begins to rub as well. In deep cold a real hole passes somewhat less than this.
+        The crack is {print(SEAL_MM.width, dimension)} wide and {print(SEAL_MM.length, dimension)}{' '}
+        through, as in the training gearbox, which is invented. The hole grows{' '}
+        {sayTimes(growth.value.hole)} because hot fluid is a little lighter; a very small one begins
+        to rub as well. In deep cold a real hole passes somewhat less than this.
       </p>
     </div>
   );

@@ -2,18 +2,19 @@ import { useMemo } from 'preact/hooks';
 import type { Axis } from '../../charts/axis.ts';
 import { LineChart } from '../../charts/LineChart.tsx';
 import type { Mark } from '../../charts/line-data.ts';
+import { flow } from '../../quantity/quantities.ts';
 import type { PictureContext } from '../shell/sim-spec.ts';
 import { Later } from '../shell/Later.tsx';
 import { SimShell } from '../shell/SimShell.tsx';
 import { TEMP_AXIS } from './axis.ts';
 import { COOL_C, makeGapOrHole, TEMPS, type GapOrHoleModel } from './model.ts';
 import { gapOrHoleSim } from './sim.ts';
-import { leak, sayLeak, sayTemp } from './words.ts';
+import { sayLeak, sayTemp } from './words.ts';
 
 const loadBelow = () => import('./Below.tsx').then(({ Below }) => Below);
 
 /** From a drop to the widest crack at the highest pressure. On even steps a thin crack would lie flat. */
-const LEAK_AXIS: Axis = { label: 'Leak', quantity: leak, min: 0.001, max: 50, scale: 'log' };
+const LEAK_AXIS: Axis = { label: 'Leak', quantity: flow, min: 0.001, max: 50, scale: 'log' };
 
 export function GapOrHole() {
   const model = useMemo(makeGapOrHole, []);

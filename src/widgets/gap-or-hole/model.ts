@@ -42,6 +42,7 @@ const fluids = {
 } as const;
 /** The split transfer seal of the training gearbox: 14 mm wide, 3 mm through. */
 const { width, length } = gearbox.leaks.forward.transferSeal;
+export const SEAL_MM = { width: width * 1e3, length: length * 1e3 };
 
 export function makeGapOrHole() {
   const givens = {

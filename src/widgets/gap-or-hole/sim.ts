@@ -1,5 +1,6 @@
-import { hairs } from '../../ui/hairs.ts';
-import { length, pressure, temperature, type UnitSystem } from '../../ui/quantity.ts';
+import { hairs } from '../../quantity/hairs.ts';
+import { length, pressure, temperature } from '../../quantity/quantities.ts';
+import type { UnitSystem } from '../../quantity/unit-system.ts';
 import type { SimSpec } from '../shell/sim-spec.ts';
 import { COOL_C, HOT_C, type GapOrHoleGivens, type GapOrHoleModel } from './model.ts';
 import {

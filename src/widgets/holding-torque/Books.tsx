@@ -1,3 +1,4 @@
+import { textFor } from '../../quantity/unit-system.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import { books, BOOKS } from './books.ts';
 import type { HoldingModel } from './model.ts';
@@ -27,7 +28,8 @@ export function Books({ model }: { readonly model: HoldingModel }) {
           <tbody key={book} aria-current={chosen === book ? 'true' : undefined}>
             <tr>
               <th scope="rowgroup" colSpan={2}>
-                {books[book].full}. <span class="holding-how">{books[book].how}</span>
+                {books[book].full}.{' '}
+                <span class="holding-how">{textFor(books[book].how, system)}</span>
               </th>
             </tr>
             <tr>

@@ -7,12 +7,12 @@ import {
   type PistonSpringState,
 } from '../../drawings/index.ts';
 import { More } from '../../ui/More.tsx';
-import { pressure, torque } from '../../ui/quantity.ts';
+import { printer } from '../../quantity/print.ts';
+import { area, force as newtons } from '../../quantity/part-quantities.ts';
+import { pressure, torque } from '../../quantity/quantities.ts';
 import { Readout } from '../../ui/Readout.tsx';
 import { useUnits } from '../../ui/use-units.ts';
 import type { HoldingModel } from './model.ts';
-import { area, force as newtons } from './quantities.ts';
-import { printer } from '../../ui/printer.ts';
 import { verdicts } from './words.ts';
 
 /** Full scale of the drawings' tints [kPa]. */

@@ -1,6 +1,7 @@
 import { LineChart } from '../../charts/LineChart.tsx';
 import type { Band, Mark } from '../../charts/line-data.ts';
-import { format, pressure, torque } from '../../ui/quantity.ts';
+import { format } from '../../quantity/print.ts';
+import { pressure, torque } from '../../quantity/quantities.ts';
 import { needed } from '../clutch-pressure/needed.ts';
 import type { HoldingModel } from './model.ts';
 import { FULL_TORQUE, PRESSURE, SWEEP } from './ranges.ts';

@@ -1,4 +1,8 @@
 import { clutchPressureFor, clutchTorque, RAD_S_PER_RPM, type Clutch } from '../../engine/index.ts';
+import { format, printer } from '../../quantity/print.ts';
+import { dimension } from '../../quantity/part-quantities.ts';
+import { pressure } from '../../quantity/quantities.ts';
+import type { UnitText } from '../../quantity/unit-system.ts';
 
 /** The sizes that make a clutch; pressure belongs to the book's own question. */
 export interface ClutchBuild {
@@ -26,7 +30,7 @@ export interface BookExample {
     | { readonly kind: 'torque'; readonly value: number }
     | { readonly kind: 'power'; readonly value: number; readonly rpm: number };
   /** How the book's sizes become area and mean radius. */
-  readonly how: string;
+  readonly how: UnitText;
 }
 
 /**
@@ -44,6 +48,19 @@ function uniformPressure(outer: number, inner: number): Pick<ClutchBuild, 'area'
   return { area: (Math.PI * squares) / 100, radius: (2 * cubes) / (3 * squares) };
 }
 
+/** A book's givens, in the reader's units: radii [mm] and pressure [kPa]. */
+const ring =
+  (
+    plates: string,
+    [inner, outer]: readonly [number, number],
+    kpa: number,
+    where: string,
+  ): UnitText =>
+  (system) => {
+    const print = printer(system);
+    return `${plates}, radii ${print(inner, dimension)} and ${print(outer, dimension)}, ${print(kpa, pressure)} ${where}.`;
+  };
+
 /** Worked disc clutches from two textbooks. Neither has a return spring, so it is set to nothing. */
 export const books: Readonly<Record<Book, BookExample>> = {
   'khurmi-10.28': {
@@ -51,21 +68,22 @@ export const books: Readonly<Record<Book, BookExample>> = {
     full: 'R.\u00a0S.\u00a0Khurmi and J.\u00a0K.\u00a0Gupta, Theory of Machines, example 10.28',
     build: { pressure: 127, friction: 0.3, faces: 4, spring: 0, ...uniformWear(125, 75) },
     prints: { kind: 'power', value: 18.8, rpm: 500 },
-    how: 'Four faces, friction 0.3, radii 75 and 125\u00a0mm, 0.127\u00a0MPa at the inner edge, uniform wear.',
+    how: ring('Four faces, friction 0.3', [75, 125], 127, 'at the inner edge, uniform wear'),
   },
   'bhandari-11.1': {
     short: 'Machine Elements, example 11.1',
     full: 'V.\u00a0B.\u00a0Bhandari, Design of Machine Elements, example 11.1',
     build: { pressure: 1000, friction: 0.2, faces: 1, spring: 0, ...uniformWear(100, 50) },
     prints: { kind: 'torque', value: 235.619 },
-    how: 'One face, friction 0.2, diameters 100 and 200\u00a0mm, 1\u00a0MPa at the inner edge, uniform wear.',
+    how: ring('One face, friction 0.2', [50, 100], 1000, 'at the inner edge, uniform wear'),
   },
   'bhandari-11.2': {
     short: 'Machine Elements, example 11.2',
     full: 'V.\u00a0B.\u00a0Bhandari, Design of Machine Elements, example 11.2',
     build: { pressure: 1000, friction: 0.2, faces: 1, spring: 0, ...uniformPressure(100, 50) },
     prints: { kind: 'torque', value: 366.519 },
-    how: 'The same clutch with 1\u00a0MPa all over the ring, uniform pressure.',
+    how: (system) =>
+      `The same clutch with ${format(1000, pressure, system)} all over the ring, uniform pressure.`,
   },
 };
 

@@ -1,9 +1,9 @@
-import { percent, pressure, torque, format } from '../../ui/quantity.ts';
+import { format, printer } from '../../quantity/print.ts';
+import { force } from '../../quantity/part-quantities.ts';
+import { percent, pressure, torque } from '../../quantity/quantities.ts';
 import type { PredictSpec } from '../shell/sim-spec.ts';
 import { torqueOf } from './books.ts';
 import { training, type HoldingGivens, type HoldingModel } from './model.ts';
-import { force } from './quantities.ts';
-import { printer } from '../../ui/printer.ts';
 
 const FULL = 400;
 const HALF = 200;

@@ -1,13 +1,14 @@
-import { pressure } from '../../ui/quantity.ts';
+import { area, dimension, force, friction } from '../../quantity/part-quantities.ts';
+import { count, pressure } from '../../quantity/quantities.ts';
 import type { ControlSpec, SimSpec } from '../shell/sim-spec.ts';
 import { books, BOOKS } from './books.ts';
 import type { HoldingGivens, HoldingModel } from './model.ts';
 import { predict } from './predict.ts';
-import { area, faces, force, friction, radius } from './quantities.ts';
 import { AREA, FACES, FRICTION, PRESSURE, RADIUS, SPRING } from './ranges.ts';
 import { tasks } from './tasks.ts';
 import { says } from './words.ts';
 
+const faces = { ...count, name: 'number of faces' };
 const plates = (n: number): string => {
   if (n === 1) return 'one side of one plate';
   return n % 2 === 0 ? `both sides of ${n === 2 ? 'one plate' : `${n / 2} plates`}` : '';
@@ -54,7 +55,7 @@ const controls: readonly ControlSpec<HoldingGivens>[] = [
     ],
   },
   { kind: 'number', key: 'area', label: 'Piston area', quantity: area, ...AREA },
-  { kind: 'number', key: 'radius', label: 'Mean radius', quantity: radius, ...RADIUS },
+  { kind: 'number', key: 'radius', label: 'Mean radius', quantity: dimension, ...RADIUS },
   { kind: 'number', key: 'spring', label: 'Return spring', quantity: force, ...SPRING },
 ];
 

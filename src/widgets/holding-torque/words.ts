@@ -1,34 +1,24 @@
-import { printer } from '../../ui/printer.ts';
-import {
-  format,
-  pressure,
-  speed,
-  torque,
-  type Quantity,
-  type UnitSystem,
-} from '../../ui/quantity.ts';
+import { format, printer } from '../../quantity/print.ts';
+import { workedTorque } from '../../quantity/part-quantities.ts';
+import { power, pressure, speed, torque } from '../../quantity/quantities.ts';
+import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { needed, type Required } from '../clutch-pressure/needed.ts';
 import { books, ours, powerOf, type Book } from './books.ts';
 import type { HoldingModel } from './model.ts';
 import { FULL_TORQUE } from './ranges.ts';
-import { kilowatts } from './quantities.ts';
 
 export const asking: Readonly<Record<Required, string>> = {
   idle: 'to stand in gear at idle',
   'take-off': 'to take off at 1500 rpm',
 };
 
-/** A torque with two decimals, so that book and model could differ in sight. */
-const fine: Quantity = {
-  ...torque,
-  si: { ...torque.si, digits: 2, digitsUnderTen: 2 },
-  us: { ...torque.us, digits: 2, digitsUnderTen: 2 },
-};
 /** What a book prints, or what the engine makes of the same sizes, in the reader's units. */
 export function bookNumber(book: Book, whose: 'book' | 'model', system: UnitSystem): string {
   const { prints } = books[book];
   const value = whose === 'book' ? prints.value : ours(book);
-  return prints.kind === 'power' ? format(value, kilowatts, system) : format(value, fine, system);
+  return prints.kind === 'power'
+    ? format(value, power, system)
+    : format(value, workedTorque, system);
 }
 
 /** The sentence under the picture. */
@@ -38,11 +28,11 @@ export function says(model: HoldingModel, system: UnitSystem): string {
   const example = givens.example.value;
   if (example !== 'own' && example !== 'training') {
     const { prints, short } = books[example];
-    const power =
+    const carried =
       prints.kind === 'power'
-        ? `, at ${print(prints.rpm, speed)} ${print(powerOf(has.value, prints.rpm), kilowatts)}`
+        ? `, at ${print(prints.rpm, speed)} ${print(powerOf(has.value, prints.rpm), power)}`
         : '';
-    return `${short}: holds ${print(has.value, torque)}${power}. The book says ${bookNumber(example, 'book', system)}.`;
+    return `${short}: holds ${print(has.value, torque)}${carried}. The book says ${bookNumber(example, 'book', system)}.`;
   }
   const { pressure: kpa } = build.value;
   if (has.value === 0) {

@@ -1,6 +1,6 @@
 import type { Asked } from '../../quiz/asked.ts';
 import { certainties } from '../../quiz/certainty.ts';
-import { infoOf } from '../../quiz/quantities.ts';
+import { quantityOf } from '../../quantity/by-name.ts';
 import { units } from '../../ui/units-signal.ts';
 import { howSure, price } from './how-sure.ts';
 import type { RetrievalModel } from './model.ts';
@@ -101,14 +101,14 @@ interface NumberFieldProps {
 }
 
 function NumberField({ model, asked, id, fault }: NumberFieldProps) {
-  const { si, us, name } = infoOf(asked.quantity);
+  const { si, us, name } = quantityOf(asked.quantity);
   const unit = si.symbol === us.symbol ? si.symbol : undefined;
   return (
     <div class="retrieval-number">
       <label for={`${id}-number`}>
         Your answer
         <span class="choice-note">
-          {asked.quantity === 'number'
+          {unit === ''
             ? 'A number, without a unit.'
             : `A ${name}. Type a unit if you mean another than the one shown.`}
         </span>

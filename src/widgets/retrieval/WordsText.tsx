@@ -1,7 +1,7 @@
-import type { Words } from '../../quiz/asked.ts';
+import type { Passage } from '../../quiz/asked.ts';
 
 /** Question text with its amounts in both unit systems; the style sheet shows the reader's. */
-export function WordsText({ words }: { readonly words: Words }) {
+export function WordsText({ words }: { readonly words: Passage }) {
   return (
     <>
       {words.map((piece, i) =>

@@ -3,7 +3,7 @@ import { computed, signal } from '@preact/signals';
 import type { Asked } from '../../quiz/asked.ts';
 import type { Certainty } from '../../quiz/certainty.ts';
 import type { Given } from '../../quiz/grade.ts';
-import type { System } from '../../quiz/quantities.ts';
+import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { pickRound, ROUND_SIZE } from '../../quiz/pick-round.ts';
 import { seededRandom } from '../../quiz/seeded-order.ts';
 import {
@@ -106,7 +106,7 @@ export function retrievalModel(questions: readonly Asked[]) {
       if (complaint.value?.place === 'certainty') complaint.value = undefined;
     },
     /** True when the answer counted; false when `complaint` says what is missing. */
-    check: (system: System): boolean => {
+    check: (system: UnitSystem): boolean => {
       const asked = question.value;
       const now = session.value;
       if (asked === undefined || now === undefined || now.explaining) return false;

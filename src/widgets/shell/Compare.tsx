@@ -1,5 +1,4 @@
-import type { UnitSystem } from '../../ui/quantity.ts';
-import { say, type Words } from '../../ui/words.ts';
+import { textFor, type UnitSystem, type UnitText } from '../../quantity/unit-system.ts';
 import type { PredictOption } from './sim-spec.ts';
 import { CONFIDENCES, type StageEvent, type StageState } from './stages.ts';
 import { useArrival } from './use-arrival.ts';
@@ -8,7 +7,7 @@ interface CompareProps {
   readonly sim: string;
   readonly options: readonly PredictOption[];
   /** The model's own sentence after the run, with its numbers. */
-  readonly outcomeWords: Words;
+  readonly outcomeWords: UnitText;
   readonly state: StageState;
   readonly system: UnitSystem;
   readonly send: (event: StageEvent) => void;
@@ -31,24 +30,24 @@ export function Compare({ sim, options, outcomeWords, state, system, send }: Com
       <dl class="compare" id={`${sim}-compare`}>
         <div>
           <dt>You said ({sure})</dt>
-          <dd>{mine && say(mine.words, system)}</dd>
+          <dd>{mine && textFor(mine.words, system)}</dd>
         </div>
         <div>
           <dt>The model says</dt>
-          <dd>{say(outcomeWords, system)}</dd>
+          <dd>{textFor(outcomeWords, system)}</dd>
         </div>
       </dl>
       {right ? (
         <p>
-          <strong>As you said.</strong> {say(mine.why, system)}
+          <strong>As you said.</strong> {textFor(mine.why, system)}
         </p>
       ) : (
         <>
           <p>
-            <strong>Not what you said.</strong> {mine && say(mine.why, system)}
+            <strong>Not what you said.</strong> {mine && textFor(mine.why, system)}
           </p>
           <p>
-            <strong>What it did:</strong> {came && say(came.why, system)}
+            <strong>What it did:</strong> {came && textFor(came.why, system)}
           </p>
         </>
       )}
@@ -58,7 +57,7 @@ export function Compare({ sim, options, outcomeWords, state, system, send }: Com
           <ul class="compare-others">
             {others.map(({ id, words, why }) => (
               <li key={id}>
-                <strong>{say(words, system)}</strong> {say(why, system)}
+                <strong>{textFor(words, system)}</strong> {textFor(why, system)}
               </li>
             ))}
           </ul>

@@ -2,7 +2,7 @@ import { useMemo } from 'preact/hooks';
 import { CopyLink } from '../../ui/CopyLink.tsx';
 import { parseLink, printLink, type LinkValues } from '../../ui/link-state.ts';
 import { More } from '../../ui/More.tsx';
-import type { UnitSystem } from '../../ui/quantity.ts';
+import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { Reset } from '../../ui/Reset.tsx';
 import { Controls } from './Controls.tsx';
 import { currentValues } from './current-values.ts';

@@ -1,13 +1,12 @@
 import { useEffect, useRef } from 'preact/hooks';
-import type { UnitSystem } from '../../ui/quantity.ts';
-import { say, type Words } from '../../ui/words.ts';
+import { textFor, type UnitSystem, type UnitText } from '../../quantity/unit-system.ts';
 import type { PredictOption } from './sim-spec.ts';
 import { CONFIDENCES, whyNotYet, type StageEvent, type StageState } from './stages.ts';
 import { useArrival } from './use-arrival.ts';
 
 interface PredictProps {
   readonly sim: string;
-  readonly question: Words;
+  readonly question: UnitText;
   readonly options: readonly PredictOption[];
   readonly runLabel: string;
   readonly state: StageState;
@@ -54,7 +53,7 @@ export function Predict({
     >
       <fieldset class="choice choice-stack" disabled={running}>
         <legend ref={head} tabIndex={-1}>
-          {say(question, system)}
+          {textFor(question, system)}
         </legend>
         <div class="choice-options">
           {options.map(({ id, words }) => (
@@ -66,7 +65,7 @@ export function Predict({
                 checked={state.prediction === id}
                 onChange={() => send({ type: 'predict', option: id })}
               />
-              <span class="choice-words">{say(words, system)}</span>
+              <span class="choice-words">{textFor(words, system)}</span>
             </label>
           ))}
         </div>

@@ -1,9 +1,8 @@
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useMemo, useReducer, useRef, useState } from 'preact/hooks';
 import { LiveText } from '../../ui/LiveText.tsx';
-import type { UnitSystem } from '../../ui/quantity.ts';
+import type { UnitSystem, UnitText } from '../../quantity/unit-system.ts';
 import { useReady, useUnits } from '../../ui/use-units.ts';
-import type { Words } from '../../ui/words.ts';
 import { currentValues } from './current-values.ts';
 import { Waiting } from './Later.tsx';
 import { Predict } from './Predict.tsx';
@@ -45,7 +44,7 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
   const ready = useReady();
   const [state, dispatch] = useReducer(advance, tasks.length, startState);
   const [search, setSearch] = useState('');
-  const [outcomeWords, setOutcomeWords] = useState<Words>('');
+  const [outcomeWords, setOutcomeWords] = useState<UnitText>('');
   const stop = useRef<() => void>(() => undefined);
   // Whether somebody has gone from stage to stage; the focus then follows.
   const byHand = useRef(false);

@@ -1,6 +1,5 @@
 import { useEffect } from 'preact/hooks';
-import type { UnitSystem } from '../../ui/quantity.ts';
-import { say } from '../../ui/words.ts';
+import { textFor, type UnitSystem } from '../../quantity/unit-system.ts';
 import { Controls } from './Controls.tsx';
 import type { ControlSpec, DrawnControls, Givens, SimModel, TaskSpec } from './sim-spec.ts';
 import type { StageEvent, StageState } from './stages.ts';
@@ -39,7 +38,7 @@ export function Task<G extends Givens, M extends SimModel<G>>(props: TaskProps<G
         Task {state.task + 1} of {tasks.length}
       </h4>
       <p class="task-words" id={`${sim}-task`}>
-        {say(task.words, system)}
+        {textFor(task.words, system)}
       </p>
       <Controls
         sim={sim}
@@ -50,10 +49,10 @@ export function Task<G extends Givens, M extends SimModel<G>>(props: TaskProps<G
       <div role="status" class="task-result">
         {done && (
           <p>
-            <strong>Done.</strong> {say(task.after, system)}
+            <strong>Done.</strong> {textFor(task.after, system)}
           </p>
         )}
-        {state.hint && !done && <p>{say(task.hint, system)}</p>}
+        {state.hint && !done && <p>{textFor(task.hint, system)}</p>}
       </div>
       <div class="sim-go">
         {done ? (

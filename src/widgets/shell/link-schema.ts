@@ -4,7 +4,8 @@ import {
   type LinkSchema,
   type LinkValues,
 } from '../../ui/link-state.ts';
-import { format, type UnitSystem } from '../../ui/quantity.ts';
+import { format } from '../../quantity/print.ts';
+import { textFor, type UnitSystem } from '../../quantity/unit-system.ts';
 import type { Givens, SimModel, SimSpec } from './sim-spec.ts';
 
 /**
@@ -17,7 +18,8 @@ export function linkSchema<G extends Givens, M extends SimModel<G>>(
   system: UnitSystem = 'us',
 ): LinkSchema {
   const controls = sim.controls.map((control): LinkControl => {
-    const { key, label } = control;
+    const { key } = control;
+    const label = textFor(control.label, system);
     const start = defaults[key];
     switch (control.kind) {
       case 'number': {

@@ -1,8 +1,8 @@
 import type { Signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import type { ChoiceOption } from '../../ui/Choice.tsx';
-import type { Quantity, UnitSystem } from '../../ui/quantity.ts';
-import type { Words } from '../../ui/words.ts';
+import type { Quantity } from '../../quantity/quantity.ts';
+import type { UnitSystem, UnitText } from '../../quantity/unit-system.ts';
 import type { Confidence, Stage } from './stages.ts';
 
 /** The values a person may set. Numbers are metric; choices are strings; switches are booleans. */
@@ -20,7 +20,7 @@ export interface SimModel<G extends Givens> {
 
 interface ControlBase<G> {
   readonly key: keyof G & string;
-  readonly label: string;
+  readonly label: UnitText;
 }
 export interface NumberSpec<G> extends ControlBase<G> {
   readonly kind: 'number';
@@ -53,13 +53,13 @@ export type DrawnControls<G> = {
 
 export interface PredictOption {
   readonly id: string;
-  readonly words: Words;
+  readonly words: UnitText;
   /** Why somebody would say this, and what the model says to it. Every option has its own. */
-  readonly why: Words;
+  readonly why: UnitText;
 }
 
 export interface PredictSpec<G extends Givens, M extends SimModel<G>> {
-  readonly question: Words;
+  readonly question: UnitText;
   readonly options: readonly PredictOption[];
   /** The state the run starts from and the state it goes to; numbers are swept, the rest is set at once. */
   readonly start: Partial<G>;
@@ -67,21 +67,21 @@ export interface PredictSpec<G extends Givens, M extends SimModel<G>> {
   /** What the button says: "Run it hot". */
   readonly runLabel: string;
   /** Reads the model after the run: which option came true, and the sentence with its numbers. */
-  readonly outcome: (model: M) => { readonly option: string; readonly words: Words };
+  readonly outcome: (model: M) => { readonly option: string; readonly words: UnitText };
 }
 
 export interface TaskSpec<G extends Givens, M extends SimModel<G>> {
   readonly id: string;
-  readonly words: Words;
+  readonly words: UnitText;
   /** The state it starts from; `done` must be false there. */
   readonly start: Partial<G>;
   /** Keys of the controls that are live. The first task has three at most. */
   readonly controls: readonly (keyof G & string)[];
   /** Judged from the model's state, never from what was pressed. */
   readonly done: (model: M) => boolean;
-  readonly hint: Words;
+  readonly hint: UnitText;
   /** What was learnt by it, shown once done. */
-  readonly after: Words;
+  readonly after: UnitText;
 }
 
 export interface SimSpec<G extends Givens, M extends SimModel<G>> {

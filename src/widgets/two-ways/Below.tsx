@@ -1,4 +1,5 @@
-import { format, pressure, seconds, temperature } from '../../ui/quantity.ts';
+import { format } from '../../quantity/print.ts';
+import { percent, pressure, seconds, temperature } from '../../quantity/quantities.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import { needed } from '../clutch-pressure/needed.ts';
 import { COLD_C, HOT_C, type Consequence, type WaysModel } from './model.ts';
@@ -12,7 +13,7 @@ const ROLES: readonly { readonly key: keyof Roles; readonly words: string }[] = 
 
 /** Under the controls, so that on a phone these stay close to the drawings; part by part, so that the two can be compared. */
 function WhoDoesWhat({ model }: { readonly model: WaysModel }) {
-  const wire = electronicRoles(model);
+  const wire = electronicRoles(model, useUnits());
   const cable = mechanicalRoles(model);
   return (
     <section class="ways-roles" aria-labelledby="two-ways-roles">
@@ -62,7 +63,7 @@ function Port({ model }: { readonly model: WaysModel }) {
               <th scope="col">Fluid</th>
               <th scope="col">Cable set right</th>
               <th scope="col">
-                {misSet ? `Port ${open.value.toFixed(0)} % open` : 'As it is now'}
+                {misSet ? `Port ${format(open.value, percent, system)} open` : 'As it is now'}
               </th>
             </tr>
           </thead>

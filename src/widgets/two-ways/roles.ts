@@ -1,3 +1,4 @@
+import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { parkSpeedWords } from '../controller-sees/park-speed.ts';
 import type { WaysModel } from './model.ts';
 import { RANGES } from './words.ts';
@@ -11,7 +12,10 @@ export interface Roles {
 
 const CODES = { P: 'the ratio code', N: 'the ratio code', R: 'P0736', D: 'P0731' } as const;
 
-function electronicController({ givens, fed, electronicEnd }: WaysModel): string {
+function electronicController(
+  { givens, fed, electronicEnd }: WaysModel,
+  system: UnitSystem,
+): string {
   const { range, fault } = { range: givens.range.value, fault: givens.fault.value };
   if (fault === 'noPower') {
     return 'Dead. No solenoid works, so the clutches vent and nothing can be selected.';
@@ -20,7 +24,7 @@ function electronicController({ givens, fed, electronicEnd }: WaysModel): string
     const seen = `It saw slip, raised pressure once, stored ${CODES[range]} and let the clutch go.`;
     return electronicEnd.value === 'failSafePark'
       ? `${seen} The car stands, so it selected Park by itself, whatever the selector says.`
-      : `${seen} The car rolls too fast for the pawl: Neutral now, Park once slower than ${parkSpeedWords}.`;
+      : `${seen} The car rolls too fast for the pawl: Neutral now, Park once slower than ${parkSpeedWords(system)}.`;
   }
   const feeds = fed.value.electronic;
   return feeds === undefined
@@ -39,7 +43,7 @@ function electronicPark({ givens, parked }: WaysModel): string {
     : 'Held out by oil through the park solenoid. Lose the oil or the current, and the spring puts it in.';
 }
 
-export function electronicRoles(model: WaysModel): Roles {
+export function electronicRoles(model: WaysModel, system: UnitSystem): Roles {
   const { fault } = model.givens;
   return {
     hand:
@@ -48,7 +52,7 @@ export function electronicRoles(model: WaysModel): Roles {
         : fault.value === 'misSet'
           ? 'Moves a switch. There is no cable here to set wrong, so nothing changes.'
           : 'Moves a switch, and nothing else. The controller reads it as a request.',
-    controller: electronicController(model),
+    controller: electronicController(model, system),
     park: electronicPark(model),
   };
 }

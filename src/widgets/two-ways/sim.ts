@@ -1,4 +1,5 @@
-import { percent } from '../../ui/quantity.ts';
+import { format } from '../../quantity/print.ts';
+import { percent, roadSpeed } from '../../quantity/quantities.ts';
 import type { ControlSpec, SimSpec } from '../shell/sim-spec.ts';
 import { FEED, type WaysGivens, type WaysModel } from './model.ts';
 import { feedWords, tasks } from './tasks.ts';
@@ -42,7 +43,7 @@ const controls: readonly ControlSpec<WaysGivens>[] = [
     label: 'The car',
     options: [
       { value: 'standing', words: 'Stands' },
-      { value: 'rolling', words: 'Rolls', note: '20 km/h (12 mph)' },
+      { value: 'rolling', words: 'Rolls', note: (system) => format(20, roadSpeed, system) },
     ],
   },
   {

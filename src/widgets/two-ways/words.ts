@@ -1,4 +1,6 @@
-import { format, pressure, type UnitSystem } from '../../ui/quantity.ts';
+import { format } from '../../quantity/print.ts';
+import { pressure } from '../../quantity/quantities.ts';
+import type { UnitSystem } from '../../quantity/unit-system.ts';
 import type { WaysModel } from './model.ts';
 
 /** The ranges by their full names. */

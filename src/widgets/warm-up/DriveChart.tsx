@@ -1,10 +1,12 @@
 import { LineChart } from '../../charts/LineChart.tsx';
 import type { Band, Mark, Strip } from '../../charts/line-data.ts';
-import { format, temperature, type UnitSystem } from '../../ui/quantity.ts';
+import { format } from '../../quantity/print.ts';
+import { minutes, temperature } from '../../quantity/quantities.ts';
+import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import { asking } from '../clutch-pressure/words.ts';
 import { LONGEST, TIMES, type WarmUpModel } from './model.ts';
-import { kindWords, minutes, spoken } from './words.ts';
+import { kindWords, spoken } from './words.ts';
 
 const X_AXIS = { label: 'Time', quantity: minutes, min: 0, max: LONGEST };
 /** The range fluid is offered in everywhere on the site, from the coldest start to the end of it. */

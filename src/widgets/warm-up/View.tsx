@@ -1,6 +1,7 @@
 import { useMemo } from 'preact/hooks';
 import { driveHeat, trainingLump } from '../../engine/index.ts';
-import { format, temperature } from '../../ui/quantity.ts';
+import { format } from '../../quantity/print.ts';
+import { heat, power, temperature, temperatureRise } from '../../quantity/quantities.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import { SimShell } from '../shell/SimShell.tsx';
 import { DriveChart } from './DriveChart.tsx';
@@ -30,11 +31,12 @@ function Ends({ model }: { readonly model: WarmUpModel }) {
         it says of long pulling is too hot. It does not matter here: you stop long before.
       </p>
       <p class="muted">
-        All invented for the training gearbox: {(trainingLump.capacity / 1e3).toFixed(0)} kJ to warm
-        it by 1 °C (1.8 °F), {trainingLump.loss} W given off for each degree above the air,{' '}
-        {KINDS.map((kind) => `${kindWords[kind]} ${(driveHeat[kind] / 1e3).toFixed(1)} kW`).join(
-          ', ',
-        )}
+        All invented for the training gearbox: {format(trainingLump.capacity, heat, system)} to warm
+        it by {format(1, temperatureRise, system)}, {trainingLump.loss} W given off for each such
+        step above the air,{' '}
+        {KINDS.map(
+          (kind) => `${kindWords[kind]} ${format(driveHeat[kind] / 1e3, power, system)}`,
+        ).join(', ')}
         . Where the crack lets go comes from “Does the clutch hold?”, with the command held fixed at
         its idle values. A controller that asks for more as you give throttle pulls away hotter than
         this.

@@ -1,6 +1,7 @@
 import type { DriveKind } from '../../engine/index.ts';
-import { hairs } from '../../ui/hairs.ts';
-import { format, length, temperature, temperatureRise } from '../../ui/quantity.ts';
+import { hairs } from '../../quantity/hairs.ts';
+import { format } from '../../quantity/print.ts';
+import { length, minutes, temperature, temperatureRise } from '../../quantity/quantities.ts';
 import { CRACK } from '../clutch-pressure/ranges.ts';
 import type { ControlSpec, NumberSpec, SimSpec } from '../shell/sim-spec.ts';
 import {
@@ -13,7 +14,7 @@ import {
   type WarmUpModel,
 } from './model.ts';
 import { tasks } from './tasks.ts';
-import { minutes, says, spoken } from './words.ts';
+import { says, spoken } from './words.ts';
 
 const kindOptions: readonly { value: DriveKind; words: string }[] = [
   { value: 'idling', words: 'Idling' },

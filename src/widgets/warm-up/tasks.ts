@@ -1,5 +1,7 @@
-import { format, temperature } from '../../ui/quantity.ts';
+import { format } from '../../quantity/print.ts';
+import { temperature, temperatureRise } from '../../quantity/quantities.ts';
 import type { TaskSpec } from '../shell/sim-spec.ts';
+import { crackStop } from '../clutch-pressure/ranges.ts';
 import { makeWarmUp, OUTSIDE, START, type WarmUpGivens, type WarmUpModel } from './model.ts';
 import { spoken } from './words.ts';
 
@@ -45,7 +47,7 @@ const round: Partial<WarmUpGivens> = { ...START, minutes1: 20, minutes2: 0, minu
 const winter: Task = {
   id: 'winter',
   words: (system) =>
-    `A ${spoken(20).replace('minutes', 'minute')} test drive, driven gently. Find the coldest day on which it still shows the fault, to ${system === 'us' ? '4 °F' : '2 °C'}.`,
+    `A 20-minute test drive, driven gently. Find the coldest day on which it still shows the fault, to ${format(NEAR, temperatureRise, system)}.`,
   start: { ...round, outside: 40 },
   controls: ['outside'],
   done: ({ givens, shows, showsAt }) => {
@@ -74,7 +76,10 @@ const idle: Task = {
   controls: ['crack'],
   done: (model) => {
     if (minuteOf(model) === null) return false;
-    const narrower = at({ ...yard, crack: Math.max(0, model.givens.crack.value - 0.01) });
+    const narrower = at({
+      ...yard,
+      crack: Math.max(0, model.givens.crack.value - crackStop(model.givens.crack.value)),
+    });
     return narrower.shows.value.when === 'not-on-this-drive';
   },
   hint: 'A wider crack lets go cooler. Open it a step at a time.',

@@ -1,9 +1,10 @@
 import type { DriveKind } from '../../engine/index.ts';
-import { format, plain, temperature, temperatureRise, type UnitSystem } from '../../ui/quantity.ts';
+import { plural } from '../../quantity/lists.ts';
+import { format } from '../../quantity/print.ts';
+import { temperature, temperatureRise } from '../../quantity/quantities.ts';
+import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { asking } from '../clutch-pressure/words.ts';
 import { TIMES, type WarmUpModel } from './model.ts';
-
-export const minutes = plain('time', 'min', 0, { alsoTyped: ['minutes', 'minute'] });
 
 export const kindWords: Readonly<Record<DriveKind, string>> = {
   idling: 'idling',
@@ -17,10 +18,8 @@ const DRIVING: Readonly<Record<DriveKind, string>> = {
 };
 
 /** "17 minutes", as somebody says it. */
-export const spoken = (minute: number): string => {
-  const whole = Math.round(minute);
-  return whole === 0 ? 'less than a minute' : whole === 1 ? '1 minute' : `${whole} minutes`;
-};
+export const spoken = (minute: number): string =>
+  minute < 0.5 ? 'less than a minute' : plural(minute, { one: '# minute', other: '# minutes' });
 
 /** The drive up to a minute, in words; one kind only is said more shortly. */
 function drivenUpTo({ stretches }: WarmUpModel, minute: number): string {

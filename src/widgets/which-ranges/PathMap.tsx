@@ -6,11 +6,11 @@ import {
 } from '../../drawings/index.ts';
 import { CIRCUITS, litresPerMinute, type Circuit } from '../../engine/index.ts';
 import { More } from '../../ui/More.tsx';
-import { pressure } from '../../ui/quantity.ts';
+import { printer } from '../../quantity/print.ts';
+import { pressure } from '../../quantity/quantities.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import { inOneCircuit, severityOf, type RangesModel } from './model.ts';
 import { testOf } from './patterns.ts';
-import { printer } from '../../ui/printer.ts';
 import { rangeNames, testWords } from './words.ts';
 
 /** Full scale of the drawing's tints [Pa]: the line command under load. */

@@ -1,5 +1,7 @@
 import type { ComponentChildren } from 'preact';
-import { formatNumber, temperature, format, type Quantity } from '../../ui/quantity.ts';
+import { format, formatNumber } from '../../quantity/print.ts';
+import { temperature } from '../../quantity/quantities.ts';
+import type { Quantity } from '../../quantity/quantity.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import { COLD_C, HOT_C, TESTS, type Test } from './patterns.ts';
 import type { Word } from './verdict.ts';
@@ -28,7 +30,7 @@ interface PatternTableProps {
  */
 export function PatternTable({ caption, name, quantity, rows }: PatternTableProps) {
   const system = useUnits();
-  const { unit } = quantity[system];
+  const { symbol } = quantity[system];
   return (
     <figure class="pattern">
       <figcaption>{caption}</figcaption>
@@ -36,7 +38,7 @@ export function PatternTable({ caption, name, quantity, rows }: PatternTableProp
         <thead>
           <tr>
             <th scope="col" rowSpan={2}>
-              {unit}
+              {symbol}
             </th>
             <th scope="colgroup" colSpan={2} class="pattern-cold">
               Cold, {format(COLD_C, temperature, system)}
@@ -58,7 +60,7 @@ export function PatternTable({ caption, name, quantity, rows }: PatternTableProp
             <tr key={id}>
               <th scope="row">
                 {label}
-                {own !== quantity && <span class="pattern-unit"> {own[system].unit}</span>}
+                {own !== quantity && <span class="pattern-unit"> {own[system].symbol}</span>}
               </th>
               {TESTS.map((test) => (
                 <td key={test} class={`pattern-${words[test]}`}>

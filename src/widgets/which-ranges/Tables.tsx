@@ -1,11 +1,12 @@
 import { CIRCUITS } from '../../engine/index.ts';
-import { flow, format, pressure, speed, torque } from '../../ui/quantity.ts';
+import { format } from '../../quantity/print.ts';
+import { airFlow as air, flow, pressure, speed, torque } from '../../quantity/quantities.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import { needed } from '../clutch-pressure/needed.ts';
 import type { RangesModel } from './model.ts';
 import { AIR_TARGETS, soundBench, TAPS, TESTS, type Column, type Test } from './patterns.ts';
 import { PatternTable } from './PatternTable.tsx';
-import { air, faultWords, rangeNames } from './words.ts';
+import { faultWords, rangeNames } from './words.ts';
 
 interface TableProps {
   readonly model: RangesModel;

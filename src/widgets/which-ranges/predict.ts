@@ -1,9 +1,9 @@
-import { length, pressure } from '../../ui/quantity.ts';
-import { hairs } from '../../ui/hairs.ts';
+import { hairs } from '../../quantity/hairs.ts';
+import { printer } from '../../quantity/print.ts';
+import { length, pressure } from '../../quantity/quantities.ts';
 import type { PredictSpec } from '../shell/sim-spec.ts';
 import { makeWhichRanges, type RangesGivens, type RangesModel } from './model.ts';
 import { COLD, HOT, reads } from './verdict.ts';
-import { printer } from '../../ui/printer.ts';
 
 const start: RangesGivens = {
   fault: 'transferSeal',

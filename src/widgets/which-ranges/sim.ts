@@ -1,5 +1,5 @@
 import { FAULT_IDS } from '../../engine/index.ts';
-import { percent } from '../../ui/quantity.ts';
+import { percent } from '../../quantity/quantities.ts';
 import { faultNames, severityWords } from '../engagement/words.ts';
 import type { ControlSpec, SimSpec } from '../shell/sim-spec.ts';
 import type { RangesGivens, RangesModel } from './model.ts';

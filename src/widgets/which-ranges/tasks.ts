@@ -1,10 +1,9 @@
-import { length, pressure } from '../../ui/quantity.ts';
+import { printer } from '../../quantity/print.ts';
+import { airFlow as air, length, pressure } from '../../quantity/quantities.ts';
 import type { TaskSpec } from '../shell/sim-spec.ts';
 import { makeWhichRanges, type RangesGivens, type RangesModel } from './model.ts';
 import { TESTS } from './patterns.ts';
 import { gaugePattern, lacksFriction, reads } from './verdict.ts';
-import { printer } from '../../ui/printer.ts';
-import { air } from './words.ts';
 
 type Task = TaskSpec<RangesGivens, RangesModel>;
 

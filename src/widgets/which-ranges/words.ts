@@ -1,5 +1,9 @@
 import { CIRCUITS, faultAmount, type Circuit, type FaultId } from '../../engine/index.ts';
-import { format, length, plain, temperature, type UnitSystem } from '../../ui/quantity.ts';
+import { listOf } from '../../quantity/lists.ts';
+import { format, formatNumber } from '../../quantity/print.ts';
+import { multiple } from '../../quantity/part-quantities.ts';
+import { length, percent, temperature } from '../../quantity/quantities.ts';
+import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { faultNames } from '../engagement/words.ts';
 import { inOneCircuit, severityOf, type RangesModel } from './model.ts';
 import { COLD_C, HOT_C, TESTS, type Test } from './patterns.ts';
@@ -10,7 +14,6 @@ export const rangeNames: Readonly<Record<Circuit, string>> = {
   reverse: 'Reverse',
   high: 'High',
 };
-export const air = plain('air flow', 'g/s', 1);
 
 /** Which test a column is, in full: "hot (100 °C), 1500 rpm under load". */
 export function testWords(test: Test, system: UnitSystem): string {
@@ -26,12 +29,12 @@ const measures: Partial<Record<FaultId, (amount: number, system: UnitSystem) => 
   regulatorBore: (mm, system) => format(mm, length, system),
   sealingRings: (um, system) => format(um / 1000, length, system),
   openPort: (mm, system) => format(mm, length, system),
-  filter: (times) => `${times.toFixed(0)} times as hard to draw through`,
-  lowFluid: (share) => `${(share * 100).toFixed(0)} % air drawn in`,
-  thinFluid: (share) => `${(share * 100).toFixed(0)} % of its viscosity left`,
-  feedRestriction: (share) => `${(share * 100).toFixed(0)} % of the hole left`,
-  frictionWear: (share) => `${(share * 100).toFixed(0)} % of the friction left`,
-  pressureControl: (share) => `${(share * 100).toFixed(0)} % of what is commanded`,
+  filter: (times) => `${formatNumber(times, multiple, 'si')} times as hard to draw through`,
+  lowFluid: (share) => `${format(share * 100, percent, 'si')} air drawn in`,
+  thinFluid: (share) => `${format(share * 100, percent, 'si')} of its viscosity left`,
+  feedRestriction: (share) => `${format(share * 100, percent, 'si')} of the hole left`,
+  frictionWear: (share) => `${format(share * 100, percent, 'si')} of the friction left`,
+  pressureControl: (share) => `${format(share * 100, percent, 'si')} of what is commanded`,
 };
 
 /** "Worn sealing rings, reverse, 0.12 mm", or a sound gearbox. */
@@ -45,9 +48,6 @@ export function faultWords(model: RangesModel, system: UnitSystem): string {
   return `${faultNames[id]}${where}${amount === undefined ? '' : `, ${amount}`}`;
 }
 
-const list = (names: readonly string[]): string =>
-  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1) ?? ''}`;
-
 const worstOf = (words: readonly Word[]): Word =>
   words.includes('gone') ? 'gone' : words.includes('low') ? 'low' : 'ok';
 
@@ -60,7 +60,8 @@ function halfWords(pattern: Pattern, tests: readonly Test[]): string {
   if (line !== 'ok') said.push(`line ${line}`);
   for (const word of ['low', 'gone'] as const) {
     const names = CIRCUITS.filter((circuit) => at(pattern.taps[circuit]) === word);
-    if (names.length > 0) said.push(`${names.length === 3 ? 'every clutch' : list(names)} ${word}`);
+    if (names.length > 0)
+      said.push(`${names.length === 3 ? 'every clutch' : listOf(names)} ${word}`);
   }
   return said.length === 0 ? 'every gauge reads right' : said.join(', ');
 }
@@ -85,7 +86,7 @@ function besides(model: RangesModel): string {
   if (leaks.length > 0) {
     const names = leaks.map(([target]) => (target === 'transferSeal' ? 'transfer seal' : target));
     said.push(
-      `Air finds it at the ${list(names)}${leaks[0]?.[0] === 'transferSeal' ? '' : ' circuit'}.`,
+      `Air finds it at the ${listOf(names)}${leaks[0]?.[0] === 'transferSeal' ? '' : ' circuit'}.`,
     );
   }
   return said.join(' ');

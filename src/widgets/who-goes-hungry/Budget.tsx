@@ -1,5 +1,6 @@
 import { BudgetBars, type BudgetPart } from '../../charts/BudgetBars.tsx';
-import { flow, format, temperature } from '../../ui/quantity.ts';
+import { format } from '../../quantity/print.ts';
+import { flow, temperature } from '../../quantity/quantities.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import type { HungryModel, Reading } from './model.ts';
 import { COLD_C } from './ranges.ts';

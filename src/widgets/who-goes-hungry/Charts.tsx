@@ -1,6 +1,7 @@
 import { LineChart } from '../../charts/LineChart.tsx';
 import type { Band, Mark, Series } from '../../charts/line-data.ts';
-import { flow, format, pressure, speed, temperature } from '../../ui/quantity.ts';
+import { format } from '../../quantity/print.ts';
+import { flow, pressure, speed, temperature } from '../../quantity/quantities.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import { COMMANDS, type HungryModel } from './model.ts';
 import { COLD_C, SPEED, SWEEP_RPM } from './ranges.ts';

@@ -1,13 +1,7 @@
 import { Both } from '../../ui/Both.tsx';
-import {
-  flow,
-  format,
-  formatNumber,
-  pressure,
-  speed,
-  temperature,
-  type Quantity,
-} from '../../ui/quantity.ts';
+import { format, formatNumber } from '../../quantity/print.ts';
+import { flow, pressure, speed, temperature } from '../../quantity/quantities.ts';
+import type { Quantity } from '../../quantity/quantity.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import { soundReadings, type HungryModel, type Reading } from './model.ts';
 import { COLD_C, FAST_RPM, HOT_C, IDLE_RPM } from './ranges.ts';
@@ -62,7 +56,7 @@ function Row({ head, quantity, values }: RowProps) {
   return (
     <tr>
       <th scope="row">
-        {head}, {quantity[system].unit}
+        {head}, {quantity[system].symbol}
       </th>
       {values.map((value, i) => (
         <td key={i}>{formatNumber(value, quantity, system)}</td>

@@ -4,10 +4,10 @@ import {
   type PumpRegulatorState,
 } from '../../drawings/index.ts';
 import { More } from '../../ui/More.tsx';
-import { flow, pressure } from '../../ui/quantity.ts';
+import { printer } from '../../quantity/print.ts';
+import { flow, pressure } from '../../quantity/quantities.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import type { HungryModel } from './model.ts';
-import { printer } from '../../ui/printer.ts';
 
 /** Full scale of the drawing's tints [kPa]. */
 const FULL_SCALE = 1000;

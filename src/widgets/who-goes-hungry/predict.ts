@@ -1,8 +1,8 @@
-import { flow, pressure, temperature } from '../../ui/quantity.ts';
+import { printer } from '../../quantity/print.ts';
+import { flow, pressure, temperature } from '../../quantity/quantities.ts';
 import type { PredictSpec } from '../shell/sim-spec.ts';
 import { COMMANDS, plantWith, readingOf, type HungryGivens, type HungryModel } from './model.ts';
 import { COLD_C, HOT_C, IDLE_RPM } from './ranges.ts';
-import { printer } from '../../ui/printer.ts';
 
 const start: HungryGivens = { rpm: IDLE_RPM, temp: COLD_C, pump: 50, bore: 0, filter: 1 };
 const end = { temp: HOT_C };

@@ -1,13 +1,12 @@
-import { hairs } from '../../ui/hairs.ts';
-import { length, percent, plain, speed, temperature } from '../../ui/quantity.ts';
+import { hairs } from '../../quantity/hairs.ts';
+import { multiple } from '../../quantity/part-quantities.ts';
+import { length, percent, speed, temperature } from '../../quantity/quantities.ts';
 import type { ControlSpec, SimSpec } from '../shell/sim-spec.ts';
 import type { HungryGivens, HungryModel } from './model.ts';
 import { predict } from './predict.ts';
 import { BORE, FILTER, SPEED, TEMP, WEAR } from './ranges.ts';
 import { tasks } from './tasks.ts';
 import { says } from './words.ts';
-
-const times = plain('resistance', '×', 0, { alsoTyped: ['x', 'times'] });
 
 const controls: readonly ControlSpec<HungryGivens>[] = [
   { kind: 'number', key: 'rpm', label: 'Engine, turns the pump', quantity: speed, ...SPEED },
@@ -32,7 +31,7 @@ const controls: readonly ControlSpec<HungryGivens>[] = [
     kind: 'number',
     key: 'filter',
     label: 'Filter, against a clean one',
-    quantity: times,
+    quantity: multiple,
     ...FILTER,
     words: (value) => (value === 1 ? 'clean' : 'as hard to draw through'),
   },

@@ -1,4 +1,12 @@
-import { flow, pressure, speed, temperature } from '../../ui/quantity.ts';
+import { printer } from '../../quantity/print.ts';
+import {
+  flow,
+  length,
+  pressure,
+  speed,
+  temperature,
+  temperatureRise,
+} from '../../quantity/quantities.ts';
 import type { TaskSpec } from '../shell/sim-spec.ts';
 import {
   COMMANDS,
@@ -11,7 +19,6 @@ import {
   type Reading,
 } from './model.ts';
 import { COLD_C, FAST_RPM, HOT_C, IDLE_RPM } from './ranges.ts';
-import { printer } from '../../ui/printer.ts';
 import { NOTHING } from './words.ts';
 
 type Task = TaskSpec<HungryGivens, HungryModel>;
@@ -56,7 +63,7 @@ const soundIdle: HungryGivens = { ...soundParts, rpm: IDLE_RPM, temp: 90 };
 const runDry: Task = {
   id: 'run-dry',
   words: (system) =>
-    `A sound gearbox now, at idle. Warm it until nothing is left for converter, cooler and lubrication, and stop within ${system === 'us' ? '5 °F' : '3 °C'} past that point.`,
+    `A sound gearbox now, at idle. Warm it until nothing is left for converter, cooler and lubrication, and stop within ${printer(system)(NEAR_C, temperatureRise)} past that point.`,
   start: soundIdle,
   controls: ['temp'],
   done: ({ now, dryFrom, givens }) => {
@@ -131,7 +138,7 @@ const readB: Task = {
   after: (system) => {
     const print = printer(system);
     const bore = readingOf(plantWith({ ...soundParts, bore: 0.12 }), HOT_C, IDLE_RPM);
-    return `The pump, about 70 % worn. Hot at idle bad, cold and fast good: a leak. Two readings told it from the filter. They do not tell it from every other leak: a regulator bore worn by 0.12 mm also leaves the line at ${print(bore.line, pressure)} hot at idle. For that you need the next test.`;
+    return `The pump, about 70 % worn. Hot at idle bad, cold and fast good: a leak. Two readings told it from the filter. They do not tell it from every other leak: a regulator bore worn by ${print(0.12, length)} also leaves the line at ${print(bore.line, pressure)} hot at idle. For that you need the next test.`;
   },
 };
 

@@ -1,11 +1,12 @@
-import { printer } from '../../ui/printer.ts';
-import { flow, format, percent, pressure, speed, type UnitSystem } from '../../ui/quantity.ts';
+import { format, printer } from '../../quantity/print.ts';
+import { flow, percent, pressure, speed } from '../../quantity/quantities.ts';
+import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { COMMANDS, clutchWord, type FedFrom, type HungryModel, type Reading } from './model.ts';
 
 /** Less than this share of what a sound gearbox leaves at the same speed and temperature counts as hungry. */
 export const HUNGRY_SHARE = 0.5;
 
-/** What prints as nothing is nothing [L/min]. */
+/** Drops, which no cooler lives on: less than this counts as nothing [L/min]. */
 export const NOTHING = 0.02;
 
 /** Everybody who eats from the pump, in the order in which they lose their share. */

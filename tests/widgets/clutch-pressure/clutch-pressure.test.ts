@@ -14,7 +14,7 @@ import { CRACK, SPEED, SWEEP_TEMPS, TEMP } from '../../../src/widgets/clutch-pre
 import { sim } from '../../../src/widgets/clutch-pressure/sim.ts';
 import { says } from '../../../src/widgets/clutch-pressure/words.ts';
 import { simProblems } from '../../../src/widgets/shell/sim-problems.ts';
-import { say } from '../../../src/ui/words.ts';
+import { textFor } from '../../../src/quantity/unit-system.ts';
 
 const SEED = 20_240_611;
 
@@ -100,7 +100,16 @@ describe('the simulation as written', () => {
       return task.done(model);
     });
     expect(widest).toEqual([0.13]);
-    expect(say(task.after, 'si')).toMatch(/With 0\.13\smm it holds, with 0\.14\smm it does not/u);
+    // A US reader's control steps by thousandths of an inch: 5 hold, 6 do not.
+    const thousandths = steps(1, 15, 1).filter((thou) => {
+      model.givens.crack.value = thou * 0.0254;
+      return task.done(model);
+    });
+    expect(thousandths).toEqual([5]);
+    expect(textFor(task.after, 'us')).toMatch(/With 5\sthousandths it holds, with 6\sthousandths/u);
+    expect(textFor(task.after, 'si')).toMatch(
+      /With 0\.13\smm it holds, with 0\.14\smm it does not/u,
+    );
   });
 });
 
@@ -136,9 +145,9 @@ describe('the prediction', () => {
   });
   it('says a sentence with a number for every option, in both systems', () => {
     for (const { why } of predict.options) {
-      expect(say(why, 'si')).toMatch(/\d\skPa/u);
-      expect(say(why, 'us')).toMatch(/\d\spsi/u);
-      expect(say(why, 'us')).not.toContain('kPa');
+      expect(textFor(why, 'si')).toMatch(/\d\skPa/u);
+      expect(textFor(why, 'us')).toMatch(/\d\spsi/u);
+      expect(textFor(why, 'us')).not.toContain('kPa');
     }
   });
 });

@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { answer } from '../../../src/solve/answer.ts';
-import { say } from '../../../src/ui/words.ts';
+import { textFor } from '../../../src/quantity/unit-system.ts';
 import {
   makeControllerSees,
   START,
@@ -168,8 +168,8 @@ describe('over every control', () => {
       ...sim.tasks.flatMap((one) => [one.words, one.hint, one.after]),
     ];
     for (const one of words) {
-      expect(say(one, 'us')).not.toMatch(/°C|NaN|undefined/);
-      expect(say(one, 'si')).not.toMatch(/°F|NaN|undefined/);
+      expect(textFor(one, 'us')).not.toMatch(/°C|NaN|undefined/);
+      expect(textFor(one, 'si')).not.toMatch(/°F|NaN|undefined/);
     }
   });
 });

@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { FAULT_IDS } from '../../../src/engine/index.ts';
-import { say } from '../../../src/ui/words.ts';
+import { textFor } from '../../../src/quantity/unit-system.ts';
 import {
   makeEngagement,
   SHOWN,
@@ -29,7 +29,7 @@ describe('the simulation as written', () => {
     model.apply({ ...sim.predict.start, ...sim.predict.end });
     const { option, words } = sim.predict.outcome(model);
     expect(option).toBe('park');
-    expect(say(words, 'si')).toContain('selects Park by itself');
+    expect(textFor(words, 'si')).toContain('selects Park by itself');
   });
 
   it('lets the edge be found by temperature alone', () => {

@@ -2,15 +2,15 @@ import { useMemo } from 'preact/hooks';
 import { BudgetBars } from '../../../src/charts/BudgetBars.tsx';
 import { HeatMap } from '../../../src/charts/HeatMap.tsx';
 import { LineChart } from '../../../src/charts/LineChart.tsx';
+import { format } from '../../../src/quantity/print.ts';
 import {
   flow,
-  format,
   length,
   pressure,
   seconds,
   speed,
   temperature,
-} from '../../../src/ui/quantity.ts';
+} from '../../../src/quantity/quantities.ts';
 import type { Answer } from '../../../src/widgets/shell/sim-spec.ts';
 import { SimShell } from '../../../src/widgets/shell/SimShell.tsx';
 import { demo, makeDemo, NEEDED, type DemoModel } from './demo.tsx';

@@ -3,8 +3,8 @@
  * Arithmetic invented for these tests; whatever it resembles, it is no physics.
  */
 import { computed, signal } from '@preact/signals';
-import { length, pressure, temperature } from '../../../src/ui/quantity.ts';
-import { format } from '../../../src/ui/quantity.ts';
+import { format } from '../../../src/quantity/print.ts';
+import { length, pressure, temperature } from '../../../src/quantity/quantities.ts';
 import type { SimModel, SimSpec } from '../../../src/widgets/shell/sim-spec.ts';
 
 export type DemoGivens = {

@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { answer } from '../../../src/solve/answer.ts';
-import { say } from '../../../src/ui/words.ts';
+import { textFor } from '../../../src/quantity/unit-system.ts';
 import { needed } from '../../../src/widgets/clutch-pressure/needed.ts';
 import { simProblems } from '../../../src/widgets/shell/sim-problems.ts';
 import {
@@ -74,6 +74,10 @@ describe('the simulation as written', () => {
       task('idle').done(at({ ...task('idle').start, ...move })),
     );
     expect(idle).toHaveLength(1);
+    const inThousandths = Array.from({ length: 15 }, (_, i) => (i + 1) * 0.0254).filter((crack) =>
+      task('idle').done(at({ ...task('idle').start, crack })),
+    );
+    expect(inThousandths).toHaveLength(1);
   });
 });
 
@@ -180,8 +184,8 @@ describe('over every control', () => {
       ...sim.tasks.flatMap((one) => [one.words, one.hint, one.after]),
     ];
     for (const one of words) {
-      expect(say(one, 'us')).not.toMatch(/°C|NaN|undefined/);
-      expect(say(one, 'si')).not.toMatch(/°F|NaN|undefined/);
+      expect(textFor(one, 'us')).not.toMatch(/°C|NaN|undefined/);
+      expect(textFor(one, 'si')).not.toMatch(/°F|NaN|undefined/);
     }
   });
 });

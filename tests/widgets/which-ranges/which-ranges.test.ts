@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { effect } from '@preact/signals';
 import { CIRCUITS, FAULT_IDS, type Circuit, type FaultId } from '../../../src/engine/index.ts';
 import { answer } from '../../../src/solve/answer.ts';
-import { say } from '../../../src/ui/words.ts';
+import { textFor } from '../../../src/quantity/unit-system.ts';
 import { simProblems } from '../../../src/widgets/shell/sim-problems.ts';
 import {
   inOneCircuit,
@@ -106,10 +106,10 @@ describe('the simulation as written', () => {
     for (const { words, hint, after } of sim.tasks) {
       for (const system of ['si', 'us'] as const) {
         for (const text of [words, hint, after]) {
-          expect(say(text, system)).not.toMatch(/NaN|undefined|no value/u);
+          expect(textFor(text, system)).not.toMatch(/NaN|undefined|no value/u);
         }
       }
-      expect(say(after, 'us')).not.toContain('kPa');
+      expect(textFor(after, 'us')).not.toContain('kPa');
     }
   });
 });
@@ -137,9 +137,9 @@ describe('the prediction', () => {
   });
   it('says a sentence with a number for every option, in both systems', () => {
     for (const { why } of predict.options) {
-      expect(say(why, 'si')).toMatch(/\d\skPa/u);
-      expect(say(why, 'us')).toMatch(/\d\spsi/u);
-      expect(say(why, 'us')).not.toContain('kPa');
+      expect(textFor(why, 'si')).toMatch(/\d\skPa/u);
+      expect(textFor(why, 'us')).toMatch(/\d\spsi/u);
+      expect(textFor(why, 'us')).not.toContain('kPa');
     }
   });
 });

@@ -2,7 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { effect } from '@preact/signals';
 import { answer } from '../../../src/solve/answer.ts';
-import { say } from '../../../src/ui/words.ts';
+import { textFor } from '../../../src/quantity/unit-system.ts';
 import { simProblems } from '../../../src/widgets/shell/sim-problems.ts';
 import {
   COMMANDS,
@@ -103,10 +103,10 @@ describe('the simulation as written', () => {
     const words = (id: string): string => {
       const task = sim.tasks.find((one) => one.id === id);
       if (!task) throw new Error('no such task');
-      return say(task.words, 'si');
+      return textFor(task.words, 'si');
     };
     const clogged = asked({ temp: 20, rpm: 3000, filter: 30 });
-    expect(words('car-a')).toContain(`${clogged.leftOver_Lmin.toFixed(1)}\u00a0L/min`);
+    expect(words('car-a')).toContain(`${clogged.leftOver_Lmin.toFixed(2)}\u00a0L/min`);
     const worn = asked({ temp: 100, rpm: 700, pump: 70 });
     expect(words('car-b')).toContain(`${Math.round(worn.line_kPa)}\u00a0kPa`);
   });
@@ -132,9 +132,9 @@ describe('the prediction', () => {
   });
   it('says a sentence with a number for every option, in both systems', () => {
     for (const { why } of predict.options) {
-      expect(say(why, 'si')).toMatch(/\d\skPa/u);
-      expect(say(why, 'us')).toMatch(/\d\spsi/u);
-      expect(say(why, 'us')).not.toMatch(/kPa|L\/min/u);
+      expect(textFor(why, 'si')).toMatch(/\d\skPa/u);
+      expect(textFor(why, 'us')).toMatch(/\d\spsi/u);
+      expect(textFor(why, 'us')).not.toMatch(/kPa|L\/min/u);
     }
   });
 });

@@ -1,25 +1,26 @@
 /**
- * Numbers inside question text. `{pressure 600}` is a given, written by the author in the SI display unit; `{= key}` is a
+ * Numbers inside question text. `{pressure 600}` is a given, written by the author in the quantity's metric unit (src/quantity/quantities.ts); `{= key}` is a
  * number the engine computes. Both come out in both unit systems, so no text states an amount in one of them only.
  */
-import type { TwoUnits, Words } from './asked.ts';
-import { quantityNames, withUnit, type Quantity } from './quantities.ts';
+import type { Passage, TwoUnits } from './asked.ts';
+import { type QuantityName, quantityNames, quantityOf } from '../quantity/by-name.ts';
+import { format } from '../quantity/print.ts';
 
 export interface EngineNumber {
-  readonly quantity: Quantity;
+  readonly quantity: QuantityName;
   readonly value: number;
 }
 export type Lookup = (key: string) => EngineNumber;
 
-export function bothUnits(value: number, quantity: Quantity): string | TwoUnits {
-  const si = withUnit(value, quantity, 'si');
-  const us = withUnit(value, quantity, 'us');
+export function bothUnits(value: number, quantity: QuantityName): string | TwoUnits {
+  const si = format(value, quantityOf(quantity), 'si');
+  const us = format(value, quantityOf(quantity), 'us');
   return si === us ? si : { si, us };
 }
 
 const token = /\{([^{}]*)\}/g;
 
-export function readWords(text: string, lookup: Lookup): Words {
+export function readPassage(text: string, lookup: Lookup): Passage {
   const out: (string | TwoUnits)[] = [];
   const add = (piece: string | TwoUnits): void => {
     const last = out.at(-1);
