@@ -17,7 +17,7 @@ function run(arguments_: readonly string[], input?: string) {
   const ended = spawnSync(process.execPath, [CLI, ...arguments_], {
     input: input ?? '',
     encoding: 'utf8',
-    timeout: 20_000,
+    timeout: 60_000,
   });
   return { status: ended.status, out: ended.stdout, err: ended.stderr };
 }
@@ -36,7 +36,8 @@ function onlyAnswers(out: string): unknown[] {
   return answers as unknown[];
 }
 
-describe('the command line', () => {
+// Each starts a process, which a busy machine lets wait.
+describe('the command line', { timeout: 60_000 }, () => {
   it('reads a file, writes the answers and nothing else, exits 0', () => {
     const { status, out, err } = run([fileWith(JSON.stringify([good, good]))]);
     expect(onlyAnswers(out)).toEqual(answerAll([good, good]).answers);
