@@ -4,15 +4,14 @@ import { createRequire } from 'node:module';
 import { EngagementScene } from '../engine/drive/engagement-scene.ts';
 import {
   applyFaults,
-  drivetrain,
-  faultSeverity,
   densityRatio,
+  faultSeverity,
   fluidAt,
   fluidClasses,
-  gearbox,
   makeFluid,
   RAD_S_PER_RPM,
   solveEngagement,
+  training,
   trainingStory,
 } from '../engine/index.ts';
 import type { Row } from './row.ts';
@@ -37,7 +36,7 @@ const truth = (
 ).find(({ name }) => name === CASE);
 
 const fluid = makeFluid(fluidClasses['low-viscosity']);
-const plant = applyFaults(gearbox, {
+const plant = applyFaults(training, {
   transferSeal: { severity: faultSeverity('transferSeal', 0.16) },
 });
 
@@ -86,7 +85,7 @@ function withOdex(tolerance: number): Float64Array {
     story,
     circuit: 'forward',
   });
-  const free = (drivetrain.idleRpm + 12) * RAD_S_PER_RPM;
+  const free = (training.drive.idleRpm + 12) * RAD_S_PER_RPM;
   const rpm = new Float64Array(Math.round(story.end / 0.01) + 1);
   const slope = new Float64Array(4);
   let state = [free, free, 0, 0];

@@ -2,9 +2,9 @@ import {
   applyFaults,
   faultSeverity,
   fluidClasses,
-  gearbox,
   makeFluid,
   solveEngagement,
+  training,
 } from '../engine/index.ts';
 import { timed, type Row } from './row.ts';
 
@@ -14,7 +14,7 @@ const ROUNDS = 200;
 /** One whole engagement of 7 s, hot and with a crack, which is the case with the most events. */
 export function benchEngagement(): readonly Row[] {
   const request = {
-    plant: applyFaults(gearbox, {
+    plant: applyFaults(training, {
       transferSeal: { severity: faultSeverity('transferSeal', 0.25) },
     }),
     fluid: makeFluid(fluidClasses['low-viscosity']),

@@ -2,11 +2,10 @@ import {
   applyFaults,
   faultSeverity,
   fluidClasses,
-  gearbox,
   makeFluid,
   revPerSecond,
   solveSteady,
-  testPoints,
+  training,
 } from '../engine/index.ts';
 import { timed, type Row } from './row.ts';
 
@@ -17,9 +16,9 @@ const WARM_UP = 40;
 const ROUNDS = 400;
 
 const fluid = makeFluid(fluidClasses['low-viscosity']);
-const { engineRpm, line, clutch } = testPoints.idle;
+const { engineRpm, line, clutch } = training.testPoints.idle;
 const plants = CRACKS_MM.map((mm) =>
-  applyFaults(gearbox, { transferSeal: { severity: faultSeverity('transferSeal', mm) } }),
+  applyFaults(training, { transferSeal: { severity: faultSeverity('transferSeal', mm) } }),
 );
 const solve = (plant: (typeof plants)[number], tempC: number): number =>
   solveSteady({

@@ -1,18 +1,19 @@
-import type * as z from 'zod';
+import * as z from 'zod';
+import { cut, shown } from './shown.ts';
 
 type Issue = z.core.$ZodIssue;
 
-/** What was given, short enough for a sentence. */
-function shown(value: unknown): string {
-  if (value === undefined) return 'missing';
-  const text = JSON.stringify(value);
-  return text.length > 60 ? `${text.slice(0, 57)}...` : text;
+/** One sentence and the key it belongs to. */
+export interface Refusal {
+  readonly error: string;
+  readonly path: string;
 }
 
-function valueAt(input: unknown, path: readonly PropertyKey[]): unknown {
+/** What stands at a path of a request, or undefined. */
+export function valueAt(input: unknown, path: readonly PropertyKey[]): unknown {
   return path.reduce<unknown>(
     (value, key) =>
-      typeof value === 'object' && value !== null
+      typeof value === 'object' && value !== null && Object.hasOwn(value, key)
         ? (value as Record<PropertyKey, unknown>)[key]
         : undefined,
     input,
@@ -53,18 +54,31 @@ function expectation(issue: Issue): string {
   }
 }
 
+/** The keys that a schema knows at a path. */
+function keysAt(schema: unknown, path: readonly PropertyKey[]): readonly string[] {
+  if (schema instanceof z.ZodOptional) return keysAt(schema.unwrap(), path);
+  if (schema instanceof z.ZodUnion) return schema.options.flatMap((option) => keysAt(option, path));
+  if (!(schema instanceof z.ZodObject)) return [];
+  const [first, ...rest] = path;
+  const shape = schema.shape as Readonly<Record<PropertyKey, unknown>>;
+  return first === undefined ? Object.keys(shape) : keysAt(shape[first], rest);
+}
+
 /** One sentence and one path for a request that did not parse: what was wrong and what is allowed. */
-export function sentenceFor(error: z.ZodError, input: unknown): { error: string; path: string } {
+export function sentenceFor(error: z.ZodError, input: unknown, schema: z.ZodType): Refusal {
   const issue = deepest(error.issues[0] as Issue);
   const path = issue.path.map(String).join('.');
-  const name = path === '' ? 'The request' : path;
-  if (issue.code === 'unrecognized_keys') {
-    const first = issue.keys[0] as string;
-    return {
-      error: `${name} has a key that is not known: ${issue.keys.join(', ')}.`,
-      path: path === '' ? first : `${path}.${first}`,
-    };
+  if (issue.code !== 'unrecognized_keys') {
+    const value = shown(valueAt(input, issue.path));
+    return { error: `${path} is ${value}; it ${expectation(issue)}.`, path };
   }
-  const value = shown(valueAt(input, issue.path));
-  return { error: `${name} is ${value}; it ${expectation(issue)}.`, path };
+  const [first = ''] = issue.keys;
+  const others = issue.keys.length - 1;
+  const more =
+    others === 0 ? '' : ` and ${others} more that ${others === 1 ? 'is' : 'are'} not known`;
+  const where = path === '' ? 'a request of this kind' : path;
+  return {
+    error: `There is no key ${cut(first)}${more} in ${where}; the keys are ${keysAt(schema, issue.path).join(', ')}.`,
+    path: path === '' ? cut(first) : `${path}.${cut(first)}`,
+  };
 }

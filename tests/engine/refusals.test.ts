@@ -11,7 +11,7 @@ import {
   fluidAt,
   fluidClasses,
   gapFlow,
-  gearbox,
+  training,
   kinematicCSt,
   makeFluid,
   solveSteady,
@@ -25,7 +25,7 @@ const spec = { kv40CSt: 30, kv100CSt: 6, density15: 850 };
 const gap = { width: 0.01, height: 1e-4, length: 1e-3 };
 const state = { density: 850, dynamic: 0.01 };
 const request: SteadyRequest = {
-  plant: gearbox,
+  plant: training,
   fluid,
   tempC: 80,
   engineSpeed: 12,
@@ -70,11 +70,11 @@ const RANGES: readonly (readonly [string, (value: number) => unknown, number, nu
     3.1e6,
     '0 to 3000000 Pa',
   ],
-  ['torque', (v) => clutchPressureFor(gearbox.clutches.forward, v), -1, 1.1e5, '0 to 100000 N m'],
+  ['torque', (v) => clutchPressureFor(training.clutches.forward, v), -1, 1.1e5, '0 to 100000 N m'],
   ['severity', (v) => faultAmount('transferSeal', v), -0.01, 1.01, '0 to 1'],
   [
     'severity of faults',
-    (v) => applyFaults(gearbox, { filter: { severity: v } }),
+    (v) => applyFaults(training, { filter: { severity: v } }),
     -0.1,
     2,
     '0 to 1',
@@ -118,20 +118,20 @@ describe('what no range can say', () => {
   });
   it('a fault that is not there, with the list of those that are', () => {
     const faults = { tornSeal: { severity: 1 } } as unknown as FaultSet;
-    const sentence = refusal(() => applyFaults(gearbox, faults));
+    const sentence = refusal(() => applyFaults(training, faults));
     for (const id of FAULT_IDS) expect(sentence).toContain(id);
   });
   it('a circuit for a fault that sits in none, and a wrong one for a fault that does', () => {
     expect(
-      refusal(() => applyFaults(gearbox, { filter: { severity: 1, circuit: 'high' } })),
+      refusal(() => applyFaults(training, { filter: { severity: 1, circuit: 'high' } })),
     ).toContain('leave the circuit out');
     const wrong = { openPort: { severity: 1, circuit: 'second' } } as unknown as FaultSet;
-    expect(refusal(() => applyFaults(gearbox, wrong))).toContain('forward, reverse, high');
+    expect(refusal(() => applyFaults(training, wrong))).toContain('forward, reverse, high');
   });
   it('half a false sensor', () => {
     expect(refusal(() => faultAmount('turbineSensor', 0.5))).toMatch(/0\.5.*0 or 1/);
   });
   it('an air test of something else', () => {
-    expect(refusal(() => airTest(gearbox, 'pump' as Circuit))).toContain('transferSeal');
+    expect(refusal(() => airTest(training, 'pump' as Circuit))).toContain('transferSeal');
   });
 });

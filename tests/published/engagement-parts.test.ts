@@ -24,9 +24,12 @@ const JINDAL = 'Jindal, Machine Design, example 22-1';
 function marched(): number {
   const { first, second, slip, torque } = bhandari;
   const stepper = new Stepper(
-    (_, __, out) => {
-      out[0] = -torque / first;
-      out[1] = torque / second;
+    {
+      rhs: (_, __, out) => {
+        out[0] = -torque / first;
+        out[1] = torque / second;
+      },
+      timeSlope: (_, __, out) => out.fill(0),
     },
     { time: 0, state: Float64Array.of(slip, 0) },
     { relative: 1e-6, absolute: Float64Array.of(1e-6, 1e-6), maxStep: 0.05 },

@@ -33,8 +33,10 @@ describe('fluid', () => {
   it('answers one temperature with arrays of one, and none with none', () => {
     const ask = (temperature_C: unknown) =>
       valuesOf(answer({ kind: 'fluid', fluid: 'standard', temperature_C }));
-    for (const values of Object.values(ask(40))) expect(values).toHaveLength(1);
-    for (const values of Object.values(ask([]))) expect(values).toHaveLength(0);
+    const lengths = (answered: object) =>
+      Object.values(answered).map((values: number[]) => values.length);
+    expect(lengths(ask(40))).toEqual([1, 1, 1]);
+    expect(lengths(ask([]))).toEqual([0, 0, 0]);
   });
   it.each(['standard', 'low-viscosity', 'ultra-low'])('knows the class %s', (fluid) => {
     expect(
@@ -53,6 +55,15 @@ describe('gap', () => {
     height_mm: 0.02,
     length_mm: 3,
   };
+  it.each([1e-200, 1e-9, 1e-3, 10])(
+    'with %d mm answers three numbers, the share from 0 to 1',
+    (height_mm) => {
+      const got = valuesOf(answer({ ...slit, height_mm }));
+      for (const value of Object.values(got)) expect(Number.isFinite(value)).toBe(true);
+      expect(got.viscousShare).toBeGreaterThanOrEqual(0);
+      expect(got.viscousShare).toBeLessThanOrEqual(1);
+    },
+  );
   it('answers flow, Reynolds number and viscous share', () => {
     const got = valuesOf(answer(slit));
     expect(Object.keys(got)).toEqual(['flow_Lmin', 'reynolds', 'viscousShare']);
@@ -132,6 +143,7 @@ describe('engagement', () => {
       expect(got[name]).toHaveLength(701);
       expect((got[name] as number[]).every(Number.isFinite), name).toBe(true);
     }
+    expect(got.events).not.toHaveLength(0);
     for (const event of got.events as object[]) {
       const keys = Object.keys(event).filter((key) => key !== 'code');
       expect(keys).toEqual(['time_s', 'event']);
@@ -139,6 +151,30 @@ describe('engagement', () => {
     // Selected at 0.5 s; a healthy cold clutch is in before the brake comes off at 3.0 s.
     expect(got.engaged_s).toBeGreaterThan(0.5);
     expect(got.engaged_s).toBeLessThan(3);
+  });
+
+  it.each([-30, 20, 110])(
+    'never rolls backward: no output speed below zero at %d C',
+    (temperature_C) => {
+      for (const faults of [
+        {},
+        { transferSeal: 1 },
+        { pumpWear: 1 },
+        { transferSeal: 0.5, filter: 0.9 },
+      ]) {
+        const { output_rpm } = valuesOf(answer({ ...engagement, temperature_C, faults }));
+        expect(output_rpm).toHaveLength(701);
+        expect(Math.min(...(output_rpm as number[]))).toBe(0);
+      }
+    },
+  );
+
+  it('takes a transmission of its own, and its fluid with it', () => {
+    const transmission = { fluid: 'standard', clutch: { area_cm2: 100 } };
+    const own = answer({ ...engagement, transmission });
+    expect(own).not.toEqual(answer(engagement));
+    expect(own).toEqual(answer({ ...engagement, transmission, fluid: 'standard' }));
+    expect(answer({ ...engagement, transmission: {} })).toEqual(answer(engagement));
   });
 
   it('answers null where the clutch never takes hold', () => {
@@ -151,8 +187,12 @@ describe('airTest', () => {
   it('answers the flow of a circuit in grams a second', () => {
     const got = valuesOf(answer({ kind: 'airTest', circuit: 'high' }));
     expect(Object.keys(got)).toEqual(['flow_gs', 'held_percent']);
-    // Healthy rings, 377 mm by 25 um, are choked at 275 kPa gauge and 20 C: by hand 0.65 x 0.6847 p A / sqrt(R T).
-    expect(got.flow_gs).toBeCloseTo(0.67608, 4);
+    // Sound rings stand 10 um high in air, 377 mm by 2 mm, and the slot law holds there: by hand, with Sutherland's 1.8134e-5 Pa s,
+    // w h^3 (p1^2 - p2^2) / (24 mu L Rs T).
+    const by =
+      (0.377 * 1e-15 * (376325 ** 2 - 101325 ** 2)) / (24 * 1.8134e-5 * 2e-3 * 287.0528 * 293.15);
+    expect(Math.abs((got.flow_gs as number) / (by * 1e3) - 1)).toBeLessThan(1e-4);
+    expect(Math.round(got.held_percent as number)).toBe(89);
   });
   it('tests the transfer seal on its own', () => {
     const ask = (faults: unknown) =>
@@ -174,6 +214,24 @@ describe('several', () => {
     expect(answers[0]).toEqual(answer(steady));
     expect(answers[2]).toEqual(answer(steady));
     expect(Object.keys(answers[1] ?? {})).toEqual(['error', 'path']);
+  });
+  it('answers the rest beside one that is refused for each reason there is', () => {
+    const deep = JSON.parse('['.repeat(4500) + ']'.repeat(4500)) as unknown;
+    const refused = [
+      deep,
+      null,
+      { ...steady, applied: deep },
+      { ...steady, transmission: { pump: { slip: deep } } },
+      { ...steady, transmission: { pump: { slip: 1 } } },
+      { ...steady, faults: { filter: { severity: 1, circuit: 'high' } } },
+      { kind: 'fluid', fluid: 'thick', temperature_C: 20 },
+    ];
+    const { answers } = answerAll(refused.flatMap((one) => [one, steady]));
+    answers.forEach((one, index) => {
+      if (index % 2 === 1) expect(one).toEqual(answer(steady));
+      else expect(Object.keys(one)).toEqual(['error', 'path']);
+    });
+    expect(answers).toHaveLength(2 * refused.length);
   });
   it('answers an empty array with an empty array', () => {
     expect(answerAll([])).toEqual({ answers: [], refused: false });

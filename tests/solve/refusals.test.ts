@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { answer } from '../../src/solve/answer.ts';
+import { CIRCUITS, FAULT_IDS } from '../../src/engine/index.ts';
+import { answer, answerAll } from '../../src/solve/answer.ts';
+import { parseRequests } from '../../src/solve/read-requests.ts';
 
 const fluid = { kind: 'fluid', fluid: 'standard', temperature_C: 40 };
 const gap = {
@@ -35,19 +37,63 @@ const REFUSALS: readonly (readonly [string, unknown, string, readonly string[]])
   ['nothing', null, '', ['null', 'object']],
   ['a bare number', 12, '', ['12', 'object']],
   ['text', 'steady', '', ['steady', 'object']],
-  ['a list in the list', [steady], '', ['object']],
+  ['a list in the list', [steady], '', ['a list', 'object']],
+  [
+    'brackets in the list',
+    JSON.parse('['.repeat(4500) + ']'.repeat(4500)),
+    '',
+    ['a list', 'object'],
+  ],
   ['no kind', {}, 'kind', ['missing', 'fluid, gap, steady', 'airTest']],
   ['a kind that is not there', { kind: 'stall' }, 'kind', ['stall', 'steady']],
   ['a kind that is no text', { kind: 3 }, 'kind', ['3', 'steady']],
   ['a kind out of JavaScript', { kind: 'constructor' }, 'kind', ['constructor']],
-  ['an unknown key', { ...steady, rpm: 700 }, 'rpm', ['rpm']],
-  ['an unknown key of a fluid', { ...fluid, fluid: { ...own, vi: 190 } }, 'fluid.vi', ['vi']],
-  ['an unknown fault', { ...steady, faults: { tornSeal: 1 } }, 'faults.tornSeal', ['tornSeal']],
+  [
+    'an unknown key',
+    { ...steady, rpm: 700 },
+    'rpm',
+    [
+      'rpm',
+      'kind, fluid, temperature_C, engine_rpm, line_kPa, clutch_kPa, applied, faults, transmission',
+    ],
+  ],
+  [
+    'a key out of JavaScript',
+    JSON.parse('{"kind": "airTest", "circuit": "high", "__proto__": 1}'),
+    '__proto__',
+    ['kind, circuit'],
+  ],
+  ['several unknown keys', { ...steady, rpm: 700, psi: 80, oil: 1 }, 'rpm', ['rpm and 2 more']],
+  [
+    'an unknown key that goes on and on',
+    { ...air, ['k'.repeat(5000)]: 1 },
+    `${'k'.repeat(37)}...`,
+    ['kkk...'],
+  ],
+  [
+    'a transmission for a fluid',
+    { ...fluid, transmission: {} },
+    'transmission',
+    ['kind, fluid, temperature_C'],
+  ],
+  ['a transmission for a gap', { ...gap, transmission: {} }, 'transmission', ['height_mm']],
+  [
+    'an unknown key of a fluid',
+    { ...fluid, fluid: { ...own, vi: 190 } },
+    'fluid.vi',
+    ['vi', 'kv40_cSt, kv100_cSt, density15_kgm3'],
+  ],
+  [
+    'an unknown fault',
+    { ...steady, faults: { tornSeal: 1 } },
+    'faults.tornSeal',
+    ['tornSeal', ...FAULT_IDS],
+  ],
   [
     'an unknown key of a fault',
     { ...steady, faults: { openPort: { severity: 1, where: 'high' } } },
     'faults.openPort.where',
-    ['where'],
+    ['where', 'severity, circuit'],
   ],
   ['too hot', { ...steady, temperature_C: 141 }, 'temperature_C', ['141', '-30 to 140 C']],
   ['too cold', { ...gap, temperature_C: -31 }, 'temperature_C', ['-31', '-30 to 140 C']],
@@ -152,6 +198,82 @@ const REFUSALS: readonly (readonly [string, unknown, string, readonly string[]])
     ['wire', 'electronic, mechanical'],
   ],
   ['an engagement with a speed', { ...engagement, engine_rpm: 700 }, 'engine_rpm', ['engine_rpm']],
+  [
+    'text that goes on and on',
+    { ...air, circuit: 'x'.repeat(5000) },
+    'circuit',
+    ['xxx..."', ...CIRCUITS],
+  ],
+  [
+    'brackets for a fluid',
+    { ...fluid, fluid: JSON.parse('['.repeat(4500) + ']'.repeat(4500)) as unknown },
+    'fluid',
+    ['more than 8 deep'],
+  ],
+  [
+    'a million temperatures',
+    { ...fluid, temperature_C: new Array<number>(1e6).fill(20) },
+    'temperature_C',
+    ['more than 20000 values'],
+  ],
+  [
+    'a fluid that would set like pitch, in the cold',
+    { ...steady, temperature_C: -30, fluid: { kv40_cSt: 2000, kv100_cSt: 1, density15_kgm3: 850 } },
+    'temperature_C',
+    ['-30', '20000000 cSt'],
+  ],
+  [
+    'the same at one temperature of two',
+    {
+      ...fluid,
+      temperature_C: [100, -30],
+      fluid: { kv40_cSt: 2000, kv100_cSt: 1, density15_kgm3: 850 },
+    },
+    'temperature_C.1',
+    ['-30', '20000000 cSt'],
+  ],
+  [
+    'no transmission',
+    { ...air, transmission: null },
+    'transmission',
+    ['object', 'pump', 'applyChart'],
+  ],
+  [
+    'an unknown part',
+    { ...air, transmission: { gears: 6 } },
+    'transmission.gears',
+    ['gears', 'ratios'],
+  ],
+  [
+    'an unknown key of a part',
+    { ...air, transmission: { pump: { size: 6 } } },
+    'transmission.pump.size',
+    ['size', 'displacement_cm3, slip'],
+  ],
+  [
+    'a part out of range',
+    { ...steady, transmission: { pump: { slip: 2 } } },
+    'transmission.pump.slip',
+    ['Pump slip coefficient is 2', '0 to 0.0000015'],
+  ],
+  [
+    'a part in words',
+    { ...steady, transmission: { feed: { hole_mm: '1,9 mm' } } },
+    'transmission.feed.hole_mm',
+    ['"1,9 mm"', 'a number from 0.3 to 10 mm'],
+  ],
+  [
+    'a clutch that never applies',
+    { ...engagement, transmission: { clutches: { high: { spring_N: 9000 } } } },
+    'transmission.clutches.high',
+    ['9000 N', 'high', '250 kPa'],
+  ],
+  [
+    'a fluid of its own thicker hot than cold, on the sheet',
+    { ...air, transmission: { fluid: { ...own, kv100_cSt: 40 } } },
+    'transmission.fluid.kv100_cSt',
+    ['40', '34.5', 'smaller'],
+  ],
   ['air on something else', { ...air, circuit: 'pump' }, 'circuit', ['pump', 'transferSeal']],
   ['air without a place', without(air, 'circuit'), 'circuit', ['missing', 'transferSeal']],
 ];
@@ -166,5 +288,35 @@ describe('a bad request', () => {
     // A sentence: starts like one, ends like one, and no program's stammer in it.
     expect(error).toMatch(/^\S.*\.$/);
     expect(error).not.toMatch(/undefined|\[object|Invalid input|ZodError|NaN/);
+  });
+});
+
+describe('a number that no computer holds', () => {
+  const refusal = (text: string) => {
+    const given = parseRequests('here', text);
+    if ('error' in given) throw new Error(given.error);
+    return answerAll(given.requests).answers[0];
+  };
+  it('is refused as it was written', () => {
+    const text = JSON.stringify(steady);
+    expect(refusal(text.replace('"engine_rpm":700', '"engine_rpm":1e999'))).toEqual({
+      error: 'engine_rpm is 1e999; it must be a number from 0 to 8000 rpm.',
+      path: 'engine_rpm',
+    });
+    expect(refusal(text.replace('"line_kPa":600', '"line_kPa":-17E+9999'))).toMatchObject({
+      error: expect.stringContaining('line_kPa is -17E+9999; it must') as unknown,
+    });
+    const sheet = JSON.stringify({ ...air, transmission: { pump: { slip: 7 } } });
+    expect(refusal(sheet.replace(':7', ':1e400'))).toEqual({
+      error: 'transmission.pump.slip is 1e400; it must be a number from 0 to 0.0000015.',
+      path: 'transmission.pump.slip',
+    });
+    const named = JSON.stringify({ ...air, transmission: { name: 7 } });
+    expect(refusal(named.replace(':7', ':1e400'))).toMatchObject({ path: 'transmission.name' });
+  });
+  it('is left alone where it is only text', () => {
+    expect(refusal(JSON.stringify({ ...air, circuit: 'say "1e999"' }))).toMatchObject({
+      error: expect.stringContaining('circuit is "say \\"1e999\\""; it must') as unknown,
+    });
   });
 });

@@ -12,7 +12,7 @@ import { airDrawn } from '../pump/low-level.ts';
 import { pumpIntake, pumpSlipPerPascal } from '../pump/pump.ts';
 import { RAD_S_PER_RPM, converterTorqueRatio, impellerTorque } from './converter.ts';
 import { engineTorque } from './engine-torque.ts';
-import { SLIP_SCALE, throttleAt } from './engagement-story.ts';
+import { SLIP_SCALE, throttleAt, throttleRateAt } from './engagement-story.ts';
 import type { EngagementStory } from './engagement-story.ts';
 
 /** Places of the four states: engine and turbine speed [rad/s], fluid in the clutch [m3], vehicle speed [m/s]. */
@@ -190,6 +190,17 @@ export class EngagementScene {
     out[ENGINE] = (now.engineTorque - now.impellerTorque) / drive.engineInertia;
     out[TURBINE] = (now.turbineTorque - now.clutchTorque) / drive.turbineInertia;
     out[VEHICLE] = this.acceleration(now.clutchTorque, state[VEHICLE] as number);
+  };
+
+  /** What time alone changes of it: the throttle, and with it the engine's torque, which is linear in the throttle. */
+  readonly timeSlope = (time: number, state: Float64Array, out: Float64Array): void => {
+    out.fill(0);
+    const rate = throttleRateAt(this.story, time);
+    if (rate === 0) return;
+    const { idleRpm, engineInertia } = this.plant.drive;
+    const rpm = (state[ENGINE] as number) / RAD_S_PER_RPM;
+    const gain = engineTorque(rpm, 1, idleRpm) - engineTorque(rpm, 0, idleRpm);
+    out[ENGINE] = (rate * gain) / engineInertia;
   };
 
   private acceleration(torque: number, speed: number): number {

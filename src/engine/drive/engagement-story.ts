@@ -41,3 +41,33 @@ export function throttleAt(story: EngagementStory, time: number): number {
   if (time > story.end) return 0;
   return Math.min(story.throttleMost, Math.max(0, story.throttleRate * (time - story.brakeOff)));
 }
+
+/**
+ * The time from which the throttle stands as wide open as it will.
+ *
+ * @param story brakeOff [s], throttleRate [1/s], throttleMost [-]
+ * @returns time [s]
+ * Range: throttleRate above zero.
+ * Source: the story of this site, invented.
+ * @example
+ * throttleFullAt(trainingStory) // 6
+ */
+export function throttleFullAt(story: EngagementStory): number {
+  return story.brakeOff + story.throttleMost / story.throttleRate;
+}
+
+/**
+ * How fast the throttle opens from a time on.
+ *
+ * @param story brakeOff and end [s], throttleRate [1/s], throttleMost [-]
+ * @param time [s]
+ * @returns rate [1/s]; zero but while it opens
+ * Range: any time; at a corner, what holds after it.
+ * Source: throttleAt, differentiated.
+ * @example
+ * throttleRateAt(trainingStory, 4) // 0.2
+ */
+export function throttleRateAt(story: EngagementStory, time: number): number {
+  const opens = time >= story.brakeOff && time < Math.min(throttleFullAt(story), story.end);
+  return opens ? story.throttleRate : 0;
+}

@@ -26,7 +26,13 @@ import {
   VOLUME,
   emptyMoment,
 } from './engagement-scene.ts';
-import { ENGAGED_SLIP_RPM, STOPPED_RPM, throttleAt, trainingStory } from './engagement-story.ts';
+import {
+  ENGAGED_SLIP_RPM,
+  STOPPED_RPM,
+  throttleAt,
+  throttleFullAt,
+  trainingStory,
+} from './engagement-story.ts';
 import type { EngagementStory } from './engagement-story.ts';
 import { TRACE_COLUMNS } from './engagement-types.ts';
 import type {
@@ -114,8 +120,7 @@ class March {
 
   run(): Engagement {
     const { story } = this;
-    const throttleFull = story.brakeOff + story.throttleMost / story.throttleRate;
-    const stops = [story.select, story.brakeOff, throttleFull, story.end]
+    const stops = [story.select, story.brakeOff, throttleFullAt(story), story.end]
       .filter((stop) => stop <= story.end)
       .sort((a, b) => a - b);
     let converged = true;
@@ -168,7 +173,7 @@ class March {
     while (this.time < end) {
       const { scene, state, work } = this;
       const stepper = new Stepper(
-        scene.rhs,
+        scene,
         { time: this.time, state },
         { relative: RELATIVE, absolute: ABSOLUTE, maxStep: MAX_STEP },
         work,

@@ -89,8 +89,10 @@ export function gapFlow(
   if (width === 0 || height === 0) {
     return { flow: 0, reynolds: 0, viscousShare: 1, laminarLawValid: true };
   }
-  const reynolds = (2 * state.density * Math.abs(flow)) / (width * state.dynamic);
-  const viscous = (12 * state.dynamic * length) / (width * height ** 3);
-  const viscousShare = dp === 0 ? 1 : (viscous * flow) / dp;
+  const reynolds = ((2 * state.density) / state.dynamic) * (Math.abs(flow) / width);
+  // R Q / dp with Q written out: 4 K rho/2 dp / (w h R)^2 keeps its size where R alone overflows, and the share cannot pass 1.
+  const slot = 12 * state.dynamic * length;
+  const inertia = (2 * GAP_END_LOSS * state.density * height ** 4 * Math.abs(dp)) / (slot * slot);
+  const viscousShare = 2 / (1 + Math.sqrt(1 + inertia));
   return { flow, reynolds, viscousShare, laminarLawValid: reynolds <= GAP_REYNOLDS_LIMIT };
 }

@@ -12,6 +12,9 @@
 /** Right-hand side: writes dy/dt for time [s] and state into `out`. */
 export type Rhs = (time: number, state: Float64Array, out: Float64Array) => void;
 
+/** How much the right-hand side changes with time alone, the state held: writes its derivative [1/s of dy/dt] into `out`. */
+export type TimeSlope = Rhs;
+
 /** An accepted step with what is needed to see inside it. */
 export interface Step {
   readonly t0: number;
@@ -121,6 +124,36 @@ function solve(a: Float64Array, n: number, pivots: Int32Array, b: Float64Array):
   }
 }
 
+/** Room for one step's arithmetic. */
+interface Room {
+  readonly jac: Float64Array;
+  readonly timeSlope: Float64Array;
+  readonly matrix: Float64Array;
+  readonly pivots: Int32Array;
+  readonly k1: Float64Array;
+  readonly k2: Float64Array;
+  readonly k3: Float64Array;
+  readonly k4: Float64Array;
+  readonly at: Float64Array;
+  readonly f: Float64Array;
+}
+
+function roomFor(n: number): Room {
+  const vector = (): Float64Array => new Float64Array(n);
+  return {
+    jac: new Float64Array(n * n),
+    timeSlope: vector(),
+    matrix: new Float64Array(n * n),
+    pivots: new Int32Array(n),
+    k1: vector(),
+    k2: vector(),
+    k3: vector(),
+    k4: vector(),
+    at: vector(),
+    f: vector(),
+  };
+}
+
 /**
  * A stepper over one smooth stretch of a system. Construct it where the system's law changes; call `advance`
  * until the end of the stretch; look inside each step with `insideStep`.
@@ -130,24 +163,30 @@ export class Stepper {
   readonly state: Float64Array;
   readonly work: Work;
   private readonly rhs: Rhs;
+  private readonly timeSlopeOf: TimeSlope;
   private readonly tolerances: Tolerances;
   private stepSize: number;
   private slope: Float64Array;
+  /** Kept from step to step: fresh arrays in each cost an eighth of the march. */
+  private readonly room: Room;
 
   constructor(
-    rhs: Rhs,
+    // The law and its slope with time. Given, not differenced: it is mostly zero, and a difference costs a function value a step.
+    law: { readonly rhs: Rhs; readonly timeSlope: TimeSlope },
     start: { readonly time: number; readonly state: Float64Array },
     tolerances: Tolerances,
     work: Work,
     firstStep = 1e-4,
   ) {
-    this.rhs = rhs;
+    this.rhs = law.rhs;
+    this.timeSlopeOf = law.timeSlope;
     this.time = start.time;
     this.state = Float64Array.from(start.state);
     this.tolerances = tolerances;
     this.work = work;
     this.stepSize = firstStep;
     this.slope = new Float64Array(start.state.length);
+    this.room = roomFor(start.state.length);
     this.evaluate(this.time, this.state, this.slope);
   }
 
@@ -159,8 +198,8 @@ export class Stepper {
   /** Forward differences; the increments are a fixed share of each state's own scale. */
   private jacobian(out: Float64Array): void {
     const n = this.state.length;
-    const moved = Float64Array.from(this.state);
-    const slope = new Float64Array(n);
+    const { at: moved, f: slope } = this.room;
+    moved.set(this.state);
     for (let j = 0; j < n; j += 1) {
       const value = this.state[j] as number;
       const scale = Math.max(Math.abs(value), 1e3 * (this.tolerances.absolute[j] as number));
@@ -177,22 +216,9 @@ export class Stepper {
   /** Takes one accepted step, not past `end`; `failed` only if no step above a nanosecond meets the tolerance. */
   advance(end: number): Step | 'failed' {
     const n = this.state.length;
-    const jac = new Float64Array(n * n);
+    const { jac, timeSlope, matrix, pivots, k1, k2, k3, k4, at, f } = this.room;
     this.jacobian(jac);
-    const timeSlope = new Float64Array(n);
-    const nudge = 1e-7;
-    this.evaluate(this.time + nudge, this.state, timeSlope);
-    for (let i = 0; i < n; i += 1) {
-      timeSlope[i] = ((timeSlope[i] as number) - (this.slope[i] as number)) / nudge;
-    }
-    const matrix = new Float64Array(n * n);
-    const pivots = new Int32Array(n);
-    const k1 = new Float64Array(n);
-    const k2 = new Float64Array(n);
-    const k3 = new Float64Array(n);
-    const k4 = new Float64Array(n);
-    const at = new Float64Array(n);
-    const f = new Float64Array(n);
+    this.timeSlopeOf(this.time, this.state, timeSlope);
     for (;;) {
       const remaining = end - this.time;
       let h = Math.min(this.stepSize, this.tolerances.maxStep, remaining);

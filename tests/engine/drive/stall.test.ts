@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
-  drivetrain,
+  training,
   EngineError,
   engineTorque,
   impellerTorque,
@@ -15,26 +15,26 @@ describe('stall speed', () => {
     [0.6, 1700],
     [1, 170 * Math.sqrt(172)],
   ])('at a throttle of %d', (throttle, rpm) => {
-    expect(stallSpeed(drivetrain, throttle, 700)).toBeCloseTo(rpm, 8);
+    expect(stallSpeed(training.drive, throttle, 700)).toBeCloseTo(rpm, 8);
   });
   // By hand, closed throttle: 20 + 700 - n - 8 = (n / 170)^2, so n = 170 (sqrt(170^2 + 4 * 712) - 170) / 2.
   it('at closed throttle is the idle the converter pulls down to', () => {
     const rpm = (170 * (Math.sqrt(170 * 170 + 4 * 712) - 170)) / 2;
-    expect(stallSpeed(drivetrain, 0, 700)).toBeCloseTo(rpm, 8);
+    expect(stallSpeed(training.drive, 0, 700)).toBeCloseTo(rpm, 8);
   });
   it('balances engine and impeller, and rises with throttle', () => {
     let last = 0;
     for (let u = 0; u <= 1.0001; u += 0.05) {
       const throttle = Math.min(1, u);
-      const rpm = stallSpeed(drivetrain, throttle, 700);
-      const taken = impellerTorque(drivetrain, rpm * RAD_S_PER_RPM, 0);
+      const rpm = stallSpeed(training.drive, throttle, 700);
+      const taken = impellerTorque(training.drive, rpm * RAD_S_PER_RPM, 0);
       expect(engineTorque(rpm, throttle, 700)).toBeCloseTo(taken, 9);
       expect(rpm).toBeGreaterThan(last);
       last = rpm;
     }
   });
   it.each([-0.1, 1.1, Number.NaN])('refuses a throttle of %d, naming the range', (throttle) => {
-    expect(() => stallSpeed(drivetrain, throttle, 700)).toThrow(EngineError);
-    expect(() => stallSpeed(drivetrain, throttle, 700)).toThrow(/from 0 to 1/u);
+    expect(() => stallSpeed(training.drive, throttle, 700)).toThrow(EngineError);
+    expect(() => stallSpeed(training.drive, throttle, 700)).toThrow(/from 0 to 1/u);
   });
 });

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { answer } from '../../src/solve/answer.ts';
+import { answer } from '../../../src/solve/answer.ts';
 
 /**
  * Fifteen engagements against an independent program (SciPy, Radau at relative 1e-8; see tests/truth/README.md).
@@ -23,7 +23,7 @@ type Answered = Record<Name | 'time_s', number[]> & {
 };
 
 const frozen = JSON.parse(
-  readFileSync(new URL('../truth/engagement.json', import.meta.url), 'utf8'),
+  readFileSync(new URL('../../truth/engagement.json', import.meta.url), 'utf8'),
 ) as Frozen[];
 
 /** The rival's words for what both log. */

@@ -2,23 +2,25 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   CIRCUITS,
-  airGapFlow,
-  airTest,
   applyFaults,
-  BENCH_AIR,
-  AIR_GAS_CONSTANT,
-  ATMOSPHERE_PA,
   fluidAt,
   fluidClasses,
   gapFlow,
-  gearbox,
+  training,
   holeArea,
   holeFlow,
   makeFluid,
+  secondTraining,
   solveSteady,
-} from '../../src/engine/index.ts';
-import type { Circuit, FaultSet, SteadyRequest } from '../../src/engine/index.ts';
-import { SEED, faultSets, fluids, requests, severity, tempsC } from './arbitraries.ts';
+} from '../../../src/engine/index.ts';
+import type {
+  Circuit,
+  FaultSet,
+  Plant,
+  SteadyRequest,
+  SteadyState,
+} from '../../../src/engine/index.ts';
+import { SEED, faultSets, fluids, requests, severity, tempsC } from '../arbitraries.ts';
 
 const runs = { seed: SEED, numRuns: 400 };
 // Two solves of nearly the same plant agree to rounding: pressures are found to the last bits of a double.
@@ -26,8 +28,12 @@ const SAME = 1 + 1e-9;
 
 /** The request as it stands and with one more fault (which wins over the same fault in it). */
 function withFaults(request: SteadyRequest, ...sets: FaultSet[]): SteadyRequest {
-  return { ...request, plant: sets.reduce((plant, set) => applyFaults(plant, set), gearbox) };
+  return { ...request, plant: sets.reduce((plant, set) => applyFaults(plant, set), request.plant) };
 }
+
+/** Pressure of an applied circuit; not a number where the answer leaves it out, which no comparison survives. */
+const pressureIn = (solved: SteadyState, circuit: Circuit): number =>
+  solved.circuits[circuit]?.pressure ?? Number.NaN;
 
 describe('more gap, not more pressure', () => {
   const growing = [
@@ -51,8 +57,7 @@ describe('more gap, not more pressure', () => {
         const more = at(Math.max(s1, s2));
         if (more.linePressure > less.linePressure * SAME) return false;
         return request.applied.every(
-          (name) =>
-            (more.circuits[name]?.pressure ?? 0) <= (less.circuits[name]?.pressure ?? 0) * SAME,
+          (name) => pressureIn(more, name) <= pressureIn(less, name) * SAME,
         );
       }),
       { ...runs, numRuns: 150 },
@@ -62,7 +67,7 @@ describe('more gap, not more pressure', () => {
   it('and where it matters it is less, by far: a split seal on a hot idle', () => {
     const at = (value: number, tempC: number) =>
       solveSteady({
-        plant: applyFaults(gearbox, { transferSeal: { severity: value } }),
+        plant: applyFaults(training, { transferSeal: { severity: value } }),
         fluid: makeFluid(fluidClasses['low-viscosity']),
         tempC,
         engineSpeed: 700 / 60,
@@ -94,14 +99,15 @@ describe('hot fluid', () => {
     const gap = (um: number, tempC: number) =>
       gapFlow({ width: 0.014, height: um / 1e6, length: 3e-3 }, 4e5, fluidAt(fluid, tempC));
     const ratio = (um: number) => gap(um, 100).flow / gap(um, 20).flow;
-    expect(ratio(20)).toBeGreaterThan(10.9);
-    expect(ratio(20)).toBeLessThan(11.1);
+    // Independent program, D341 and MPMS 11.1: 65.07 and 5.889 mPa s. A laminar leak goes with the inverse; of the 20 um gap
+    // hot, end losses take some 0.5 % of the pressure.
+    expect(Math.abs(ratio(20) / (65.07 / 5.889) - 1)).toBeLessThan(0.006);
     const hole = (tempC: number) => {
       const { density, kinematic } = fluidAt(fluid, tempC);
       return holeFlow(holeArea(2e-3), 4e5, density, kinematic);
     };
-    expect(hole(100) / hole(20)).toBeGreaterThan(1.03);
-    expect(hole(100) / hole(20)).toBeLessThan(1.035);
+    // MPMS 11.1 by the same program: 846.9 and 795.764 kg/m3. A turbulent hole goes with the inverse root of density.
+    expect(Math.abs(hole(100) / hole(20) / Math.sqrt(846.9 / 795.764) - 1)).toBeLessThan(1e-4);
     // A wide crack stands between the two: the wider, the more like a hole.
     expect(ratio(20)).toBeGreaterThan(ratio(100));
     expect(ratio(100)).toBeGreaterThan(ratio(400));
@@ -112,30 +118,58 @@ describe('hot fluid', () => {
 });
 
 describe('which range it hurts', () => {
-  it('high does not notice the transfer seal, to the last bit', () => {
+  it('a circuit that does not pass through the transfer seal does not notice it, to the last bit', () => {
+    let tried = 0;
     fc.assert(
       fc.property(requests, faultSets, severity, (request, others, value) => {
-        const alone = { ...request, applied: ['high'] as const };
-        const sound = solveSteady(withFaults(alone, others, { transferSeal: { severity: 0 } }));
-        const split = solveSteady(withFaults(alone, others, { transferSeal: { severity: value } }));
-        expect(split).toEqual(sound);
+        for (const circuit of CIRCUITS) {
+          if (request.plant.leaks[circuit].transferSeal.width > 0) continue;
+          tried += 1;
+          const alone = { ...request, applied: [circuit] };
+          const at = (split: number) =>
+            solveSteady(withFaults(alone, others, { transferSeal: { severity: split } }));
+          expect(at(value)).toEqual(at(0));
+        }
       }),
       runs,
     );
+    expect(tried).toBeGreaterThan(200);
   });
 
-  it('forward and reverse suffer from it alike', () => {
-    fc.assert(
-      fc.property(requests, severity, (request, value) => {
-        const at = (circuit: Circuit) =>
-          solveSteady({
-            ...withFaults(request, { transferSeal: { severity: value } }),
-            applied: [circuit],
-          }).circuits[circuit];
-        expect(at('reverse')).toEqual(at('forward'));
-      }),
-      runs,
-    );
+  it('and one that does loses by it: forward and reverse of the training transmission alike', () => {
+    const asked = { fluid: makeFluid(fluidClasses.standard), tempC: 95, engineSpeed: 12 };
+    const commands = { lineCommand: 6e5, clutchCommand: 4e5 };
+    const at = (circuit: Circuit, value: number) => {
+      const plant = applyFaults(training, { transferSeal: { severity: value } });
+      return pressureIn(solveSteady({ ...asked, ...commands, plant, applied: [circuit] }), circuit);
+    };
+    for (const value of [0.25, 0.5, 1]) {
+      expect(at('forward', value)).toBeLessThan(0.98 * at('forward', 0));
+      expect(at('reverse', value)).toBe(at('forward', value));
+      expect(at('high', value)).toBe(at('high', 0));
+    }
+  });
+
+  it('on the second transmission it is reverse and high that lose, and forward that is spared', () => {
+    const plant = applyFaults(secondTraining, { transferSeal: { severity: 0.6 } });
+    const { engineRpm, line, clutch } = secondTraining.testPoints.idle;
+    const at = (which: Plant, circuit: Circuit) =>
+      pressureIn(
+        solveSteady({
+          plant: which,
+          fluid: makeFluid(which.fluid),
+          tempC: 95,
+          engineSpeed: engineRpm / 60,
+          lineCommand: line,
+          clutchCommand: clutch,
+          applied: [circuit],
+        }),
+        circuit,
+      );
+    expect(at(plant, 'forward')).toBe(at(secondTraining, 'forward'));
+    for (const circuit of ['reverse', 'high'] as const) {
+      expect(at(plant, circuit)).toBeLessThan(0.8 * at(secondTraining, circuit));
+    }
   });
 });
 
@@ -148,8 +182,7 @@ describe('engine speed', () => {
         const fast = solveSteady({ ...request, engineSpeed: faster });
         if (fast.linePressure * SAME < slow.linePressure) return false;
         return request.applied.every(
-          (name) =>
-            (fast.circuits[name]?.pressure ?? 0) * SAME >= (slow.circuits[name]?.pressure ?? 0),
+          (name) => pressureIn(fast, name) * SAME >= pressureIn(slow, name),
         );
       }),
       runs,
@@ -184,63 +217,6 @@ describe('engine speed', () => {
         expect(solveSteady({ ...request, lineCommand: 0 }).linePressure).toBe(0);
         const open = solveSteady({ ...request, clutchCommand: 0 });
         for (const name of request.applied) expect(open.circuits[name]?.pressure).toBe(0);
-      }),
-      runs,
-    );
-  });
-});
-
-describe('air finds cold what fluid hides', () => {
-  const cold = fluidAt(makeFluid(fluidClasses['low-viscosity']), 20);
-  it.each([10, 15, 20, 25])(
-    'a crack of %d um: over a thousand times the flow of 20 C fluid',
-    (um) => {
-      const gap = { width: 0.014, height: um / 1e6, length: 3e-3 };
-      // Air counted as it leaves, in free litres, as the ear and a meter on the bench have it. Thinner by 3000 times, and
-      // it expands 3.7 times on the way; near the choked limit less.
-      const freeDensity = ATMOSPHERE_PA / (AIR_GAS_CONSTANT * BENCH_AIR.tempK);
-      const air = airGapFlow(gap, BENCH_AIR) / freeDensity;
-      expect(air / gapFlow(gap, 275e3, cold).flow).toBeGreaterThan(1000);
-    },
-  );
-
-  it('a split seal that costs under 5 % of pressure cold passes grams of air a second', () => {
-    const plant = applyFaults(gearbox, { transferSeal: { severity: 0.5 } });
-    const request = {
-      fluid: makeFluid(fluidClasses['low-viscosity']),
-      tempC: 0,
-      engineSpeed: 700 / 60,
-      lineCommand: 600e3,
-      clutchCommand: 400e3,
-      applied: ['forward'] as const,
-    };
-    const sound = solveSteady({ ...request, plant: gearbox }).circuits.forward?.pressure ?? 0;
-    const split = solveSteady({ ...request, plant }).circuits.forward?.pressure ?? 0;
-    expect(split).toBeGreaterThan(0.95 * sound);
-    expect(airTest(gearbox, 'transferSeal')).toBe(0);
-    expect(airTest(plant, 'transferSeal')).toBeGreaterThan(1e-3);
-    // The circuit's own test does not see it: it is blown on its own.
-    expect(airTest(plant, 'forward')).toBe(airTest(gearbox, 'forward'));
-  });
-
-  it.each(['sealingRings', 'pistonSeal', 'openPort'] as const)(
-    '%s shows in its own circuit and in no other',
-    (id) => {
-      const plant = applyFaults(gearbox, { [id]: { severity: 0.5, circuit: 'reverse' } });
-      // All choked, so areas tell: sound rings 9.4 mm2; half a fault adds 1.8 mm2 of port, 3 of piston seal or 18 of rings.
-      expect(airTest(plant, 'reverse')).toBeGreaterThan(1.18 * airTest(gearbox, 'reverse'));
-      for (const target of ['forward', 'high', 'transferSeal'] as const) {
-        expect(airTest(plant, target)).toBe(airTest(gearbox, target));
-      }
-    },
-  );
-
-  it('and more crack never passes less air', () => {
-    fc.assert(
-      fc.property(severity, severity, (s1, s2) => {
-        const at = (value: number) =>
-          airTest(applyFaults(gearbox, { pistonSeal: { severity: value } }), 'forward');
-        return at(Math.max(s1, s2)) >= at(Math.min(s1, s2));
       }),
       runs,
     );

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { answer } from '../../src/solve/answer.ts';
+import { answer } from '../../../src/solve/answer.ts';
 
 /** 60 bench air tests against tests/truth/air.json: another program, its balance at the tester's hole found by halving. */
 interface Case {
@@ -8,7 +8,7 @@ interface Case {
   readonly answer: { readonly flow_gs: number; readonly held_percent: number };
 }
 const cases = JSON.parse(
-  readFileSync(new URL('../truth/air.json', import.meta.url), 'utf8'),
+  readFileSync(new URL('../../truth/air.json', import.meta.url), 'utf8'),
 ) as Case[];
 
 /**

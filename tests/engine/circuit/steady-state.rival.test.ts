@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { answer } from '../../src/solve/answer.ts';
+import { answer } from '../../../src/solve/answer.ts';
 
 /**
  * The steady state against tests/truth/steady.json: 200 random transmissions, a third of them by sheets of their own, solved by another program, in another
@@ -28,7 +28,7 @@ interface Case {
 }
 
 const cases = JSON.parse(
-  readFileSync(new URL('../truth/steady.json', import.meta.url), 'utf8'),
+  readFileSync(new URL('../../truth/steady.json', import.meta.url), 'utf8'),
 ) as Case[];
 
 const RELATIVE = 1e-6;

@@ -10,15 +10,15 @@ import {
   oilDensity,
   pumpFlow,
   solveSteady,
-} from '../../src/engine/index.ts';
+} from '../../../src/engine/index.ts';
 import type {
   Circuit,
   LeakParts,
   Plant,
   SteadyRequest,
   SteadyState,
-} from '../../src/engine/index.ts';
-import { SEED, requests } from './arbitraries.ts';
+} from '../../../src/engine/index.ts';
+import { SEED, requests } from '../arbitraries.ts';
 
 /** Everything a clutch loses at a pressure, from the element laws and the plant's sizes alone. */
 function lossOf(request: SteadyRequest, circuit: Circuit, pressure: number): number {
@@ -172,7 +172,7 @@ function mustHold(request: SteadyRequest, solved: SteadyState): void {
     throw new Error(`left over ${leftOver} below command`);
 }
 
-describe('ten thousand random transmissions', () => {
+describe('ten thousand random transmissions', { timeout: 120_000 }, () => {
   it('all settle: converged, in balance at every node, pressures within command, work bounded', () => {
     let most = 0;
     let total = 0;
@@ -202,18 +202,17 @@ describe('ten thousand random transmissions', () => {
   });
 
   it('can tell a broken balance: the checker fails on a leak that is not there', () => {
-    const request = fc
-      .sample(requests, { seed: SEED, numRuns: 50 })
+    // One in which clearances are a good part of the flow, so that a thousandth of them stands out.
+    const found = fc
+      .sample(requests, { seed: SEED, numRuns: 200 })
+      .map((request) => ({ request, solved: solveSteady(request) }))
       .find(
-        (one) =>
-          one.applied.length > 0 &&
-          one.clutchCommand > 1e5 &&
-          one.lineCommand > 1e5 &&
-          one.engineSpeed > 5,
+        ({ request, solved }) =>
+          request.applied.length > 0 && solved.clearances > 0.1 * solved.pumpIntake,
       );
-    expect(request).toBeDefined();
-    if (request === undefined) return;
-    const solved = solveSteady(request);
+    if (found === undefined)
+      throw new Error('No such request among 200; the test has nothing to try.');
+    const { request, solved } = found;
     expect(() => {
       mustHold(request, { ...solved, clearances: solved.clearances * 1.001 });
     }).toThrow(/clearances/);
