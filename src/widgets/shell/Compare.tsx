@@ -1,5 +1,8 @@
+import { useEffect } from 'preact/hooks';
+import { NotKept } from '../../ui/NotKept.tsx';
 import type { UnitSystem } from '../../ui/quantity.ts';
 import { say, type Words } from '../../ui/words.ts';
+import { keepPrediction } from './keep-prediction.ts';
 import type { PredictOption } from './sim-spec.ts';
 import { CONFIDENCES, type StageEvent, type StageState } from './stages.ts';
 import { useArrival } from './use-arrival.ts';
@@ -22,6 +25,8 @@ export function Compare({ sim, options, outcomeWords, state, system, send }: Com
   const sure =
     CONFIDENCES.find(({ value }) => value === state.confidence)?.words.toLowerCase() ?? '';
   const right = mine !== undefined && mine === came;
+  // This stage is reached by a finished run alone, so that each run is kept once.
+  useEffect(() => keepPrediction(sim, state), []);
   const others = options.filter((option) => option !== mine && option !== came);
   return (
     <div class="sim-stage">
@@ -67,6 +72,7 @@ export function Compare({ sim, options, outcomeWords, state, system, send }: Com
       <button type="button" class="act" onClick={() => send({ type: 'to-tasks' })}>
         Now take the controls
       </button>
+      <NotKept place={sim} />
     </div>
   );
 }
