@@ -57,13 +57,11 @@ if (id !== undefined && button !== null && says !== null) {
   /** What was pressed a moment ago. */
   let fresh: boolean | undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
-  const mark = async (wanted: boolean): Promise<void> => {
-    const status = await inTurn('hot-clutch:progress', () =>
-      progress.update((kept) => {
-        const others = kept.done.filter((other) => other !== id);
-        return { ...kept, done: wanted ? [...others, id] : others };
-      }),
-    );
+  const mark = (wanted: boolean): void => {
+    const status = progress.update((kept) => {
+      const others = kept.done.filter((other) => other !== id);
+      return { ...kept, done: wanted ? [...others, id] : others };
+    });
     says.textContent = says.dataset[status] ?? '';
     if (status === 'ok') show(wanted);
   };
@@ -72,11 +70,14 @@ if (id !== undefined && button !== null && says !== null) {
     fresh = wanted;
     clearTimeout(timer);
     timer = setTimeout(() => (fresh = undefined), FRESH_MS);
-    void mark(wanted);
+    // At once, without waiting for a turn: the next press may lead to another page.
+    mark(wanted);
   });
   progress.watch(() => {
-    // Nobody changes tabs and presses there so soon: that tab wrote before it had seen this mark.
-    if (fresh === undefined || isDone() === fresh) show(isDone());
-    else void mark(fresh);
+    void inTurn('hot-clutch:progress', () => {
+      // Nobody changes tabs and presses there so soon: that tab wrote before it had seen this mark.
+      if (fresh === undefined || isDone() === fresh) show(isDone());
+      else mark(fresh);
+    });
   });
 }
