@@ -1,23 +1,22 @@
 // Remembers on this device where the reader is, and marks the lesson as done. The button is shown
 // only once it works.
+import { inTurn } from '../storage/in-turn.ts';
 import { progressKeeper } from '../storage/progress.ts';
+
+const FRESH_MS = 1000;
 
 const progress = progressKeeper();
 const id = document.querySelector<HTMLElement>('article[data-lesson]')?.dataset.lesson;
 const button = document.querySelector<HTMLButtonElement>('#lesson-done');
 const says = document.querySelector<HTMLElement>('#lesson-done-says');
 
-const sentences = {
-  ok: '',
-  full: 'This browser has no room left to remember it.',
-  blocked: 'This browser keeps nothing for this site, so it cannot be remembered.',
-  newer: 'A newer version of this site wrote your progress. Reload the page, then try again.',
-};
+/** As the page has it; all words of this script stand in LessonFrame.astro. */
+const notDone = button?.textContent;
 
 function show(done: boolean): void {
   if (button === null) return;
   button.setAttribute('aria-pressed', String(done));
-  button.textContent = done ? 'Done. Undo' : 'Mark as done';
+  button.textContent = (done ? button.dataset['undo'] : notDone) ?? '';
 }
 
 /** The last section whose heading has passed the upper half of the screen; null at the top. */
@@ -55,15 +54,30 @@ if (id !== undefined && button !== null && says !== null) {
   addEventListener('pagehide', remember);
   show(isDone());
   button.hidden = false;
+  /** What was pressed a moment ago. */
+  let fresh: boolean | undefined;
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const mark = (wanted: boolean): void => {
+    const status = progress.update((kept) => {
+      const others = kept.done.filter((other) => other !== id);
+      return { ...kept, done: wanted ? [...others, id] : others };
+    });
+    says.textContent = says.dataset[status] ?? '';
+    if (status === 'ok') show(wanted);
+  };
   button.addEventListener('click', () => {
     const wanted = !isDone();
-    const others = (done: readonly string[]) => done.filter((other) => other !== id);
-    const status = progress.update((kept) => ({
-      ...kept,
-      done: wanted ? [...others(kept.done), id] : others(kept.done),
-    }));
-    says.textContent = sentences[status];
-    if (status === 'ok') show(wanted);
+    fresh = wanted;
+    clearTimeout(timer);
+    timer = setTimeout(() => (fresh = undefined), FRESH_MS);
+    // At once, without waiting for a turn: the next press may lead to another page.
+    mark(wanted);
   });
-  progress.watch(() => show(isDone()));
+  progress.watch(() => {
+    void inTurn('hot-clutch:progress', () => {
+      // Nobody changes tabs and presses there so soon: that tab wrote before it had seen this mark.
+      if (fresh === undefined || isDone() === fresh) show(isDone());
+      else mark(fresh);
+    });
+  });
 }

@@ -29,7 +29,11 @@ function shown(): Settings {
   };
 }
 
-show(shown());
+const { data, status } = settings.read();
+// The boot script found a damaged slot or no pointer; written anew, the next page starts right.
+if (status === 'ok' || status === 'recovered') show(data);
+else show(shown());
+if (status === 'recovered') settings.update(() => data);
 for (const radio of radios) {
   radio.addEventListener('change', () => change({ units: radio.value === 'si' ? 'si' : 'us' }));
 }

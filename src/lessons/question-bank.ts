@@ -5,6 +5,7 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Asked } from '../quiz/asked.ts';
+import { readQuestionSet, type QuestionSet } from '../quiz/question-set.ts';
 import { resolveQuestion } from '../quiz/resolve.ts';
 import { parseQuestions, type Question } from '../quiz/schema.ts';
 import { objectivesOf, type Objective } from './objectives.ts';
@@ -49,10 +50,24 @@ export interface RetrievalSet {
   readonly objectives: readonly Objective[];
 }
 
-/** Props for src/widgets/retrieval: numbers computed by the engine here and now, so the page carries no engine for them. */
+/** Numbers computed by the engine here and now, so the page carries no engine for them. */
 export function retrievalSet(lesson: string): RetrievalSet {
   const questions = questionBank()
     .filter((q) => q.lesson === lesson)
     .map((q) => resolveQuestion(q, questionNumber));
   return { lesson, questions, objectives: objectivesOf(lesson) };
+}
+
+/** The text of the lesson's question file, read back here as the page will: one it would refuse fails the build. */
+export function questionFile(lesson: string): string {
+  const { questions, objectives } = retrievalSet(lesson);
+  const set: QuestionSet = {
+    form: 1,
+    lesson,
+    questions,
+    objectives: objectives.map(({ id, text }) => ({ id, text })),
+  };
+  const text = JSON.stringify(set);
+  readQuestionSet(text, lesson);
+  return text;
 }

@@ -1,6 +1,6 @@
 /**
  * A question as it is put to a person: engine numbers filled in, both unit systems written out. Plain data, so that it
- * can be computed at build time and handed to an island as props; nothing here knows zod or the engine.
+ * can be computed at build time and sent to the page as a file; nothing here knows zod or the engine.
  */
 import type { QuantityName } from '../quantity/by-name.ts';
 import type { UnitSystem } from '../quantity/unit-system.ts';

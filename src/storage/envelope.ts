@@ -6,8 +6,9 @@
  * copied aside and never overwritten: it may be somebody's months of reviews. The order of writes
  * is counted, not timed, because clocks get set back.
  */
+import { slots, type SlotsOptions } from './slots.ts';
 
-export type Area = Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
+export type { Area } from './slots.ts';
 
 export interface Kept<T> {
   readonly data: T;
@@ -21,97 +22,22 @@ export type WriteStatus = 'ok' | 'full' | 'blocked' | 'newer';
 
 export interface Keeper<T> {
   read(): Kept<T>;
-  /** Reads afresh first, so that a second tab's change is built on and not undone. */
+  /**
+   * Reads afresh first, so that a second tab's change is built on and not undone. Two tabs within
+   * milliseconds need more than that: see in-turn.ts.
+   */
   update(change: (current: T) => T): WriteStatus;
-  /** Texts that could not be read, for download. */
-  aside(): string[];
   /** Calls back when another tab wrote. Returns the way to stop. */
   watch(listener: () => void): () => void;
 }
 
-export interface KeeperOptions<T> {
-  readonly name: string;
-  readonly version: number;
+export interface KeeperOptions<T> extends SlotsOptions<T> {
   readonly empty: T;
-  /** Throws on data that is not T. Everything read goes through it. */
-  readonly parse: (data: unknown) => T;
-  /** From version n to n + 1, by n. Kept for ever, with a fixture each. */
-  readonly upgrade?: Readonly<Record<number, (old: unknown) => unknown>>;
-  readonly area?: Area | undefined;
 }
 
-type Slot = 'a' | 'b';
-type SlotState<T> =
-  | { readonly kind: 'empty' }
-  | { readonly kind: 'good'; readonly data: T; readonly serial: number }
-  | { readonly kind: 'newer' }
-  | { readonly kind: 'bad'; readonly text: string };
-
-const asideLimit = 5;
-
 export function keeper<T>(options: KeeperOptions<T>): Keeper<T> {
-  const { name, version, empty, parse, upgrade = {} } = options;
-  const prefix = `hot-clutch:${name}:`;
-  const pointerKey = `${prefix}slot`;
-
-  // Asking for localStorage itself throws where it is blocked, so it is asked for each time.
-  const area = (): Area => options.area ?? globalThis.localStorage;
-
-  function decode(text: string | null): SlotState<T> {
-    if (text === null) return { kind: 'empty' };
-    try {
-      const envelope: unknown = JSON.parse(text);
-      if (typeof envelope !== 'object' || envelope === null) return { kind: 'bad', text };
-      const { v, n, data } = envelope as Record<string, unknown>;
-      if (!isCount(v) || !isCount(n)) return { kind: 'bad', text };
-      if (v > version) return { kind: 'newer' };
-      let now: unknown = data;
-      for (let from = v; from < version; from += 1) {
-        const step = upgrade[from];
-        if (step === undefined) return { kind: 'bad', text };
-        now = step(now);
-      }
-      return { kind: 'good', data: parse(now), serial: n };
-    } catch {
-      return { kind: 'bad', text };
-    }
-  }
-
-  function look() {
-    const store = area();
-    const pointer = store.getItem(pointerKey);
-    const current: Slot = pointer === 'b' ? 'b' : 'a';
-    const other: Slot = current === 'a' ? 'b' : 'a';
-    return {
-      store,
-      current,
-      other,
-      now: decode(store.getItem(prefix + current)),
-      before: decode(store.getItem(prefix + other)),
-    };
-  }
-
-  function asideKeys(store: Area): string[] {
-    const keys = Array.from({ length: asideLimit }, (_, index) => `${prefix}aside:${index}`);
-    return keys.filter((key) => store.getItem(key) !== null);
-  }
-
-  /** True if the text is safe elsewhere, so that its slot may be written over. */
-  function keepAside(store: Area, text: string): boolean {
-    for (let index = 0; index < asideLimit; index += 1) {
-      const key = `${prefix}aside:${index}`;
-      const there = store.getItem(key);
-      if (there === text) return true;
-      if (there !== null) continue;
-      try {
-        store.setItem(key, text);
-        return store.getItem(key) === text;
-      } catch {
-        return false;
-      }
-    }
-    return false;
-  }
+  const { empty } = options;
+  const { look, write, keepAside, concerns } = slots(options);
 
   function read(): Kept<T> {
     try {
@@ -143,9 +69,7 @@ export function keeper<T>(options: KeeperOptions<T>): Keeper<T> {
     const target = now.kind === 'bad' && before.kind === 'good' ? current : other;
     if (target === current && now.kind === 'bad' && !keepAside(store, now.text)) return 'full';
     try {
-      const text = JSON.stringify({ v: version, n: (base?.serial ?? 0) + 1, data });
-      store.setItem(prefix + target, text);
-      store.setItem(pointerKey, target);
+      write(store, target, (base?.serial ?? 0) + 1, data);
       return 'ok';
     } catch (error) {
       return isQuota(error) ? 'full' : 'blocked';
@@ -155,26 +79,14 @@ export function keeper<T>(options: KeeperOptions<T>): Keeper<T> {
   return {
     read,
     update,
-    aside() {
-      try {
-        const store = area();
-        return asideKeys(store).map((key) => store.getItem(key) ?? '');
-      } catch {
-        return [];
-      }
-    },
     watch(listener) {
       const onStorage = (event: StorageEvent): void => {
-        if (event.key === null || event.key === pointerKey) listener();
+        if (concerns(event.key)) listener();
       };
       globalThis.addEventListener('storage', onStorage);
       return () => globalThis.removeEventListener('storage', onStorage);
     },
   };
-}
-
-function isCount(value: unknown): value is number {
-  return typeof value === 'number' && Number.isInteger(value) && value >= 0;
 }
 
 function isQuota(error: unknown): boolean {

@@ -15,27 +15,22 @@ export interface Progress {
 const isRecord = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null;
 
-function parsePlace(value: unknown): Place | null {
+function parsePlace(value: unknown): Place | null | undefined {
   if (value === null) return null;
-  if (!isRecord(value) || typeof value['lesson'] !== 'string') {
-    throw new Error('last is not a place in a lesson');
-  }
+  if (!isRecord(value) || typeof value['lesson'] !== 'string') return undefined;
   const { lesson, section } = value;
   if (section === null) return { lesson, section };
-  if (!isRecord(section) || typeof section['id'] !== 'string') {
-    throw new Error('section is not a section of a lesson');
-  }
+  if (!isRecord(section)) return undefined;
   const { id, title } = section;
-  if (typeof title !== 'string') throw new Error('the section has no title');
+  if (typeof id !== 'string' || typeof title !== 'string') return undefined;
   return { lesson, section: { id, title } };
 }
 
-function parse(data: unknown): Progress {
+function parse(data: unknown): Progress | undefined {
   const { done, last } = isRecord(data) ? data : {};
-  if (!Array.isArray(done) || !done.every((id) => typeof id === 'string')) {
-    throw new Error('done is not a list of lesson ids');
-  }
-  return { done: [...new Set(done)], last: parsePlace(last ?? null) };
+  const place = parsePlace(last ?? null);
+  if (!Array.isArray(done) || !done.every((id) => typeof id === 'string')) return undefined;
+  return place === undefined ? undefined : { done: [...new Set(done)], last: place };
 }
 
 /** Version 1 kept the lesson alone, as its id. */

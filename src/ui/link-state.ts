@@ -166,15 +166,17 @@ function readOne(control: LinkControl, text: string, notes: string[]): LinkValue
 /** Reads this simulation's state out of a page's search string (`location.search`). */
 export function parseLink(schema: LinkSchema, search: string): ParsedLink {
   const defaults = defaultValues(schema);
-  const text = search.length > 4 * LONGEST_LINK ? null : new URLSearchParams(search).get(schema.id);
-  if (text === null) {
-    const tooLong = search.length > 4 * LONGEST_LINK;
-    const notes = tooLong
+  if (search.length > LONGEST_LINK) {
+    // Cut off in the middle it could mean anything, so none of it is taken.
+    const present = `&${search.replace(/^\?/u, '')}`.includes(`&${schema.id}=`);
+    const notes = present
       ? [`The link is longer than ${LONGEST_LINK} characters. The usual values are set.`]
       : [];
-    return { present: false, values: defaults, notes };
+    return { present, values: defaults, notes };
   }
-  const [version, ...pairs] = text.slice(0, LONGEST_LINK).split('~');
+  const text = new URLSearchParams(search).get(schema.id);
+  if (text === null) return { present: false, values: defaults, notes: [] };
+  const [version, ...pairs] = text.split('~');
   if (version !== String(schema.version)) {
     return {
       present: true,

@@ -38,6 +38,32 @@ test('a second tab follows', async ({ page, context }) => {
   await expect(other.getByRole('radio', { name: /Metric units/ })).toBeChecked();
 });
 
+test('a damaged slot or a lost pointer does not lose the choice', async ({ page }) => {
+  const metric = page.getByRole('radio', { name: /Metric units/ });
+  await page.goto('/');
+  // Two writes, so that both slots hold something.
+  await page.getByRole('button', { name: 'Dark page' }).click();
+  await metric.check();
+  await page.evaluate(() => localStorage.removeItem('hot-clutch:settings:slot'));
+  await page.reload();
+  await expect(metric).toBeChecked();
+
+  await page.getByRole('button', { name: /page$/ }).click();
+  await page.evaluate(() => {
+    const slot = localStorage.getItem('hot-clutch:settings:slot') ?? '';
+    localStorage.setItem(`hot-clutch:settings:${slot}`, '{"v":1,"n":9,"da');
+  });
+  await page.reload();
+  await expect(metric).toBeChecked();
+  await expect(page.locator('html')).toHaveAttribute('data-units', 'si');
+  // Mended: the next page has it before anything is painted.
+  const kept = await page.evaluate(() => {
+    const slot = localStorage.getItem('hot-clutch:settings:slot') ?? '';
+    return localStorage.getItem(`hot-clutch:settings:${slot}`);
+  });
+  expect(kept).toContain('"units":"si"');
+});
+
 test('the choice is on the page before anything is painted', async ({ page }) => {
   await page.goto('/');
   await page.getByRole('radio', { name: /Metric units/ }).check();

@@ -2,6 +2,7 @@ import type { Locator, Page } from '@playwright/test';
 import { builtPages } from '../../src/build/pages.ts';
 import { makeClutchPressure } from '../../src/widgets/clutch-pressure/model.ts';
 import { expect, test } from './fixtures.ts';
+import { keptAnswers } from './kept-answers.ts';
 
 /** Every page that holds a simulation, with the ids of those it holds. */
 const pages = builtPages().flatMap(({ address, html }) => {
@@ -152,6 +153,38 @@ test('the unit switch reaches the axes of an open simulation, and a move is spok
   const before = await spoken.textContent();
   await sim.locator('#clutch-pressure-temp').press('Home');
   await expect(spoken).not.toHaveText(before ?? '');
+});
+
+test('a prediction that was run is kept, once for each run', async ({ page }) => {
+  test.skip(holder === undefined, 'No built page holds the clutch-pressure simulation.');
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await page.goto(holder?.address ?? '/');
+  const sim = await open(page, 'clutch-pressure');
+  for (const n of [0, 1]) {
+    await sim.locator('.choice-stack input').nth(n).press('Space');
+    await sim.locator('.choice-row input').nth(n).press('Space');
+    await sim.locator('button[type="submit"]').press('Enter');
+    await expect(head(sim, 'What it did')).toBeFocused();
+    await page.getByRole('radio', { name: /Metric units/ }).check({ force: true });
+    await sim.getByRole('button', { name: 'Predict again' }).press('Enter');
+  }
+  await expect.poll(async () => (await keptAnswers(page)).length).toBe(2);
+  const kept = await keptAnswers(page);
+  expect(kept.map(({ sim: id, confidence }) => [id, confidence])).toEqual([
+    ['clutch-pressure', 'guessing'],
+    ['clutch-pressure', 'fairly-sure'],
+  ]);
+});
+
+test('a link that is too long opens free play with the usual values, and says so', async ({
+  page,
+}) => {
+  test.skip(holder === undefined, 'No built page holds the clutch-pressure simulation.');
+  const rest = 'x'.repeat(2001);
+  await page.goto(`${holder?.address ?? '/'}?clutch-pressure=1~temp.100&other=${rest}`);
+  const sim = await open(page, 'clutch-pressure');
+  await expect(head(sim, 'Free play')).toBeVisible();
+  await expect(sim.locator('.sim-notes')).toContainText('longer than 2000 characters');
 });
 
 test('a copied link opens the same state in free play, and leaves the focus alone', async ({

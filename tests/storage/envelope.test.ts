@@ -1,14 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { keeper, type Area } from '../../src/storage/envelope.ts';
+import { keeper } from '../../src/storage/envelope.ts';
+import { textsAside, type Area } from '../../src/storage/slots.ts';
 import { fakeArea } from './fake-area.ts';
 
 interface Notes {
   readonly notes: readonly string[];
 }
-function parse(data: unknown): Notes {
+function parse(data: unknown): Notes | undefined {
   const { notes } = data as Notes;
-  if (!Array.isArray(notes)) throw new Error('no notes');
-  return { notes };
+  return Array.isArray(notes) ? { notes } : undefined;
 }
 const open = (area: Area, version = 1) =>
   keeper<Notes>({ name: 'notes', version, empty: { notes: [] }, parse, area });
@@ -50,10 +50,11 @@ describe('a keeper', () => {
     const refuse = () => {
       throw new DOMException('no', 'SecurityError');
     };
-    const blocked = open({ getItem: refuse, setItem: refuse, removeItem: refuse });
+    const refusing = { getItem: refuse, setItem: refuse, removeItem: refuse };
+    const blocked = open(refusing);
     expect(blocked.read()).toEqual({ data: { notes: [] }, status: 'blocked' });
     expect(blocked.update(add('x'))).toBe('blocked');
-    expect(blocked.aside()).toEqual([]);
+    expect(textsAside('notes', refusing)).toEqual([]);
   });
 
   test('unreadable data is copied aside, and the state before it is found', () => {
@@ -63,10 +64,10 @@ describe('a keeper', () => {
     const slot = area.kept.get('hot-clutch:notes:slot') ?? '';
     area.kept.set(`hot-clutch:notes:${slot}`, '{"v":1,"n":2,"data":{"no');
     expect(open(area).read()).toEqual({ data: { notes: ['one'] }, status: 'recovered' });
-    expect(open(area).aside()).toEqual(['{"v":1,"n":2,"data":{"no']);
+    expect(textsAside('notes', area)).toEqual(['{"v":1,"n":2,"data":{"no']);
     open(area).update(add('three'));
     expect(open(area).read()).toEqual({ data: { notes: ['one', 'three'] }, status: 'ok' });
-    expect(open(area).aside()).toHaveLength(1);
+    expect(textsAside('notes', area)).toHaveLength(1);
   });
 
   test.each([
@@ -83,7 +84,32 @@ describe('a keeper', () => {
     expect(open(area).read().status).toBe('unreadable');
     for (const note of ['one', 'two', 'three']) open(area).update(add(note));
     expect(open(area).read().data.notes).toEqual(['one', 'two', 'three']);
-    expect(open(area).aside()).toContain(text);
+    expect(textsAside('notes', area)).toContain(text);
+  });
+
+  test('goes on after any number of texts that it could not read, and keeps them all', () => {
+    const area = fakeArea();
+    const broken = Array.from({ length: 12 }, (_, i) => `broken ${i}`);
+    for (const text of broken) {
+      open(area).update(add(text));
+      area.kept.set(`hot-clutch:notes:${area.kept.get('hot-clutch:notes:slot') ?? ''}`, text);
+      expect(open(area).update(add('after'))).toBe('ok');
+    }
+    expect(open(area).read().status).toBe('ok');
+    expect(textsAside('notes', area)).toEqual(broken);
+  });
+
+  test.each(['lost', 'unreadable'])('with the pointer %s the later write is in force', (how) => {
+    for (const writes of [1, 2, 3]) {
+      const area = fakeArea();
+      const notes = Array.from({ length: writes }, (_, i) => `note ${i}`);
+      for (const note of notes) open(area).update(add(note));
+      if (how === 'lost') area.kept.delete('hot-clutch:notes:slot');
+      else area.kept.set('hot-clutch:notes:slot', 'c');
+      expect(open(area).read()).toEqual({ data: { notes }, status: 'ok' });
+      open(area).update(add('more'));
+      expect(open(area).read().data.notes).toEqual([...notes, 'more']);
+    }
   });
 
   test('will not write over unreadable data that there is no room to copy', () => {

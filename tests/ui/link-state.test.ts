@@ -151,6 +151,27 @@ describe('a link from anywhere', () => {
     expect(values).toEqual(defaultValues(schema));
     expect(notes).toHaveLength(3);
   });
+  it('longer than is read gives the usual values and says so, whatever the length', () => {
+    const note = 'The link is longer than 2000 characters. The usual values are set.';
+    for (const length of [LONGEST_LINK + 1, 4 * LONGEST_LINK, 4 * LONGEST_LINK + 1, 1e5]) {
+      const rest = '&other='.padEnd(length, 'x');
+      for (const search of [`?clutch=2~temp.50${rest}`, `?${rest.slice(1)}&clutch=2~temp.50`]) {
+        expect(parseLink(schema, search)).toEqual({
+          present: true,
+          values: defaultValues(schema),
+          notes: [note],
+        });
+      }
+      // Of another simulation: none of this one's business.
+      expect(parseLink(schema, `?my-clutch=1${rest}`)).toEqual({
+        present: false,
+        values: defaultValues(schema),
+        notes: [],
+      });
+    }
+    const longest = '?clutch=2~temp.50&other='.padEnd(LONGEST_LINK, 'x');
+    expect(parseLink(schema, longest)).toMatchObject({ values: { temp: 50 }, notes: [] });
+  });
   it('of nothing is no link at all', () => {
     expect(parseLink(schema, '')).toEqual({
       present: false,

@@ -117,6 +117,20 @@ describe('the fluid widget', () => {
     );
   });
 
+  it('says under the picture that a pair from a link is not the one shown', () => {
+    const model = makeFluidModel();
+    model.apply({ fluidA: 'own', own40: 30, own100: 40 });
+    // The picture keeps to the last pair that can be; the fields show the one asked for.
+    expect(model.givens.own40.value).toBe(32);
+    expect(model.own.text('own100')).toBe('40.0');
+    expect(plain(fluidSim.says(model, 'us'))).toContain(
+      '40.0 cSt at 100 °C is more than 30.0 cSt at 40 °C.',
+    );
+    expect(plain(fluidSim.says(model, 'us'))).toContain('Until then 32.0 cSt and 5.40 cSt stand.');
+    model.apply({ own40: 50, own100: 8 });
+    expect(fluidSim.says(model, 'us')).not.toContain('Until then');
+  });
+
   it('never loses a class line: the three classes have a value at every temperature', () => {
     const model = makeFluidModel();
     for (const fluidA of picks.slice(0, 3)) {

@@ -96,3 +96,21 @@ test('a bare number is read in the unit system of the reader', () => {
     expect(model.last.value?.outcome.right, system).toBe(true);
   }
 });
+
+test('each answer that counts is handed out once, with what was given and how it went', () => {
+  const counted: unknown[] = [];
+  const model = retrievalModel(
+    asked.filter((q) => q.kind === 'number'),
+    (one) => counted.push(one),
+  );
+  model.start(7);
+  model.type('lots');
+  model.sure(2);
+  expect(model.check('si')).toBe(false);
+  expect(counted).toEqual([]);
+  model.type('1600');
+  model.check('si');
+  model.check('si');
+  const given = { kind: 'typed', text: '1600', system: 'si' };
+  expect(counted).toEqual([{ item: 'q-number', seed: 7, given, result: 'wrong', certainty: 2 }]);
+});

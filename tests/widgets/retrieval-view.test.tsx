@@ -5,12 +5,13 @@ import { Explain } from '../../src/widgets/retrieval/Explain.tsx';
 import { Over } from '../../src/widgets/retrieval/Over.tsx';
 import { retrievalModel } from '../../src/widgets/retrieval/model.ts';
 import { Offer } from '../../src/widgets/retrieval/Offer.tsx';
+import { offerWords } from '../../src/widgets/retrieval/offer-words.ts';
 import { asked } from '../quiz/sample.ts';
 
 const only = (id: string) => asked.filter((q) => q.id === id);
 
 test('the server shows the offer, with a button that waits for the script', () => {
-  const html = render(<Offer lesson="a" questions={asked} objectives={[]} count={4} />);
+  const html = render(<Offer lesson="a" address="/questions/a.json" words={offerWords(4, 4)} />);
   expect(html).toContain('4 of the 4 questions of this lesson.');
   expect(html).toMatch(/<button[^>]*disabled[^>]*>Cover the lesson and start/);
   expect(html).not.toContain('The first thing');

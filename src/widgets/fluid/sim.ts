@@ -190,10 +190,14 @@ export const fluidSim: SimSpec<FluidGivens, FluidModel> = {
         'Closer together is a higher index, and a flatter line. It says nothing about how thick a fluid is, only how little it changes.',
     },
   ],
-  says: ({ a, b, givens }, system) => {
+  says: ({ a, b, givens, own }, system) => {
     const first = `At ${sayTemp(givens.temp.value, system)}: ${saySide(a, system)}.`;
-    return givens.fluidA.value === givens.fluidB.value
-      ? `${first} A and B are the same fluid.`
-      : `${first} ${saySide(b, system)}.`;
+    const sides =
+      givens.fluidA.value === givens.fluidB.value
+        ? `${first} A and B are the same fluid.`
+        : `${first} ${saySide(b, system)}.`;
+    // The two fields may be folded away, as they are when a link gave the pair.
+    const { own40, own100 } = own.problems.value;
+    return [sides, own40, own100].filter((sentence) => sentence !== '').join(' ');
   },
 };

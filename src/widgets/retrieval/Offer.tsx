@@ -1,45 +1,52 @@
 import { useState } from 'preact/hooks';
 import { useReady } from '../../ui/use-units.ts';
-import type { Retrieval, RetrievalProps } from './View.tsx';
+import { fetchQuestions } from './fetch-questions.ts';
+import type { OfferWords } from './offer-words.ts';
+import type { Opened } from './player.ts';
 
-interface OfferProps extends RetrievalProps {
-  /** Questions in one round. */
-  readonly count: number;
+export interface OfferProps {
+  readonly lesson: string;
+  /** Where the questions lie. */
+  readonly address: string;
+  readonly words: OfferWords;
+}
+
+interface Waiting {
+  readonly way: 'start' | 'loading';
+  readonly sentence?: string;
 }
 
 /**
- * The door to the questions. The player behind it is loaded when the reader presses start, so that
- * who only reads does not pay for it.
+ * The door to the questions. They and what asks them are loaded when the reader presses start, so
+ * that who only reads does not pay for them.
  */
-export function Offer({ count, ...props }: OfferProps) {
+export function Offer({ lesson, address, words }: OfferProps) {
   const ready = useReady();
-  const [Player, setPlayer] = useState<typeof Retrieval | null>(null);
-  const [failed, setFailed] = useState(false);
-  const load = () => {
-    setFailed(false);
-    import('./View.tsx').then(
-      // A function given to a setter would be called, so it is wrapped.
-      (loaded) => setPlayer(() => loaded.Retrieval),
-      () => setFailed(true),
-    );
+  const [state, setState] = useState<Opened | Waiting>({ way: 'start' });
+  if ('set' in state) return <state.Player {...state.set} begun />;
+  const { way, sentence } = state;
+  const press = () => {
+    if (way === 'reload') location.reload();
+    else if (way !== 'loading') {
+      setState({ way: 'loading', sentence: words.loading });
+      void fetchQuestions(address, lesson, words).then(setState);
+    }
   };
-  if (Player !== null) return <Player {...props} begun />;
   return (
     <div class="retrieval-panel">
-      <h3>What stayed with you?</h3>
-      <p>
-        {count} of the {props.questions.length} questions of this lesson. The lesson goes out of
-        sight until you are done; that is what makes it stay with you. Say how sure you are before
-        you check. Nothing is kept or sent.
-      </p>
-      <button type="button" class="act" disabled={!ready} onClick={load}>
-        Cover the lesson and start
+      <h3>{words.head}</h3>
+      <p>{words.intro}</p>
+      <button
+        type="button"
+        class="act"
+        disabled={!ready}
+        // Not `disabled` while it loads: that would throw the focus to the top of the page.
+        aria-disabled={way === 'loading'}
+        onClick={press}
+      >
+        {words[way]}
       </button>
-      {failed && (
-        <p role="alert">
-          The questions could not be loaded. Check that you are connected, then press start again.
-        </p>
-      )}
+      <p role="status">{sentence}</p>
     </div>
   );
 }

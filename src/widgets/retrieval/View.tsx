@@ -1,6 +1,8 @@
 /** Retrieval with the lesson out of sight. While it runs, <html> carries `lesson-covered`; retrieval.css hides the rest. */
 import { useEffect, useLayoutEffect, useMemo, useRef } from 'preact/hooks';
 import type { Asked } from '../../quiz/asked.ts';
+import { keepAt } from '../../ui/keep-at.ts';
+import { NotKept } from '../../ui/NotKept.tsx';
 import { useReady } from '../../ui/use-units.ts';
 import { Ask } from './Ask.tsx';
 import { Explain } from './Explain.tsx';
@@ -18,20 +20,12 @@ export interface RetrievalProps {
   readonly begun?: boolean;
 }
 
-/** What leaves the widget: nothing is stored here. Whoever keeps progress listens for it on the document. */
-export interface RetrievalAnswered {
-  readonly lesson: string;
-  readonly question: string;
-  readonly objectives: readonly string[];
-  readonly right: boolean;
-  readonly certainty: 1 | 2 | 3;
-  readonly marks: number;
-}
-export const ANSWERED = 'retrieval:answered';
-
 export function Retrieval({ lesson, questions, objectives, seed, begun = false }: RetrievalProps) {
+  const id = `retrieval-${lesson}`;
   const model = useMemo(() => {
-    const made = retrievalModel(questions);
+    const made = retrievalModel(questions, (counted) => {
+      void keepAt(id, { kind: 'retrieval', lesson, ...counted });
+    });
     if (begun) made.start(seed ?? Date.now());
     return made;
   }, [questions]);
@@ -41,7 +35,6 @@ export function Retrieval({ lesson, questions, objectives, seed, begun = false }
   const stage = model.stage.value;
   const covered = model.covered.value;
   const asked = model.question.value;
-  const id = `retrieval-${lesson}`;
 
   useLayoutEffect(() => {
     document.documentElement.classList.toggle('lesson-covered', covered);
@@ -66,26 +59,6 @@ export function Retrieval({ lesson, questions, objectives, seed, begun = false }
     root.current?.closest('.retrieval')?.scrollIntoView({ block: 'start' });
     heading.current?.focus({ preventScroll: true });
   }, [step]);
-
-  const told = useRef(0);
-  useEffect(() => {
-    const answers = model.session.value?.answers ?? [];
-    const answer = answers.at(-1);
-    const question = model.session.value?.questions[answers.length - 1];
-    if (answer !== undefined && question !== undefined && answers.length > told.current) {
-      const { right, certainty, marks } = answer.outcome;
-      const detail: RetrievalAnswered = {
-        lesson,
-        question: answer.id,
-        objectives: question.objectives,
-        right,
-        certainty,
-        marks,
-      };
-      root.current?.dispatchEvent(new CustomEvent(ANSWERED, { bubbles: true, detail }));
-    }
-    told.current = answers.length;
-  }, [lesson, model, model.session.value]);
 
   const start = (): void => model.start(seed ?? Date.now());
   const last = model.last.value;
@@ -130,6 +103,7 @@ export function Retrieval({ lesson, questions, objectives, seed, begun = false }
           </button>
         </>
       )}
+      <NotKept place={id} />
     </div>
   );
 

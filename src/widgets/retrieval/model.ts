@@ -5,6 +5,7 @@ import type { Certainty } from '../../quiz/certainty.ts';
 import type { Given } from '../../quiz/grade.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { pickRound, ROUND_SIZE } from '../../quiz/pick-round.ts';
+import { resultOf, type Result } from '../../quiz/result.ts';
 import { seededRandom } from '../../quiz/seeded-order.ts';
 import {
   answer,
@@ -22,7 +23,19 @@ export interface Complaint {
 
 export type Stage = 'offered' | 'paused' | 'asking' | 'explained' | 'over';
 
-export function retrievalModel(questions: readonly Asked[]) {
+/** An answer that counted, for whoever keeps them. */
+export interface Counted {
+  readonly item: string;
+  readonly seed: number;
+  readonly given: Given;
+  readonly result: Result;
+  readonly certainty: Certainty;
+}
+
+export function retrievalModel(
+  questions: readonly Asked[],
+  onAnswer: (counted: Counted) => void = () => undefined,
+) {
   const session = signal<Session | undefined>(undefined);
   /** The lesson is out of sight. */
   const covered = signal(false);
@@ -121,6 +134,13 @@ export function retrievalModel(questions: readonly Asked[]) {
       }
       complaint.value = undefined;
       session.value = answered.session;
+      onAnswer({
+        item: asked.id,
+        seed: now.seed,
+        given,
+        result: resultOf(answered.outcome),
+        certainty: answered.outcome.certainty,
+      });
       return true;
     },
     next: (): void => {

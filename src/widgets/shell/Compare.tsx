@@ -1,4 +1,7 @@
+import { useEffect } from 'preact/hooks';
 import { textFor, type UnitSystem, type UnitText } from '../../quantity/unit-system.ts';
+import { NotKept } from '../../ui/NotKept.tsx';
+import { keepPrediction } from './keep-prediction.ts';
 import type { PredictOption } from './sim-spec.ts';
 import { CONFIDENCES, type StageEvent, type StageState } from './stages.ts';
 import { useArrival } from './use-arrival.ts';
@@ -21,6 +24,8 @@ export function Compare({ sim, options, outcomeWords, state, system, send }: Com
   const sure =
     CONFIDENCES.find(({ value }) => value === state.confidence)?.words.toLowerCase() ?? '';
   const right = mine !== undefined && mine === came;
+  // This stage is reached by a finished run alone, so that each run is kept once.
+  useEffect(() => keepPrediction(sim, state), []);
   const others = options.filter((option) => option !== mine && option !== came);
   return (
     <div class="sim-stage">
@@ -66,6 +71,7 @@ export function Compare({ sim, options, outcomeWords, state, system, send }: Com
       <button type="button" class="act" onClick={() => send({ type: 'to-tasks' })}>
         Now take the controls
       </button>
+      <NotKept place={sim} />
     </div>
   );
 }

@@ -6,14 +6,7 @@ import { useReady, useUnits } from '../../ui/use-units.ts';
 import { currentValues } from './current-values.ts';
 import { Waiting } from './Later.tsx';
 import { Predict } from './Predict.tsx';
-import type {
-  Answer,
-  DrawnControls,
-  Givens,
-  PictureContext,
-  SimModel,
-  SimSpec,
-} from './sim-spec.ts';
+import type { DrawnControls, Givens, PictureContext, SimModel, SimSpec } from './sim-spec.ts';
 import { advance, startState, type StageEvent } from './stages.ts';
 import { sweep } from './sweep.ts';
 import { useLaterStages } from './use-later-stages.ts';
@@ -29,8 +22,6 @@ export interface SimShellProps<G extends Givens, M extends SimModel<G>> {
   readonly below?: (context: PictureContext) => ComponentChildren;
   /** Controls that are neither slider, choice nor switch. */
   readonly drawn?: DrawnControls<G>;
-  /** Called once per run with what was predicted; the widget's view stores it. */
-  readonly onAnswer?: (answer: Answer) => void;
 }
 
 /**
@@ -38,7 +29,7 @@ export interface SimShellProps<G extends Givens, M extends SimModel<G>> {
  * skip to free play at once, and a link that carries a state lands there.
  */
 export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShellProps<G, M>) {
-  const { sim, model, picture, below, drawn, onAnswer } = props;
+  const { sim, model, picture, below, drawn } = props;
   const { predict, tasks } = sim;
   const system = useUnits();
   const ready = useReady();
@@ -89,7 +80,6 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
   };
 
   const run = () => {
-    const { prediction, confidence } = state;
     byHand.current = true;
     void later.load();
     dispatch({ type: 'run' });
@@ -103,9 +93,6 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
         // A function would be taken for a state updater.
         setOutcomeWords(() => words);
         dispatch({ type: 'ran', outcome: option });
-        if (prediction !== null && confidence !== null) {
-          onAnswer?.({ sim: sim.id, prediction, confidence, right: prediction === option });
-        }
       },
     });
   };

@@ -3,7 +3,7 @@ import type { ComponentChildren } from 'preact';
 import type { ChoiceOption } from '../../ui/Choice.tsx';
 import type { Quantity } from '../../quantity/quantity.ts';
 import type { UnitSystem, UnitText } from '../../quantity/unit-system.ts';
-import type { Confidence, Stage } from './stages.ts';
+import type { Stage } from './stages.ts';
 
 /** The values a person may set. Numbers are metric; choices are strings; switches are booleans. */
 export type Givens = Record<string, number | string | boolean>;
@@ -103,11 +103,4 @@ export interface PictureContext {
   readonly stage: Stage;
   /** False until the run has ended (or was skipped): then the picture must not show the answer. */
   readonly revealed: boolean;
-}
-
-export interface Answer {
-  readonly sim: string;
-  readonly prediction: string;
-  readonly confidence: Confidence;
-  readonly right: boolean;
 }

@@ -11,7 +11,6 @@ import {
   speed,
   temperature,
 } from '../../../src/quantity/quantities.ts';
-import type { Answer } from '../../../src/widgets/shell/sim-spec.ts';
 import { SimShell } from '../../../src/widgets/shell/SimShell.tsx';
 import { demo, makeDemo, NEEDED, type DemoModel } from './demo.tsx';
 
@@ -19,7 +18,7 @@ const TEMPS = Array.from({ length: 41 }, (_, i) => -20 + i * 4);
 const CRACKS = Array.from({ length: 26 }, (_, i) => i * 0.02);
 const TEMP_AXIS = { label: 'Temperature', quantity: temperature, min: -20, max: 140 };
 
-export function DemoView({ onAnswer }: { readonly onAnswer?: (answer: Answer) => void }) {
+export function DemoView() {
   const model = useMemo(makeDemo, []);
   return (
     <SimShell
@@ -33,7 +32,6 @@ export function DemoView({ onAnswer }: { readonly onAnswer?: (answer: Answer) =>
           <Trace />
         </>
       )}
-      {...(onAnswer ? { onAnswer } : {})}
     />
   );
 }

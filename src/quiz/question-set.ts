@@ -1,0 +1,88 @@
+/**
+ * The questions of one lesson as they travel: made at build time, fetched by the page when a reader asks for them. What
+ * comes over a network may be cut, old, or somebody's log-in page, so it is read strictly: all of it is right, or none
+ * of it is used.
+ */
+import * as z from 'zod/mini';
+import type { Asked, AskedChoice, AskedNumber } from './asked.ts';
+import { quantityNames } from './quantities.ts';
+
+// The policy of the site forbids code made from text, and trying it would be reported as a breach.
+z.config({ jitless: true });
+
+export interface QuestionSet {
+  /** Raised when the form changes: a page from before the change then says so instead of guessing. */
+  readonly form: 1;
+  readonly lesson: string;
+  readonly questions: readonly Asked[];
+  readonly objectives: readonly { readonly id: string; readonly text: string }[];
+}
+
+const text = z.string().check(z.minLength(1));
+const words = z
+  .array(z.union([text, z.strictObject({ si: text, us: text })]))
+  .check(z.minLength(1));
+
+const common = {
+  id: text,
+  objectives: z.array(text).check(z.minLength(1)),
+  concept: text,
+  lookAlikes: z.array(text),
+  level: z.enum(['recall', 'apply', 'diagnose']),
+  unseen: z.boolean(),
+  stem: words,
+  source: text,
+};
+
+const option = z.strictObject({ id: text, words, correct: z.boolean(), why: words });
+
+const choice: z.ZodMiniType<AskedChoice> = z.strictObject({
+  ...common,
+  kind: z.enum(['single', 'several']),
+  options: z.array(option).check(
+    z.minLength(2),
+    z.refine((options) => options.some(({ correct }) => correct)),
+  ),
+  ordered: z.boolean(),
+});
+
+const number: z.ZodMiniType<AskedNumber> = z.strictObject({
+  ...common,
+  kind: z.literal('number'),
+  quantity: z.enum(quantityNames),
+  value: z.number(),
+  within: z.number().check(z.positive()),
+  valueWords: words,
+  why: words,
+  distractors: z.array(
+    z.strictObject({ rule: text, value: z.number(), valueWords: words, mistake: text, why: words }),
+  ),
+});
+
+const set: z.ZodMiniType<QuestionSet> = z.strictObject({
+  form: z.literal(1),
+  lesson: text,
+  questions: z.array(z.union([choice, number])).check(z.minLength(1)),
+  objectives: z.array(z.strictObject({ id: text, text })),
+});
+
+/** Throws a sentence on anything but the questions of this lesson. */
+export function readQuestionSet(text: string, lesson: string): QuestionSet {
+  let raw: unknown;
+  try {
+    raw = JSON.parse(text);
+  } catch {
+    throw new Error(`What arrived for the lesson "${lesson}" is not JSON.`);
+  }
+  const read = z.safeParse(set, raw);
+  if (!read.success) {
+    const [first] = read.error.issues;
+    throw new Error(
+      `What arrived for the lesson "${lesson}" is no set of questions: ${first?.path.join('.') ?? ''} ${first?.code ?? ''}.`,
+    );
+  }
+  if (read.data.lesson !== lesson) {
+    throw new Error(`The questions of "${read.data.lesson}" arrived instead of "${lesson}".`);
+  }
+  return read.data;
+}

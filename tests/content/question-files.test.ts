@@ -1,0 +1,32 @@
+/** The built question files, as a page fetches them. */
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { describe, expect, test } from 'vitest';
+import { builtPages, dist } from '../../src/build/pages.ts';
+import { questionBank, retrievalSet } from '../../src/lessons/question-bank.ts';
+import { readQuestionSet } from '../../src/quiz/question-set.ts';
+
+const lessons = [...new Set(questionBank().map(({ lesson }) => lesson))];
+/** A dozen questions on a slow phone: under a second at 100 kbit/s. */
+const MOST_KB = 8;
+
+test('there are lessons with questions', () => expect(lessons.length).toBeGreaterThan(0));
+
+describe.each(lessons)('%s', (lesson) => {
+  const text = readFileSync(join(dist, 'questions', `${lesson}.json`), 'utf8');
+
+  test('holds the bank’s questions, strictly read', () => {
+    expect(readQuestionSet(text, lesson).questions).toEqual(retrievalSet(lesson).questions);
+  });
+  test(`weighs at most ${MOST_KB} kB compressed`, () => {
+    expect(gzipSync(text, { level: 9 }).length / 1000).toBeLessThan(MOST_KB);
+  });
+  test('is not in the page a second time, but for the list without a script', () => {
+    const page = builtPages().find(({ address }) => address === `/lessons/${lesson}/`);
+    const island = page?.html.match(/<astro-island[^>]*Offer[^>]*>/)?.[0] ?? '';
+    expect(island).toContain(`/questions/${lesson}.json`);
+    expect(island).not.toContain('correct');
+    expect(page?.html).toContain('class="retrieval-plain"');
+  });
+});

@@ -1,0 +1,19 @@
+import type { Page } from '@playwright/test';
+
+/** The log of answers as it lies in this browser, read with nothing of ours. */
+export function keptAnswers(page: Page): Promise<Record<string, unknown>[]> {
+  return page.evaluate(
+    () =>
+      new Promise((resolve, reject) => {
+        const open = indexedDB.open('hot-clutch:answers');
+        open.onerror = () => reject(new Error(String(open.error)));
+        open.onsuccess = () => {
+          const all = open.result.transaction('answers').objectStore('answers').getAll();
+          all.onsuccess = () => {
+            open.result.close();
+            resolve((all.result as { answer: Record<string, unknown> }[]).map((r) => r.answer));
+          };
+        };
+      }),
+  );
+}

@@ -1,0 +1,47 @@
+import { expect, test } from 'vitest';
+import { readQuestionSet } from '../../src/quiz/question-set.ts';
+import { asked } from './sample.ts';
+
+const set = {
+  form: 1,
+  lesson: 'lesson-a',
+  questions: asked,
+  objectives: [{ id: 'a-1', text: 'Tell a gap from a hole.' }],
+};
+const print = (value: unknown): string => JSON.stringify(value);
+/** The set with something else at a place in it. */
+function spoilt(path: readonly (string | number)[], value: unknown): unknown {
+  const copy: unknown = JSON.parse(print(set));
+  let at = copy as Record<string | number, unknown>;
+  for (const step of path.slice(0, -1)) at = at[step] as typeof at;
+  at[path.at(-1) ?? ''] = value;
+  return copy;
+}
+
+test('a set comes back as it was sent', () => {
+  expect(readQuestionSet(print(set), 'lesson-a')).toEqual(set);
+});
+
+test.each<[string, (string | number)[], unknown]>([
+  ['a later form', ['form'], 2],
+  ['another lesson', ['lesson'], 'lesson-b'],
+  ['no questions', ['questions'], []],
+  ['a key nobody knows', ['questions', 0, 'more'], 1],
+  ['a kind nobody knows', ['questions', 0, 'kind'], 'essay'],
+  ['no right option', ['questions', 0, 'options', 0, 'correct'], false],
+  ['an option without a reason', ['questions', 0, 'options', 1, 'why'], []],
+  ['a text in one unit system', ['questions', 0, 'stem'], [{ si: '4 kPa' }]],
+  ['a number in words', ['questions', 3, 'value'], '400'],
+  ['no tolerance', ['questions', 3, 'within'], 0],
+  ['a quantity nobody knows', ['questions', 3, 'quantity'], 'luck'],
+  ['an objective without words', ['objectives', 0, 'text'], ''],
+])('%s is refused', (_, path, value) => {
+  expect(() => readQuestionSet(print(spoilt(path, value)), 'lesson-a')).toThrow(/lesson-[ab]/u);
+});
+
+test.each(['', '<!doctype html><title>Log in</title>', 'null', '[]', print(set).slice(0, -30)])(
+  '%s is refused',
+  (text) => {
+    expect(() => readQuestionSet(text, 'lesson-a')).toThrow(/"lesson-a"/u);
+  },
+);
