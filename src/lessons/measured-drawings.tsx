@@ -22,6 +22,7 @@ import {
   type SteadyState,
 } from '../engine/index.ts';
 import { flow, format, pressure, torque, type UnitSystem } from '../ui/quantity.ts';
+import type { MeasuredName } from './drawing-names.ts';
 import { crack, gauge } from './numbers/entry.ts';
 import { fineLength } from './numbers/regulator-to-clutch.ts';
 import { area, force } from './numbers/what-pressure-does.ts';
@@ -234,9 +235,7 @@ export const measuredDrawings = {
     caption:
       'Two rings carry the fluid from the still sleeve into the turning shaft. The gap past each ring is drawn far larger than it is.',
   },
-} as const satisfies Record<string, MeasuredDrawing>;
-
-export type MeasuredName = keyof typeof measuredDrawings;
+} as const satisfies Record<MeasuredName, MeasuredDrawing>;
 
 /** One of them in one unit system. */
 export function Measured(props: {
