@@ -28,9 +28,10 @@ export function lintBank(
   objectives: readonly Objective[],
   rules: LintRules = defaultRules,
 ): readonly string[] {
+  const concepts = new Set(bank.map((q) => q.concept));
   return [
     ...bank.flatMap((q) =>
-      lintItem(q, bank, objectives).map(({ sentence }) => `${q.id}: ${sentence}`),
+      lintItem(q, concepts, objectives).map(({ sentence }) => `${q.id}: ${sentence}`),
     ),
     ...duplicates(bank),
     ...lintKeyLength(bank),
@@ -54,7 +55,8 @@ export interface ItemFault {
 /** What is wrong with one question, whatever the rest of the bank is like. */
 export function lintItem(
   q: Question,
-  bank: readonly Question[],
+  /** Those that some question of the bank asks for. */
+  concepts: ReadonlySet<string>,
   objectives: readonly Objective[],
 ): readonly ItemFault[] {
   const out: ItemFault[] = [];
@@ -68,7 +70,7 @@ export function lintItem(
       say(`the objective "${id}" belongs to the lesson "${known.lesson}".`, 'objectives', index);
   });
   (q.lookAlikes ?? []).forEach((other, index) => {
-    if (!bank.some((b) => b.concept === other))
+    if (!concepts.has(other))
       say(`no question has the look-alike concept "${other}".`, 'lookAlikes', index);
   });
   // Only the question itself must be positive: "the car does not move" is an honest description of a complaint.

@@ -97,7 +97,9 @@ function tasks(tag: Tag, text: string): readonly Placed[] {
         sentence: 'This answer has no reason. Say why, too.',
       });
   }
-  for (const kind of kinds) {
+  // A misspelt kind has been told already, and is probably the one that is missing.
+  const misspelt = found.some((task) => !kinds.includes(prop(task, 'kind') ?? ''));
+  for (const kind of misspelt ? [] : kinds) {
     if (!found.some((task) => prop(task, 'kind') === kind))
       faults.push({
         offset: startOf(tag),

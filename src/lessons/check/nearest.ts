@@ -3,8 +3,8 @@ import leven from 'leven';
 /** More names than this are no help in a sentence. */
 const LISTED = 30;
 
-/** A third of the letters may be wrong; in a short name, two. */
-const near = (given: string): number => Math.max(2, Math.ceil(given.length / 3));
+/** A third of the letters may be wrong. */
+const near = (given: string): number => Math.ceil(given.length / 3);
 
 /** Up to three allowed names that were probably meant: few letters apart, or the given one with more before or after. */
 export function nearest(given: string, allowed: Iterable<string>): readonly string[] {

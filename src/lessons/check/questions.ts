@@ -25,7 +25,7 @@ interface Read extends File {
 /** All question files at once: ids and look-alikes reach across lessons. */
 export function checkQuestions(files: readonly File[], known: Known): readonly Fault[] {
   const read = files.map(readFile);
-  const bank = read.flatMap(({ questions }) => questions.map(({ question }) => question));
+  const concepts = conceptsIn(read);
   const ids = new Map<string, string>();
   return read.flatMap(({ file, id, text, json, questions }) => {
     const items = Array.isArray(json.value) ? (json.value as unknown[]) : undefined;
@@ -39,11 +39,10 @@ export function checkQuestions(files: readonly File[], known: Known): readonly F
       ...(items ?? []).flatMap((item, index) => form(json, item, index)),
       ...(items ?? []).flatMap((item, index) => repeated(json, item, index, file, ids)),
       ...questions.flatMap(({ question, index }) =>
-        [
-          ...lintItem(question, bank, objectives),
-          ...inPlace(question, id),
-          ...targets(question, known),
-        ].map(({ path, sentence }) => ({ offset: json.placeOf([index, ...path]), sentence })),
+        wrongIn(question, id, concepts, known).map(({ path, sentence }) => ({
+          offset: json.placeOf([index, ...path]),
+          sentence,
+        })),
       ),
       ...typedAmounts(text),
     ]);
@@ -82,15 +81,35 @@ function repeated(
   return [{ offset: json.placeOf([index, 'id']), sentence }];
 }
 
-const inPlace = (question: Question, id: string): readonly ItemFault[] =>
-  question.lesson === id
-    ? []
-    : [
-        {
-          path: ['lesson'],
-          sentence: `This question belongs to the lesson "${question.lesson}", and the file to "${id}". Move it to ${question.lesson}.json, or correct "lesson".`,
-        },
-      ];
+function wrongIn(
+  question: Question,
+  lesson: string,
+  concepts: ReadonlySet<string>,
+  known: Known,
+): readonly ItemFault[] {
+  // What else is wrong with it can only be told where it belongs.
+  if (question.lesson !== lesson) {
+    const sentence = `This question belongs to the lesson "${question.lesson}", and the file to "${lesson}". Move it to ${question.lesson}.json, or correct "lesson".`;
+    return [{ path: ['lesson'], sentence }];
+  }
+  const linted = lintItem(question, concepts, objectives).map(({ path, sentence }) => ({
+    path,
+    sentence: `Question "${question.id}": ${sentence}`,
+  }));
+  return [...linted, ...targets(question, known)];
+}
+
+/** Read from questions of bad form as well: that their form is bad is told at their own place. */
+const conceptsIn = (read: readonly Read[]): ReadonlySet<string> =>
+  new Set(
+    read
+      .flatMap(({ json }) => (Array.isArray(json.value) ? (json.value as unknown[]) : []))
+      .flatMap((item) =>
+        typeof item === 'object' && item !== null && 'concept' in item
+          ? [String(item.concept)]
+          : [],
+      ),
+  );
 
 const marks = ['engine', 'common practice, no source'];
 
@@ -162,7 +181,7 @@ function texts(
 }
 
 /** Amounts that read differently in the two unit systems; typed into a text they would show to every reader. */
-const oneSystem = /\d\s?(°C|°F|kPa|psi|L\/min|gpm|N·m|lbf)/g;
+const oneSystem = /(?<![\d.])\d[\d.,]*\s?(°C|°F|kPa|psi|L\/min|gpm|N·m|lbf)/g;
 
 function typedAmounts(text: string): readonly Placed[] {
   const outside = text.replace(/\{[^{}"\n]*\}/g, (token) => ' '.repeat(token.length));

@@ -1,6 +1,6 @@
 /** What a schema has against a value, as sentences: for front matter, data files, questions and the props of tags alike. */
 import { z } from 'astro/zod';
-import { allowedWords } from './nearest.ts';
+import { allowedWords, nearest } from './nearest.ts';
 
 export interface Complaint {
   /** Where in the value. */
@@ -16,7 +16,7 @@ const UNSAID = '';
 export function complaints(schema: z.ZodType, value: unknown): readonly Complaint[] {
   const result = schema.safeParse(value, { error: () => UNSAID });
   if (result.success) return [];
-  return result.error.issues.flatMap((issue): Complaint[] => {
+  const found = result.error.issues.flatMap((issue): Complaint[] => {
     const { path } = issue;
     if (issue.code === 'unrecognized_keys') {
       return issue.keys.map((key) => ({
@@ -30,6 +30,21 @@ export function complaints(schema: z.ZodType, value: unknown): readonly Complain
     }
     return [{ path, sentence: issue.message === UNSAID ? say(issue, value) : issue.message }];
   });
+  return found.filter((complaint) => !isMisspelt(complaint, found, value));
+}
+
+/** A key that is missing only because it was misspelt beside it is one fault, not two. */
+function isMisspelt({ path, key }: Complaint, all: readonly Complaint[], value: unknown): boolean {
+  const missing = path.at(-1);
+  if (key !== undefined || typeof missing !== 'string' || at(value, path) !== undefined)
+    return false;
+  const parent = path.slice(0, -1).join();
+  return all.some(
+    (other) =>
+      other.key !== undefined &&
+      other.path.join() === parent &&
+      nearest(other.key, [missing]).length > 0,
+  );
 }
 
 function knownKeys(schema: z.ZodType, key: string): string {

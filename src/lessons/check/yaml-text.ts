@@ -1,5 +1,5 @@
 /** YAML with the place of every key and value: front matter, glossary entries, sources. */
-import { isMap, isNode, isScalar, parseDocument, type Document } from 'yaml';
+import { isMap, isNode, isScalar, parseDocument, visit, type Document } from 'yaml';
 import type { z } from 'astro/zod';
 import type { Placed } from './fault.ts';
 import { complaints } from './shape.ts';
@@ -15,7 +15,7 @@ export function readYaml(text: string, schema: z.ZodType): YamlText {
   const document = parseDocument(text, { prettyErrors: false });
   if (document.errors.length > 0) {
     const faults = document.errors.map(({ pos, message }) => ({
-      offset: pos[0],
+      offset: /closing "?'?quote/.test(message) ? lastQuoted(document) : pos[0],
       sentence: `This is not valid YAML: ${sentence(message)} Words with a colon, a # or quotes in them stand in quotes as a whole.`,
     }));
     return { value: undefined, faults, placeOf: () => 0 };
@@ -30,6 +30,17 @@ export function readYaml(text: string, schema: z.ZodType): YamlText {
 }
 
 const sentence = (words: string): string => (/[.!?]$/.test(words) ? words : `${words}.`);
+
+/** A quote that is never closed is missed at the end of the file; it was forgotten where it opens. */
+function lastQuoted(document: Document): number {
+  let offset = 0;
+  visit(document, {
+    Scalar: (_, { type, range }) => {
+      if (type?.startsWith('QUOTE') === true) offset = range?.[0] ?? offset;
+    },
+  });
+  return offset;
+}
 
 function place(document: Document, path: readonly PropertyKey[], key?: string): number {
   const full = key === undefined ? path : [...path, key];

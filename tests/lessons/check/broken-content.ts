@@ -1,0 +1,42 @@
+// The fixture content in a temporary folder, with one change to one file.
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { checkContent } from '../../../src/lessons/check/content.ts';
+import type { Fault } from '../../../src/lessons/check/fault.ts';
+
+export const LESSON = 'lessons/hot-fluid-thin-fluid.mdx';
+export const QUESTIONS = 'questions/hot-fluid-thin-fluid.json';
+
+/** What the check says of the fixture after a change, and the changed text. */
+export function after(
+  file: string,
+  change: (text: string) => string,
+): { faults: readonly Fault[]; text: string } {
+  const root = mkdtempSync(join(tmpdir(), 'content-'));
+  try {
+    cpSync('tests/fixtures/content', root, { recursive: true });
+    const path = join(root, file);
+    const text = change(readFileSync(path, 'utf8'));
+    writeFileSync(path, text);
+    const faults = checkContent(root).map((fault) => ({
+      ...fault,
+      file: fault.file.slice(root.length + 1),
+    }));
+    return { faults, text };
+  } finally {
+    rmSync(root, { recursive: true });
+  }
+}
+
+/** Replaces text that must be there, so that a test never passes because its fixture moved. */
+export const swap =
+  (from: string, to: string) =>
+  (text: string): string => {
+    if (!text.includes(from)) throw new Error(`The fixture does not have: ${from}`);
+    return text.replace(from, () => to);
+  };
+
+/** The line, from 1, of the first or only line with these words. */
+export const lineOf = (text: string, words: string): number =>
+  text.split('\n').findIndex((line) => line.includes(words)) + 1;
