@@ -1,5 +1,6 @@
 import { spawn } from 'node:child_process';
 import { resolve } from 'node:path';
+import { clearTimeout, setTimeout } from 'node:timers';
 
 /** Time for an editor to write all that it writes at one save [ms]. */
 const SAVE = 150;

@@ -6,17 +6,14 @@ import type { Node } from 'mdast';
 import { visitParents } from 'unist-util-visit-parents';
 import type { Placed } from './fault.ts';
 import { formOf, isTag, startOf } from './mdx-tags.ts';
-import type { MdxText, Tag } from './mdx-text.ts';
+import { offsetOf, type MdxText, type Tag } from './mdx-text.ts';
 
 export function checkBlankLines({ text, tree }: MdxText): readonly Placed[] {
   const lines = text.split('\n');
-  const starts = lines.map(
-    (_, index) => lines.slice(0, index).join('\n').length + (index > 0 ? 1 : 0),
-  );
   const blank = (line: number): boolean => (lines[line - 1] ?? '').trim() === '';
   const faults: Placed[] = [];
   const around = (first: number, last: number, what: string): void => {
-    const offset = (line: number): number => starts[line - 1] ?? 0;
+    const offset = (line: number): number => offsetOf(text, line, 1);
     if (!blank(first - 1))
       faults.push({ offset: offset(first), sentence: `Leave a blank line before ${what}.` });
     if (!blank(last + 1))

@@ -74,7 +74,8 @@ function advice(ruleId: string, sign = ''): string {
   return 'A < begins a tag, and this is none. Write \\< for the sign, a formula such as $p < 3$, or the tag as in <Num id="…" />.';
 }
 
-function offsetOf(text: string, line: number, column: number): number {
+/** Offset from 0 of a line and column from 1. */
+export function offsetOf(text: string, line: number, column: number): number {
   const before = text.split('\n').slice(0, line - 1);
   return before.reduce((sum, { length }) => sum + length + 1, 0) + column - 1;
 }

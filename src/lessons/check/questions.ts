@@ -26,6 +26,10 @@ interface Read extends File {
 export function checkQuestions(files: readonly File[], known: Known): readonly Fault[] {
   const read = files.map(readFile);
   const concepts = conceptsIn(read);
+  // Concepts in a file that cannot be read are unknown, not missing.
+  const allRead = read.every(({ json }) => json.value !== undefined);
+  const certain = (question: Question): Question =>
+    allRead ? question : { ...question, lookAlikes: [] };
   const ids = new Map<string, string>();
   return read.flatMap(({ file, id, text, json, questions }) => {
     const items = Array.isArray(json.value) ? (json.value as unknown[]) : undefined;
@@ -39,7 +43,7 @@ export function checkQuestions(files: readonly File[], known: Known): readonly F
       ...(items ?? []).flatMap((item, index) => form(json, item, index)),
       ...(items ?? []).flatMap((item, index) => repeated(json, item, index, file, ids)),
       ...questions.flatMap(({ question, index }) =>
-        wrongIn(question, id, concepts, known).map(({ path, sentence }) => ({
+        wrongIn(certain(question), id, concepts, known).map(({ path, sentence }) => ({
           offset: json.placeOf([index, ...path]),
           sentence,
         })),

@@ -76,7 +76,7 @@ function say(issue: z.core.$ZodIssue, value: unknown): string {
     case 'invalid_value':
       return given === undefined
         ? `${name} is missing. Choose one of: ${issue.values.join(', ')}.`
-        : `${name} is ${shown(given)}. ${allowedWords(String(given), issue.values.map(String))}`;
+        : `${name} is ${shown(given)}. ${allowedWords(shown(given).replaceAll('"', ''), issue.values.map(String))}`;
     case 'too_small':
       return `${name} ${measure(given)}, and must have at least ${String(issue.minimum)}.`.replace(
         ...ofNumber(given),
@@ -122,6 +122,6 @@ const at = (value: unknown, path: readonly PropertyKey[]): unknown =>
   );
 
 const shown = (value: unknown): string => {
-  const text = JSON.stringify(value) ?? 'nothing';
+  const text = value === undefined ? 'nothing' : JSON.stringify(value);
   return text.length > 60 ? `${text.slice(0, 57)}…` : text;
 };

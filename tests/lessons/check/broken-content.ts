@@ -1,11 +1,15 @@
-// The fixture content in a temporary folder, with one change to one file.
+// The fixture content in a temporary folder, with one change to one file: one that a writer makes.
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
 import { checkContent } from '../../../src/lessons/check/content.ts';
 import type { Fault } from '../../../src/lessons/check/fault.ts';
 
 export const LESSON = 'lessons/hot-fluid-thin-fluid.mdx';
+export const PAGE = 'pages/model.mdx';
+export const TERM = 'glossary/line-pressure.yaml';
+export const SOURCE = 'sources/astm-d341.yaml';
 export const QUESTIONS = 'questions/hot-fluid-thin-fluid.json';
 
 /** What the check says of the fixture after a change, and the changed text. */
@@ -40,3 +44,25 @@ export const swap =
 /** The line, from 1, of the first or only line with these words. */
 export const lineOf = (text: string, words: string): number =>
   text.split('\n').findIndex((line) => line.includes(words)) + 1;
+
+type Break = readonly [
+  what: string,
+  from: string,
+  to: string,
+  /** Words of the line that must be named; the first line with them. */
+  line: string,
+  ...says: RegExp[],
+];
+
+/** Each break of `file` is answered by one sentence, with these words, at the line where it was typed. */
+export function breaks(file: string, name: string, list: readonly Break[]): void {
+  describe(`one fault, one sentence, at its line: ${name}`, () => {
+    test.each(list)('%s', (_, from, to, line, ...says) => {
+      const { faults, text } = after(file, swap(from, to));
+      const said = faults.map(({ sentence }) => sentence).join('\n');
+      for (const words of says) expect(said).toMatch(words);
+      expect(faults, said).toHaveLength(1);
+      expect(faults[0]).toMatchObject({ file, line: lineOf(text, line) });
+    });
+  });
+}
