@@ -57,7 +57,8 @@ type Break = readonly [
 /** Each break of `file` is answered by one sentence, with these words, at the line where it was typed. */
 export function breaks(file: string, name: string, list: readonly Break[]): void {
   describe(`one fault, one sentence, at its line: ${name}`, () => {
-    test.each(list)('%s', (_, from, to, line, ...says) => {
+    const cases = list.map(([what, from, to, line, ...says]) => ({ what, from, to, line, says }));
+    test.each(cases)('$what', ({ from, to, line, says }) => {
       const { faults, text } = after(file, swap(from, to));
       const said = faults.map(({ sentence }) => sentence).join('\n');
       for (const words of says) expect(said).toMatch(words);
