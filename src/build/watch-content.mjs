@@ -16,10 +16,14 @@ const place = /^(.+?):(\d+):(\d+) (.*)$/;
  * @returns {import('astro').AstroIntegration}
  */
 export function watchContent(root) {
+  // A build starts a server of this kind as well, to read the content, and closes it at once.
+  let dev = false;
   return {
     name: 'watch-content',
     hooks: {
+      'astro:config:setup': ({ command }) => void (dev = command === 'dev'),
       'astro:server:setup': ({ server, logger }) => {
+        if (!dev) return;
         /** @type {NodeJS.Timeout | undefined} */
         let timer;
         let wrong = false;

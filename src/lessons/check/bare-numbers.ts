@@ -17,7 +17,9 @@ const sentenceEnd = /(?<=[.!?]["”’)]?)\s+|\n\s*\n/g;
 const SOURCED = '\u00a7';
 /** Nobody's measurement: notes, formulas, computed numbers, fault codes. */
 const notProse = /\{\/\*[^]*?\*\/\}|\$\$[^]*?\$\$|\$[^$\n]*\$|<Num\s[^>]*\/>|\bP[0-3][\dA-F]{3}\b/g;
-const sourced = /<Src\s[^>]*\/>|\((?:[^()]*; )?common practice, no source\)/g;
+/** The mark for what has no source, in each language; words may stand before it in the same brackets. */
+const sourced =
+  /<Src\s[^>]*\/>|\((?:[^()]*[;:] )?(?:common practice, no source|práctica común, sin fuente)\.?\)/g;
 
 /** A text of the same length, so that every place stays where it is. */
 const masked = (text: string): string =>

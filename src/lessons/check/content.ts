@@ -1,13 +1,26 @@
 /** Everything wrong in a folder of content, file by file, in the order of the folders. */
-import { extname } from 'node:path';
+import { existsSync, readdirSync } from 'node:fs';
+import { extname, join } from 'node:path';
 import { checkSource, checkTerm } from './entries.ts';
 import type { Fault } from './fault.ts';
 import { endings, filesIn, folderOf, knownIn, readIn, type Folder } from './known.ts';
 import { checkLesson, checkPage } from './lesson.ts';
 import { checkQuestions } from './questions.ts';
 
+/** The language that all others are translated from. */
+const SOURCE = 'en';
+
+/** All of a folder of content: it holds lessons itself, or a folder for each language that does. */
 export function checkContent(root: string): readonly Fault[] {
-  const known = knownIn(root);
+  const languages = existsSync(root)
+    ? readdirSync(root).filter((name) => existsSync(join(root, name, 'lessons')))
+    : [];
+  if (languages.length === 0) return checkLanguage(root, root);
+  return languages.flatMap((name) => checkLanguage(join(root, name), join(root, SOURCE)));
+}
+
+function checkLanguage(root: string, source: string): readonly Fault[] {
+  const known = knownIn(root, source);
   return [
     ...(Object.keys(endings) as Folder[]).flatMap((folder) => unread(root, folder)),
     ...readIn(root, 'lessons').flatMap((file) => checkLesson(file, known)),

@@ -42,17 +42,18 @@ export const readIn = (root: string, folder: Folder) =>
       return { file, id: basename(name, endings[folder]), text: readFileSync(file, 'utf8') };
     });
 
-export function knownIn(root: string): Known {
+/** `source` is the folder of the language that lists the sources; a translation cites them by the same names. */
+export function knownIn(root: string, source = root): Known {
   return {
     folders: {
       lessons: folderOf(root, 'lessons'),
       pages: folderOf(root, 'pages'),
       questions: folderOf(root, 'questions'),
       glossary: folderOf(root, 'glossary'),
-      sources: folderOf(root, 'sources'),
+      sources: folderOf(source, 'sources'),
     },
     terms: new Map(readIn(root, 'glossary').map(({ id, text }) => [id, introducedBy(text)])),
-    sources: new Map(readIn(root, 'sources').map(({ id }) => [id, true])),
+    sources: new Map(readIn(source, 'sources').map(({ id }) => [id, true])),
     numbers: new Map(Object.entries(numbers)),
     lessons: new Map(course.map(({ id }, index) => [id, index + 1])),
   };

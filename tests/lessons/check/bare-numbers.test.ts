@@ -7,6 +7,8 @@ test.each([
   ['At 1500 rpm it is fine.', ['1500 rpm']],
   ['It took 5 seconds.', ['5 seconds']],
   ['Allow 5 seconds (common practice, no source).', []],
+  ['A rule (illustrative; common practice, no source): 5 seconds.', []],
+  ['Espere 5 minutes (práctica común, sin fuente).', []],
   ['Water burns at 66 °C in 2 seconds <Src id="burn-times" />.', []],
   ['Code P0731 in 1975 after 3 tests, all in lesson 2.', []],
   ['It holds <Num id="holds" /> at idle.', []],

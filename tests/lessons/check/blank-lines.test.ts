@@ -1,5 +1,6 @@
 // Blank lines round blocks, and the levels of headings.
-import { LESSON, breaks } from './broken-content.ts';
+import { expect, test } from 'vitest';
+import { after, breaks, LESSON, PAGE, swap } from './broken-content.ts';
 
 breaks(LESSON, 'blank lines and headings', [
   [
@@ -40,3 +41,12 @@ breaks(LESSON, 'blank lines and headings', [
   ['a heading of the wrong level', '### The', '## The', '## The', /Write ### here/],
   ['a heading that leaves out a level', '### The', '#### The', '#### The', /leaves out a level/],
 ]);
+
+breaks(PAGE, 'headings of a page', [
+  ['a second title', '<Section', '# Title\n\n<Section', '# Title', /for the title of the page/],
+  ['a level left out', '<Section', '### Deep\n\n<Section', '### Deep', /an h1. Write ## here/],
+]);
+
+test('a page without parts may have headings of the second level', () => {
+  expect(after(PAGE, swap('<Section', '## What for\n\nWords.\n\n<Section')).faults).toEqual([]);
+});
