@@ -16,37 +16,47 @@ const place = /^(.+?):(\d+):(\d+) (.*)$/;
  * @returns {import('astro').AstroIntegration}
  */
 export function watchContent(root) {
-  // A build starts a server of this kind as well, to read the content, and closes it at once.
+  // A build starts a server as well, to read the content, and closes it at once.
   let dev = false;
+  /** @type {string[]} */
+  let lines = [];
   return {
     name: 'watch-content',
     hooks: {
-      'astro:config:setup': ({ command }) => void (dev = command === 'dev'),
+      // Before Astro reads the content, which ends in words without a line if front matter is wrong.
+      'astro:config:setup': async ({ command, logger }) => {
+        dev = command === 'dev';
+        if (!dev) return;
+        lines = await said(root);
+        for (const line of lines) logger.error(line);
+      },
       'astro:server:setup': ({ server, logger }) => {
         if (!dev) return;
         /** @type {NodeJS.Timeout | undefined} */
         let timer;
-        let wrong = false;
-        const check = () =>
-          said(root).then((lines) => {
-            for (const line of lines) logger.error(line);
-            const [, file = '', line, column, message] = place.exec(lines[0] ?? '') ?? [];
-            if (message !== undefined) {
-              const loc = { file: resolve(file), line: Number(line), column: Number(column) };
-              const err = { message: lines.join('\n\n'), stack: '', id: loc.file, loc };
-              server.ws.send({ type: 'error', err });
-            } else if (lines.length === 0 && wrong) {
-              logger.info('The content is in order again.');
-              server.ws.send({ type: 'full-reload' });
-            }
-            wrong = lines.length > 0;
-          });
+        const show = () => {
+          const [, file = '', line, column, message] = place.exec(lines[0] ?? '') ?? [];
+          if (message === undefined) return;
+          const loc = { file: resolve(file), line: Number(line), column: Number(column) };
+          const err = { message: lines.join('\n\n'), stack: '', id: loc.file, loc };
+          server.ws.send({ type: 'error', err });
+        };
+        const check = async () => {
+          const before = lines.length;
+          lines = await said(root);
+          for (const line of lines) logger.error(line);
+          show();
+          if (before > 0 && lines.length === 0) {
+            logger.info('The content is in order again.');
+            server.ws.send({ type: 'full-reload' });
+          }
+        };
         server.watcher.on('all', (_, path) => {
           if (!resolve(path).startsWith(resolve(root))) return;
           clearTimeout(timer);
-          timer = setTimeout(check, SAVE);
+          timer = setTimeout(() => void check(), SAVE);
         });
-        void check();
+        show();
       },
     },
   };
