@@ -174,8 +174,8 @@ export default {
       comment: 'An import that leads nowhere fails only when somebody opens that page.',
       severity: 'error',
       from: {},
-      // astro:content and its like exist only inside Astro's build; .astro files resolve there too.
-      to: { couldNotResolve: true, pathNot: '^(astro:|virtual:)|\\.astro$|\\?raw$' },
+      // astro:content and its like exist only inside Astro's build; .astro files resolve there too. mdast is types alone.
+      to: { couldNotResolve: true, pathNot: '^(astro:|virtual:)|^mdast$|\\.astro$|\\?raw$' },
     },
     {
       name: 'only-tests-import-tests',

@@ -8,6 +8,7 @@ import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
 import { rehypeTables } from './src/build/rehype-tables.mjs';
 import { rehypeTerms } from './src/build/rehype-terms.mjs';
+import { watchContent } from './src/build/watch-content.mjs';
 
 // The one inline script that Astro does not hash by itself: see src/storage/boot.js.
 const boot = readFileSync(new URL('./src/storage/boot.js', import.meta.url), 'utf8');
@@ -23,7 +24,7 @@ export default defineConfig({
   output: 'static',
   trailingSlash: 'always',
   devToolbar: { enabled: false },
-  integrations: [preact(), mdx()],
+  integrations: [preact(), mdx(), watchContent(process.env.CONTENT_DIR ?? 'content')],
   markdown: {
     // Shiki writes style attributes, which the content security policy refuses.
     syntaxHighlight: false,

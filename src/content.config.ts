@@ -1,10 +1,9 @@
 import { defineCollection } from 'astro:content';
 import { glob } from 'astro/loaders';
-import { z } from 'astro/zod';
-import { glossarySchema, lessonSchema, sourceSchema } from './lessons/lesson-schema.ts';
+import { contentRoot } from './lessons/content-root.ts';
+import { glossarySchema, lessonSchema, pageSchema, sourceSchema } from './lessons/lesson-schema.ts';
 
-// Another folder than content/ is for the tests of the lesson form, which build a site of their own.
-const content = process.env['CONTENT_DIR'] ?? './content';
+const content = contentRoot();
 
 // The id of an entry is its file's name, so that a link can be written by looking at the folder.
 const named = (folder: string, pattern: string) =>
@@ -21,7 +20,7 @@ export const collections = {
   }),
   pages: defineCollection({
     loader: named('pages', '*.mdx'),
-    schema: z.strictObject({ title: z.string(), description: z.string().min(40).max(200) }),
+    schema: pageSchema,
   }),
   glossary: defineCollection({
     loader: named('glossary', '*.yaml'),

@@ -1,8 +1,9 @@
 import { z } from 'astro/zod';
 
-const id = z
-  .string()
-  .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'small letters, digits and hyphens, as in "hot-fluid"');
+const id = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, {
+  error: ({ input }) =>
+    `"${String(input)}" may only have small letters, digits and single hyphens, as in "hot-fluid".`,
+});
 
 export const lessonSchema = z.strictObject({
   /** The file's name without .mdx, and the address: /lessons/<id>/. */
@@ -10,21 +11,36 @@ export const lessonSchema = z.strictObject({
   title: z.string().min(3).max(80),
   /** Place in the course, 1 to 16; must agree with src/lessons/course.ts. */
   order: z.int().min(1).max(16),
-  minutes: z.int().min(4, 'at least 4').max(15, 'at most 15: split the lesson'),
+  minutes: z
+    .int()
+    .min(4)
+    .max(15, {
+      error: ({ input }) =>
+        `"minutes" is ${String(input)}, and may be at most 15. Split a lesson that takes longer.`,
+    }),
   /** Ids of the lessons that must come before. */
   needs: z.array(id),
   /** One sentence for search results and the course page. */
   description: z.string().min(40).max(200),
   /** The car in the bay, two sentences. Plain text. */
   hook: z.string().min(40).max(400),
+  /** Measured numbers in the text that are nobody's result, as typed, each with the reason why it needs no source. */
+  givens: z.record(z.string(), z.string().min(10)).optional(),
   /** Refused by name, because a lesson is where one would look for them first. */
   objectives: z
     .undefined({
-      error: 'objectives stand in src/lessons/objectives.ts, where the questions find them too',
+      error:
+        'The objectives stand in src/lessons/objectives.ts, where the questions find them too.',
     })
     .optional(),
 });
 export type Lesson = z.infer<typeof lessonSchema>;
+
+/** A page of words and tags outside the course. */
+export const pageSchema = z.strictObject({
+  title: z.string(),
+  description: z.string().min(40).max(200),
+});
 
 export const glossarySchema = z.strictObject({
   term: z.string().min(2),

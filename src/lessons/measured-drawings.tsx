@@ -25,6 +25,7 @@ import { format } from '../quantity/print.ts';
 import { area, force } from '../quantity/part-quantities.ts';
 import { flow, length, pressure, torque } from '../quantity/quantities.ts';
 import type { UnitSystem } from '../quantity/unit-system.ts';
+import type { MeasuredName } from './drawing-names.ts';
 import { crack, gauge } from './numbers/entry.ts';
 
 interface MeasuredDrawing {
@@ -239,9 +240,7 @@ export const measuredDrawings = {
     caption:
       'Two rings carry the fluid from the still sleeve into the turning shaft. The gap past each ring is drawn far larger than it is.',
   },
-} as const satisfies Record<string, MeasuredDrawing>;
-
-export type MeasuredName = keyof typeof measuredDrawings;
+} as const satisfies Record<MeasuredName, MeasuredDrawing>;
 
 /** One of them in one unit system. */
 export function Measured(props: {

@@ -1,3 +1,4 @@
+import type { TagName } from './tag-forms.ts';
 import ClutchPressure from '../widgets/clutch-pressure/index.astro';
 import Engagement from '../widgets/engagement/index.astro';
 import Fluid from '../widgets/fluid/index.astro';
@@ -26,7 +27,8 @@ import Wide from './tags/Wide.astro';
 
 /**
  * Every tag that a lesson may use, named by what it teaches. A simulation joins with two lines:
- * `import Fluid from '../widgets/fluid/index.astro';` and its name below.
+ * `import Fluid from '../widgets/fluid/index.astro';` and its name below, and a third in tag-forms.ts, which says what each
+ * tag takes and where it may stand. A name in one of the two alone does not pass `npm run check`.
  */
 export const tags = {
   Caution,
@@ -54,4 +56,4 @@ export const tags = {
   WhichRanges,
   WhoGoesHungry,
   Wide,
-} as const;
+} as const satisfies Record<TagName, unknown>;

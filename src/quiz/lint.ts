@@ -28,8 +28,11 @@ export function lintBank(
   objectives: readonly Objective[],
   rules: LintRules = defaultRules,
 ): readonly string[] {
+  const concepts = new Set(bank.map((q) => q.concept));
   return [
-    ...bank.flatMap((q) => lintItem(q, bank, objectives)),
+    ...bank.flatMap((q) =>
+      lintItem(q, concepts, objectives).map(({ sentence }) => `${q.id}: ${sentence}`),
+    ),
     ...duplicates(bank),
     ...lintKeyLength(bank),
     ...lintKeyPositions(bank),
@@ -43,30 +46,42 @@ const catchAll =
 const negative = /\b(not|never|except|least|incorrect|false|untrue|cannot)\b|n['’]t\b/i;
 const shouting = /\b(NOT|EXCEPT|NEVER|LEAST)\b/;
 
-function lintItem(
-  q: Question,
-  bank: readonly Question[],
-  objectives: readonly Objective[],
-): readonly string[] {
-  const out: string[] = [];
-  const say = (sentence: string): void => void out.push(`${q.id}: ${sentence}`);
+export interface ItemFault {
+  /** Where in the question. */
+  readonly path: readonly (string | number)[];
+  readonly sentence: string;
+}
 
-  for (const id of q.objectives) {
+/** What is wrong with one question, whatever the rest of the bank is like. */
+export function lintItem(
+  q: Question,
+  /** Those that some question of the bank asks for. */
+  concepts: ReadonlySet<string>,
+  objectives: readonly Objective[],
+): readonly ItemFault[] {
+  const out: ItemFault[] = [];
+  const say = (sentence: string, ...path: readonly (string | number)[]): void =>
+    void out.push({ path, sentence });
+
+  q.objectives.forEach((id, index) => {
     const known = objectives.find((o) => o.id === id);
-    if (known === undefined) say(`the objective "${id}" does not exist.`);
+    if (known === undefined) say(`the objective "${id}" does not exist.`, 'objectives', index);
     else if (known.lesson !== q.lesson)
-      say(`the objective "${id}" belongs to the lesson "${known.lesson}".`);
-  }
-  for (const other of q.lookAlikes ?? []) {
-    if (!bank.some((b) => b.concept === other))
-      say(`no question has the look-alike concept "${other}".`);
-  }
+      say(`the objective "${id}" belongs to the lesson "${known.lesson}".`, 'objectives', index);
+  });
+  (q.lookAlikes ?? []).forEach((other, index) => {
+    if (!concepts.has(other))
+      say(`no question has the look-alike concept "${other}".`, 'lookAlikes', index);
+  });
   // Only the question itself must be positive: "the car does not move" is an honest description of a complaint.
   if (negative.test(questionPart(q.stem)) || shouting.test(q.stem)) {
-    say('the stem asks in the negative; ask what is true instead.');
+    say('the stem asks in the negative; ask what is true instead.', 'stem');
   }
-  if (q.kind === 'number') return out;
+  if (q.kind !== 'number') lintOptions(q, (sentence) => say(sentence, 'options'));
+  return out;
+}
 
+function lintOptions(q: ChoiceQuestion, say: (sentence: string) => void): void {
   const right = q.options.filter((o) => o.correct).length;
   if (q.kind === 'single' && right !== 1)
     say(`exactly one option is best, but ${right} are marked correct.`);
@@ -95,7 +110,6 @@ function lintItem(
     if (sizes.some((size, i) => i > 0 && size <= (sizes[i - 1] ?? 0)))
       say('options that are amounts stand in order, smallest first.');
   }
-  return out;
 }
 
 /** The last sentence ending in a question mark, or the last sentence. */

@@ -1,0 +1,26 @@
+/** The drawings that a lesson may show with `<Drawing of="…" />`. Plain names, so that Node reads them without any picture. */
+
+/** Those that print no quantity and stand in their example state. */
+export const stillDrawings = [
+  'converter',
+  'electronic-range',
+  'mechanical-range',
+  'park-pawl',
+  'speed-sensors',
+] as const;
+
+/** Those that print quantities: measured-drawings.tsx draws them from the engine, in each unit system once. */
+export const measuredNames = [
+  'piston-spring',
+  'clutch-released',
+  'clutch-applied',
+  'transfer-seal-whole',
+  'transfer-seal-split',
+  'pump-regulator',
+  'spool-valve',
+  'hydraulic-path',
+  'sealing-rings',
+] as const;
+
+export type StillName = (typeof stillDrawings)[number];
+export type MeasuredName = (typeof measuredNames)[number];
