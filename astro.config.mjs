@@ -6,6 +6,7 @@ import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
+import { thirdPartyNotices } from './src/build/notices-integration.ts';
 import { rehypeTables } from './src/build/rehype-tables.mjs';
 import { rehypeTerms } from './src/build/rehype-terms.mjs';
 
@@ -23,7 +24,7 @@ export default defineConfig({
   output: 'static',
   trailingSlash: 'always',
   devToolbar: { enabled: false },
-  integrations: [preact(), mdx()],
+  integrations: [preact(), mdx(), thirdPartyNotices()],
   markdown: {
     // Shiki writes style attributes, which the content security policy refuses.
     syntaxHighlight: false,
