@@ -1,4 +1,5 @@
 // The search page: the words in its address, what was found below, the keyboard between them.
+import './search-policy.ts';
 import { find, nowhere } from './search-index.ts';
 import { element, resultsOf } from './search-results.ts';
 import {

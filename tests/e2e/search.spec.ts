@@ -20,6 +20,13 @@ test('from the header to a section of a lesson', async ({ page }) => {
   await expect(page.locator(':target')).toContainText(title);
 });
 
+test('the search runs in its worker, which the policy of the page lets start', async ({ page }) => {
+  const worker = page.waitForEvent('worker');
+  await page.goto('/search/?q=seal');
+  await expect(says(page)).toContainText('is in');
+  expect((await worker).url()).toMatch(/\/pagefind\/us\/pagefind-worker\.js$/);
+});
+
 test('a glossary entry is a hit of its own, the one of that name first', async ({ page }) => {
   await page.goto('/search/?q=piston');
   const glossary = page.getByRole('region', { name: 'Glossary' });
