@@ -7,6 +7,7 @@ import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
 import { thirdPartyNotices } from './src/build/notices-integration.ts';
+import { policyFirst } from './src/build/policy-first.ts';
 import { rehypeTables } from './src/build/rehype-tables.mjs';
 import { rehypeTerms } from './src/build/rehype-terms.mjs';
 
@@ -24,7 +25,7 @@ export default defineConfig({
   output: 'static',
   trailingSlash: 'always',
   devToolbar: { enabled: false },
-  integrations: [preact(), mdx(), thirdPartyNotices()],
+  integrations: [preact(), mdx(), thirdPartyNotices(), policyFirst()],
   markdown: {
     // Shiki writes style attributes, which the content security policy refuses.
     syntaxHighlight: false,

@@ -9,6 +9,7 @@ import { parseHeaders } from '../../src/build/headers.ts';
 import { brokenOutline } from '../../src/build/headings.ts';
 import { brokenLinks } from '../../src/build/links.ts';
 import { forbiddenMarkup } from '../../src/build/markup.ts';
+import { withPolicyFirst } from '../../src/build/policy-first.ts';
 import { builtPages } from '../../src/build/pages.ts';
 
 const page = (html: string, address = '/') => ({ address, html });
@@ -127,6 +128,14 @@ describe('markup', () => {
     const search = wasm.replace("trusted-types 'none'", 'trusted-types default');
     expect(forbiddenMarkup(page(search, '/search/'))).toEqual([]);
     expect(forbiddenMarkup(page(wasm, '/course/'))).toHaveLength(1);
+  });
+  test('the policy is moved above the scripts, under the character set', () => {
+    const head = '<head><meta charset="utf-8"><script>$&</script>';
+    const moved = withPolicyFirst(`${head}${policy}<title>x</title>`);
+    expect(moved).toBe(`<head><meta charset="utf-8">${policy}<script>$&</script><title>x</title>`);
+    expect(forbiddenMarkup(page(moved))).toEqual([]);
+    expect(withPolicyFirst(moved)).toBe(moved);
+    expect(withPolicyFirst(head)).toBe(head);
   });
   test('a script above the policy is told', () => {
     expect(forbiddenMarkup(page(`<script>x</script>${policy}`))).toEqual([
