@@ -113,6 +113,24 @@ test('a word that no page has is named, and what the others find is shown', asyn
   await expect(says(page)).toContainText('No page has “zzqqx”.');
 });
 
+test('a word that is nowhere is not counted where its beginning stands', async ({ page }) => {
+  await page.goto('/search/?q=p0741');
+  await expect(says(page)).toContainText('Nothing found for “p0741”. Close: P07');
+  await expect(page.locator('#search-results')).toBeHidden();
+  await field(page).fill('airbag');
+  await expect(says(page)).toHaveText('Nothing found for “airbag”. Close: Air.');
+  await says(page).getByRole('link', { name: 'Air' }).click();
+  await expect(page).toHaveURL('/search/?q=Air');
+  await expect(says(page)).toContainText('“Air” is in');
+});
+
+test('a word of which only the beginning is typed says so', async ({ page }) => {
+  await page.goto('/search/?q=viscos');
+  await expect(says(page)).toContainText('“viscos…” is in');
+  await field(page).fill('slipping');
+  await expect(says(page)).toContainText('“slipping” is in');
+});
+
 test('what is typed is never markup', async ({ page }) => {
   await page.goto(`/search/?q=${encodeURIComponent('<img src=x onerror=alert(1)>"\'')}`);
   await expect(field(page)).toHaveValue(/<img/);
