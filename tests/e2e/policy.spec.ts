@@ -26,6 +26,25 @@ for (const address of ['/', '/lessons/what-slip-is/', '/search/']) {
   });
 }
 
+test('an inline script does not run, however it came into the page', async ({ page, trouble }) => {
+  // As if the server had sent it: then no script of ours put it there, and only the hashes stop it.
+  await page.route('/course/', async (route) => {
+    const response = await route.fetch();
+    const planted =
+      '<script>document.documentElement.dataset.pwned = ""</script>' +
+      '<img src="/icon.svg" onload="document.documentElement.dataset.pwned = 1">';
+    const body = (await response.text()).replace('</main>', `${planted}</main>`);
+    await route.fulfill({ response, body });
+  });
+  await page.goto('/course/');
+  await expect(page.locator('main img')).toBeVisible();
+  await expect
+    .poll(() => trouble.filter((line) => line.startsWith('console: policy: script-src')).length)
+    .toBe(2);
+  await expect(page.locator('html')).not.toHaveAttribute('data-pwned');
+  trouble.length = 0;
+});
+
 test('no page is shown in the frame of another', async ({ page, trouble }) => {
   await page.goto('/');
   await page.evaluate(() => {
