@@ -4,9 +4,40 @@ import { copyFileSync, existsSync, mkdirSync, renameSync, rmSync } from 'node:fs
 import { join } from 'node:path';
 import { staleBecause } from './installed.mjs';
 
+const quiet = ['--no-audit', '--no-fund', '--loglevel=error'];
+
+function npm(args, folder, path) {
+  return spawnSync('npm', args, {
+    cwd: folder,
+    encoding: 'utf8',
+    stdio: ['ignore', 'inherit', 'pipe'],
+    env: { ...process.env, PATH: path },
+    shell: process.platform === 'win32',
+  });
+}
+
 /** How npm, or the system below it, says that there is no way to the registry. */
-const offline =
-  /ENOTFOUND|EAI_AGAIN|EAI_FAIL|ECONNREFUSED|ECONNRESET|ENETUNREACH|EHOSTUNREACH|ETIMEDOUT|ENETDOWN/;
+const noWay =
+  /ENOTFOUND|EAI_AGAIN|EAI_FAIL|ECONNREFUSED|ECONNRESET|ENETUNREACH|EHOSTUNREACH|ETIMEDOUT|ENETDOWN|FETCH_ERROR/;
+
+/**
+ * Asked once and beforehand: without the internet npm asks again and again for each of 500 packages, and
+ * gave up after five minutes. A registry that answers anything at all, also no, is there.
+ */
+const reachesRegistry = (folder, path) =>
+  !noWay.test(
+    npm(
+      [
+        'ping',
+        '--loglevel=error',
+        '--fetch-retries=1',
+        '--fetch-retry-mintimeout=1000',
+        '--fetch-timeout=15000',
+      ],
+      folder,
+      path,
+    ).stderr ?? '',
+  );
 
 /**
  * Installs beside node_modules and swaps, because "npm ci" begins with deleting that folder: without the
@@ -30,25 +61,21 @@ export function install(root, path) {
   for (const file of ['package.json', 'package-lock.json', '.npmrc']) {
     if (existsSync(join(root, file))) copyFileSync(join(root, file), join(aside, file));
   }
-  const quiet = ['--no-audit', '--no-fund', '--loglevel=error'];
-  // The cache first, and few tries: npm's own patience is minutes, in silence.
-  const patience = ['--prefer-offline', '--fetch-retries=2', '--fetch-retry-maxtimeout=5000'];
-  const npm = spawnSync('npm', ['ci', ...quiet, ...patience, '--fetch-retry-mintimeout=1000'], {
-    cwd: aside,
-    encoding: 'utf8',
-    stdio: ['ignore', 'inherit', 'pipe'],
-    env: { ...process.env, PATH: path },
-    shell: process.platform === 'win32',
-  });
-  if (npm.error !== undefined) return give(`Could not run npm: ${npm.error.message}.`);
-  process.stderr.write(npm.stderr);
-  if (npm.status !== 0) {
+  const online = reachesRegistry(aside, path);
+  // Without the internet, npm's own store may have them all, as after a deleted folder.
+  const { error, status, stderr } = npm(
+    ['ci', ...quiet, online ? '--prefer-offline' : '--offline'],
+    aside,
+    path,
+  );
+  if (error !== undefined) return give(`Could not run npm: ${error.message}.`);
+  if (status !== 0 && !online) {
     return give(
-      offline.test(npm.stderr)
-        ? 'The packages could not be fetched, because npm does not reach its registry. This needs the internet, once; after that it runs without.'
-        : 'npm could not install the packages: its reason stands above.',
+      'npm does not reach its registry, and has not stored all packages. This needs the internet, once; after that it runs without.',
     );
   }
+  process.stderr.write(stderr);
+  if (status !== 0) return give('npm could not install the packages: its reason stands above.');
   const still = staleBecause(aside);
   if (still !== undefined) {
     return give(
