@@ -76,6 +76,7 @@ const steps = [
   ['lint', 'lint'],
   ['format', 'format:check'],
   ['import rules', 'imports'],
+  ['files, exports and packages that nothing uses', 'unused'],
   ['unit tests', 'unit'],
   ['build, with byte budgets', 'build'],
   ['content: links, headings, words', 'content'],
