@@ -6,6 +6,8 @@ import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
+import { thirdPartyNotices } from './src/build/notices-integration.ts';
+import { policyFirst } from './src/build/policy-first.ts';
 import { rehypeTables } from './src/build/rehype-tables.mjs';
 import { rehypeTerms } from './src/build/rehype-terms.mjs';
 import { watchContent } from './src/build/watch-content.mjs';
@@ -24,7 +26,13 @@ export default defineConfig({
   output: 'static',
   trailingSlash: 'always',
   devToolbar: { enabled: false },
-  integrations: [preact(), mdx(), watchContent(process.env.CONTENT_DIR ?? 'content')],
+  integrations: [
+    preact(),
+    mdx(),
+    watchContent(process.env.CONTENT_DIR ?? 'content'),
+    thirdPartyNotices(),
+    policyFirst(),
+  ],
   markdown: {
     // Shiki writes style attributes, which the content security policy refuses.
     syntaxHighlight: false,
@@ -52,6 +60,8 @@ export default defineConfig({
         "img-src 'self' data:",
         "manifest-src 'self'",
         "worker-src 'self'",
+        // Text becomes script nowhere; which policy may make an exception is said in Page.astro.
+        "require-trusted-types-for 'script'",
       ],
       scriptDirective: { resources: ["'self'"], hashes: [bootHash] },
       styleDirective: { resources: ["'self'"] },

@@ -7,7 +7,16 @@ const forbid = (object, property, message) => ({ object, property, message });
 
 export default defineConfig(
   {
-    ignores: ['dist', '.astro', '.cache', 'coverage', 'test-results', 'playwright-report'],
+    ignores: [
+      'dist',
+      'dist.*',
+      'node_modules.*',
+      '.astro',
+      '.cache',
+      'coverage',
+      'test-results',
+      'playwright-report',
+    ],
   },
   eslint.configs.recommended,
   {

@@ -2,6 +2,12 @@ import { defineConfig } from 'vitest/config';
 
 const jsx = { jsx: { runtime: 'automatic', importSource: 'preact' } } as const;
 
+/**
+ * In milliseconds, and only for a test that hangs: one that tries 150 states takes 2 s on a free machine,
+ * and on one that also builds and browses it took ten times that.
+ */
+const testTimeout = 60_000;
+
 export default defineConfig({
   test: {
     projects: [
@@ -9,6 +15,7 @@ export default defineConfig({
         oxc: jsx,
         test: {
           name: 'unit',
+          testTimeout,
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: ['tests/content/**', 'tests/e2e/**'],
         },
@@ -16,7 +23,7 @@ export default defineConfig({
       {
         // Reads the words in content/ and the built pages in dist/, so it runs after the build.
         oxc: jsx,
-        test: { name: 'content', include: ['tests/content/**/*.test.ts'] },
+        test: { name: 'content', testTimeout, include: ['tests/content/**/*.test.ts'] },
       },
     ],
   },

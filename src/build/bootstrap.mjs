@@ -2,14 +2,15 @@
 // it gets first; everything after that runs on the Node 24 that the package `node` brings, because
 // Astro 7 refuses older ones. Plain .mjs without packages, since it runs before they are there.
 import { spawn, spawnSync } from 'node:child_process';
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { findChromium } from './chromium.mjs';
+import { install } from './install.mjs';
+import { readPort } from './port.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const bin = join(root, 'node_modules', '.bin');
-const nodeWanted = 24;
 const onWindows = process.platform === 'win32';
 
 const path = process.env.PATH ?? '';
@@ -44,41 +45,11 @@ function run(command, args, { env = {}, allowFailure = false } = {}) {
   return result.status === 0;
 }
 
-/** Why node_modules cannot be used as it stands, or undefined if it can. */
-function staleBecause() {
-  const installed = join(root, 'node_modules', '.package-lock.json');
-  if (!existsSync(installed)) return 'nothing is installed yet';
-  const have = JSON.parse(readFileSync(installed, 'utf8')).packages;
-  const want = JSON.parse(readFileSync(join(root, 'package-lock.json'), 'utf8')).packages;
-  for (const [name, { version, optional, devOptional, peer }] of Object.entries(want)) {
-    // Optional packages are for other machines' processors as often as for this one.
-    if (name === '' || ((optional ?? devOptional ?? peer) && !(name in have))) continue;
-    if (have[name]?.version !== version) {
-      return `${name.replace('node_modules/', '')} should be ${version} and is ${have[name]?.version ?? 'missing'}`;
-    }
-  }
-  const node = spawnSync(join(bin, 'node'), ['--version'], { encoding: 'utf8', shell: onWindows });
-  if (!node.stdout?.startsWith(`v${nodeWanted}.`)) {
-    return `the package "node" has not brought Node ${nodeWanted}`;
-  }
-  return undefined;
-}
-
-function install() {
+function installPackages() {
   const [major] = process.versions.node.split('.').map(Number);
   if (major < 20) fail(`This needs Node 20 or newer to start with; this is ${process.version}.`);
-  const why = staleBecause();
-  if (why === undefined) return;
-  console.log(`Installing packages (${why}). This takes about a minute.`);
-  // From outside node_modules, because npm ci deletes that folder under whatever runs in it.
-  run('npm', ['ci', '--no-audit', '--no-fund', '--loglevel=error'], { env: { PATH: outside } });
-  const still = staleBecause();
-  if (still !== undefined) {
-    fail(
-      `Packages were installed, yet ${still}. If npm was told to skip install scripts ` +
-        '(ignore-scripts), allow the one of the package "node".',
-    );
-  }
+  const why = install(root, outside);
+  if (why !== undefined) fail(why);
 }
 
 function installChromium() {
@@ -105,6 +76,7 @@ const steps = [
   ['lint', 'lint'],
   ['format', 'format:check'],
   ['import rules', 'imports'],
+  ['files, exports and packages that nothing uses', 'unused'],
   ['unit tests', 'unit'],
   ['build, with byte budgets', 'build'],
   ['content: links, headings, words', 'content'],
@@ -112,7 +84,7 @@ const steps = [
 ];
 
 function test() {
-  install();
+  installPackages();
   installChromium();
   const began = Date.now();
   for (const [index, [title, script]] of steps.entries()) {
@@ -127,7 +99,9 @@ function test() {
 }
 
 function start() {
-  install();
+  const { wrong } = readPort(process.env.PORT);
+  if (wrong !== undefined) fail(wrong);
+  installPackages();
   run('npm', ['run', '--silent', 'build']);
   // Not through npm, and not waited for in one breath: then a signal to stop reaches the server.
   const server = spawn(join(bin, 'node'), ['src/build/serve.ts'], {
@@ -142,6 +116,11 @@ function start() {
 }
 
 const [verb] = process.argv.slice(2);
-if (verb === 'test') test();
-else if (verb === 'start') start();
-else fail(`bootstrap.mjs knows "start" and "test", not "${verb ?? ''}".`);
+try {
+  if (verb === 'test') test();
+  else if (verb === 'start') start();
+  else fail(`bootstrap.mjs knows "start" and "test", not "${verb ?? ''}".`);
+} catch (error) {
+  // Every error thrown below is a sentence: a wrong CHROMIUM_PATH, a lock file that is cut off.
+  fail(error.message);
+}

@@ -22,17 +22,36 @@ export function forbiddenMarkup({ address, html }: BuiltPage): string[] {
       found.push(`${address}: nothing may be loaded from elsewhere, but there is ${tag}`);
     }
   }
-  const policy = html.match(/http-equiv="content-security-policy"[^>]*>/)?.[0];
-  if (policy === undefined) {
-    found.push(`${address} has no content security policy.`);
-    return found;
+  return [...found, ...weakPolicy(address, html)];
+}
+
+/** The search page, in whatever language: the one that needs more than reading and drawing. */
+const isSearch = (address: string): boolean => address.endsWith('/search/');
+
+/** One sentence for each thing that the policy of a page should say and does not. */
+function weakPolicy(address: string, html: string): string[] {
+  const policy = html.match(/<meta http-equiv="content-security-policy"[^>]*>/);
+  if (policy === null) return [`${address} has no content security policy.`];
+  const [text] = policy;
+  const found: string[] = [];
+  if (html.slice(0, policy.index).includes('<script')) {
+    found.push(`${address}: a script stands above the content security policy, which misses it.`);
   }
-  if (/(?<!wasm-)unsafe-/.test(policy)) {
+  if (/(?<!wasm-)unsafe-/.test(text)) {
     found.push(`${address}: the content security policy has an unsafe- word in it.`);
   }
   // Lets WebAssembly be compiled, never text be run as code. The search needs it; nothing else does.
-  if (policy.includes('wasm-unsafe-eval') && address !== '/search/') {
+  if (text.includes('wasm-unsafe-eval') && !isSearch(address)) {
     found.push(`${address}: only the search page may compile WebAssembly.`);
+  }
+  if (!text.includes("require-trusted-types-for 'script'")) {
+    found.push(`${address}: the content security policy lets text become script.`);
+  }
+  const [, makers = 'any'] = text.match(/[; "]trusted-types ([^;"]*)/) ?? [];
+  if (makers.trim() !== (isSearch(address) ? 'default' : "'none'")) {
+    found.push(
+      `${address}: Trusted Types policies of its own: ${makers}. Only the search has one.`,
+    );
   }
   return found;
 }

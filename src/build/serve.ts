@@ -1,108 +1,59 @@
-// Serves dist/ on this machine only, with the headers that a real host would take from
-// public/_headers, so that what the tests see is what visitors get.
-import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
-import { readFile, stat } from 'node:fs/promises';
-import { extname, join, normalize, sep } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import { gzipSync } from 'node:zlib';
-import { parseHeaders } from './headers.ts';
+// Serves dist/, or the folder that it is given, on this machine only unless HOST says otherwise, with the headers that a real host
+// would take from public/_headers, so that what the tests see is what visitors get.
+import { existsSync } from 'node:fs';
+import { createServer } from 'node:http';
+import { join } from 'node:path';
+import { dist } from './pages.ts';
+import { readPort } from './port.mjs';
+import { siteServer } from './site-server.ts';
 
-const dist = fileURLToPath(new URL('../../dist', import.meta.url));
 const firstPort = 4321;
 const lastPort = 4399;
 
-const types: Record<string, string> = {
-  '.css': 'text/css; charset=utf-8',
-  '.html': 'text/html; charset=utf-8',
-  '.js': 'text/javascript; charset=utf-8',
-  '.json': 'application/json',
-  '.svg': 'image/svg+xml',
-  '.txt': 'text/plain; charset=utf-8',
-  '.webmanifest': 'application/manifest+json',
-  '.woff2': 'font/woff2',
-  '.xml': 'application/xml',
-};
-const packed = new Set(['.css', '.html', '.js', '.json', '.svg', '.txt', '.xml']);
-
-async function fileFor(path: string): Promise<string | undefined> {
-  const inside = normalize(join(dist, path));
-  if (inside !== dist && !inside.startsWith(dist + sep)) return undefined;
-  for (const candidate of [inside, join(inside, 'index.html')]) {
-    const found = await stat(candidate).catch(() => undefined);
-    if (found?.isFile() === true) return candidate;
-  }
-  return undefined;
-}
-
-function pathOf(request: IncomingMessage): string | undefined {
-  try {
-    return decodeURIComponent(new URL(request.url ?? '/', 'http://localhost').pathname);
-  } catch {
-    return undefined;
-  }
-}
-
-async function answer(request: IncomingMessage, response: ServerResponse): Promise<void> {
-  if (request.method !== 'GET' && request.method !== 'HEAD') {
-    response.writeHead(405, { allow: 'GET, HEAD' }).end();
-    return;
-  }
-  const path = pathOf(request);
-  const found = path === undefined ? undefined : await fileFor(path);
-  const file = found ?? join(dist, '404.html');
-  const extension = extname(file);
-  const raw = await readFile(file);
-  const pack = packed.has(extension) && (request.headers['accept-encoding'] ?? '').includes('gzip');
-  const body = pack ? gzipSync(raw) : raw;
-  for (const [name, value] of await siteHeaders) response.setHeader(name, value);
-  response.setHeader('content-type', types[extension] ?? 'application/octet-stream');
-  response.setHeader('content-length', body.length);
-  response.setHeader('cache-control', 'no-cache');
-  if (pack) response.setHeader('content-encoding', 'gzip');
-  response.writeHead(found === undefined ? 404 : 200);
-  response.end(request.method === 'HEAD' ? undefined : body);
-}
-
-const siteHeaders = readFile(join(dist, '_headers'), 'utf8').then(
-  (text) => parseHeaders(text),
-  () => {
-    console.error(`There is no built site in ${dist}. Run "npm run build" first.`);
-    process.exit(1);
-  },
-);
-await siteHeaders;
-
-const server = createServer((request, response) => {
-  answer(request, response).catch((error: unknown) => {
-    console.error(error);
-    if (!response.headersSent) response.writeHead(500);
-    response.end();
-  });
-});
-
-const asked = process.env['PORT'];
-if (asked !== undefined && !/^\d{1,5}$/.test(asked)) {
-  console.error(`PORT is "${asked}". It must be a number from 0 to 65535.`);
+function fail(sentence: string): never {
+  console.error(sentence);
   process.exit(1);
 }
-let port = asked === undefined ? firstPort : Number(asked);
+
+const { port: asked, wrong } = readPort(process.env['PORT']);
+if (wrong !== undefined) fail(wrong);
+const site = process.argv[2] ?? dist;
+if (!existsSync(join(site, 'index.html'))) {
+  fail(`There is no built site in ${site}. Run "npm run build" first.`);
+}
+const host = process.env['HOST'] || '127.0.0.1';
+let port = asked ?? firstPort;
+
+function whyNot({ code, message }: NodeJS.ErrnoException): string {
+  switch (code) {
+    case 'EADDRINUSE':
+      return asked === undefined
+        ? `The ports ${firstPort} to ${lastPort} are all taken. Set PORT to a free one.`
+        : `Port ${port} is taken. Set PORT to a free one, or leave it out to get the first free one.`;
+    case 'EACCES':
+      return `Port ${port} needs an administrator. Set PORT to one from 1024 to 65535.`;
+    case 'EADDRNOTAVAIL':
+    case 'ENOTFOUND':
+      return `HOST is "${host}", and this machine has no such address. Leave it out to serve this machine alone.`;
+    default:
+      return `Could not serve: ${message}`;
+  }
+}
+
+const server = createServer(siteServer(site));
 server.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code === 'EADDRINUSE' && asked === undefined && port < lastPort) {
     port += 1;
-    server.listen(port, '127.0.0.1');
+    server.listen(port, host);
     return;
   }
-  console.error(
-    error.code === 'EADDRINUSE'
-      ? `Port ${port} is taken. Set PORT to a free one, or leave it out to get the first free one.`
-      : `Could not serve: ${error.message}`,
-  );
-  process.exit(1);
+  fail(whyNot(error));
 });
 server.on('listening', () => {
   const address = server.address();
   if (address !== null && typeof address === 'object') {
-    console.log(`The site is at http://127.0.0.1:${address.port}/  (Ctrl+C stops it)`);
+    const name = address.family === 'IPv6' ? `[${address.address}]` : address.address;
+    console.log(`The site is at http://${name}:${address.port}/  (Ctrl+C stops it)`);
   }
 });
-server.listen(port, '127.0.0.1');
+server.listen(port, host);

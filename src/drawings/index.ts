@@ -36,13 +36,7 @@ export {
   pumpRegulatorExample,
 } from './PumpRegulator.tsx';
 export type { PumpRegulatorState } from './PumpRegulator.tsx';
-export {
-  describeElectronic,
-  describeMechanical,
-  fedRange,
-  isParked,
-  rangeExample,
-} from './range-state.ts';
+export { describeElectronic, describeMechanical, rangeExample } from './range-state.ts';
 export type { Range, RangeState } from './range-state.ts';
 export { describeSealingRings, SealingRingsDrawing, sealingRingsExample } from './SealingRings.tsx';
 export type { SealingRingsState } from './SealingRings.tsx';

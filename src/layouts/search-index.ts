@@ -1,4 +1,6 @@
 // The index that src/build/search-index.ts makes, and the few things of Pagefind that we use.
+import { lookUp, type Looked } from './search-lookup.ts';
+
 export type Kind = 'lesson' | 'glossary' | 'other';
 
 export interface Section {
@@ -33,7 +35,7 @@ interface Pagefind {
   search(
     words: string,
     options?: { filters: { kind: Kind } },
-  ): Promise<{ results: readonly { data(): Promise<PagefindData> }[] }>;
+  ): Promise<{ results: readonly { readonly id: string; data(): Promise<PagefindData> }[] }>;
 }
 
 const kinds: readonly Kind[] = ['lesson', 'glossary', 'other'];
@@ -74,25 +76,27 @@ function asPage({ url, excerpt, meta, sub_results }: PagefindData): Page {
   };
 }
 
-/** Words of a search that are nowhere. Pagefind leaves them out in silence; we say so. */
-export async function nowhere(words: string, system: 'us' | 'si'): Promise<string[]> {
-  const pagefind = await load(system);
-  const counted = await Promise.all(
-    [...new Set(words.split(' '))].map(async (word) => ({
-      word,
-      count: (await pagefind.search(word)).results.length,
-    })),
-  );
-  return counted.filter(({ count }) => count === 0).map(({ word }) => word);
+/** What is known of each word of a search, and what has all of them that are anywhere. */
+export interface Answer {
+  readonly looked: readonly Looked[];
+  /** In order of fit; within a page its sections too. */
+  readonly found: readonly Found[];
 }
 
-/** In order of fit; within a page its sections too. */
-export async function find(words: string, system: 'us' | 'si'): Promise<Found[]> {
+export async function find(words: string, system: 'us' | 'si'): Promise<Answer> {
   const pagefind = await load(system);
-  return Promise.all(
+  const looked = await lookUp(pagefind, words);
+  const kept = looked.filter(({ standing }) => standing !== 'nowhere');
+  if (kept.length === 0) return { looked, found: kinds.map((kind) => ({ kind, pages: [] })) };
+  const asked = kept.map(({ word }) => word).join(' ');
+  const found = await Promise.all(
     kinds.map(async (kind) => {
-      const { results } = await pagefind.search(words, { filters: { kind } });
-      return { kind, pages: results.map((result) => async () => asPage(await result.data())) };
+      const { results } = await pagefind.search(asked, { filters: { kind } });
+      const pages = results
+        .filter(({ id }) => kept.every(({ ids }) => ids.has(id)))
+        .map((result) => async () => asPage(await result.data()));
+      return { kind, pages };
     }),
   );
+  return { looked, found };
 }

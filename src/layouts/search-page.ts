@@ -1,9 +1,11 @@
 // The search page: the words in its address, what was found below, the keyboard between them.
-import { find, nowhere } from './search-index.ts';
+import './search-policy.ts';
+import { find } from './search-index.ts';
 import { element, resultsOf } from './search-results.ts';
 import {
   addressFor,
   countSentence,
+  searched,
   singleWords,
   tidy,
   unitHint,
@@ -39,6 +41,13 @@ const listsSentence = (): HTMLParagraphElement =>
     ', which also gives what else the trade calls a thing.',
   ]);
 
+const listed = (words: readonly string[]): (Node | string)[] =>
+  words.flatMap((word, index) => [...(index > 0 ? [', '] : []), anchor(word, addressFor(word))]);
+
+/** Words of the site that begin as one does that is nowhere. */
+const close = (words: readonly string[]): (Node | string)[] =>
+  words.length === 0 ? [] : [' Close: ', ...listed([...new Set(words)]), '.'];
+
 function nothingFound(words: string): Node[] {
   const hint = unitHint(words, system());
   const single = singleWords(words);
@@ -47,16 +56,7 @@ function nothingFound(words: string): Node[] {
     element('p', ['Check the spelling, or try one plain word: “seal”, “slips”, “pump”.']),
     ...(single.length === 0
       ? []
-      : [
-          element('p', [
-            'One word at a time: ',
-            ...single.flatMap((word, index) => [
-              ...(index > 0 ? [', '] : []),
-              anchor(word, addressFor(word)),
-            ]),
-            '.',
-          ]),
-        ]),
+      : [element('p', ['One word at a time: ', ...listed(single), '.'])]),
     listsSentence(),
   ];
 }
@@ -75,8 +75,12 @@ function notLoaded(words: string): Node[] {
 async function show(words: string): Promise<void> {
   if (says === null || results === null || help === null) return;
   const mine = (asked += 1);
-  const put = (sentence: string, lists: readonly Node[], helps: readonly Node[]): void => {
-    says.textContent = sentence;
+  const put = (
+    sentence: readonly (Node | string)[],
+    lists: readonly Node[],
+    helps: readonly Node[],
+  ): void => {
+    says.replaceChildren(...sentence);
     results.replaceChildren(...lists);
     results.hidden = lists.length === 0;
     help.replaceChildren(...helps);
@@ -84,25 +88,24 @@ async function show(words: string): Promise<void> {
   };
   document.title = `${words === '' ? 'Search' : `${words}: search`} · Slips When Hot`;
   if (words === '') {
-    put('', [], []);
+    put([], [], []);
     return;
   }
   if (results.childElementCount === 0) says.textContent = 'Searching.';
   try {
-    const found = await find(words, system());
-    const missing = words.includes(' ') ? await nowhere(words, system()) : [];
-    const lists = await resultsOf(found, words);
+    const { looked, found } = await find(words, system());
+    const lists = await resultsOf(found, searched(looked));
     if (mine !== asked) return;
     const counts = Object.fromEntries(
       found.map(({ kind, pages }) => [kind, pages.length]),
     ) as unknown as Counts;
     put(
-      countSentence(words, counts, missing),
+      [countSentence(words, counts, looked), ...close(looked.flatMap((one) => one.close))],
       lists,
       lists.length === 0 ? nothingFound(words) : [],
     );
   } catch {
-    if (mine === asked) put('The search did not load.', [], notLoaded(words));
+    if (mine === asked) put(['The search did not load.'], [], notLoaded(words));
   }
 }
 

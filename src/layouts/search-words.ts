@@ -19,26 +19,43 @@ export interface Counts {
 const several = (count: number, one: string, many: string): string =>
   `${count} ${count === 1 ? one : many}`;
 
-/** `missing`: words of the search that no page has. */
+const and = (parts: readonly string[]): string => {
+  const last = parts.at(-1) ?? '';
+  return parts.length < 2 ? last : `${parts.slice(0, -1).join(', ')} and ${last}`;
+};
+const quoted = (word: string): string => `“${word}”`;
+
+/** What became of each word of a search: src/layouts/search-lookup.ts finds it out. */
+export interface Fate {
+  readonly word: string;
+  readonly standing: 'there' | 'begins' | 'nowhere';
+}
+
+/** What was searched for: the words that are anywhere, cut-off ones marked as such. */
+export const searched = (fates: readonly Fate[]): string =>
+  fates
+    .filter(({ standing }) => standing !== 'nowhere')
+    .map(({ word, standing }) => (standing === 'begins' ? `${word}…` : word))
+    .join(' ');
+
 export function countSentence(
   words: string,
   { lesson, glossary, other }: Counts,
-  missing: readonly string[] = [],
+  fates: readonly Fate[],
 ): string {
   const parts = [
     ...(lesson > 0 ? [several(lesson, 'lesson', 'lessons')] : []),
     ...(glossary > 0 ? [several(glossary, 'glossary entry', 'glossary entries')] : []),
     ...(other > 0 ? [several(other, 'other place', 'other places')] : []),
   ];
-  if (parts.length === 0) return `Nothing found for “${words}”.`;
-  const last = parts.pop() ?? '';
-  const list = parts.length === 0 ? last : `${parts.join(', ')} and ${last}`;
-  const searched = words
-    .split(' ')
-    .filter((word) => !missing.includes(word))
-    .join(' ');
-  const left = missing.map((word) => `“${word}”`).join(' and ');
-  return `“${searched}” is in ${list}.${left === '' ? '' : ` No page has ${left}.`}`;
+  const nowhere = fates.filter(({ standing }) => standing === 'nowhere').map(({ word }) => word);
+  if (parts.length === 0) {
+    return fates.length > 1 && nowhere.length === 0
+      ? `Nothing has all of ${quoted(words)}.`
+      : `Nothing found for ${quoted(words)}.`;
+  }
+  const left = nowhere.length === 0 ? '' : ` No page has ${nowhere.map(quoted).join(' or ')}.`;
+  return `${quoted(searched(fates))} is in ${and(parts)}.${left}`;
 }
 
 const unitsOf = {

@@ -1,4 +1,4 @@
-import { mkdtempSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { randomBytes } from 'node:crypto';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -9,6 +9,7 @@ import { parseHeaders } from '../../src/build/headers.ts';
 import { brokenOutline } from '../../src/build/headings.ts';
 import { brokenLinks } from '../../src/build/links.ts';
 import { forbiddenMarkup } from '../../src/build/markup.ts';
+import { withPolicyFirst } from '../../src/build/policy-first.ts';
 import { builtPages } from '../../src/build/pages.ts';
 
 const page = (html: string, address = '/') => ({ address, html });
@@ -98,7 +99,9 @@ describe('outline', () => {
 });
 
 describe('markup', () => {
-  const policy = '<meta http-equiv="content-security-policy" content="default-src \'none\'">';
+  const policy =
+    '<meta http-equiv="content-security-policy" content="default-src \'none\';' +
+    "require-trusted-types-for 'script';trusted-types 'none'; script-src 'self'\">";
   const says = (html: string) => forbiddenMarkup(page(policy + html));
   test('plain markup passes', () => {
     expect(says('<a href="https://example.org/">x</a><script src="/a.js"></script>')).toEqual([]);
@@ -115,15 +118,38 @@ describe('markup', () => {
   });
   test('a page without a policy, or with a weak one, is told', () => {
     expect(forbiddenMarkup(page('<p>'))).toHaveLength(1);
-    const weak = policy.replace("'none'", "'unsafe-inline'");
+    const weak = policy.replace("'self'", "'unsafe-inline'");
     expect(forbiddenMarkup(page(weak))).toHaveLength(1);
-    const running = policy.replace("'none'", "'unsafe-eval'");
-    expect(forbiddenMarkup(page(running, '/search/'))).toHaveLength(1);
+    const running = policy.replace("'self'", "'unsafe-eval'");
+    expect(forbiddenMarkup(page(running))).toHaveLength(1);
   });
   test('only the search page may compile WebAssembly', () => {
-    const wasm = policy.replace("'none'", "'wasm-unsafe-eval'");
-    expect(forbiddenMarkup(page(wasm, '/search/'))).toEqual([]);
+    const wasm = policy.replace("'self'", "'wasm-unsafe-eval'");
+    const search = wasm.replace("trusted-types 'none'", 'trusted-types default');
+    expect(forbiddenMarkup(page(search, '/search/'))).toEqual([]);
     expect(forbiddenMarkup(page(wasm, '/course/'))).toHaveLength(1);
+  });
+  test('the policy is moved above the scripts, under the character set', () => {
+    const head = '<head><meta charset="utf-8"><script>$&</script>';
+    const moved = withPolicyFirst(`${head}${policy}<title>x</title>`);
+    expect(moved).toBe(`<head><meta charset="utf-8">${policy}<script>$&</script><title>x</title>`);
+    expect(forbiddenMarkup(page(moved))).toEqual([]);
+    expect(withPolicyFirst(moved)).toBe(moved);
+    expect(withPolicyFirst(head)).toBe(head);
+  });
+  test('a script above the policy is told', () => {
+    expect(forbiddenMarkup(page(`<script>x</script>${policy}`))).toEqual([
+      expect.stringContaining('above the content security policy'),
+    ]);
+  });
+  test('text that could become script is told, and a policy that may make it one', () => {
+    const open = policy.replace("require-trusted-types-for 'script';", '');
+    expect(forbiddenMarkup(page(open))).toHaveLength(1);
+    for (const makers of ['', ' default', ' *']) {
+      const own = policy.replace("trusted-types 'none'", `trusted-types${makers}`);
+      expect(forbiddenMarkup(page(own))).toHaveLength(1);
+    }
+    expect(forbiddenMarkup(page(policy.replace(";trusted-types 'none'", '')))).toHaveLength(1);
   });
 });
 
@@ -146,6 +172,15 @@ describe('imports of .astro files', () => {
       expect.stringContaining('Because.'),
     ]);
   });
+});
+
+// A browser ignores frame-ancestors in a page (Content Security Policy Level 3, "frame-ancestors"), so
+// it can stand in the headers alone.
+test('the headers keep the site out of the frames of others', () => {
+  const headers = new Map(parseHeaders(readFileSync('public/_headers', 'utf8')));
+  expect(headers.get('Content-Security-Policy')).toBe("frame-ancestors 'none'");
+  // For browsers that read no policy.
+  expect(headers.get('X-Frame-Options')).toBe('DENY');
 });
 
 test('headers are read as static hosts read them', () => {

@@ -20,6 +20,13 @@ test('from the header to a section of a lesson', async ({ page }) => {
   await expect(page.locator(':target')).toContainText(title);
 });
 
+test('the search runs in its worker, which the policy of the page lets start', async ({ page }) => {
+  const worker = page.waitForEvent('worker');
+  await page.goto('/search/?q=seal');
+  await expect(says(page)).toContainText('is in');
+  expect((await worker).url()).toMatch(/\/pagefind\/us\/pagefind-worker\.js$/);
+});
+
 test('a glossary entry is a hit of its own, the one of that name first', async ({ page }) => {
   await page.goto('/search/?q=piston');
   const glossary = page.getByRole('region', { name: 'Glossary' });
@@ -104,6 +111,24 @@ test('a word that no page has is named, and what the others find is shown', asyn
   await page.goto('/search/?q=zzqqx+seal');
   await expect(says(page)).toContainText('“seal” is in');
   await expect(says(page)).toContainText('No page has “zzqqx”.');
+});
+
+test('a word that is nowhere is not counted where its beginning stands', async ({ page }) => {
+  await page.goto('/search/?q=p0741');
+  await expect(says(page)).toContainText('Nothing found for “p0741”. Close: P07');
+  await expect(page.locator('#search-results')).toBeHidden();
+  await field(page).fill('airbag');
+  await expect(says(page)).toHaveText('Nothing found for “airbag”. Close: Air.');
+  await says(page).getByRole('link', { name: 'Air' }).click();
+  await expect(page).toHaveURL('/search/?q=Air');
+  await expect(says(page)).toContainText('“Air” is in');
+});
+
+test('a word of which only the beginning is typed says so', async ({ page }) => {
+  await page.goto('/search/?q=viscos');
+  await expect(says(page)).toContainText('“viscos…” is in');
+  await field(page).fill('slipping');
+  await expect(says(page)).toContainText('“slipping” is in');
 });
 
 test('what is typed is never markup', async ({ page }) => {

@@ -5,7 +5,15 @@ import { expect, test } from './fixtures.ts';
 async function addBoth(page: Page): Promise<void> {
   await page.evaluate(() => {
     const both = document.createElement('p');
-    both.innerHTML = '<span class="u-si">414 kPa</span><span class="u-us">60 psi</span>';
+    for (const [name, words] of [
+      ['u-si', '414 kPa'],
+      ['u-us', '60 psi'],
+    ] as const) {
+      const span = document.createElement('span');
+      span.className = name;
+      span.textContent = words;
+      both.append(span);
+    }
     document.querySelector('main .sheet')?.append(both);
   });
 }

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import {
   addressFor,
   countSentence,
@@ -27,16 +27,32 @@ test('an address with nothing, or nonsense, in it asks for nothing', () => {
   expect(addressFor('')).toBe('/search/');
 });
 
-test('counts are told in words', () => {
+describe('what was found is told in words', () => {
   const none = { lesson: 0, glossary: 0, other: 0 };
-  expect(countSentence('x', none)).toBe('Nothing found for “x”.');
-  expect(countSentence('seal', { ...none, lesson: 1 })).toBe('“seal” is in 1 lesson.');
-  expect(countSentence('seal', { lesson: 2, glossary: 1, other: 3 })).toBe(
-    '“seal” is in 2 lessons, 1 glossary entry and 3 other places.',
-  );
-  expect(countSentence('qq seal', { ...none, glossary: 2 }, ['qq'])).toBe(
-    '“seal” is in 2 glossary entries. No page has “qq”.',
-  );
+  const there = (word: string) => ({ word, standing: 'there' as const });
+  const begins = (word: string) => ({ word, standing: 'begins' as const });
+  const nowhere = (word: string) => ({ word, standing: 'nowhere' as const });
+  test.each([
+    ['x', none, [nowhere('x')], 'Nothing found for “x”.'],
+    ['-', none, [], 'Nothing found for “-”.'],
+    ['seal', { ...none, lesson: 1 }, [there('seal')], '“seal” is in 1 lesson.'],
+    [
+      'seal',
+      { lesson: 2, glossary: 1, other: 3 },
+      [there('seal')],
+      '“seal” is in 2 lessons, 1 glossary entry and 3 other places.',
+    ],
+    ['visc', { ...none, other: 1 }, [begins('visc')], '“visc…” is in 1 other place.'],
+    [
+      'qq seal zz',
+      { ...none, glossary: 2 },
+      [nowhere('qq'), there('seal'), nowhere('zz')],
+      '“seal” is in 2 glossary entries. No page has “qq” or “zz”.',
+    ],
+    ['pump lead', none, [there('pump'), there('lead')], 'Nothing has all of “pump lead”.'],
+  ])('%s', (words, counts, fates, sentence) => {
+    expect(countSentence(words, counts, fates)).toBe(sentence);
+  });
 });
 
 test('a number in the other system is told how to be found', () => {

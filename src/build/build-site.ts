@@ -1,0 +1,53 @@
+// npm run build: makes the whole site beside dist/ (or the folder that it is given), checks it there, and
+// only then puts it in place.
+// A build that fails, is broken off or runs while a server sends dist/ takes nothing away.
+import { spawnSync } from 'node:child_process';
+import { rmSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { folderAside } from './aside.ts';
+import { checkSite } from './check-dist.ts';
+import { dist } from './pages.ts';
+import { putInPlace } from './put-in-place.ts';
+import { makeSearchIndex } from './search-index.ts';
+
+interface Part {
+  readonly language: string;
+  /** Below the site's root. */
+  readonly folder: string;
+}
+
+/** One build of Astro and one search index for each. */
+const parts: readonly Part[] = [{ language: 'en', folder: '.' }];
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+
+function fail(sentence: string): never {
+  rmSync(aside, { recursive: true, force: true });
+  console.error(`${sentence} What stood in ${site} is as it was.`);
+  process.exit(1);
+}
+
+const site = resolve(process.argv[2] ?? dist);
+const aside = folderAside(site);
+for (const { language, folder } of parts) {
+  const target = join(aside, folder);
+  const astro = spawnSync(
+    join(root, 'node_modules', '.bin', 'astro'),
+    ['build', '--outDir', target],
+    {
+      cwd: root,
+      stdio: ['ignore', 'inherit', 'inherit'],
+      shell: process.platform === 'win32',
+    },
+  );
+  if (astro.error !== undefined) fail(`Astro could not be run (${astro.error.message}).`);
+  if (astro.status !== 0) fail('Astro could not build the site: the reason stands above.');
+  await makeSearchIndex(target, language);
+}
+const wrong = checkSite(aside);
+for (const sentence of wrong) console.error(`   ${sentence}`);
+if (wrong.length > 0) {
+  fail(`The build has ${wrong.length} ${wrong.length === 1 ? 'fault' : 'faults'}.`);
+}
+putInPlace(aside, site);

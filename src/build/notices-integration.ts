@@ -1,0 +1,39 @@
+import { readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type { AstroIntegration } from 'astro';
+import { allNotices, fontPackage, noticeOf, printNotices, type Bundled } from './notices.ts';
+
+const modules = fileURLToPath(new URL('../../node_modules', import.meta.url));
+
+/** In Astro's folder for assets, because Astro keeps nothing else that the bundler writes. */
+const list = '_astro/bundled-licences.json';
+
+/**
+ * Writes third-party-notices.txt into every built site, and the licence of a font beside the font. A
+ * part of Astro's build, since only the bundler knows what it took in.
+ */
+export const thirdPartyNotices = (): AstroIntegration => ({
+  name: 'third-party-notices',
+  hooks: {
+    'astro:config:setup': ({ updateConfig }) => {
+      updateConfig({ vite: { build: { license: { fileName: list } } } });
+    },
+    'astro:build:done': ({ dir }) => {
+      const site = fileURLToPath(dir);
+      const bundled = JSON.parse(readFileSync(join(site, list), 'utf8')) as Bundled[];
+      rmSync(join(site, list));
+      const fonts = new Map(
+        readdirSync(join(site, '_astro'))
+          .filter((name) => /\.woff2?$/.test(name))
+          .map((name) => [name, fontPackage(join(site, '_astro', name), modules)]),
+      );
+      const notices = allNotices(bundled, [...new Set(fonts.values())], modules);
+      writeFileSync(join(site, 'third-party-notices.txt'), printNotices(notices));
+      for (const [font, name] of fonts) {
+        const beside = font.replace(/\.woff2?$/, '.licence.txt');
+        writeFileSync(join(site, '_astro', beside), noticeOf(name, modules).text);
+      }
+    },
+  },
+});

@@ -1,0 +1,35 @@
+import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, rmdirSync } from 'node:fs';
+import { dirname, join, relative } from 'node:path';
+
+const filesIn = (folder: string): string[] =>
+  readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((entry) => !entry.isDirectory())
+    .map((entry) => relative(folder, join(entry.parentPath, entry.name)));
+
+function removeEmpty(folder: string): void {
+  for (const entry of readdirSync(folder, { withFileTypes: true })) {
+    if (entry.isDirectory()) removeEmpty(join(folder, entry.name));
+  }
+  if (readdirSync(folder).length === 0) rmdirSync(folder);
+}
+
+const isPage = (file: string): number => Number(file.endsWith('.html'));
+
+/**
+ * Makes a freshly built folder the site, under a server that may be sending the old one: each file is
+ * renamed over the one it replaces, pages after what they load, and what the new site has not goes
+ * last. So every address of both sites is there at every moment. Renaming the whole folder leaves a
+ * moment with none, and a link in its place does not work everywhere.
+ */
+export function putInPlace(built: string, site: string): void {
+  const files = filesIn(built).sort((a, b) => isPage(a) - isPage(b));
+  const before = existsSync(site) ? filesIn(site) : [];
+  for (const file of files) {
+    mkdirSync(dirname(join(site, file)), { recursive: true });
+    renameSync(join(built, file), join(site, file));
+  }
+  const kept = new Set(files);
+  for (const file of before) if (!kept.has(file)) rmSync(join(site, file));
+  removeEmpty(site);
+  rmSync(built, { recursive: true });
+}
