@@ -5,7 +5,7 @@
  */
 import * as z from 'zod/mini';
 import type { Asked, AskedChoice, AskedNumber } from './asked.ts';
-import { quantityNames } from './quantities.ts';
+import { quantityNames } from '../quantity/by-name.ts';
 
 // The policy of the site forbids code made from text, and trying it would be reported as a breach.
 z.config({ jitless: true });

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { checkContent } from '../../src/lessons/check/content.ts';
-import { quantities } from '../../src/quiz/quantities.ts';
+import { quantities } from '../../src/quantity/by-name.ts';
 import { questionSchema } from '../../src/quiz/schema.ts';
 
 const guide = readFileSync('content/questions/README.md', 'utf8');
