@@ -71,6 +71,14 @@ export const folders = [
     npm: false,
   },
   {
+    name: 'simulation-knows-no-widget',
+    comment:
+      'What every simulation shares must serve the next one too: it knows the model by its givens, and no widget, page or lesson.',
+    from: 'src/simulation',
+    mayReach: ['src/engine', 'src/ui'],
+    npm: true,
+  },
+  {
     name: 'widgets-join',
     comment:
       'Widgets are the one place where physics and pictures meet; they know no page or lesson.',
@@ -83,6 +91,7 @@ export const folders = [
       'src/drawings',
       'src/ui',
       'src/storage',
+      'src/simulation',
     ],
     npm: true,
   },
@@ -141,7 +150,7 @@ export default {
       name: 'engine-no-node-modules',
       comment: 'The engine runs in the browser: no file system, no process.',
       severity: 'error',
-      from: { path: '^src/(engine|quiz|diagnosis|charts|drawings|ui|storage|widgets)/' },
+      from: { path: '^src/(engine|quiz|diagnosis|charts|drawings|ui|storage|simulation|widgets)/' },
       to: { dependencyTypes: ['core'] },
     },
     {

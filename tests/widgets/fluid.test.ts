@@ -4,7 +4,7 @@ import { answer } from '../../src/solve/answer.ts';
 import { makeFluidModel, TEMPS, type FluidPick } from '../../src/widgets/fluid/model.ts';
 import { fluidSim } from '../../src/widgets/fluid/sim.ts';
 import { SideBySide } from '../../src/widgets/fluid/SideBySide.tsx';
-import { simProblems } from '../../src/widgets/shell/sim-problems.ts';
+import { simProblems } from '../../src/simulation/sim-problems.ts';
 import { h } from 'preact';
 import { render } from 'preact-render-to-string';
 

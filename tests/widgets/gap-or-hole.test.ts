@@ -8,7 +8,7 @@ import {
 } from '../../src/widgets/gap-or-hole/model.ts';
 import { gapOrHoleSim } from '../../src/widgets/gap-or-hole/sim.ts';
 import { sayLeak, sayShare } from '../../src/widgets/gap-or-hole/words.ts';
-import { simProblems } from '../../src/widgets/shell/sim-problems.ts';
+import { simProblems } from '../../src/simulation/sim-problems.ts';
 
 const task = (id: string) => {
   const found = gapOrHoleSim.tasks.find((one) => one.id === id);

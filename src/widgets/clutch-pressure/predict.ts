@@ -1,6 +1,6 @@
 import { pressure, temperature, length } from '../../ui/quantity.ts';
 import { hairs } from '../../ui/hairs.ts';
-import type { PredictSpec } from '../shell/sim-spec.ts';
+import type { PredictSpec } from '../../simulation/sim-spec.ts';
 import { needed } from './needed.ts';
 import { makeClutchPressure, type PressureGivens, type PressureModel } from './model.ts';
 import { COLD_C } from './ranges.ts';

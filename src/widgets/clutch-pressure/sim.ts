@@ -1,7 +1,7 @@
 import { fluidClasses } from '../../engine/index.ts';
 import { hairs } from '../../ui/hairs.ts';
 import { length, speed, temperature } from '../../ui/quantity.ts';
-import type { ControlSpec, SimSpec } from '../shell/sim-spec.ts';
+import type { ControlSpec, SimSpec } from '../../simulation/sim-spec.ts';
 import type { PressureGivens, PressureModel } from './model.ts';
 import { predict } from './predict.ts';
 import { CRACK, SPEED, TEMP } from './ranges.ts';

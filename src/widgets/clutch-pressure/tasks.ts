@@ -1,5 +1,5 @@
 import { length, pressure, speed, temperature } from '../../ui/quantity.ts';
-import type { TaskSpec } from '../shell/sim-spec.ts';
+import type { TaskSpec } from '../../simulation/sim-spec.ts';
 import { makeClutchPressure, type PressureGivens, type PressureModel } from './model.ts';
 import { needed } from './needed.ts';
 import { CRACK } from './ranges.ts';

@@ -1,5 +1,5 @@
 import { format, length, seconds, speed } from '../../ui/quantity.ts';
-import type { ControlSpec, SimSpec } from '../shell/sim-spec.ts';
+import type { ControlSpec, SimSpec } from '../../simulation/sim-spec.ts';
 import { START, makeControllerSees, type SeesGivens, type SeesModel } from './model.ts';
 import { RECORDING_IDS } from './recordings.ts';
 import { tasks } from './tasks.ts';

@@ -1,5 +1,5 @@
 import { format, length, seconds, speed } from '../../ui/quantity.ts';
-import type { TaskSpec } from '../shell/sim-spec.ts';
+import type { TaskSpec } from '../../simulation/sim-spec.ts';
 import { makeControllerSees, START, type SeesGivens, type SeesModel } from './model.ts';
 
 type Task = TaskSpec<SeesGivens, SeesModel>;

@@ -1,6 +1,6 @@
 import { FAULT_IDS } from '../../engine/index.ts';
 import { percent, temperature } from '../../ui/quantity.ts';
-import type { ControlSpec, SimSpec } from '../shell/sim-spec.ts';
+import type { ControlSpec, SimSpec } from '../../simulation/sim-spec.ts';
 import type { EngagementGivens, EngagementModel } from './model.ts';
 import { tasks } from './tasks.ts';
 import { atTheCheck, faultNames, outcomeOf, says, severityWords } from './words.ts';

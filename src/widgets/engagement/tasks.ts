@@ -1,6 +1,6 @@
 import { illustrativeSettings } from '../../engine/index.ts';
 import { format, seconds, temperature } from '../../ui/quantity.ts';
-import type { TaskSpec } from '../shell/sim-spec.ts';
+import type { TaskSpec } from '../../simulation/sim-spec.ts';
 import type { EngagementGivens, EngagementModel } from './model.ts';
 
 type Task = TaskSpec<EngagementGivens, EngagementModel>;

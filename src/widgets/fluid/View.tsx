@@ -7,8 +7,8 @@ import {
   temperature,
   type Quantity,
 } from '../../ui/quantity.ts';
-import type { PictureContext } from '../shell/sim-spec.ts';
-import { SimShell } from '../shell/SimShell.tsx';
+import type { PictureContext } from '../../simulation/sim-spec.ts';
+import { SimShell } from '../../simulation/SimShell.tsx';
 import { makeFluidModel, TEMPS, type FluidModel, type FluidSide } from './model.ts';
 import { OwnField } from './OwnField.tsx';
 import { SideBySide } from './SideBySide.tsx';

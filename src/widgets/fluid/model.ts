@@ -9,7 +9,7 @@ import {
   viscosityIndex,
 } from '../../engine/index.ts';
 import type { Fluid, FluidClass } from '../../engine/index.ts';
-import type { SimModel } from '../shell/sim-spec.ts';
+import type { SimModel } from '../../simulation/sim-spec.ts';
 import { ownFluid } from './own-fluid.ts';
 
 export type FluidPick = FluidClass | 'own';

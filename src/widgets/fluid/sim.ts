@@ -11,7 +11,7 @@ import {
   temperature,
   type UnitSystem,
 } from '../../ui/quantity.ts';
-import type { SimSpec } from '../shell/sim-spec.ts';
+import type { SimSpec } from '../../simulation/sim-spec.ts';
 import {
   COOL_C,
   DEFAULT_DENSITY,

@@ -13,7 +13,7 @@ import {
   makeFluid,
 } from '../../engine/index.ts';
 import type { FluidClass, FluidState } from '../../engine/index.ts';
-import type { SimModel } from '../shell/sim-spec.ts';
+import type { SimModel } from '../../simulation/sim-spec.ts';
 
 export type GapOrHoleGivens = {
   temp: number;

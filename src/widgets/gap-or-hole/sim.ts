@@ -1,6 +1,6 @@
 import { hairs } from '../../ui/hairs.ts';
 import { length, pressure, temperature, type UnitSystem } from '../../ui/quantity.ts';
-import type { SimSpec } from '../shell/sim-spec.ts';
+import type { SimSpec } from '../../simulation/sim-spec.ts';
 import { COOL_C, HOT_C, type GapOrHoleGivens, type GapOrHoleModel } from './model.ts';
 import {
   sayGrowth,

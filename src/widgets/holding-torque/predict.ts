@@ -1,5 +1,5 @@
 import { percent, pressure, torque, format } from '../../ui/quantity.ts';
-import type { PredictSpec } from '../shell/sim-spec.ts';
+import type { PredictSpec } from '../../simulation/sim-spec.ts';
 import { torqueOf } from './books.ts';
 import { training, type HoldingGivens, type HoldingModel } from './model.ts';
 import { force } from './quantities.ts';

@@ -1,5 +1,5 @@
 import { pressure } from '../../ui/quantity.ts';
-import type { ControlSpec, SimSpec } from '../shell/sim-spec.ts';
+import type { ControlSpec, SimSpec } from '../../simulation/sim-spec.ts';
 import { books, BOOKS } from './books.ts';
 import type { HoldingGivens, HoldingModel } from './model.ts';
 import { predict } from './predict.ts';

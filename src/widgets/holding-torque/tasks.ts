@@ -1,6 +1,6 @@
 import { pressure, speed, torque } from '../../ui/quantity.ts';
 import { needed } from '../clutch-pressure/needed.ts';
-import type { TaskSpec } from '../shell/sim-spec.ts';
+import type { TaskSpec } from '../../simulation/sim-spec.ts';
 import { books, powerOf, torqueOf } from './books.ts';
 import { training, type HoldingGivens, type HoldingModel } from './model.ts';
 import { FRICTION } from './ranges.ts';

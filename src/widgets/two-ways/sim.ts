@@ -1,5 +1,5 @@
 import { percent } from '../../ui/quantity.ts';
-import type { ControlSpec, SimSpec } from '../shell/sim-spec.ts';
+import type { ControlSpec, SimSpec } from '../../simulation/sim-spec.ts';
 import { FEED, type WaysGivens, type WaysModel } from './model.ts';
 import { feedWords, tasks } from './tasks.ts';
 import { says } from './words.ts';

@@ -1,6 +1,6 @@
 import { format, percent, pressure, seconds, temperature } from '../../ui/quantity.ts';
 import { needed } from '../clutch-pressure/needed.ts';
-import type { TaskSpec } from '../shell/sim-spec.ts';
+import type { TaskSpec } from '../../simulation/sim-spec.ts';
 import { COLD_C, FEED, HOT_C, makeTwoWays, type WaysGivens, type WaysModel } from './model.ts';
 
 type Task = TaskSpec<WaysGivens, WaysModel>;

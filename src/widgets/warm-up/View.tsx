@@ -2,7 +2,7 @@ import { useMemo } from 'preact/hooks';
 import { driveHeat, trainingLump } from '../../engine/index.ts';
 import { format, temperature } from '../../ui/quantity.ts';
 import { useUnits } from '../../ui/use-units.ts';
-import { SimShell } from '../shell/SimShell.tsx';
+import { SimShell } from '../../simulation/SimShell.tsx';
 import { DriveChart } from './DriveChart.tsx';
 import { KINDS, makeWarmUp, type WarmUpModel } from './model.ts';
 import { sim } from './sim.ts';

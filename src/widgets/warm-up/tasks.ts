@@ -1,5 +1,5 @@
 import { format, temperature } from '../../ui/quantity.ts';
-import type { TaskSpec } from '../shell/sim-spec.ts';
+import type { TaskSpec } from '../../simulation/sim-spec.ts';
 import { makeWarmUp, OUTSIDE, START, type WarmUpGivens, type WarmUpModel } from './model.ts';
 import { spoken } from './words.ts';
 

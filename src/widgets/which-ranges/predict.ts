@@ -1,6 +1,6 @@
 import { length, pressure } from '../../ui/quantity.ts';
 import { hairs } from '../../ui/hairs.ts';
-import type { PredictSpec } from '../shell/sim-spec.ts';
+import type { PredictSpec } from '../../simulation/sim-spec.ts';
 import { makeWhichRanges, type RangesGivens, type RangesModel } from './model.ts';
 import { COLD, HOT, reads } from './verdict.ts';
 import { printer } from '../../ui/printer.ts';

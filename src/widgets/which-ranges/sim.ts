@@ -1,7 +1,7 @@
 import { FAULT_IDS } from '../../engine/index.ts';
 import { percent } from '../../ui/quantity.ts';
 import { faultNames, severityWords } from '../engagement/words.ts';
-import type { ControlSpec, SimSpec } from '../shell/sim-spec.ts';
+import type { ControlSpec, SimSpec } from '../../simulation/sim-spec.ts';
 import type { RangesGivens, RangesModel } from './model.ts';
 import { predict } from './predict.ts';
 import { tasks } from './tasks.ts';

@@ -1,5 +1,5 @@
 import { length, pressure } from '../../ui/quantity.ts';
-import type { TaskSpec } from '../shell/sim-spec.ts';
+import type { TaskSpec } from '../../simulation/sim-spec.ts';
 import { makeWhichRanges, type RangesGivens, type RangesModel } from './model.ts';
 import { TESTS } from './patterns.ts';
 import { gaugePattern, lacksFriction, reads } from './verdict.ts';

@@ -1,6 +1,6 @@
 import { useMemo } from 'preact/hooks';
-import { Later } from '../shell/Later.tsx';
-import { SimShell } from '../shell/SimShell.tsx';
+import { Later } from '../../simulation/Later.tsx';
+import { SimShell } from '../../simulation/SimShell.tsx';
 import { LineFigure } from './Charts.tsx';
 import { makeWhoGoesHungry } from './model.ts';
 import { sim } from './sim.ts';

@@ -1,5 +1,5 @@
 import { flow, pressure, temperature } from '../../ui/quantity.ts';
-import type { PredictSpec } from '../shell/sim-spec.ts';
+import type { PredictSpec } from '../../simulation/sim-spec.ts';
 import { COMMANDS, plantWith, readingOf, type HungryGivens, type HungryModel } from './model.ts';
 import { COLD_C, HOT_C, IDLE_RPM } from './ranges.ts';
 import { printer } from '../../ui/printer.ts';

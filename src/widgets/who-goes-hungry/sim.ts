@@ -1,6 +1,6 @@
 import { hairs } from '../../ui/hairs.ts';
 import { length, percent, plain, speed, temperature } from '../../ui/quantity.ts';
-import type { ControlSpec, SimSpec } from '../shell/sim-spec.ts';
+import type { ControlSpec, SimSpec } from '../../simulation/sim-spec.ts';
 import type { HungryGivens, HungryModel } from './model.ts';
 import { predict } from './predict.ts';
 import { BORE, FILTER, SPEED, TEMP, WEAR } from './ranges.ts';

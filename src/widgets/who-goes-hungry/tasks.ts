@@ -1,5 +1,5 @@
 import { flow, pressure, speed, temperature } from '../../ui/quantity.ts';
-import type { TaskSpec } from '../shell/sim-spec.ts';
+import type { TaskSpec } from '../../simulation/sim-spec.ts';
 import {
   COMMANDS,
   makeWhoGoesHungry,

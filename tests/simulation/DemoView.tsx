@@ -1,7 +1,7 @@
 import { useMemo } from 'preact/hooks';
-import { BudgetBars } from '../../../src/charts/BudgetBars.tsx';
-import { HeatMap } from '../../../src/charts/HeatMap.tsx';
-import { LineChart } from '../../../src/charts/LineChart.tsx';
+import { BudgetBars } from '../../src/charts/BudgetBars.tsx';
+import { HeatMap } from '../../src/charts/HeatMap.tsx';
+import { LineChart } from '../../src/charts/LineChart.tsx';
 import {
   flow,
   format,
@@ -10,9 +10,9 @@ import {
   seconds,
   speed,
   temperature,
-} from '../../../src/ui/quantity.ts';
-import type { Answer } from '../../../src/widgets/shell/sim-spec.ts';
-import { SimShell } from '../../../src/widgets/shell/SimShell.tsx';
+} from '../../src/ui/quantity.ts';
+import type { Answer } from '../../src/simulation/sim-spec.ts';
+import { SimShell } from '../../src/simulation/SimShell.tsx';
 import { demo, makeDemo, NEEDED, type DemoModel } from './demo.tsx';
 
 const TEMPS = Array.from({ length: 41 }, (_, i) => -20 + i * 4);

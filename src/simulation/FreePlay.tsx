@@ -1,9 +1,9 @@
 import { useMemo } from 'preact/hooks';
-import { CopyLink } from '../../ui/CopyLink.tsx';
-import { parseLink, printLink, type LinkValues } from '../../ui/link-state.ts';
-import { More } from '../../ui/More.tsx';
-import type { UnitSystem } from '../../ui/quantity.ts';
-import { Reset } from '../../ui/Reset.tsx';
+import { CopyLink } from '../ui/CopyLink.tsx';
+import { parseLink, printLink, type LinkValues } from '../ui/link-state.ts';
+import { More } from '../ui/More.tsx';
+import type { UnitSystem } from '../ui/quantity.ts';
+import { Reset } from '../ui/Reset.tsx';
 import { Controls } from './Controls.tsx';
 import { currentValues } from './current-values.ts';
 import { linkSchema } from './link-schema.ts';

@@ -1,12 +1,12 @@
 import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
-import { parseLink, printLink } from '../../../src/ui/link-state.ts';
-import { Compare } from '../../../src/widgets/shell/Compare.tsx';
-import { currentValues } from '../../../src/widgets/shell/current-values.ts';
-import { linkSchema } from '../../../src/widgets/shell/link-schema.ts';
-import { simProblems } from '../../../src/widgets/shell/sim-problems.ts';
-import { startState } from '../../../src/widgets/shell/stages.ts';
-import { between } from '../../../src/widgets/shell/sweep.ts';
+import { parseLink, printLink } from '../../src/ui/link-state.ts';
+import { Compare } from '../../src/simulation/Compare.tsx';
+import { currentValues } from '../../src/simulation/current-values.ts';
+import { linkSchema } from '../../src/simulation/link-schema.ts';
+import { simProblems } from '../../src/simulation/sim-problems.ts';
+import { startState } from '../../src/simulation/stages.ts';
+import { between } from '../../src/simulation/sweep.ts';
 import { DemoView } from './DemoView.tsx';
 import { demo, makeDemo } from './demo.tsx';
 

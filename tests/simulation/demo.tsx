@@ -3,9 +3,9 @@
  * Arithmetic invented for these tests; whatever it resembles, it is no physics.
  */
 import { computed, signal } from '@preact/signals';
-import { length, pressure, temperature } from '../../../src/ui/quantity.ts';
-import { format } from '../../../src/ui/quantity.ts';
-import type { SimModel, SimSpec } from '../../../src/widgets/shell/sim-spec.ts';
+import { length, pressure, temperature } from '../../src/ui/quantity.ts';
+import { format } from '../../src/ui/quantity.ts';
+import type { SimModel, SimSpec } from '../../src/simulation/sim-spec.ts';
 
 export type DemoGivens = {
   temp: number;

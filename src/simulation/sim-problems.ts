@@ -1,4 +1,4 @@
-import { schemaProblems } from '../../ui/link-state.ts';
+import { schemaProblems } from '../ui/link-state.ts';
 import { currentValues } from './current-values.ts';
 import { linkSchema } from './link-schema.ts';
 import type { Givens, SimModel, SimSpec } from './sim-spec.ts';

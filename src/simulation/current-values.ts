@@ -1,4 +1,4 @@
-import type { LinkValues } from '../../ui/link-state.ts';
+import type { LinkValues } from '../ui/link-state.ts';
 import type { Givens, SimModel, SimSpec } from './sim-spec.ts';
 
 /** The controls' values as they stand. */

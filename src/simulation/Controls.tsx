@@ -1,8 +1,8 @@
 import type { Signal } from '@preact/signals';
 import { Fragment } from 'preact';
-import { Choice } from '../../ui/Choice.tsx';
-import { Slider } from '../../ui/Slider.tsx';
-import { Toggle } from '../../ui/Toggle.tsx';
+import { Choice } from '../ui/Choice.tsx';
+import { Slider } from '../ui/Slider.tsx';
+import { Toggle } from '../ui/Toggle.tsx';
 import type { ControlSpec, DrawnControls, Givens, SimModel } from './sim-spec.ts';
 
 interface ControlsProps<G extends Givens> {

@@ -6,7 +6,7 @@ import {
   whyNotYet,
   type StageEvent,
   type StageState,
-} from '../../../src/widgets/shell/stages.ts';
+} from '../../src/simulation/stages.ts';
 
 const through = (...events: readonly StageEvent[]): StageState =>
   events.reduce(advance, startState(3));

@@ -1,6 +1,6 @@
 import { useEffect } from 'preact/hooks';
-import type { UnitSystem } from '../../ui/quantity.ts';
-import { say } from '../../ui/words.ts';
+import type { UnitSystem } from '../ui/quantity.ts';
+import { say } from '../ui/words.ts';
 import { Controls } from './Controls.tsx';
 import type { ControlSpec, DrawnControls, Givens, SimModel, TaskSpec } from './sim-spec.ts';
 import type { StageEvent, StageState } from './stages.ts';

@@ -1,8 +1,8 @@
 import type { Signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
-import type { ChoiceOption } from '../../ui/Choice.tsx';
-import type { Quantity, UnitSystem } from '../../ui/quantity.ts';
-import type { Words } from '../../ui/words.ts';
+import type { ChoiceOption } from '../ui/Choice.tsx';
+import type { Quantity, UnitSystem } from '../ui/quantity.ts';
+import type { Words } from '../ui/words.ts';
 import type { Confidence, Stage } from './stages.ts';
 
 /** The values a person may set. Numbers are metric; choices are strings; switches are booleans. */

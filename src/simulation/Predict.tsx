@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'preact/hooks';
-import type { UnitSystem } from '../../ui/quantity.ts';
-import { say, type Words } from '../../ui/words.ts';
+import type { UnitSystem } from '../ui/quantity.ts';
+import { say, type Words } from '../ui/words.ts';
 import type { PredictOption } from './sim-spec.ts';
 import { CONFIDENCES, whyNotYet, type StageEvent, type StageState } from './stages.ts';
 import { useArrival } from './use-arrival.ts';

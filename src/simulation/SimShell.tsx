@@ -1,9 +1,9 @@
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useMemo, useReducer, useRef, useState } from 'preact/hooks';
-import { LiveText } from '../../ui/LiveText.tsx';
-import type { UnitSystem } from '../../ui/quantity.ts';
-import { useReady, useUnits } from '../../ui/use-units.ts';
-import type { Words } from '../../ui/words.ts';
+import { LiveText } from '../ui/LiveText.tsx';
+import type { UnitSystem } from '../ui/quantity.ts';
+import { useReady, useUnits } from '../ui/use-units.ts';
+import type { Words } from '../ui/words.ts';
 import { currentValues } from './current-values.ts';
 import { Waiting } from './Later.tsx';
 import { Predict } from './Predict.tsx';

@@ -1,5 +1,5 @@
-import type { UnitSystem } from '../../ui/quantity.ts';
-import { say, type Words } from '../../ui/words.ts';
+import type { UnitSystem } from '../ui/quantity.ts';
+import { say, type Words } from '../ui/words.ts';
 import type { PredictOption } from './sim-spec.ts';
 import { CONFIDENCES, type StageEvent, type StageState } from './stages.ts';
 import { useArrival } from './use-arrival.ts';

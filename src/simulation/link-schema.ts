@@ -1,10 +1,5 @@
-import {
-  parseLink,
-  type LinkControl,
-  type LinkSchema,
-  type LinkValues,
-} from '../../ui/link-state.ts';
-import { format, type UnitSystem } from '../../ui/quantity.ts';
+import { parseLink, type LinkControl, type LinkSchema, type LinkValues } from '../ui/link-state.ts';
+import { format, type UnitSystem } from '../ui/quantity.ts';
 import type { Givens, SimModel, SimSpec } from './sim-spec.ts';
 
 /**
