@@ -1,16 +1,15 @@
 import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import { words } from './words.en.ts';
 
 interface LaterProps<P extends object> {
   /** Fetches the component: `() => import('./Below.tsx').then(({ Below }) => Below)`. */
   readonly load: () => Promise<ComponentType<P>>;
   readonly props: P;
-  /** What comes, for the sentence meanwhile: "the circuit, the flows and the map". */
-  readonly what: string;
 }
 
 /** Pictures that nobody sees before the answer is out are fetched when it is. */
-export function Later<P extends object>({ load, props, what }: LaterProps<P>) {
+export function Later<P extends object>({ load, props }: LaterProps<P>) {
   const [Loaded, setLoaded] = useState<ComponentType<P> | null>(null);
   const [failed, setFailed] = useState(false);
   const fetchIt = () => {
@@ -23,11 +22,11 @@ export function Later<P extends object>({ load, props, what }: LaterProps<P>) {
   };
   useEffect(fetchIt, []);
   if (Loaded) return <Loaded {...props} />;
-  return <Waiting what={what} failed={failed} retry={fetchIt} />;
+  return <Waiting what="pictures" failed={failed} retry={fetchIt} />;
 }
 
 interface WaitingProps {
-  readonly what: string;
+  readonly what: 'pictures' | 'controls';
   readonly failed: boolean;
   readonly retry: () => void;
 }
@@ -36,14 +35,10 @@ interface WaitingProps {
 export function Waiting({ what, failed, retry }: WaitingProps) {
   return (
     <div class="sim-stage">
-      <p role="status">
-        {failed
-          ? `Could not load ${what}. Check that you are connected, then try again.`
-          : `Loading ${what}.`}
-      </p>
+      <p role="status">{failed ? words.failed[what] : words.loading[what]}</p>
       {failed && (
         <button type="button" class="quiet" onClick={retry}>
-          Try again
+          {words.tryAgain}
         </button>
       )}
     </div>

@@ -4,6 +4,7 @@ import { say, type Words } from '../ui/words.ts';
 import type { PredictOption } from './sim-spec.ts';
 import { CONFIDENCES, whyNotYet, type StageEvent, type StageState } from './stages.ts';
 import { useArrival } from './use-arrival.ts';
+import { words } from './words.en.ts';
 
 interface PredictProps {
   readonly sim: string;
@@ -39,7 +40,7 @@ export function Predict({
     const chosen = (name: string): string | undefined =>
       form.current?.querySelector<HTMLInputElement>(`input[name="${sim}-${name}"]:checked`)?.value;
     const option = chosen('prediction');
-    const confidence = CONFIDENCES.find(({ value }) => value === chosen('confidence'))?.value;
+    const confidence = CONFIDENCES.find((one) => one === chosen('confidence'));
     if (option !== undefined) send({ type: 'predict', option });
     if (confidence !== undefined) send({ type: 'rate', confidence });
   }, []);
@@ -57,7 +58,7 @@ export function Predict({
           {say(question, system)}
         </legend>
         <div class="choice-options">
-          {options.map(({ id, words }) => (
+          {options.map(({ id, words: option }) => (
             <label key={id} class="choice-option">
               <input
                 type="radio"
@@ -66,15 +67,15 @@ export function Predict({
                 checked={state.prediction === id}
                 onChange={() => send({ type: 'predict', option: id })}
               />
-              <span class="choice-words">{say(words, system)}</span>
+              <span class="choice-words">{say(option, system)}</span>
             </label>
           ))}
         </div>
       </fieldset>
       <fieldset class="choice choice-row" disabled={running}>
-        <legend>How sure are you?</legend>
+        <legend>{words.howSure}</legend>
         <div class="choice-options">
-          {CONFIDENCES.map(({ value, words }) => (
+          {CONFIDENCES.map((value) => (
             <label key={value} class="choice-option">
               <input
                 type="radio"
@@ -83,7 +84,7 @@ export function Predict({
                 checked={state.confidence === value}
                 onChange={() => send({ type: 'rate', confidence: value })}
               />
-              <span class="choice-words">{words}</span>
+              <span class="choice-words">{words.confidence[value]}</span>
             </label>
           ))}
         </div>
@@ -97,10 +98,10 @@ export function Predict({
           aria-disabled={running || undefined}
           aria-describedby={`${sim}-why`}
         >
-          {running ? 'Running' : runLabel}
+          {running ? words.running : runLabel}
         </button>
         <span id={`${sim}-why`} class="sim-why">
-          {running ? 'Watch the picture.' : reason}
+          {running ? words.watch : reason && words.notYet[reason]}
         </span>
       </div>
     </form>

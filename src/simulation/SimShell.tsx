@@ -18,6 +18,7 @@ import type {
 import { advance, startState, type StageEvent } from './stages.ts';
 import { sweep } from './sweep.ts';
 import { useLaterStages } from './use-later-stages.ts';
+import { words } from './words.en.ts';
 
 export interface SimShellProps<G extends Givens, M extends SimModel<G>> {
   /** The simulation as data: question, tasks, controls. A constant; `simProblems` checks it in the widget's test. */
@@ -27,16 +28,16 @@ export interface SimShellProps<G extends Givens, M extends SimModel<G>> {
   /** The picture that shares the first screen with the controls. Reads the model's signals freely. */
   readonly picture: (context: PictureContext) => ComponentChildren;
   /** Further pictures, under picture and controls; shown once the answer is out. */
-  readonly below?: (context: PictureContext) => ComponentChildren;
+  readonly below?: ((context: PictureContext) => ComponentChildren) | undefined;
   /** Controls that are neither slider, choice nor switch. */
-  readonly drawn?: DrawnControls<G>;
+  readonly drawn?: DrawnControls<G> | undefined;
   /** Called once per run with what was predicted; the widget's view stores it. */
   readonly onAnswer?: (answer: Answer) => void;
 }
 
 /**
- * The form every simulation takes: predict, run, compare; guided tasks; free play. A foreman can
- * skip to free play at once, and a link that carries a state lands there.
+ * The form every simulation takes: predict, run, compare; guided tasks; your own controls. A foreman
+ * can skip to those at once, and a link that carries a state lands there.
  */
 export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShellProps<G, M>) {
   const { sim, model, picture, below, drawn, onAnswer } = props;
@@ -64,7 +65,7 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
         if (!link?.present || byHand.current) return;
         model.apply(link.values as Partial<G>);
         setSearch(asked);
-        dispatch({ type: 'to-free' });
+        dispatch({ type: 'to-own' });
       });
     }
     return () => stop.current();
@@ -84,9 +85,9 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
       model.apply(predict.start);
     }
     // The run's start is one half of a comparison; who skips the run gets the state worth playing with.
-    if (next.stage === 'free' && state.stage === 'predict') model.reset();
+    if (next.stage === 'own' && state.stage === 'predict') model.reset();
     // The notes belong to the arrival by link; whoever has been elsewhere since needs them no more.
-    if (next.stage !== 'free') setSearch('');
+    if (next.stage !== 'own') setSearch('');
   };
 
   const run = () => {
@@ -100,9 +101,9 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
       to: predict.end,
       apply: (givens) => model.apply(givens),
       onEnd: () => {
-        const { option, words } = predict.outcome(model);
+        const { option, words: told } = predict.outcome(model);
         // A function would be taken for a state updater.
-        setOutcomeWords(() => words);
+        setOutcomeWords(() => told);
         dispatch({ type: 'ran', outcome: option });
         if (prediction !== null && confidence !== null) {
           onAnswer?.({ sim: sim.id, prediction, confidence, right: prediction === option });
@@ -113,7 +114,7 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
 
   const { stage } = state;
   const { stages } = later;
-  const revealed = stage === 'tasks' || stage === 'free' || stage === 'compare';
+  const revealed = stage === 'tasks' || stage === 'own' || stage === 'compare';
   const context: PictureContext = { stage, revealed };
   return (
     <section
@@ -147,7 +148,7 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
             />
           )}
           {revealed && !stages && (
-            <Waiting what="the controls" failed={later.failed} retry={() => void later.load()} />
+            <Waiting what="controls" failed={later.failed} retry={() => void later.load()} />
           )}
           {stages && stage === 'compare' && (
             <stages.Compare
@@ -171,8 +172,8 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
               drawn={drawn}
             />
           )}
-          {stages && stage === 'free' && (
-            <stages.FreePlay
+          {stages && stage === 'own' && (
+            <stages.OwnControls
               sim={sim}
               model={model}
               defaults={defaults}
@@ -226,7 +227,7 @@ function StageNav({ state, send }: StageNavProps) {
     <div class="sim-nav">
       {!early && (
         <button type="button" class="quiet" onClick={() => send({ type: 'predict-again' })}>
-          {outcome === null ? 'Predict first' : 'Predict again'}
+          {outcome === null ? words.predictFirst : words.predictAgain}
         </button>
       )}
       {outcome !== null && stage !== 'tasks' && (
@@ -236,17 +237,17 @@ function StageNav({ state, send }: StageNavProps) {
           disabled={running}
           onClick={() => send({ type: 'to-tasks' })}
         >
-          Tasks
+          {words.tasks}
         </button>
       )}
-      {stage !== 'free' && (
+      {stage !== 'own' && (
         <button
           type="button"
           class="quiet"
           disabled={running}
-          onClick={() => send({ type: 'to-free' })}
+          onClick={() => send({ type: 'to-own' })}
         >
-          Skip to free play
+          {words.ownControls}
         </button>
       )}
     </div>

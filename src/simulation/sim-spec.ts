@@ -1,6 +1,5 @@
 import type { Signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
-import type { ChoiceOption } from '../ui/Choice.tsx';
 import type { Quantity, UnitSystem } from '../ui/quantity.ts';
 import type { Words } from '../ui/words.ts';
 import type { Confidence, Stage } from './stages.ts';
@@ -31,9 +30,15 @@ export interface NumberSpec<G> extends ControlBase<G> {
   /** Words beside the number, as in "two hairs". */
   readonly words?: (value: number, system: UnitSystem) => string;
 }
+export interface SimOption {
+  readonly value: string;
+  readonly words: Words;
+  /** One line under the words, where the choice needs it. */
+  readonly note?: Words;
+}
 export interface ChoiceSpec<G> extends ControlBase<G> {
   readonly kind: 'choice';
-  readonly options: readonly ChoiceOption[];
+  readonly options: readonly SimOption[];
   readonly as?: 'radio' | 'select';
 }
 export interface FlagSpec<G> extends ControlBase<G> {
@@ -70,6 +75,12 @@ export interface PredictSpec<G extends Givens, M extends SimModel<G>> {
   readonly outcome: (model: M) => { readonly option: string; readonly words: Words };
 }
 
+/** How near the state is to what a task asks for, and what it has come to, in a sentence of its own. */
+export interface Verdict {
+  readonly is: 'too-high' | 'too-low' | 'nearly' | 'done';
+  readonly reached: Words;
+}
+
 export interface TaskSpec<G extends Givens, M extends SimModel<G>> {
   readonly id: string;
   readonly words: Words;
@@ -79,6 +90,11 @@ export interface TaskSpec<G extends Givens, M extends SimModel<G>> {
   readonly controls: readonly (keyof G & string)[];
   /** Judged from the model's state, never from what was pressed. */
   readonly done: (model: M) => boolean;
+  /**
+   * What a hand is told that has come to rest short of it or past it. Null where there is nothing
+   * to say. Write it with `judged`, which makes `done` of it as well.
+   */
+  readonly verdict?: (model: M) => Verdict | null;
   readonly hint: Words;
   /** What was learnt by it, shown once done. */
   readonly after: Words;
@@ -90,7 +106,7 @@ export interface SimSpec<G extends Givens, M extends SimModel<G>> {
   readonly title: string;
   /** Raise when a given changes its meaning; older links then open with the usual values. */
   readonly linkVersion: number;
-  /** In the order of free play: the first three stand open, the rest behind "More controls". */
+  /** In the order of your own controls: the first three stand open, the rest behind "More controls". */
   readonly controls: readonly ControlSpec<G>[];
   readonly predict: PredictSpec<G, M>;
   readonly tasks: readonly TaskSpec<G, M>[];

@@ -1,17 +1,13 @@
 /**
- * How a simulation teaches: predict, run, compare, then guided tasks, then free play. The whole
+ * How a simulation teaches: predict, run, compare, then guided tasks, then your own controls. The whole
  * course of it is this one pure function, so that its promises can be tested without a screen:
  * no run without a prediction and a confidence, no prediction changed while it runs.
  */
 
 export type Confidence = 'guessing' | 'fairly-sure' | 'certain';
-export const CONFIDENCES: readonly { readonly value: Confidence; readonly words: string }[] = [
-  { value: 'guessing', words: 'Guessing' },
-  { value: 'fairly-sure', words: 'Fairly sure' },
-  { value: 'certain', words: 'Certain' },
-];
+export const CONFIDENCES: readonly Confidence[] = ['guessing', 'fairly-sure', 'certain'];
 
-export type Stage = 'predict' | 'running' | 'compare' | 'tasks' | 'free';
+export type Stage = 'predict' | 'running' | 'compare' | 'tasks' | 'own';
 
 export interface StageState {
   readonly stage: Stage;
@@ -34,7 +30,7 @@ export type StageEvent =
   | { readonly type: 'hint' }
   | { readonly type: 'task-done' }
   | { readonly type: 'next-task' }
-  | { readonly type: 'to-free' }
+  | { readonly type: 'to-own' }
   | { readonly type: 'predict-again' };
 
 export function startState(tasks: number): StageState {
@@ -49,15 +45,12 @@ export function startState(tasks: number): StageState {
   };
 }
 
-/** Why the run has to wait, in words for beside its button; null when it may go. */
-export function whyNotYet({ prediction, confidence }: StageState): string | null {
-  if (prediction === null && confidence === null) {
-    return 'First say what you expect, and how sure you are.';
-  }
-  if (prediction === null) return 'First say what you expect.';
-  if (confidence === null) return 'Now say how sure you are.';
-  return null;
+/** What the run still waits for; null when it may go. */
+export function whyNotYet({ prediction, confidence }: StageState): Missing | null {
+  if (prediction === null) return confidence === null ? 'both' : 'prediction';
+  return confidence === null ? 'confidence' : null;
 }
+export type Missing = 'both' | 'prediction' | 'confidence';
 
 /** The state after an event. An event that has no place in a stage changes nothing. */
 export function advance(state: StageState, event: StageEvent): StageState {
@@ -74,7 +67,7 @@ export function advance(state: StageState, event: StageEvent): StageState {
     case 'ran':
       return stage === 'running' ? { ...state, stage: 'compare', outcome: event.outcome } : state;
     case 'to-tasks': {
-      // The tasks lean on what the run showed; before it only free play is open.
+      // The tasks lean on what the run showed; before it only your own controls are open.
       if (state.outcome === null || stage === 'running') return state;
       const open = state.done.indexOf(false);
       return { ...state, stage: 'tasks', task: open === -1 ? 0 : open, hint: false };
@@ -89,9 +82,9 @@ export function advance(state: StageState, event: StageEvent): StageState {
       if (stage !== 'tasks' || state.done[state.task] !== true) return state;
       return state.task + 1 < state.done.length
         ? { ...state, task: state.task + 1, hint: false }
-        : { ...state, stage: 'free', hint: false };
-    case 'to-free':
-      return stage === 'running' ? state : { ...state, stage: 'free', hint: false };
+        : { ...state, stage: 'own', hint: false };
+    case 'to-own':
+      return stage === 'running' ? state : { ...state, stage: 'own', hint: false };
     case 'predict-again':
       return stage === 'running'
         ? state

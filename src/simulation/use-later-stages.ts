@@ -1,5 +1,5 @@
 import { useRef, useState } from 'preact/hooks';
-import type * as Stages from './later-stages.ts';
+import type * as Stages from './later/index.ts';
 
 export type LaterStages = typeof Stages;
 
@@ -11,14 +11,14 @@ export interface LaterLoader {
   readonly load: () => Promise<LaterStages | null>;
 }
 
-/** Compare, tasks and free play, fetched when they are wanted. */
+/** Compare, tasks and your controls, fetched when they are wanted. */
 export function useLaterStages(): LaterLoader {
   const [stages, setStages] = useState<LaterStages | null>(null);
   const [failed, setFailed] = useState(false);
   const asked = useRef<Promise<LaterStages | null> | null>(null);
   const fetchThem = async (): Promise<LaterStages | null> => {
     try {
-      const loaded = await import('./later-stages.ts');
+      const loaded = await import('./later/index.ts');
       setStages(() => loaded);
       setFailed(false);
       return loaded;

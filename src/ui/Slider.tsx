@@ -97,9 +97,10 @@ export function Slider({ id, label, value, quantity, min, max, step, words }: Sl
         <label id={`${id}-label`} for={id}>
           {label}
         </label>{' '}
-        <output for={id} class="number-words">
+        {/* No <output>: that is a live region, and the slider already speaks its own value. */}
+        <span id={`${id}-words`} class="number-words">
           {say(now)}
-        </output>
+        </span>
       </div>
       <div class="slider-row">
         {less}

@@ -1,10 +1,10 @@
 import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { parseLink, printLink } from '../../src/ui/link-state.ts';
-import { Compare } from '../../src/simulation/Compare.tsx';
+import { Compare } from '../../src/simulation/later/Compare.tsx';
 import { currentValues } from '../../src/simulation/current-values.ts';
-import { linkSchema } from '../../src/simulation/link-schema.ts';
-import { simProblems } from '../../src/simulation/sim-problems.ts';
+import { linkSchema } from '../../src/simulation/later/link-schema.ts';
+import { simProblems } from './sim-problems.ts';
 import { startState } from '../../src/simulation/stages.ts';
 import { between } from '../../src/simulation/sweep.ts';
 import { DemoView } from './DemoView.tsx';
@@ -23,7 +23,7 @@ describe('the shell on the server', () => {
   it('shows neither controls nor the further pictures before the answer', () => {
     expect(html).not.toContain('demo-temp-field');
     expect(html).not.toContain('demo-map');
-    expect(html).toContain('Skip to free play');
+    expect(html).toContain('Your controls');
   });
   it('is the same twice and has no style attribute', () => {
     expect(render(<DemoView />)).toBe(html);
@@ -56,7 +56,7 @@ describe('after the run (L2, L6)', () => {
   };
   it('sets prediction and outcome side by side with the model’s numbers', () => {
     const html = compare('holds');
-    expect(html).toContain('You said (certain)');
+    expect(html).toContain('You said, certain');
     expect(html).toContain('It still holds.');
     // 600 - 0.25 x 0.25 x 150 x 40 = 225, by hand.
     expect(html).toContain('225\u00a0kPa is left');

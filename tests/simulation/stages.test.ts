@@ -23,11 +23,9 @@ const ran: readonly StageEvent[] = [
 describe('L1: no run without a prediction and a confidence', () => {
   it('waits for both, in either order, and says for which', () => {
     expect(through({ type: 'run' }).stage).toBe('predict');
-    expect(whyNotYet(through())).toContain('how sure');
-    expect(whyNotYet(through({ type: 'predict', option: 'a' }))).toBe('Now say how sure you are.');
-    expect(whyNotYet(through({ type: 'rate', confidence: 'guessing' }))).toBe(
-      'First say what you expect.',
-    );
+    expect(whyNotYet(through())).toBe('both');
+    expect(whyNotYet(through({ type: 'predict', option: 'a' }))).toBe('confidence');
+    expect(whyNotYet(through({ type: 'rate', confidence: 'guessing' }))).toBe('prediction');
     expect(through(...answered, { type: 'run' }).stage).toBe('running');
     expect(whyNotYet(through(...answered))).toBeNull();
   });
@@ -40,18 +38,18 @@ describe('L1: no run without a prediction and a confidence', () => {
   });
   it('lets nobody out of a run', () => {
     const running = through(...answered, { type: 'run' });
-    for (const type of ['to-free', 'to-tasks', 'predict-again', 'run', 'next-task'] as const) {
+    for (const type of ['to-own', 'to-tasks', 'predict-again', 'run', 'next-task'] as const) {
       expect(advance(running, { type })).toBe(running);
     }
   });
 });
 
-describe('L3: tasks, then free play', () => {
+describe('L3: tasks, then your controls', () => {
   it('opens the tasks only after a run', () => {
     expect(through({ type: 'to-tasks' }).stage).toBe('predict');
     expect(through(...ran, { type: 'to-tasks' })).toMatchObject({ stage: 'tasks', task: 0 });
   });
-  it('goes on only when the task is done, and ends in free play', () => {
+  it('goes on only when the task is done, and ends in your controls', () => {
     let state = through(...ran, { type: 'to-tasks' });
     expect(advance(state, { type: 'next-task' })).toBe(state);
     for (let i = 0; i < 3; i += 1) {
@@ -59,14 +57,14 @@ describe('L3: tasks, then free play', () => {
       state = advance(state, { type: 'hint' });
       state = advance(advance(state, { type: 'task-done' }), { type: 'next-task' });
     }
-    expect(state).toMatchObject({ stage: 'free', done: [true, true, true] });
+    expect(state).toMatchObject({ stage: 'own', done: [true, true, true] });
   });
   it('comes back to the first task still open', () => {
-    const left = through(...ran, { type: 'to-tasks' }, { type: 'task-done' }, { type: 'to-free' });
+    const left = through(...ran, { type: 'to-tasks' }, { type: 'task-done' }, { type: 'to-own' });
     expect(advance(left, { type: 'to-tasks' })).toMatchObject({ stage: 'tasks', task: 1 });
   });
   it('is skipped by a foreman at once', () => {
-    expect(through({ type: 'to-free' }).stage).toBe('free');
+    expect(through({ type: 'to-own' }).stage).toBe('own');
   });
 });
 
@@ -78,7 +76,7 @@ it('no course of events runs without answers, or changes an answer under a run',
       { type: 'hint' },
       { type: 'task-done' },
       { type: 'next-task' },
-      { type: 'to-free' },
+      { type: 'to-own' },
       { type: 'predict-again' },
     ),
     fc.constantFrom('a', 'b').map((option): StageEvent => ({ type: 'predict', option })),

@@ -15,9 +15,7 @@ export function ClutchPressure() {
       sim={sim}
       model={model}
       picture={({ revealed }) => <PressureChart model={model} revealed={revealed} />}
-      below={() => (
-        <Later load={loadBelow} props={{ model }} what="the circuit, the flows and the map" />
-      )}
+      below={() => <Later load={loadBelow} props={{ model }} />}
     />
   );
 }

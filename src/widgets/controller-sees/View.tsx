@@ -19,9 +19,7 @@ export function ControllerSees() {
       picture={({ revealed, stage }) => (
         <SlipChart model={model} revealed={revealed || stage === 'running'} cursor={cursor} />
       )}
-      below={() => (
-        <Later load={loadBelow} props={{ model, cursor }} what="the recordings and the diagram" />
-      )}
+      below={() => <Later load={loadBelow} props={{ model, cursor }} />}
     />
   );
 }

@@ -19,9 +19,7 @@ export function EngagementView() {
       picture={({ revealed, stage }) => (
         <SpeedTraces model={model} revealed={revealed || stage === 'running'} cursor={cursor} />
       )}
-      below={() => (
-        <Later load={loadBelow} props={{ model, cursor }} what="the player and the pressures" />
-      )}
+      below={() => <Later load={loadBelow} props={{ model, cursor }} />}
     />
   );
 }

@@ -1,9 +1,5 @@
-import {
-  illustrativeSettings,
-  trainingStory,
-  type ControllerState,
-  type FaultId,
-} from '../../engine/index.ts';
+import { faultNames } from '../../simulation/faults/controls.ts';
+import { illustrativeSettings, trainingStory, type ControllerState } from '../../engine/index.ts';
 import {
   format,
   pressure,
@@ -13,25 +9,6 @@ import {
   type UnitSystem,
 } from '../../ui/quantity.ts';
 import type { EngagementModel, Run } from './model.ts';
-
-/** What the trade calls each fault; the same words as on the model page. */
-export const faultNames: Readonly<Record<FaultId, string>> = {
-  transferSeal: 'Split transfer seal',
-  sealingRings: 'Worn sealing rings',
-  hardLip: 'hardened piston lip',
-  clutchControl: 'clutch regulating valve that fades hot',
-  pistonSeal: 'Cut piston seal',
-  pumpWear: 'Worn pump',
-  regulatorBore: 'Worn regulator bore',
-  pressureControl: 'Pressure control off',
-  filter: 'Restricted filter',
-  lowFluid: 'Low fluid',
-  thinFluid: 'Worn-out fluid',
-  feedRestriction: 'Restricted feed',
-  openPort: 'Plug or check ball missing',
-  frictionWear: 'Worn friction',
-  turbineSensor: 'False turbine sensor',
-};
 
 /** The controller's states as the strip names them. */
 export const stateWords: Readonly<Record<ControllerState, string>> = {
@@ -43,12 +20,6 @@ export const stateWords: Readonly<Record<ControllerState, string>> = {
   failSafePark: 'fail-safe: Park',
   failSafeDefaultGear: 'fail-safe: one gear held',
 };
-
-/** How far along a fault is, in its own measure where that helps. */
-export function severityWords(percent: number): string {
-  if (percent === 0) return 'healthy';
-  return percent === 100 ? 'the worst there is' : 'of the worst there is';
-}
 
 const after = (time: number, system: UnitSystem): string => format(time, seconds, system);
 

@@ -1,19 +1,27 @@
 import { BudgetBars } from '../../charts/BudgetBars.tsx';
 import { LineChart } from '../../charts/LineChart.tsx';
-import { GAP_REYNOLDS_LIMIT } from '../../engine/index.ts';
-import { count, length, percent, plain } from '../../ui/quantity.ts';
+import { gearbox } from '../../engine/index.ts';
+import { coolAndHot, TEMP_AXIS, TEMPS } from '../../simulation/choices/temperatures.ts';
+import { printer } from '../../ui/printer.ts';
+import { count, format, length, percent, plain, type Quantity } from '../../ui/quantity.ts';
 import { Readout } from '../../ui/Readout.tsx';
-import { TEMP_AXIS } from './axis.ts';
-import { TEMPS, type GapOrHoleModel } from './model.ts';
-import { sayLaw, sayShare, sayTimes } from './words.ts';
+import { useUnits } from '../../ui/use-units.ts';
+import type { GapOrHoleModel } from './model.ts';
+import { limit, printTimes } from './print.ts';
+import { words } from './words.en.ts';
 
-const times = plain('growth', 'times', 1, { digitsUnderTen: 2 });
+const times = plain('growth', words.numbers.times, 1, { digitsUnderTen: 2 });
+/** The crack's width and depth are whole millimetres; places after the point would promise more. */
+const wholeLength: Quantity = {
+  ...length,
+  si: { unit: 'mm', digits: 0 },
+  us: { unit: 'mm', digits: 0 },
+};
 
 interface PartProps {
   readonly model: GapOrHoleModel;
 }
 
-/** Shown once the answer is out, and fetched then. */
 export function Below({ model }: PartProps) {
   return (
     <>
@@ -24,19 +32,31 @@ export function Below({ model }: PartProps) {
   );
 }
 
+/** The two shares of the crack's pressure, in words. */
+export function sharesInWords(viscousShare: number): string {
+  const rubbing = Math.round(100 * viscousShare);
+  const print = printer('si');
+  if (rubbing >= 100) return words.spent.nearlyAll({ least: print(1, percent) });
+  return words.spent.shares({
+    rubbing: print(rubbing, percent),
+    ends: print(100 - rubbing, percent),
+  });
+}
+
 /** Where the pressure behind the crack goes, at the temperature set. */
 function Spent({ model }: PartProps) {
   const { viscousShare } = model.crack.value;
+  const { name, supply, rubbing, ends } = words.spent;
   return (
     <BudgetBars
       id="gap-or-hole-spent"
-      name="Where the crack’s pressure goes"
-      takeaway={sayShare(viscousShare)}
+      name={name}
+      takeaway={sharesInWords(viscousShare)}
       quantity={percent}
-      supply={{ label: 'pressure behind it', value: 100 }}
+      supply={{ label: supply, value: 100 }}
       parts={[
-        { id: 'rub', label: 'rubbing along the walls', value: 100 * viscousShare, fill: 'full' },
-        { id: 'ends', label: 'getting in and out', value: 100 * (1 - viscousShare), fill: 'open' },
+        { id: 'rub', label: rubbing, value: 100 * viscousShare, fill: 'full' },
+        { id: 'ends', label: ends, value: 100 * (1 - viscousShare), fill: 'open' },
       ]}
       max={100}
       height="short"
@@ -48,16 +68,20 @@ function Spent({ model }: PartProps) {
 function Share({ model }: PartProps) {
   const temp = model.givens.temp.value;
   const share = 100 * model.crack.value.viscousShare;
+  const { name, takeaway, axis } = words.share;
+  const now = format(Math.round(share), percent, 'si');
   return (
     <LineChart
       id="gap-or-hole-share"
-      name="Share spent rubbing"
-      takeaway="Rubbing is the part that thick fluid makes worse. Where the share is high, cold fluid all but stops the leak."
+      name={name}
+      takeaway={takeaway}
       xAxis={TEMP_AXIS}
-      yAxis={{ label: 'Share of the pressure', quantity: percent, min: 0, max: 100 }}
+      yAxis={{ label: axis, quantity: percent, min: 0, max: 100 }}
       x={TEMPS}
-      series={[{ id: 'share', label: 'crack', kind: 'plain', y: model.curves.value.rubbing }]}
-      marks={[{ id: 'now', x: temp, y: share, kind: 'now', words: `${Math.round(share)} %` }]}
+      series={[
+        { id: 'share', label: words.leaks.crack, kind: 'plain', y: model.curves.value.rubbing },
+      ]}
+      marks={[{ id: 'now', x: temp, y: share, kind: 'now', words: now }]}
       height="short"
     />
   );
@@ -65,26 +89,32 @@ function Share({ model }: PartProps) {
 
 function Numbers({ model }: PartProps) {
   const { crack, growth, holeMm } = model;
+  const system = useUnits();
+  const print = printer(system);
+  const { numbers } = words;
+  const { width, length: through } = gearbox.leaks.forward.transferSeal;
   return (
     <div class="gap-numbers">
       <dl class="readouts">
-        <Readout label="Crack, hot against cold" value={growth.value.crack} quantity={times} />
-        <Readout label="Hole, hot against cold" value={growth.value.hole} quantity={times} />
-        <Readout label="Hole that matches at 20 °C (68 °F)" value={holeMm.value} quantity={length}>
-          across
-        </Readout>
+        <Readout label={numbers.crack} value={growth.value.crack} quantity={times} />
+        <Readout label={numbers.hole} value={growth.value.hole} quantity={times} />
         <Readout
-          label={`Reynolds number of the crack, limit ${GAP_REYNOLDS_LIMIT}`}
-          value={crack.value.reynolds}
-          quantity={count}
+          label={numbers.matching(coolAndHot(system))}
+          value={holeMm.value}
+          quantity={length}
         >
-          {sayLaw(crack.value)}
+          {numbers.across}
+        </Readout>
+        <Readout label={numbers.reynolds({ limit })} value={crack.value.reynolds} quantity={count}>
+          {crack.value.laminarLawValid ? numbers.calm({ limit }) : numbers.wild({ limit })}
         </Readout>
       </dl>
       <p>
-        The crack is 14 mm wide and 3 mm through, as in the training gearbox, which is invented. The
-        hole grows {sayTimes(growth.value.hole)} because hot fluid is a little lighter; a very small
-        one begins to rub as well. In deep cold a real hole passes somewhat less than this.
+        {numbers.note({
+          width: print(width * 1e3, wholeLength),
+          through: print(through * 1e3, wholeLength),
+          holeTimes: printTimes(growth.value.hole),
+        })}
       </p>
     </div>
   );

@@ -14,13 +14,7 @@ export function HoldingTorque() {
       sim={sim}
       model={model}
       picture={({ revealed }) => <TorqueChart model={model} revealed={revealed} />}
-      below={() => (
-        <Later
-          load={loadBelow}
-          props={{ model }}
-          what="the piston, the plates and the textbook sums"
-        />
-      )}
+      below={() => <Later load={loadBelow} props={{ model }} />}
     />
   );
 }

@@ -34,7 +34,7 @@ export function TwoWays() {
       sim={sim}
       model={model}
       picture={() => <Pair model={model} />}
-      below={() => <Later load={loadBelow} props={{ model }} what="who does what" />}
+      below={() => <Later load={loadBelow} props={{ model }} />}
     />
   );
 }

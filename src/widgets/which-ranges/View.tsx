@@ -14,9 +14,7 @@ export function WhichRanges() {
       sim={sim}
       model={model}
       picture={({ revealed }) => <Gauges model={model} revealed={revealed} />}
-      below={() => (
-        <Later load={loadBelow} props={{ model }} what="the circuit map and the tests" />
-      )}
+      below={() => <Later load={loadBelow} props={{ model }} />}
     />
   );
 }

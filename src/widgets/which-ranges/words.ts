@@ -1,6 +1,6 @@
 import { CIRCUITS, faultAmount, type Circuit, type FaultId } from '../../engine/index.ts';
 import { format, length, plain, temperature, type UnitSystem } from '../../ui/quantity.ts';
-import { faultNames } from '../engagement/words.ts';
+import { faultNames } from '../../simulation/faults/controls.ts';
 import { inOneCircuit, severityOf, type RangesModel } from './model.ts';
 import { COLD_C, HOT_C, TESTS, type Test } from './patterns.ts';
 import { COLD, HOT, lacksFriction, type Pattern, type Word } from './verdict.ts';

@@ -15,9 +15,7 @@ export function WhoGoesHungry() {
       sim={sim}
       model={model}
       picture={({ revealed }) => <LineFigure model={model} revealed={revealed} />}
-      below={() => (
-        <Later load={loadBelow} props={{ model }} what="the order, the flows and the pump" />
-      )}
+      below={() => <Later load={loadBelow} props={{ model }} />}
     />
   );
 }

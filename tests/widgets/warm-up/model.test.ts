@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { answer } from '../../../src/solve/answer.ts';
 import { say } from '../../../src/ui/words.ts';
 import { needed } from '../../../src/widgets/clutch-pressure/needed.ts';
-import { simProblems } from '../../../src/simulation/sim-problems.ts';
+import { simProblems } from '../../simulation/sim-problems.ts';
 import {
   ABOVE,
   drive,

@@ -3,6 +3,6 @@
  * first takes hold of a simulation. Who only reads the lesson does not pay for it.
  */
 export { Compare } from './Compare.tsx';
-export { FreePlay } from './FreePlay.tsx';
+export { OwnControls } from './OwnControls.tsx';
 export { readLink } from './link-schema.ts';
 export { Task } from './Task.tsx';

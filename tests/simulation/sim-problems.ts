@@ -1,7 +1,7 @@
-import { schemaProblems } from '../ui/link-state.ts';
-import { currentValues } from './current-values.ts';
-import { linkSchema } from './link-schema.ts';
-import type { Givens, SimModel, SimSpec } from './sim-spec.ts';
+import { schemaProblems } from '../../src/ui/link-state.ts';
+import { currentValues } from '../../src/simulation/current-values.ts';
+import { linkSchema } from '../../src/simulation/later/link-schema.ts';
+import type { Givens, SimModel, SimSpec } from '../../src/simulation/sim-spec.ts';
 
 /**
  * What is wrong with a simulation as written: the learning rules that a machine can check. Each

@@ -1,6 +1,11 @@
-import { parseLink, type LinkControl, type LinkSchema, type LinkValues } from '../ui/link-state.ts';
-import { format, type UnitSystem } from '../ui/quantity.ts';
-import type { Givens, SimModel, SimSpec } from './sim-spec.ts';
+import {
+  parseLink,
+  type LinkControl,
+  type LinkSchema,
+  type LinkValues,
+} from '../../ui/link-state.ts';
+import { format, type UnitSystem } from '../../ui/quantity.ts';
+import type { Givens, SimModel, SimSpec } from '../sim-spec.ts';
 
 /**
  * The link's schema, out of the controls as declared and the values the model was made with

@@ -1,18 +1,19 @@
 import { useMemo } from 'preact/hooks';
-import { CopyLink } from '../ui/CopyLink.tsx';
-import { parseLink, printLink, type LinkValues } from '../ui/link-state.ts';
-import { More } from '../ui/More.tsx';
-import type { UnitSystem } from '../ui/quantity.ts';
-import { Reset } from '../ui/Reset.tsx';
+import { CopyLink } from '../../ui/CopyLink.tsx';
+import { parseLink, printLink, type LinkValues } from '../../ui/link-state.ts';
+import { More } from '../../ui/More.tsx';
+import type { UnitSystem } from '../../ui/quantity.ts';
+import { Reset } from '../../ui/Reset.tsx';
 import { Controls } from './Controls.tsx';
-import { currentValues } from './current-values.ts';
+import { currentValues } from '../current-values.ts';
 import { linkSchema } from './link-schema.ts';
-import type { DrawnControls, Givens, SimModel, SimSpec } from './sim-spec.ts';
-import { useArrival } from './use-arrival.ts';
+import type { DrawnControls, Givens, SimModel, SimSpec } from '../sim-spec.ts';
+import { useArrival } from '../use-arrival.ts';
+import { words } from './words.en.ts';
 
 export const OPEN_CONTROLS = 3;
 
-interface FreePlayProps<G extends Givens, M extends SimModel<G>> {
+interface OwnControlsProps<G extends Givens, M extends SimModel<G>> {
   readonly sim: SimSpec<G, M>;
   readonly model: M;
   /** What a link falls back to. */
@@ -26,7 +27,9 @@ interface FreePlayProps<G extends Givens, M extends SimModel<G>> {
 }
 
 /** Everything open: three controls at hand, the rest behind a fold, a reset, a link to this state. */
-export function FreePlay<G extends Givens, M extends SimModel<G>>(props: FreePlayProps<G, M>) {
+export function OwnControls<G extends Givens, M extends SimModel<G>>(
+  props: OwnControlsProps<G, M>,
+) {
   const { sim, model, defaults, search, system, byHand, drawn } = props;
   const schema = useMemo(() => linkSchema(sim, defaults, system), [sim, defaults, system]);
   // What had to be changed in the link; told again when the units change, in the new ones.
@@ -34,10 +37,11 @@ export function FreePlay<G extends Givens, M extends SimModel<G>>(props: FreePla
   const head = useArrival<HTMLHeadingElement>(byHand);
   const { id, controls } = sim;
   const rest = controls.slice(OPEN_CONTROLS);
+  const shared = { sim: id, model, system, drawn };
   return (
     <div class="sim-stage">
       <h4 class="stage-head" ref={head} tabIndex={-1}>
-        Free play
+        {words.ownControls}
       </h4>
       {notes.length > 0 && (
         <div class="sim-notes" role="status">
@@ -46,10 +50,10 @@ export function FreePlay<G extends Givens, M extends SimModel<G>>(props: FreePla
           ))}
         </div>
       )}
-      <Controls sim={id} model={model} controls={controls.slice(0, OPEN_CONTROLS)} drawn={drawn} />
+      <Controls {...shared} controls={controls.slice(0, OPEN_CONTROLS)} />
       {rest.length > 0 && (
-        <More label="More controls">
-          <Controls sim={id} model={model} controls={rest} drawn={drawn} />
+        <More label={words.moreControls}>
+          <Controls {...shared} controls={rest} />
         </More>
       )}
       <div class="sim-go">

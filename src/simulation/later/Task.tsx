@@ -1,11 +1,12 @@
-import { useEffect } from 'preact/hooks';
-import type { UnitSystem } from '../ui/quantity.ts';
-import { say } from '../ui/words.ts';
+import { useEffect, useRef } from 'preact/hooks';
+import type { UnitSystem } from '../../ui/quantity.ts';
+import { say } from '../../ui/words.ts';
+import type { ControlSpec, DrawnControls, Givens, SimModel, TaskSpec } from '../sim-spec.ts';
+import type { StageEvent, StageState } from '../stages.ts';
+import { useArrival } from '../use-arrival.ts';
 import { Controls } from './Controls.tsx';
-import type { ControlSpec, DrawnControls, Givens, SimModel, TaskSpec } from './sim-spec.ts';
-import type { StageEvent, StageState } from './stages.ts';
-import { useArrival } from './use-arrival.ts';
 import { useSettled } from './use-settled.ts';
+import { words } from './words.en.ts';
 
 interface TaskProps<G extends Givens, M extends SimModel<G>> {
   readonly sim: string;
@@ -25,7 +26,14 @@ export function Task<G extends Givens, M extends SimModel<G>>(props: TaskProps<G
   const head = useArrival<HTMLHeadingElement>(true, state.task);
   // Reading the givens here makes this redraw, and be judged, whenever one of them moves.
   const givens = controls.map(({ key }) => String(model.givens[key].value)).join('|');
-  const settled = useSettled(task?.done(model) ?? false, `${state.task}|${givens}`);
+  const begun = useRef({ task: state.task, givens });
+  if (begun.current.task !== state.task) begun.current = { task: state.task, givens };
+  const moved = begun.current.givens !== givens;
+  const met = task?.done(model) ?? false;
+  const at = `${state.task}|${givens}`;
+  const settled = useSettled(met, at);
+  // Where a hand has come to rest and it is not the answer: then it is told how far off it is.
+  const missed = useSettled(moved && !met, at);
   useEffect(() => {
     if (settled) send({ type: 'task-done' });
   }, [settled]);
@@ -33,10 +41,11 @@ export function Task<G extends Givens, M extends SimModel<G>>(props: TaskProps<G
 
   const done = state.done[state.task] === true;
   const last = state.task + 1 === tasks.length;
+  const verdict = missed && !done ? (task.verdict?.(model) ?? null) : null;
   return (
     <div class="sim-stage">
       <h4 class="stage-head" ref={head} tabIndex={-1} aria-describedby={`${sim}-task`}>
-        Task {state.task + 1} of {tasks.length}
+        {words.task({ number: state.task + 1, of: tasks.length })}
       </h4>
       <p class="task-words" id={`${sim}-task`}>
         {say(task.words, system)}
@@ -45,12 +54,18 @@ export function Task<G extends Givens, M extends SimModel<G>>(props: TaskProps<G
         sim={sim}
         model={model}
         controls={controls.filter(({ key }) => task.controls.includes(key))}
+        system={system}
         drawn={drawn}
       />
       <div role="status" class="task-result">
         {done && (
           <p>
-            <strong>Done.</strong> {say(task.after, system)}
+            <strong>{words.done}</strong> {say(task.after, system)}
+          </p>
+        )}
+        {verdict && verdict.is !== 'done' && (
+          <p>
+            <strong>{words.verdicts[verdict.is]}</strong> {say(verdict.reached, system)}
           </p>
         )}
         {state.hint && !done && <p>{say(task.hint, system)}</p>}
@@ -58,17 +73,17 @@ export function Task<G extends Givens, M extends SimModel<G>>(props: TaskProps<G
       <div class="sim-go">
         {done ? (
           <button type="button" class="act" onClick={() => send({ type: 'next-task' })}>
-            {last ? 'On to free play' : 'Next task'}
+            {last ? words.toOwnControls : words.nextTask}
           </button>
         ) : (
           !state.hint && (
             <button type="button" class="quiet" onClick={() => send({ type: 'hint' })}>
-              Give me a hint
+              {words.hint}
             </button>
           )
         )}
         <button type="button" class="quiet" onClick={() => model.apply(task.start)}>
-          Start this task over
+          {words.startOver}
         </button>
       </div>
     </div>

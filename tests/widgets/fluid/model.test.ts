@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { answer } from '../../src/solve/answer.ts';
-import { makeFluidModel, TEMPS, type FluidPick } from '../../src/widgets/fluid/model.ts';
-import { fluidSim } from '../../src/widgets/fluid/sim.ts';
-import { SideBySide } from '../../src/widgets/fluid/SideBySide.tsx';
-import { simProblems } from '../../src/simulation/sim-problems.ts';
+import { answer } from '../../../src/solve/answer.ts';
+import { makeFluidModel, TEMPS, type FluidPick } from '../../../src/widgets/fluid/model.ts';
+import { fluidSim } from '../../../src/widgets/fluid/sim.ts';
+import { SideBySide } from '../../../src/widgets/fluid/SideBySide.tsx';
+import { simProblems } from '../../../src/simulation/sim-problems.ts';
 import { h } from 'preact';
 import { render } from 'preact-render-to-string';
 

@@ -1,19 +1,23 @@
 import type { Signal } from '@preact/signals';
 import { Fragment } from 'preact';
-import { Choice } from '../ui/Choice.tsx';
-import { Slider } from '../ui/Slider.tsx';
-import { Toggle } from '../ui/Toggle.tsx';
-import type { ControlSpec, DrawnControls, Givens, SimModel } from './sim-spec.ts';
+import { Choice, type ChoiceOption } from '../../ui/Choice.tsx';
+import type { UnitSystem } from '../../ui/quantity.ts';
+import { Slider } from '../../ui/Slider.tsx';
+import { Toggle } from '../../ui/Toggle.tsx';
+import { say } from '../../ui/words.ts';
+import type { ControlSpec, DrawnControls, Givens, SimModel, SimOption } from '../sim-spec.ts';
 
 interface ControlsProps<G extends Givens> {
   readonly sim: string;
   readonly controls: readonly ControlSpec<G>[];
   readonly model: SimModel<G>;
+  readonly system: UnitSystem;
   readonly drawn?: DrawnControls<G> | undefined;
 }
 
 /** Controls out of their descriptions, each tied to its given. */
-export function Controls<G extends Givens>({ sim, controls, model, drawn }: ControlsProps<G>) {
+export function Controls<G extends Givens>(props: ControlsProps<G>) {
+  const { sim, controls, model, system, drawn } = props;
   return (
     <>
       {controls.map((control) => {
@@ -30,7 +34,8 @@ export function Controls<G extends Givens>({ sim, controls, model, drawn }: Cont
             return <Slider key={id} {...{ id, label, value, quantity, min, max, step, words }} />;
           }
           case 'choice': {
-            const { options, as } = control;
+            const { as } = control;
+            const options = control.options.map((option) => printed(option, system));
             const value = given as Signal<string>;
             return <Choice key={id} {...{ id, label, value, options, as }} />;
           }
@@ -44,3 +49,9 @@ export function Controls<G extends Givens>({ sim, controls, model, drawn }: Cont
     </>
   );
 }
+
+const printed = ({ value, words, note }: SimOption, system: UnitSystem): ChoiceOption => ({
+  value,
+  words: say(words, system),
+  ...(note === undefined ? {} : { note: say(note, system) }),
+});

@@ -1,8 +1,9 @@
-import type { UnitSystem } from '../ui/quantity.ts';
-import { say, type Words } from '../ui/words.ts';
-import type { PredictOption } from './sim-spec.ts';
-import { CONFIDENCES, type StageEvent, type StageState } from './stages.ts';
-import { useArrival } from './use-arrival.ts';
+import type { UnitSystem } from '../../ui/quantity.ts';
+import { say, type Words } from '../../ui/words.ts';
+import type { PredictOption } from '../sim-spec.ts';
+import type { StageEvent, StageState } from '../stages.ts';
+import { useArrival } from '../use-arrival.ts';
+import { words } from './words.en.ts';
 
 interface CompareProps {
   readonly sim: string;
@@ -19,53 +20,51 @@ export function Compare({ sim, options, outcomeWords, state, system, send }: Com
   const head = useArrival<HTMLHeadingElement>(true);
   const mine = options.find(({ id }) => id === state.prediction);
   const came = options.find(({ id }) => id === state.outcome);
-  const sure =
-    CONFIDENCES.find(({ value }) => value === state.confidence)?.words.toLowerCase() ?? '';
   const right = mine !== undefined && mine === came;
   const others = options.filter((option) => option !== mine && option !== came);
   return (
     <div class="sim-stage">
       <h4 class="stage-head" ref={head} tabIndex={-1} aria-describedby={`${sim}-compare`}>
-        What it did
+        {words.whatItDid}
       </h4>
       <dl class="compare" id={`${sim}-compare`}>
         <div>
-          <dt>You said ({sure})</dt>
+          <dt>{words.youSaid[state.confidence ?? 'guessing']}</dt>
           <dd>{mine && say(mine.words, system)}</dd>
         </div>
         <div>
-          <dt>The model says</dt>
+          <dt>{words.modelSays}</dt>
           <dd>{say(outcomeWords, system)}</dd>
         </div>
       </dl>
       {right ? (
         <p>
-          <strong>As you said.</strong> {say(mine.why, system)}
+          <strong>{words.right}</strong> {say(mine.why, system)}
         </p>
       ) : (
         <>
           <p>
-            <strong>Not what you said.</strong> {mine && say(mine.why, system)}
+            <strong>{words.wrong}</strong> {mine && say(mine.why, system)}
           </p>
           <p>
-            <strong>What it did:</strong> {came && say(came.why, system)}
+            <strong>{words.instead}</strong> {came && say(came.why, system)}
           </p>
         </>
       )}
       {others.length > 0 && (
         <details class="more">
-          <summary>The other {others.length === 1 ? 'answer' : 'answers'}</summary>
+          <summary>{words.otherAnswers({ count: others.length })}</summary>
           <ul class="compare-others">
-            {others.map(({ id, words, why }) => (
+            {others.map(({ id, words: option, why }) => (
               <li key={id}>
-                <strong>{say(words, system)}</strong> {say(why, system)}
+                <strong>{say(option, system)}</strong> {say(why, system)}
               </li>
             ))}
           </ul>
         </details>
       )}
       <button type="button" class="act" onClick={() => send({ type: 'to-tasks' })}>
-        Now take the controls
+        {words.toTasks}
       </button>
     </div>
   );

@@ -1,0 +1,29 @@
+/** Which fault, and how bad: the same two controls wherever a simulation offers faults. */
+import { FAULT_IDS, type FaultId } from '../../engine/index.ts';
+import { percent } from '../../ui/quantity.ts';
+import type { ChoiceSpec, NumberSpec } from '../sim-spec.ts';
+import { words } from './words.en.ts';
+
+export const faultNames: Readonly<Record<FaultId, string>> = words.names;
+
+export const faultControl = <K extends string>(key: K, label = words.fault) =>
+  ({
+    kind: 'choice',
+    key,
+    label,
+    options: FAULT_IDS.map((id) => ({ value: id, words: faultNames[id] })),
+    as: 'select',
+  }) satisfies ChoiceSpec<Record<K, string>>;
+
+/** In percent of the way from healthy to worst. */
+export const severityControl = <K extends string>(key: K, label = words.severity) =>
+  ({
+    kind: 'number',
+    key,
+    label,
+    quantity: percent,
+    min: 0,
+    max: 100,
+    step: 1,
+    words: (value) => (value === 0 ? words.healthy : value === 100 ? words.worst : words.between),
+  }) satisfies NumberSpec<Record<K, number>>;
