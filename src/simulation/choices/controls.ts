@@ -8,7 +8,7 @@ import {
 } from '../../engine/index.ts';
 import { hairs } from '../../ui/hairs.ts';
 import { printer } from '../../ui/printer.ts';
-import { length, pressure, printNumber, temperature } from '../../ui/quantity.ts';
+import { length, pressure, printNumber, temperature, type Quantity } from '../../ui/quantity.ts';
 import type { ChoiceSpec, NumberSpec, SimOption } from '../sim-spec.ts';
 import { TEMP } from './temperatures.ts';
 import { words } from './words.en.ts';
@@ -19,18 +19,35 @@ type Numbers<K extends string> = NumberSpec<Record<K, number>>;
 /** The crack, up to the worst of the fault catalogue [mm]. */
 export const CRACK = { min: 0, max: 0.4, step: 0.01 } as const;
 
-export const temperatureControl = <K extends string>(key: K, label = words.temperature) =>
-  ({ kind: 'number', key, label, quantity: temperature, ...TEMP }) satisfies Numbers<K>;
-
-export const crackControl = <K extends string>(key: K, label = words.crack) =>
+/** A slider: its given, its label, what it measures, how far it goes and by what step. */
+export const numberControl = <K extends string>(
+  key: K,
+  label: string,
+  quantity: Quantity,
+  { min, max, step }: Reach,
+  words?: NumberSpec<Record<K, number>>['words'],
+) =>
   ({
     kind: 'number',
     key,
     label,
-    quantity: length,
-    ...CRACK,
-    words: hairs,
+    quantity,
+    min,
+    max,
+    step,
+    ...(words && { words }),
   }) satisfies Numbers<K>;
+interface Reach {
+  readonly min: number;
+  readonly max: number;
+  readonly step: number;
+}
+
+export const temperatureControl = <K extends string>(key: K, label = words.temperature) =>
+  numberControl(key, label, temperature, TEMP);
+
+export const crackControl = <K extends string>(key: K, label = words.crack) =>
+  numberControl(key, label, length, CRACK, hairs);
 
 /** The one most gearboxes are filled with stands first. */
 const FLUIDS: readonly FluidClass[] = ['low-viscosity', 'standard', 'ultra-low'];

@@ -1,7 +1,8 @@
 /** Which fault, and how bad: the same two controls wherever a simulation offers faults. */
 import { FAULT_IDS, type FaultId } from '../../engine/index.ts';
 import { percent } from '../../ui/quantity.ts';
-import type { ChoiceSpec, NumberSpec } from '../sim-spec.ts';
+import { numberControl } from '../choices/controls.ts';
+import type { ChoiceSpec } from '../sim-spec.ts';
 import { words } from './words.en.ts';
 
 export const faultNames: Readonly<Record<FaultId, string>> = words.names;
@@ -17,13 +18,6 @@ export const faultControl = <K extends string>(key: K, label = words.fault) =>
 
 /** In percent of the way from healthy to worst. */
 export const severityControl = <K extends string>(key: K, label = words.severity) =>
-  ({
-    kind: 'number',
-    key,
-    label,
-    quantity: percent,
-    min: 0,
-    max: 100,
-    step: 1,
-    words: (value) => (value === 0 ? words.healthy : value === 100 ? words.worst : words.between),
-  }) satisfies NumberSpec<Record<K, number>>;
+  numberControl(key, label, percent, { min: 0, max: 100, step: 1 }, (value) =>
+    value === 0 ? words.healthy : value === 100 ? words.worst : words.between,
+  );

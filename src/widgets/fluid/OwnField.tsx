@@ -1,7 +1,8 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { FluidModel } from './model.ts';
-import { OWN_LABELS, type OwnKey } from './own-fluid.ts';
-import { sayIndex } from './words.ts';
+import type { OwnKey } from './own-fluid.ts';
+import { printIndex } from './print.ts';
+import { words } from './words.en.ts';
 
 interface OwnFieldProps {
   readonly id: string;
@@ -23,7 +24,7 @@ export function OwnField({ id, which, model: { own, ownIndex } }: OwnFieldProps)
   }, []);
   return (
     <div class="own-field">
-      <label for={id}>Your own fluid, {OWN_LABELS[which]}</label>
+      <label for={id}>{words.controls[which]}</label>
       <input
         ref={field}
         id={id}
@@ -41,7 +42,7 @@ export function OwnField({ id, which, model: { own, ownIndex } }: OwnFieldProps)
       </p>
       {which === 'own100' && (
         <p class="own-index" role="status">
-          Viscosity index of this pair: {sayIndex(ownIndex.value)}.
+          {words.ownIndex({ index: printIndex(ownIndex.value) })}
         </p>
       )}
     </div>

@@ -7,6 +7,7 @@ import { batch, computed, signal, type Signal } from '@preact/signals';
 import { FLUID_LIMITS } from '../../engine/index.ts';
 import { parseEntry } from '../../ui/parse-entry.ts';
 import { format, formatNumber, kinematicViscosity as cst } from '../../ui/quantity.ts';
+import { words } from './words.en.ts';
 
 export type OwnKey = 'own40' | 'own100';
 export interface OwnPair {
@@ -15,14 +16,8 @@ export interface OwnPair {
 }
 
 const LIMITS = { own40: FLUID_LIMITS.kv40CSt, own100: FLUID_LIMITS.kv100CSt } as const;
-/** Data sheets give both temperatures in °C the world over; the °F stands beside it for the bay. */
-export const OWN_LABELS = {
-  own40: 'cSt at 40 °C (104 °F)',
-  own100: 'cSt at 100 °C (212 °F)',
-} as const;
-
 // Kinematic viscosity reads the same in both unit systems.
-const say = (value: number): string => format(value, cst, 'si');
+const print = (value: number): string => format(value, cst, 'si');
 const other = (key: OwnKey): OwnKey => (key === 'own40' ? 'own100' : 'own40');
 
 /** Whether the two may stand together: every fluid thins as it warms. */
@@ -42,20 +37,21 @@ export function ownFluid(inForce: { readonly [K in OwnKey]: Signal<number> }) {
     const none = { own40: '', own100: '' };
     const last = judged.value;
     if (last === null) return none;
-    const stands = ` Until then ${say(inForce.own40.value)} and ${say(inForce.own100.value)} stand.`;
+    const stands = words.refused.inForce({
+      own40: print(inForce.own40.value),
+      own100: print(inForce.own100.value),
+    });
     const [cool, hot] = [read('own40'), read('own100')];
     if (!cool.ok || !hot.ok) {
       return {
-        own40: cool.ok ? '' : cool.sentence + stands,
-        own100: hot.ok ? '' : hot.sentence + stands,
+        own40: cool.ok ? '' : `${cool.sentence} ${stands}`,
+        own100: hot.ok ? '' : `${hot.sentence} ${stands}`,
       };
     }
     if (isPair({ own40: cool.value, own100: hot.value })) return none;
-    const more = hot.value === cool.value ? 'the same as' : 'more than';
-    return {
-      ...none,
-      [last]: `${say(hot.value)} at 100 °C is ${more} ${say(cool.value)} at 40 °C. Every fluid thins as it warms, so the number at 100 °C must be the smaller.${stands}`,
-    };
+    const refused = words.refused[hot.value === cool.value ? 'same' : 'more'];
+    const why = refused({ hot: print(hot.value), cool: print(cool.value) });
+    return { ...none, [last]: `${why} ${stands}` };
   });
 
   /** Takes both texts up if they make a pair; else keeps them and says why. */

@@ -1,5 +1,9 @@
 import { GAP_REYNOLDS_LIMIT } from '../../engine/index.ts';
-import { fluidControl, temperatureControl } from '../../simulation/choices/controls.ts';
+import {
+  fluidControl,
+  numberControl,
+  temperatureControl,
+} from '../../simulation/choices/controls.ts';
 import { COOL_C, coolAndHot, HOT_C } from '../../simulation/choices/temperatures.ts';
 import { aim, judged } from '../../simulation/judged.ts';
 import type { SimSpec } from '../../simulation/sim-spec.ts';
@@ -13,11 +17,13 @@ import { words } from './words.en.ts';
 
 /** Above this the two did not "grow alike". */
 const CLEARLY_MORE = 1.5;
+const HEIGHT = { min: 0.02, max: 0.4, step: 0.01 };
+const PRESSURE = { min: 100, max: 1000, step: 10 };
 const ONE_HAIR = { height: 0.07, pressure: 400, fluid: 'low-viscosity' } as const;
 
 const { options, ...predict } = told(words.predict, coolAndHot);
 const tasks = told(words.tasks, (s: UnitSystem) => ({ ...coolAndHot(s), limit }));
-const { says, reached } = words;
+const { controls, says, reached } = words;
 
 /** Judged by how many times more the crack leaks hot than cold. */
 const growing = (bounds: { readonly least?: number; readonly most?: number; near: number }) =>
@@ -35,25 +41,8 @@ export const sim: SimSpec<GapOrHoleGivens, GapOrHoleModel> = {
   linkVersion: 1,
   controls: [
     temperatureControl('temp'),
-    {
-      kind: 'number',
-      key: 'height',
-      label: words.controls.height,
-      quantity: length,
-      min: 0.02,
-      max: 0.4,
-      step: 0.01,
-      words: hairs,
-    },
-    {
-      kind: 'number',
-      key: 'pressure',
-      label: words.controls.pressure,
-      quantity: pressure,
-      min: 100,
-      max: 1000,
-      step: 10,
-    },
+    numberControl('height', controls.height, length, HEIGHT, hairs),
+    numberControl('pressure', controls.pressure, pressure, PRESSURE),
     fluidControl('fluid'),
   ],
   predict: {

@@ -1,34 +1,30 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { answer } from '../../../src/solve/answer.ts';
-import { makeFluidModel, TEMPS, type FluidPick } from '../../../src/widgets/fluid/model.ts';
-import { fluidSim } from '../../../src/widgets/fluid/sim.ts';
-import { SideBySide } from '../../../src/widgets/fluid/SideBySide.tsx';
-import { simProblems } from '../../../src/simulation/sim-problems.ts';
+import { makeModel, type FluidPick } from '../../../src/widgets/fluid/model.ts';
+import { sim } from '../../../src/widgets/fluid/sim.ts';
+import { SideBySide } from '../../../src/widgets/fluid/Below.tsx';
+import { TEMPS } from '../../../src/simulation/choices/temperatures.ts';
 import { h } from 'preact';
 import { render } from 'preact-render-to-string';
 
 const picks: readonly FluidPick[] = ['low-viscosity', 'standard', 'ultra-low', 'own'];
 const task = (id: string) => {
-  const found = fluidSim.tasks.find((one) => one.id === id);
+  const found = sim.tasks.find((one) => one.id === id);
   if (!found) throw new Error(`no task "${id}"`);
   return found;
 };
 /** Numbers stand with a no-break space before their unit. */
 const plain = (text: string | undefined): string => (text ?? '').replace(/[\u00a0\u202f]/gu, ' ');
 const begin = (id: string) => {
-  const model = makeFluidModel();
+  const model = makeModel();
   model.apply(task(id).start);
   return model;
 };
 
 describe('the fluid widget', () => {
-  it('keeps the learning rules', () => {
-    expect(simProblems(fluidSim, makeFluidModel)).toEqual([]);
-  });
-
   it('says what the request interface says', () => {
-    const model = makeFluidModel();
+    const model = makeModel();
     model.apply({ temp: 63, fluidA: 'own', own40: 45, own100: 8.1, own15: 870 });
     const asked = answer({
       kind: 'fluid',
@@ -43,24 +39,24 @@ describe('the fluid widget', () => {
 
   // ASTM D2270, worked example of procedure A: 73.50 and 8.860 cSt give 92.03.
   it('shows the viscosity index of the standard’s own example', () => {
-    const model = makeFluidModel();
+    const model = makeModel();
     model.apply({ fluidA: 'own', own40: 73.5, own100: 8.86 });
     expect(model.a.index.value).toBeCloseTo(92.03, 1);
     expect(render(h(SideBySide, { model }))).toContain('>92<');
   });
 
   it('says that there is no index below 2 cSt at 100 °C', () => {
-    const model = makeFluidModel();
+    const model = makeModel();
     model.apply({ fluidA: 'own', own40: 5, own100: 1.9 });
     expect(model.a.index.value).toBeNull();
     expect(render(h(SideBySide, { model }))).toContain('not defined below 2 cSt at 100 °C');
   });
 
   it('ends the run in what the model says, at more than ten times', () => {
-    const model = makeFluidModel();
-    model.apply(fluidSim.predict.start);
-    model.apply(fluidSim.predict.end);
-    const { option, words } = fluidSim.predict.outcome(model);
+    const model = makeModel();
+    model.apply(sim.predict.start);
+    model.apply(sim.predict.end);
+    const { option, words } = sim.predict.outcome(model);
     expect(option).toBe('ten');
     // 69.41 / 6.00 cSt, from the independent D341 program in tests/truth.
     expect(typeof words === 'function' ? words('si') : words).toContain('11.6 times thinner');
@@ -97,7 +93,7 @@ describe('the fluid widget', () => {
           own15: fc.double({ min: 801, max: 1000, noNaN: true }),
         }),
         (givens) => {
-          const model = makeFluidModel();
+          const model = makeModel();
           model.apply(givens);
           for (const side of [model.a, model.b]) {
             for (const at of [side.now.value, ...side.curve.value]) {
@@ -109,7 +105,7 @@ describe('the fluid widget', () => {
             if (index !== null) expect(Number.isFinite(index)).toBe(true);
           }
           for (const system of ['si', 'us'] as const) {
-            expect(fluidSim.says(model, system)).not.toMatch(/NaN|Infinity|no value|e\+/u);
+            expect(sim.says(model, system)).not.toMatch(/NaN|Infinity|no value|e\+/u);
           }
         },
       ),
@@ -118,7 +114,7 @@ describe('the fluid widget', () => {
   });
 
   it('never loses a class line: the three classes have a value at every temperature', () => {
-    const model = makeFluidModel();
+    const model = makeModel();
     for (const fluidA of picks.slice(0, 3)) {
       model.apply({ fluidA });
       expect(model.a.curve.value.filter((at) => at === null)).toEqual([]);
@@ -129,7 +125,7 @@ describe('the fluid widget', () => {
 
 describe('an own fluid, as typed', () => {
   const typed = (own40: string, own100: string) => {
-    const model = makeFluidModel();
+    const model = makeModel();
     const before = [model.givens.own40.value, model.givens.own100.value];
     model.own.type('own40', own40);
     model.own.take('own40');
@@ -180,7 +176,7 @@ describe('an own fluid, as typed', () => {
   );
 
   it('says the pair’s fault where the last number was given', () => {
-    const model = makeFluidModel();
+    const model = makeModel();
     model.own.type('own40', '5');
     model.own.take('own40');
     expect(plain(model.own.problems.value.own40)).toContain(
@@ -190,7 +186,7 @@ describe('an own fluid, as typed', () => {
   });
 
   it('refuses a bad pair from a link, shows it, and forgets it on reset', () => {
-    const model = makeFluidModel();
+    const model = makeModel();
     model.apply({ own40: 5, own100: 6 });
     expect(model.givens.own40.value).toBe(32);
     expect(model.own.text('own40')).toBe('5.00');
