@@ -1,7 +1,7 @@
 /** Which fault, and how bad: the same two controls wherever a simulation offers faults. */
 import { FAULT_IDS, type FaultId } from '../../engine/index.ts';
 import { percent } from '../../ui/quantity.ts';
-import { numberControl } from '../choices/controls.ts';
+import { numberControl } from '../choices/number.ts';
 import type { ChoiceSpec } from '../sim-spec.ts';
 import { words } from './words.en.ts';
 

@@ -1,6 +1,6 @@
 /** What the controls offer, which is what the fluid law and the fault catalogue allow. */
 export const TEMP = { min: -30, max: 140, step: 1 } as const;
-export { CRACK } from '../../simulation/choices/controls.ts';
+export { CRACK } from '../../simulation/choices/number.ts';
 export const SPEED = { min: 500, max: 3000, step: 50 } as const;
 /** The cold state everything hot is set against [°C]. */
 export const COLD_C = 20;

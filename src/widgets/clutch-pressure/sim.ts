@@ -1,9 +1,6 @@
-import {
-  circuitControl,
-  crackControl,
-  fluidControl,
-  testPointControl,
-} from '../../simulation/choices/controls.ts';
+import { circuitControl, testPointControl } from '../../simulation/choices/circuit.ts';
+import { fluidControl } from '../../simulation/choices/fluid-class.ts';
+import { crackControl } from '../../simulation/choices/number.ts';
 import { speed, temperature } from '../../ui/quantity.ts';
 import type { ControlSpec, SimSpec } from '../../simulation/sim-spec.ts';
 import type { PressureGivens, PressureModel } from './model.ts';

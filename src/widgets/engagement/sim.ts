@@ -1,4 +1,4 @@
-import { fluidControl } from '../../simulation/choices/controls.ts';
+import { fluidControl } from '../../simulation/choices/fluid-class.ts';
 import { faultControl, severityControl } from '../../simulation/faults/controls.ts';
 import { temperature } from '../../ui/quantity.ts';
 import type { ControlSpec, SimSpec } from '../../simulation/sim-spec.ts';

@@ -8,7 +8,7 @@ import {
   viscosityIndex,
 } from '../../engine/index.ts';
 import type { Fluid, FluidClass } from '../../engine/index.ts';
-import { fluidName } from '../../simulation/choices/controls.ts';
+import { fluidName } from '../../simulation/choices/fluid-class.ts';
 import { COOL_C, HOT_C, TEMPS } from '../../simulation/choices/temperatures.ts';
 import { givensFrom } from '../../simulation/givens.ts';
 import type { SimModel } from '../../simulation/sim-spec.ts';

@@ -1,9 +1,6 @@
 import { FLUID_LIMITS } from '../../engine/index.ts';
-import {
-  fluidOptions,
-  numberControl,
-  temperatureControl,
-} from '../../simulation/choices/controls.ts';
+import { fluidOptions } from '../../simulation/choices/fluid-class.ts';
+import { numberControl, temperatureControl } from '../../simulation/choices/number.ts';
 import { COOL_C, coolAndHot, HOT_C } from '../../simulation/choices/temperatures.ts';
 import { aim, judged } from '../../simulation/judged.ts';
 import type { SimSpec } from '../../simulation/sim-spec.ts';

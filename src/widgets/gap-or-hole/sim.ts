@@ -1,9 +1,6 @@
 import { GAP_REYNOLDS_LIMIT } from '../../engine/index.ts';
-import {
-  fluidControl,
-  numberControl,
-  temperatureControl,
-} from '../../simulation/choices/controls.ts';
+import { fluidControl } from '../../simulation/choices/fluid-class.ts';
+import { numberControl, temperatureControl } from '../../simulation/choices/number.ts';
 import { COOL_C, coolAndHot, HOT_C } from '../../simulation/choices/temperatures.ts';
 import { aim, judged } from '../../simulation/judged.ts';
 import type { SimSpec } from '../../simulation/sim-spec.ts';

@@ -1,7 +1,7 @@
 import type { DriveKind } from '../../engine/index.ts';
 import { hairs } from '../../ui/hairs.ts';
 import { format, length, temperature, temperatureRise } from '../../ui/quantity.ts';
-import { CRACK } from '../../simulation/choices/controls.ts';
+import { CRACK } from '../../simulation/choices/number.ts';
 import type { ControlSpec, NumberSpec, SimSpec } from '../../simulation/sim-spec.ts';
 import {
   ABOVE,

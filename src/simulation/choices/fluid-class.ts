@@ -1,0 +1,21 @@
+/** The classes of fluid, each by the two numbers of its data sheet. */
+import { fluidClasses, type FluidClass } from '../../engine/index.ts';
+import { printNumber } from '../../ui/quantity.ts';
+import type { ChoiceSpec, SimOption } from '../sim-spec.ts';
+import { words } from './words.en.ts';
+
+/** The one most gearboxes are filled with stands first. */
+const CLASSES: readonly FluidClass[] = ['low-viscosity', 'standard', 'ultra-low'];
+
+export const fluidName = (name: FluidClass): string => words.fluids[name];
+
+export const fluidOptions: readonly SimOption[] = CLASSES.map((value) => {
+  const { kv40CSt, kv100CSt } = fluidClasses[value];
+  const [at40, at100] = [printNumber(kv40CSt, 1), printNumber(kv100CSt, 1)];
+  return { value, words: words.fluid({ name: fluidName(value), at40, at100 }) };
+});
+
+export const fluidControl = <K extends string>(key: K, label = words.fluidClass) =>
+  ({ kind: 'choice', key, label, options: fluidOptions, as: 'select' }) satisfies ChoiceSpec<
+    Record<K, string>
+  >;
