@@ -75,7 +75,7 @@ export const folders = [
     comment:
       'What every simulation shares must serve the next one too: it knows the model by its givens, and no widget, page or lesson.',
     from: 'src/simulation',
-    mayReach: ['src/engine', 'src/ui', 'src/charts'],
+    mayReach: ['src/engine', 'src/car', 'src/ui', 'src/charts'],
     npm: true,
   },
   {
@@ -85,6 +85,7 @@ export const folders = [
     from: 'src/widgets',
     mayReach: [
       'src/engine',
+      'src/car',
       'src/diagnosis',
       'src/quiz',
       'src/charts',

@@ -1,5 +1,6 @@
 /** Which circuit, and what the controller commands of it. */
-import { CIRCUITS, gearbox, testPoints } from '../../engine/index.ts';
+import { words as names } from '../../car/words.en.ts';
+import { CIRCUITS, training } from '../../engine/index.ts';
 import { printer } from '../../ui/printer.ts';
 import { pressure } from '../../ui/quantity.ts';
 import type { ChoiceSpec } from '../sim-spec.ts';
@@ -15,8 +16,8 @@ export const circuitControl = <K extends string>(key: K, label = words.circuit) 
     label,
     options: CIRCUITS.map((value) => ({
       value,
-      words: words.circuits[value],
-      note: gearbox.leaks[value].transferSeal.width > 0 ? words.throughSeal : words.pastSeal,
+      words: names.circuits[value],
+      note: training.leaks[value].transferSeal.width > 0 ? words.throughSeal : words.pastSeal,
     })),
   }) satisfies Choice<K>;
 
@@ -30,7 +31,7 @@ export const testPointControl = <K extends string>(key: K, label = words.testPoi
       words: words.testPoints[value],
       note: (system) => {
         const print = printer(system);
-        const { line, clutch } = testPoints[value];
+        const { line, clutch } = training.testPoints[value];
         return words.commands({
           line: print(line / 1e3, pressure),
           clutch: print(clutch / 1e3, pressure),

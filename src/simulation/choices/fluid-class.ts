@@ -1,13 +1,14 @@
 /** The classes of fluid, each by the two numbers of its data sheet. */
+import { words as names } from '../../car/words.en.ts';
 import { fluidClasses, type FluidClass } from '../../engine/index.ts';
 import { printNumber } from '../../ui/quantity.ts';
 import type { ChoiceSpec, SimOption } from '../sim-spec.ts';
 import { words } from './words.en.ts';
 
-/** The one most gearboxes are filled with stands first. */
+/** The one most transmissions are filled with stands first. */
 const CLASSES: readonly FluidClass[] = ['low-viscosity', 'standard', 'ultra-low'];
 
-export const fluidName = (name: FluidClass): string => words.fluids[name];
+export const fluidName = (name: FluidClass): string => names.fluids[name];
 
 export const fluidOptions: readonly SimOption[] = CLASSES.map((value) => {
   const { kv40CSt, kv100CSt } = fluidClasses[value];

@@ -1,23 +1,11 @@
-import type { Circuit, FluidClass } from '../../engine/index.ts';
-
 export const words = {
   temperature: 'Fluid temperature',
   temperatureAxis: 'Temperature',
   crack: 'Crack in the transfer seal',
   fluidClass: 'Fluid class',
-  fluids: {
-    'low-viscosity': 'Low-viscosity',
-    standard: 'Standard',
-    'ultra-low': 'Ultra-low',
-  } satisfies Record<FluidClass, string>,
   fluid: (p: { name: string; at40: string; at100: string }) =>
     `${p.name}, ${p.at40} and ${p.at100} cSt`,
   circuit: 'Circuit',
-  circuits: {
-    forward: 'Forward',
-    reverse: 'Reverse',
-    direct: 'Direct',
-  } satisfies Record<Circuit, string>,
   throughSeal: 'through the transfer seal',
   pastSeal: 'another way round',
   testPoint: 'What the controller commands',

@@ -1,18 +1,17 @@
 /** Which fault, and how bad: the same two controls wherever a simulation offers faults. */
-import { FAULT_IDS, type FaultId } from '../../engine/index.ts';
+import { words as names } from '../../car/words.en.ts';
+import { FAULT_IDS } from '../../engine/index.ts';
 import { percent } from '../../ui/quantity.ts';
 import { numberControl } from '../choices/number.ts';
 import type { ChoiceSpec } from '../sim-spec.ts';
 import { words } from './words.en.ts';
-
-export const faultNames: Readonly<Record<FaultId, string>> = words.names;
 
 export const faultControl = <K extends string>(key: K, label = words.fault) =>
   ({
     kind: 'choice',
     key,
     label,
-    options: FAULT_IDS.map((id) => ({ value: id, words: faultNames[id] })),
+    options: FAULT_IDS.map((id) => ({ value: id, words: names.faults[id] })),
     as: 'select',
   }) satisfies ChoiceSpec<Record<K, string>>;
 

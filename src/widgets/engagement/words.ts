@@ -1,4 +1,4 @@
-import { faultNames } from '../../simulation/faults/controls.ts';
+import { words as names } from '../../car/words.en.ts';
 import { illustrativeSettings, trainingStory, type ControllerState } from '../../engine/index.ts';
 import {
   format,
@@ -56,6 +56,6 @@ export function atTheCheck({ solved }: Run, system: UnitSystem): string {
 /** The sentence under the picture. */
 export function says(model: EngagementModel, system: UnitSystem): string {
   const { givens, cold, hot } = model;
-  const name = faultNames[givens.fault.value];
+  const name = names.faults[givens.fault.value];
   return `${name}. At ${format(20, temperature, system)} ${outcomeOf(cold.value, system)}. At ${format(givens.temp.value, temperature, system)} ${outcomeOf(hot.value, system)}.`;
 }

@@ -12,7 +12,7 @@ const KINDS: Readonly<Record<Kind, { quantity: Quantity; print: (value: number) 
   kinematic: { quantity: kinematicViscosity, print: printCst },
   dynamic: { quantity: dynamicViscosity, print: printMpas },
 };
-/** Even steps show the warm side, where a gearbox works; the cold side needs the other scale. */
+/** Even steps show the warm side, where a transmission works; the cold side needs the other scale. */
 const EVEN_MAX = 250;
 const TEN_MAX = 10_000;
 

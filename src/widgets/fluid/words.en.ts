@@ -40,7 +40,7 @@ export const words = {
       ten: {
         words: '10 times thinner or more',
         why: (p: { from: string; to: string; times: string }) =>
-          `From ${p.from} to ${p.to} is ${p.times} times. Nothing is wrong with the fluid: every fluid does this, and the gearbox has to live with it.`,
+          `From ${p.from} to ${p.to} is ${p.times} times. Nothing is wrong with the fluid: every fluid does this, and the transmission has to live with it.`,
       },
     },
     runLabel: 'Warm it up',

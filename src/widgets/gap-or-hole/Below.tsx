@@ -1,6 +1,6 @@
 import { BudgetBars } from '../../charts/BudgetBars.tsx';
 import { LineChart } from '../../charts/LineChart.tsx';
-import { gearbox } from '../../engine/index.ts';
+import { training } from '../../engine/index.ts';
 import { coolAndHot, TEMP_AXIS, TEMPS } from '../../simulation/choices/temperatures.ts';
 import { printer } from '../../ui/printer.ts';
 import { count, format, length, percent, plain, type Quantity } from '../../ui/quantity.ts';
@@ -92,7 +92,7 @@ function Numbers({ model }: PartProps) {
   const system = useUnits();
   const print = printer(system);
   const { numbers } = words;
-  const { width, length: through } = gearbox.leaks.forward.transferSeal;
+  const { width, length: through } = training.leaks.forward.transferSeal;
   return (
     <div class="gap-numbers">
       <dl class="readouts">

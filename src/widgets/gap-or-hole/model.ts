@@ -6,7 +6,7 @@ import {
   fluidAt,
   fluidClasses,
   gapFlow,
-  gearbox,
+  training,
   holeArea,
   holeFlow,
   litresPerMinute,
@@ -30,8 +30,8 @@ const START: GapOrHoleGivens = { temp: 20, height: 0.07, pressure: 400, fluid: '
 /** Wide enough for the widest crack at the highest pressure; m. */
 const WIDEST_HOLE = 5e-3;
 
-/** The split transfer seal of the training gearbox: 14 mm wide, 3 mm through. */
-const { width, length } = gearbox.leaks.forward.transferSeal;
+/** The split transfer seal of the training transmission: 14 mm wide, 3 mm through. */
+const { width, length } = training.leaks.forward.transferSeal;
 
 export function makeModel() {
   const { givens, apply, reset } = givensFrom(START);

@@ -113,6 +113,6 @@ export const words = {
     wild: (p: { limit: string }) =>
       `above ${p.limit}: the flow tumbles and the law is outside its range. Take the leak as an upper estimate`,
     note: (p: { width: string; through: string; holeTimes: string }) =>
-      `The crack is ${p.width} wide and ${p.through} through, as in the training gearbox, which is invented. The hole grows ${p.holeTimes} times because hot fluid is a little lighter; a very small one begins to rub as well. In deep cold a real hole passes somewhat less than this.`,
+      `The crack is ${p.width} wide and ${p.through} through, as in the training transmission, which is invented. The hole grows ${p.holeTimes} times because hot fluid is a little lighter; a very small one begins to rub as well. In deep cold a real hole passes somewhat less than this.`,
   },
 };

@@ -1,6 +1,6 @@
 import { CIRCUITS, faultAmount, type Circuit, type FaultId } from '../../engine/index.ts';
 import { format, length, plain, temperature, type UnitSystem } from '../../ui/quantity.ts';
-import { faultNames } from '../../simulation/faults/controls.ts';
+import { words as names } from '../../car/words.en.ts';
 import { inOneCircuit, severityOf, type RangesModel } from './model.ts';
 import { COLD_C, HOT_C, TESTS, type Test } from './patterns.ts';
 import { COLD, HOT, lacksFriction, type Pattern, type Word } from './verdict.ts';
@@ -42,7 +42,7 @@ export function faultWords(model: RangesModel, system: UnitSystem): string {
   if (share === 0) return 'A sound gearbox';
   const where = inOneCircuit(id) ? `, ${circuit.value}` : '';
   const amount = measures[id]?.(faultAmount(id, share), system);
-  return `${faultNames[id]}${where}${amount === undefined ? '' : `, ${amount}`}`;
+  return `${names.faults[id]}${where}${amount === undefined ? '' : `, ${amount}`}`;
 }
 
 const list = (names: readonly string[]): string =>
