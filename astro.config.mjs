@@ -19,7 +19,7 @@ const bootHash = /** @type {const} */ (
 // one file. Left to itself the bundler makes a dozen of it, which compress worse: 1 to 2 kB a lesson.
 const shared = {
   name: 'simulation',
-  test: /\/src\/simulation\/([^/]+|choices\/(?!circuit)[^/]+)\.tsx?$/,
+  test: /\/src\/simulation\/([^/]+|choices\/(number|temperatures|words\.[a-z]+))\.tsx?$/,
 };
 
 export default defineConfig({
