@@ -18,6 +18,13 @@ const bootHash = /** @type {const} */ (
   `sha256-${createHash('sha256').update(boot).digest('base64')}`
 );
 
+// What every simulation needs (the shell, its choices, Preact, quantities: whatever these import) is
+// one file. Left to itself the bundler makes a dozen of it, which compress worse: 1 to 2 kB a lesson.
+const shared = {
+  name: 'simulation',
+  test: /\/src\/simulation\/([^/]+|choices\/(number|temperatures|words\.[a-z]+))\.tsx?$/,
+};
+
 export default defineConfig({
   // The tests of the lesson form build a site of their own beside this one.
   ...(process.env.CONTENT_DIR === undefined
@@ -70,5 +77,10 @@ export default defineConfig({
   vite: {
     // A font or picture inlined as a data: address is paid for on every page.
     build: { assetsInlineLimit: 0 },
+    environments: {
+      client: {
+        build: { rolldownOptions: { output: { codeSplitting: { groups: [shared] } } } },
+      },
+    },
   },
 });

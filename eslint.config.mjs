@@ -77,7 +77,7 @@ export default defineConfig(
   },
   {
     // A widget asks the engine; it never does physics of its own.
-    files: ['src/widgets/**/*.{ts,tsx}'],
+    files: ['src/{simulation,widgets}/**/*.{ts,tsx}'],
     rules: {
       'no-restricted-syntax': [
         'error',
@@ -102,7 +102,9 @@ export default defineConfig(
   },
   {
     // Only src/storage touches what the browser keeps.
-    files: ['src/{charts,drawings,ui,widgets,lessons,layouts,pages}/**/*.{ts,tsx,astro}'],
+    files: [
+      'src/{charts,drawings,ui,simulation,widgets,lessons,layouts,pages}/**/*.{ts,tsx,astro}',
+    ],
     rules: {
       'no-restricted-globals': [
         'error',

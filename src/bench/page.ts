@@ -32,7 +32,7 @@ async function moves(
     async ({ sim, key, total }) => {
       const root = document.getElementById(sim);
       const range = root?.querySelector<HTMLInputElement>(`#${sim}-${key}`);
-      const words = root?.querySelector(`output[for="${sim}-${key}"]`);
+      const words = root?.querySelector(`#${sim}-${key}-words`);
       if (!root || !range || !words) throw new Error(`The page has no slider "${key}".`);
       const [min, max, step] = [range.min, range.max, range.step].map(Number) as [
         number,
@@ -85,7 +85,7 @@ async function openFreePlay(
   const sim = page.locator(`#${simulation}`);
   await sim.scrollIntoViewIfNeeded();
   await page.locator(`#${simulation}[data-ready="true"]`).waitFor();
-  await sim.getByRole('button', { name: 'Skip to free play' }).click();
+  await sim.getByRole('button', { name: 'Your controls' }).click();
   for (const part of shown) await page.locator(`#${simulation}-${part}`).waitFor();
 }
 

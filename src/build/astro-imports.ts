@@ -13,6 +13,13 @@ const importPattern = /^\s*(?:import|export)\b[^'"]*?['"](\.[^'"]+)['"]/gm;
 const within = (path: string, folder: string): boolean =>
   path === folder || path.startsWith(`${folder}/`);
 
+const widgetOf = (path: string): string | undefined => /^src\/widgets\/([^/]+)/.exec(path)?.[1];
+/** The rule no-widget-imports-a-widget. */
+const crossesWidgets = (file: string, target: string): boolean => {
+  const [own, other] = [widgetOf(file), widgetOf(target)];
+  return own !== undefined && other !== undefined && own !== other;
+};
+
 /** One sentence for each relative import in the file that its folder may not make. */
 export function wrongImports(file: string, text: string, rules: readonly FolderRule[]): string[] {
   const rule = rules.find(({ from }) => within(file, from));
@@ -21,7 +28,9 @@ export function wrongImports(file: string, text: string, rules: readonly FolderR
   return Array.from(text.matchAll(importPattern), ([, path = '']) =>
     posix.join(posix.dirname(file), path.replace(/\?.*$/, '')),
   )
-    .filter((target) => !allowed.some((folder) => within(target, folder)))
+    .filter(
+      (target) => !allowed.some((folder) => within(target, folder)) || crossesWidgets(file, target),
+    )
     .map((target) => `${file} imports ${target}. ${rule.from} may not: ${rule.comment}`);
 }
 

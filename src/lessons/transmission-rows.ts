@@ -1,3 +1,4 @@
+import { words as signs } from '../car/signs/words.en.ts';
 import { words } from '../car/words.en.ts';
 import {
   FAULT_IDS,
@@ -52,7 +53,7 @@ export const faultRows: readonly FaultRow[] = FAULT_IDS.map((id) => {
     name: words.faults[id],
     changes: `${kind.measure}${besides[id] ?? ''}${kind.oneCircuit ? ' (one circuit)' : ''}`,
     range: `${show(faultSpan(id).healthy)} to ${show(kind.worst)}${unit}`,
-    signature: words.signatures[id],
+    signature: signs.signatures[id],
   };
 });
 

@@ -106,9 +106,10 @@ export function Slider({ id, label: name, value, quantity, min, max, step, words
         <label id={`${id}-label`} for={id}>
           {label}
         </label>{' '}
-        <output for={id} class="number-words">
+        {/* No <output>: that is a live region, and the slider already speaks its own value. */}
+        <span id={`${id}-words`} class="number-words">
           {valueWords(now)}
-        </output>
+        </span>
       </div>
       <div class="slider-row">
         {less}

@@ -190,3 +190,10 @@ test('headers are read as static hosts read them', () => {
   ]);
   expect(() => parseHeaders('/*\n  oops\n')).toThrow('has no colon');
 });
+
+test('a widget may reach itself and no other widget', () => {
+  const widgets = [{ comment: 'Because.', from: 'src/widgets', mayReach: [] }];
+  const reach = (text: string) => wrongImports('src/widgets/a/index.astro', text, widgets);
+  expect(reach("import { View } from './View.tsx';")).toEqual([]);
+  expect(reach("import { View } from '../b/View.tsx';")).toHaveLength(1);
+});

@@ -71,7 +71,7 @@ for (const { address, ids } of pages) {
       const spoken = sim.locator('.sim-picture > [role="status"]');
       await expect(spoken).not.toBeEmpty();
 
-      await tabTo(page, /^Now take the controls$/);
+      await tabTo(page, /^On to the tasks$/);
       await page.keyboard.press('Enter');
       await expect(head(sim, /^Task 1 of \d/)).toBeFocused();
       await tabTo(page, /^Give me a hint$/);
@@ -81,13 +81,13 @@ for (const { address, ids } of pages) {
       // Backwards to the way on, which stands in the simulation's head.
       for (let step = 0; step < 40; step += 1) {
         const there = await sim
-          .getByRole('button', { name: 'Skip to free play' })
+          .getByRole('button', { name: 'Your controls' })
           .evaluate((button) => button === document.activeElement);
         if (there) break;
         await page.keyboard.press('Shift+Tab');
       }
       await page.keyboard.press('Enter');
-      await expect(head(sim, 'Free play')).toBeFocused();
+      await expect(head(sim, 'Your controls')).toBeFocused();
 
       // From the heading the first stop is a control, and moving it is heard.
       await page.keyboard.press('Tab');
@@ -101,7 +101,7 @@ for (const { address, ids } of pages) {
 
 const holder = pages.find(({ ids }) => ids.includes('clutch-pressure'));
 
-test('finishing every task leads to free play, the focus with it at each step', async ({
+test('finishing every task leads to your controls, the focus with it at each step', async ({
   page,
 }) => {
   test.skip(holder === undefined, 'No built page holds the clutch-pressure simulation.');
@@ -111,7 +111,7 @@ test('finishing every task leads to free play, the focus with it at each step', 
   await sim.locator('.choice-stack input').first().press('Space');
   await sim.locator('.choice-row input').first().press('Space');
   await sim.locator('button[type="submit"]').press('Enter');
-  await sim.getByRole('button', { name: 'Now take the controls' }).press('Enter');
+  await sim.getByRole('button', { name: 'On to the tasks' }).press('Enter');
 
   const type = async (key: string, text: string) => {
     const field = sim.locator(`#clutch-pressure-${key}-field`);
@@ -131,9 +131,9 @@ test('finishing every task leads to free play, the focus with it at each step', 
   for (const [i, step] of steps.entries()) {
     await expect(head(sim, `Task ${i + 1} of ${steps.length}`)).toBeFocused();
     await step();
-    await sim.getByRole('button', { name: /^(Next task|On to free play)$/ }).press('Enter');
+    await sim.getByRole('button', { name: /^(Next task|On to your controls)$/ }).press('Enter');
   }
-  await expect(head(sim, 'Free play')).toBeFocused();
+  await expect(head(sim, 'Your controls')).toBeFocused();
 });
 
 test('the unit switch reaches the axes of an open simulation, and a move is spoken', async ({
@@ -142,7 +142,7 @@ test('the unit switch reaches the axes of an open simulation, and a move is spok
   test.skip(holder === undefined, 'No built page holds the clutch-pressure simulation.');
   await page.goto(holder?.address ?? '/');
   const sim = await open(page, 'clutch-pressure');
-  await sim.getByRole('button', { name: 'Skip to free play' }).press('Enter');
+  await sim.getByRole('button', { name: 'Your controls' }).press('Enter');
   const axis = sim.locator('#clutch-pressure-chart .axis-title').first();
   await expect(axis).toHaveText('Clutch pressure, psi');
   await page.getByRole('radio', { name: /Metric units/ }).check({ force: true });
@@ -176,18 +176,18 @@ test('a prediction that was run is kept, once for each run', async ({ page }) =>
   ]);
 });
 
-test('a link that is too long opens free play with the usual values, and says so', async ({
+test('a link that is too long opens your controls with the usual values, and says so', async ({
   page,
 }) => {
   test.skip(holder === undefined, 'No built page holds the clutch-pressure simulation.');
   const rest = 'x'.repeat(2001);
   await page.goto(`${holder?.address ?? '/'}?clutch-pressure=1~temp.100&other=${rest}`);
   const sim = await open(page, 'clutch-pressure');
-  await expect(head(sim, 'Free play')).toBeVisible();
+  await expect(head(sim, 'Your controls')).toBeVisible();
   await expect(sim.locator('.sim-notes')).toContainText('longer than 2000 characters');
 });
 
-test('a copied link opens the same state in free play, and leaves the focus alone', async ({
+test('a copied link opens the same state in your controls, and leaves the focus alone', async ({
   page,
   context,
 }) => {
@@ -195,14 +195,14 @@ test('a copied link opens the same state in free play, and leaves the focus alon
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
   await page.goto(holder?.address ?? '/');
   const sim = await open(page, 'clutch-pressure');
-  await sim.getByRole('button', { name: 'Skip to free play' }).press('Enter');
+  await sim.getByRole('button', { name: 'Your controls' }).press('Enter');
   await sim.locator('#clutch-pressure-temp').press('Home');
-  const state = await sim.locator('output[for="clutch-pressure-temp"]').textContent();
+  const state = await sim.locator('#clutch-pressure-temp-words').textContent();
   await sim.getByRole('button', { name: 'Copy a link to this state' }).press('Enter');
   await expect(sim.getByText('Link copied.')).toBeVisible();
 
   await page.goto(await page.evaluate(() => navigator.clipboard.readText()));
-  await expect(head(sim, 'Free play')).toBeVisible();
-  await expect(sim.locator('output[for="clutch-pressure-temp"]')).toHaveText(state ?? '');
-  await expect(head(sim, 'Free play')).not.toBeFocused();
+  await expect(head(sim, 'Your controls')).toBeVisible();
+  await expect(sim.locator('#clutch-pressure-temp-words')).toHaveText(state ?? '');
+  await expect(head(sim, 'Your controls')).not.toBeFocused();
 });

@@ -1,7 +1,7 @@
 /** Question files: JSON, form, item rules, and numbers, sources and objectives that are there. */
 import { lintItem, type ItemFault } from '../../quiz/lint.ts';
 import { questionSchema, type Question } from '../../quiz/schema.ts';
-import { readWords } from '../../quiz/words.ts';
+import { readPassage } from '../../quiz/read-passage.ts';
 import { objectives } from '../objectives.ts';
 import { questionNumbers } from '../question-numbers/index.ts';
 import { inFile, type Fault, type Placed } from './fault.ts';
@@ -128,7 +128,7 @@ function targets(question: Question, known: Known): readonly ItemFault[] {
     });
   for (const { path, words } of texts(question)) {
     try {
-      readWords(words, numberNamed);
+      readPassage(words, numberNamed);
     } catch (error) {
       faults.push({ path, sentence: error instanceof Error ? error.message : String(error) });
     }

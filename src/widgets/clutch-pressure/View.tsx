@@ -1,6 +1,6 @@
 import { useMemo } from 'preact/hooks';
-import { Later } from '../shell/Later.tsx';
-import { SimShell } from '../shell/SimShell.tsx';
+import { Later } from '../../simulation/Later.tsx';
+import { SimShell } from '../../simulation/SimShell.tsx';
 import { makeClutchPressure } from './model.ts';
 import { PressureChart } from './PressureChart.tsx';
 import { sim } from './sim.ts';
@@ -15,9 +15,7 @@ export function ClutchPressure() {
       sim={sim}
       model={model}
       picture={({ revealed }) => <PressureChart model={model} revealed={revealed} />}
-      below={() => (
-        <Later load={loadBelow} props={{ model }} what="the circuit, the flows and the map" />
-      )}
+      below={() => <Later load={loadBelow} props={{ model }} />}
     />
   );
 }

@@ -12,7 +12,7 @@ import {
   type Circuit,
   type FluidClass,
 } from '../../engine/index.ts';
-import type { SimModel } from '../shell/sim-spec.ts';
+import type { SimModel } from '../../simulation/sim-spec.ts';
 import { holdMap, letsGo, type Margin } from './hold-map.ts';
 import { needed, type Required } from './needed.ts';
 import { COLD_C, SWEEP_TEMPS } from './ranges.ts';

@@ -1,7 +1,7 @@
-import { hairs } from '../../quantity/hairs.ts';
 import { printer } from '../../quantity/print.ts';
-import { length, pressure, temperature } from '../../quantity/quantities.ts';
-import type { PredictSpec } from '../shell/sim-spec.ts';
+import { pressure, temperature, length } from '../../quantity/quantities.ts';
+import { hairs } from '../../quantity/hairs.ts';
+import type { PredictSpec } from '../../simulation/sim-spec.ts';
 import { needed } from './needed.ts';
 import { makeClutchPressure, type PressureGivens, type PressureModel } from './model.ts';
 import { COLD_C } from './ranges.ts';

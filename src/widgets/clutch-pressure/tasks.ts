@@ -6,10 +6,10 @@ import {
   temperature,
   temperatureRise,
 } from '../../quantity/quantities.ts';
-import type { TaskSpec } from '../shell/sim-spec.ts';
+import type { TaskSpec } from '../../simulation/sim-spec.ts';
 import { makeClutchPressure, type PressureGivens, type PressureModel } from './model.ts';
 import { needed } from './needed.ts';
-import { CRACK, crackStop } from './ranges.ts';
+import { CRACK, crackStop } from '../../simulation/choices/number.ts';
 
 type Task = TaskSpec<PressureGivens, PressureModel>;
 

@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
-import { Later } from '../shell/Later.tsx';
-import { SimShell } from '../shell/SimShell.tsx';
+import { Later } from '../../simulation/Later.tsx';
+import { SimShell } from '../../simulation/SimShell.tsx';
 import { makeControllerSees } from './model.ts';
 import { SlipChart } from './SlipChart.tsx';
 import { sim } from './sim.ts';
@@ -19,9 +19,7 @@ export function ControllerSees() {
       picture={({ revealed, stage }) => (
         <SlipChart model={model} revealed={revealed || stage === 'running'} cursor={cursor} />
       )}
-      below={() => (
-        <Later load={loadBelow} props={{ model, cursor }} what="the recordings and the diagram" />
-      )}
+      below={() => <Later load={loadBelow} props={{ model, cursor }} />}
     />
   );
 }

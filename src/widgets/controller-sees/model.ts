@@ -1,6 +1,6 @@
 import { computed, signal } from '@preact/signals';
 import { illustrativeSettings } from '../../engine/index.ts';
-import type { SimModel } from '../shell/sim-spec.ts';
+import type { SimModel } from '../../simulation/sim-spec.ts';
 import { recording, RECORDING_IDS, type RecordingId } from './recordings.ts';
 import { replay, type Replay } from './replay.ts';
 

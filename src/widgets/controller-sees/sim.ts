@@ -1,6 +1,6 @@
 import { format } from '../../quantity/print.ts';
 import { length, seconds, speed } from '../../quantity/quantities.ts';
-import type { ControlSpec, SimSpec } from '../shell/sim-spec.ts';
+import type { ControlSpec, SimSpec } from '../../simulation/sim-spec.ts';
 import { START, makeControllerSees, type SeesGivens, type SeesModel } from './model.ts';
 import { RECORDING_IDS } from './recordings.ts';
 import { tasks } from './tasks.ts';

@@ -1,6 +1,6 @@
 import { format } from '../../quantity/print.ts';
 import { length, seconds, speed } from '../../quantity/quantities.ts';
-import type { TaskSpec } from '../shell/sim-spec.ts';
+import type { TaskSpec } from '../../simulation/sim-spec.ts';
 import { makeControllerSees, START, type SeesGivens, type SeesModel } from './model.ts';
 
 type Task = TaskSpec<SeesGivens, SeesModel>;

@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
-import { Later } from '../shell/Later.tsx';
-import { SimShell } from '../shell/SimShell.tsx';
+import { Later } from '../../simulation/Later.tsx';
+import { SimShell } from '../../simulation/SimShell.tsx';
 import { makeEngagement } from './model.ts';
 import { sim } from './sim.ts';
 import { SpeedTraces } from './Traces.tsx';
@@ -19,9 +19,7 @@ export function EngagementView() {
       picture={({ revealed, stage }) => (
         <SpeedTraces model={model} revealed={revealed || stage === 'running'} cursor={cursor} />
       )}
-      below={() => (
-        <Later load={loadBelow} props={{ model, cursor }} what="the player and the pressures" />
-      )}
+      below={() => <Later load={loadBelow} props={{ model, cursor }} />}
     />
   );
 }

@@ -15,7 +15,7 @@ import {
   type MechanicalFailSafe,
   type RangeSelection,
 } from '../../engine/index.ts';
-import type { SimModel } from '../shell/sim-spec.ts';
+import type { SimModel } from '../../simulation/sim-spec.ts';
 
 /** What the speed chart shows; the turbine is the one the lesson is about. */
 export const SHOWN = ['turbine', 'sensor', 'engine', 'output', 'slip'] as const;

@@ -1,10 +1,11 @@
-import { FAULT_IDS } from '../../engine/index.ts';
 import { format } from '../../quantity/print.ts';
-import { length, percent, temperature } from '../../quantity/quantities.ts';
-import type { ControlSpec, SimSpec } from '../shell/sim-spec.ts';
+import { fluidControl } from '../../simulation/choices/fluid-class.ts';
+import { faultControl, severityControl } from '../../simulation/faults/controls.ts';
+import { temperature, length } from '../../quantity/quantities.ts';
+import type { ControlSpec, SimSpec } from '../../simulation/sim-spec.ts';
 import type { EngagementGivens, EngagementModel } from './model.ts';
 import { tasks } from './tasks.ts';
-import { atTheCheck, faultNames, outcomeOf, says, severityWords } from './words.ts';
+import { atTheCheck, outcomeOf, says } from './words.ts';
 
 const controls: readonly ControlSpec<EngagementGivens>[] = [
   {
@@ -16,16 +17,7 @@ const controls: readonly ControlSpec<EngagementGivens>[] = [
     max: 140,
     step: 2,
   },
-  {
-    kind: 'number',
-    key: 'severity',
-    label: 'How bad the fault is',
-    quantity: percent,
-    min: 0,
-    max: 100,
-    step: 1,
-    words: severityWords,
-  },
+  severityControl('severity'),
   {
     kind: 'choice',
     key: 'selection',
@@ -35,13 +27,7 @@ const controls: readonly ControlSpec<EngagementGivens>[] = [
       { value: 'mechanical', words: 'Mechanical', note: 'lever and cable' },
     ],
   },
-  {
-    kind: 'choice',
-    key: 'fault',
-    label: 'Fault',
-    as: 'select',
-    options: FAULT_IDS.map((id) => ({ value: id, words: faultNames[id] })),
-  },
+  faultControl('fault'),
   {
     kind: 'choice',
     key: 'show',
@@ -73,17 +59,7 @@ const controls: readonly ControlSpec<EngagementGivens>[] = [
       { value: 'default-gear', words: 'One gear held' },
     ],
   },
-  {
-    kind: 'choice',
-    key: 'fluid',
-    label: 'Fluid class',
-    as: 'select',
-    options: [
-      { value: 'standard', words: 'Standard' },
-      { value: 'low-viscosity', words: 'Low viscosity' },
-      { value: 'ultra-low', words: 'Ultra low' },
-    ],
-  },
+  fluidControl('fluid'),
 ];
 
 export const sim: SimSpec<EngagementGivens, EngagementModel> = {

@@ -1,7 +1,7 @@
 import { illustrativeSettings } from '../../engine/index.ts';
 import { format } from '../../quantity/print.ts';
 import { seconds, temperature } from '../../quantity/quantities.ts';
-import type { TaskSpec } from '../shell/sim-spec.ts';
+import type { TaskSpec } from '../../simulation/sim-spec.ts';
 import type { EngagementGivens, EngagementModel } from './model.ts';
 
 type Task = TaskSpec<EngagementGivens, EngagementModel>;

@@ -1,32 +1,9 @@
-import {
-  illustrativeSettings,
-  trainingStory,
-  type ControllerState,
-  type FaultId,
-} from '../../engine/index.ts';
+import { words as names } from '../../car/words.en.ts';
+import { illustrativeSettings, trainingStory, type ControllerState } from '../../engine/index.ts';
 import { format } from '../../quantity/print.ts';
 import { pressure, seconds, speed, temperature } from '../../quantity/quantities.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import type { EngagementModel, Run } from './model.ts';
-
-/** What the trade calls each fault; the same words as on the model page. */
-export const faultNames: Readonly<Record<FaultId, string>> = {
-  transferSeal: 'Split transfer seal',
-  sealingRings: 'Worn sealing rings',
-  hardLip: 'hardened piston lip',
-  clutchControl: 'clutch regulating valve that fades hot',
-  pistonSeal: 'Cut piston seal',
-  pumpWear: 'Worn pump',
-  regulatorBore: 'Worn regulator bore',
-  pressureControl: 'Pressure control off',
-  filter: 'Restricted filter',
-  lowFluid: 'Low fluid',
-  thinFluid: 'Worn-out fluid',
-  feedRestriction: 'Restricted feed',
-  openPort: 'Plug or check ball missing',
-  frictionWear: 'Worn friction',
-  turbineSensor: 'False turbine sensor',
-};
 
 /** The controller's states as the strip names them. */
 export const stateWords: Readonly<Record<ControllerState, string>> = {
@@ -38,12 +15,6 @@ export const stateWords: Readonly<Record<ControllerState, string>> = {
   failSafePark: 'fail-safe: Park',
   failSafeDefaultGear: 'fail-safe: one gear held',
 };
-
-/** How far along a fault is, in its own measure where that helps. */
-export function severityWords(percent: number): string {
-  if (percent === 0) return 'healthy';
-  return percent === 100 ? 'the worst there is' : 'of the worst there is';
-}
 
 const after = (time: number, system: UnitSystem): string => format(time, seconds, system);
 
@@ -80,6 +51,6 @@ export function atTheCheck({ solved }: Run, system: UnitSystem): string {
 /** The sentence under the picture. */
 export function says(model: EngagementModel, system: UnitSystem): string {
   const { givens, cold, hot } = model;
-  const name = faultNames[givens.fault.value];
+  const name = names.faults[givens.fault.value];
   return `${name}. At ${format(20, temperature, system)} ${outcomeOf(cold.value, system)}. At ${format(givens.temp.value, temperature, system)} ${outcomeOf(hot.value, system)}.`;
 }

@@ -1,8 +1,8 @@
 import { useEffect, useRef } from 'preact/hooks';
-import { useUnits } from '../../ui/use-units.ts';
 import type { FluidModel } from './model.ts';
-import { ownLabel, type OwnKey } from './own-fluid.ts';
-import { sayIndex } from './words.ts';
+import type { OwnKey } from './own-fluid.ts';
+import { printIndex } from './print.ts';
+import { words } from './words.en.ts';
 
 interface OwnFieldProps {
   readonly id: string;
@@ -12,7 +12,6 @@ interface OwnFieldProps {
 
 /** One of the two published numbers, typed. A slider from 2 to 2000 would be no help. */
 export function OwnField({ id, which, model: { own, ownIndex } }: OwnFieldProps) {
-  const system = useUnits();
   const field = useRef<HTMLInputElement>(null);
   const error = own.problems.value[which];
   useEffect(() => {
@@ -25,7 +24,7 @@ export function OwnField({ id, which, model: { own, ownIndex } }: OwnFieldProps)
   }, []);
   return (
     <div class="own-field">
-      <label for={id}>Your own fluid, {ownLabel(which, system)}</label>
+      <label for={id}>{words.controls[which]}</label>
       <input
         ref={field}
         id={id}
@@ -43,7 +42,7 @@ export function OwnField({ id, which, model: { own, ownIndex } }: OwnFieldProps)
       </p>
       {which === 'own100' && (
         <p class="own-index" role="status">
-          Viscosity index of this pair: {sayIndex(ownIndex.value)}.
+          {words.ownIndex({ index: printIndex(ownIndex.value) })}
         </p>
       )}
     </div>

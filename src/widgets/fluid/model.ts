@@ -1,7 +1,6 @@
-import { batch, computed, signal, type ReadonlySignal } from '@preact/signals';
+import { batch, computed, type ReadonlySignal } from '@preact/signals';
 import {
   EngineError,
-  FLUID_TEMP_C,
   KINEMATIC_CST,
   fluidAt,
   fluidClasses,
@@ -9,8 +8,12 @@ import {
   viscosityIndex,
 } from '../../engine/index.ts';
 import type { Fluid, FluidClass } from '../../engine/index.ts';
-import type { SimModel } from '../shell/sim-spec.ts';
+import { fluidName } from '../../simulation/choices/fluid-class.ts';
+import { COOL_C, HOT_C, TEMPS } from '../../simulation/choices/temperatures.ts';
+import { givensFrom } from '../../simulation/givens.ts';
+import type { SimModel } from '../../simulation/sim-spec.ts';
 import { ownFluid } from './own-fluid.ts';
+import { words } from './words.en.ts';
 
 export type FluidPick = FluidClass | 'own';
 export type FluidGivens = {
@@ -34,20 +37,6 @@ const START: FluidGivens = {
   own15: DEFAULT_DENSITY,
   log: false,
 };
-
-export const FLUID_NAMES: Readonly<Record<FluidPick, string>> = {
-  'low-viscosity': 'Low-viscosity',
-  standard: 'Standard',
-  'ultra-low': 'Ultra-low',
-  own: 'Your own',
-};
-export const COOL_C = 20;
-export const HOT_C = 100;
-/** Every two degrees: finer than a phone can show, and -30, 20 and 100 are among them. */
-export const TEMPS: readonly number[] = Array.from(
-  { length: (FLUID_TEMP_C.max - FLUID_TEMP_C.min) / 2 + 1 },
-  (_, i) => FLUID_TEMP_C.min + 2 * i,
-);
 
 export interface Thickness {
   /** cSt */
@@ -74,12 +63,6 @@ export function thicknessAt(fluid: Fluid, tempC: number): Thickness | null {
   }
 }
 
-const classes = {
-  standard: makeFluid(fluidClasses.standard),
-  'low-viscosity': makeFluid(fluidClasses['low-viscosity']),
-  'ultra-low': makeFluid(fluidClasses['ultra-low']),
-} as const;
-
 /** Null below 2 cSt at 100 °C, where the standard does not define one. */
 export const indexOf = ({ kv40CSt, kv100CSt }: Fluid): number | null =>
   kv100CSt < 2 ? null : viscosityIndex(kv40CSt, kv100CSt);
@@ -88,16 +71,8 @@ export const indexOf = ({ kv40CSt, kv100CSt }: Fluid): number | null =>
 const timesThinner = (from: Thickness | null, to: Thickness | null): number | null =>
   from && to ? from.kinematic / to.kinematic : null;
 
-export function makeFluidModel() {
-  const givens = {
-    temp: signal(START.temp),
-    fluidA: signal(START.fluidA),
-    fluidB: signal(START.fluidB),
-    own40: signal(START.own40),
-    own100: signal(START.own100),
-    own15: signal(START.own15),
-    log: signal(START.log),
-  };
+export function makeModel() {
+  const { givens, apply: set } = givensFrom(START);
   const own = ownFluid(givens);
   const typedFluid = computed(() =>
     makeFluid({
@@ -109,12 +84,14 @@ export function makeFluidModel() {
 
   /** One of the two fluids. The curve is made anew only when the fluid changes, not the temperature. */
   const side = (pick: ReadonlySignal<FluidPick>) => {
-    const fluid = computed(() => (pick.value === 'own' ? typedFluid.value : classes[pick.value]));
+    const fluid = computed(() =>
+      pick.value === 'own' ? typedFluid.value : makeFluid(fluidClasses[pick.value]),
+    );
     const curve = computed(() => TEMPS.map((tempC) => thicknessAt(fluid.value, tempC)));
     const cool = computed(() => thicknessAt(fluid.value, COOL_C));
     const now = computed(() => thicknessAt(fluid.value, givens.temp.value));
     return {
-      name: computed(() => FLUID_NAMES[pick.value]),
+      name: computed(() => (pick.value === 'own' ? words.own : fluidName(pick.value))),
       fluid,
       curve,
       now,
@@ -127,9 +104,7 @@ export function makeFluidModel() {
 
   const apply = ({ own40, own100, ...rest }: Partial<FluidGivens>): void =>
     batch(() => {
-      for (const [key, value] of Object.entries(rest)) {
-        (givens[key as keyof FluidGivens] as { value: unknown }).value = value;
-      }
+      set(rest);
       if (own40 === undefined && own100 === undefined) return;
       own.put({
         own40: own40 ?? givens.own40.peek(),
@@ -147,5 +122,5 @@ export function makeFluidModel() {
     reset: () => apply(START),
   } satisfies SimModel<FluidGivens> & Record<string, unknown>;
 }
-export type FluidModel = ReturnType<typeof makeFluidModel>;
+export type FluidModel = ReturnType<typeof makeModel>;
 export type FluidSide = FluidModel['a'];

@@ -1,3 +1,4 @@
+import { parseAmount } from '../../quantity/parse-amount.ts';
 /**
  * A fluid by its two published numbers, as typed. The two are right only together, so they are
  * judged together: a text that cannot be taken stays where it was typed, with a sentence, while
@@ -5,10 +6,9 @@
  */
 import { batch, computed, signal, type Signal } from '@preact/signals';
 import { FLUID_LIMITS } from '../../engine/index.ts';
-import { parseAmount } from '../../quantity/parse-amount.ts';
+import { kinematicViscosity as cst } from '../../quantity/quantities.ts';
 import { format, formatNumber } from '../../quantity/print.ts';
-import { kinematicViscosity as cst, temperature } from '../../quantity/quantities.ts';
-import type { UnitSystem } from '../../quantity/unit-system.ts';
+import { words } from './words.en.ts';
 
 export type OwnKey = 'own40' | 'own100';
 export interface OwnPair {
@@ -16,14 +16,9 @@ export interface OwnPair {
   readonly own100: number;
 }
 
-const OWN_TEMPS = { own40: 40, own100: 100 } as const;
 const LIMITS = { own40: FLUID_LIMITS.kv40CSt, own100: FLUID_LIMITS.kv100CSt } as const;
-/** The two temperatures at which every data sheet gives the fluid. */
-export const ownLabel = (key: OwnKey, system: UnitSystem): string =>
-  `cSt at ${format(OWN_TEMPS[key], temperature, system)}`;
-
 // Kinematic viscosity reads the same in both unit systems.
-const inCst = (value: number): string => format(value, cst, 'si');
+const print = (value: number): string => format(value, cst, 'si');
 const other = (key: OwnKey): OwnKey => (key === 'own40' ? 'own100' : 'own40');
 
 /** Whether the two may stand together: every fluid thins as it warms. */
@@ -43,20 +38,21 @@ export function ownFluid(inForce: { readonly [K in OwnKey]: Signal<number> }) {
     const none = { own40: '', own100: '' };
     const last = judged.value;
     if (last === null) return none;
-    const stands = ` Until then ${inCst(inForce.own40.value)} and ${inCst(inForce.own100.value)} stand.`;
+    const stands = words.refused.inForce({
+      own40: print(inForce.own40.value),
+      own100: print(inForce.own100.value),
+    });
     const [cool, hot] = [read('own40'), read('own100')];
     if (!cool.ok || !hot.ok) {
       return {
-        own40: cool.ok ? '' : cool.sentence + stands,
-        own100: hot.ok ? '' : hot.sentence + stands,
+        own40: cool.ok ? '' : `${cool.sentence} ${stands}`,
+        own100: hot.ok ? '' : `${hot.sentence} ${stands}`,
       };
     }
     if (isPair({ own40: cool.value, own100: hot.value })) return none;
-    const more = hot.value === cool.value ? 'the same as' : 'more than';
-    return {
-      ...none,
-      [last]: `${inCst(hot.value)} for the hot number is ${more} ${inCst(cool.value)} for the cooler one. Every fluid thins as it warms, so the hot number must be the smaller.${stands}`,
-    };
+    const refused = words.refused[hot.value === cool.value ? 'same' : 'more'];
+    const why = refused({ hot: print(hot.value), cool: print(cool.value) });
+    return { ...none, [last]: `${why} ${stands}` };
   });
 
   /** Takes both texts up if they make a pair; else keeps them and says why. */

@@ -1,20 +1,21 @@
 import { BudgetBars } from '../../charts/BudgetBars.tsx';
 import { LineChart } from '../../charts/LineChart.tsx';
-import { GAP_REYNOLDS_LIMIT } from '../../engine/index.ts';
-import { format, printer } from '../../quantity/print.ts';
+import { training } from '../../engine/index.ts';
+import { coolAndHot, TEMP_AXIS, TEMPS } from '../../simulation/choices/temperatures.ts';
+import { printer } from '../../quantity/print.ts';
 import { dimension } from '../../quantity/part-quantities.ts';
-import { count, length, percent, temperature, times } from '../../quantity/quantities.ts';
+import { format } from '../../quantity/print.ts';
+import { count, length, percent, times } from '../../quantity/quantities.ts';
 import { Readout } from '../../ui/Readout.tsx';
 import { useUnits } from '../../ui/use-units.ts';
-import { TEMP_AXIS } from './axis.ts';
-import { COOL_C, SEAL_MM, TEMPS, type GapOrHoleModel } from './model.ts';
-import { sayLaw, sayShare, sayTimes } from './words.ts';
+import type { GapOrHoleModel } from './model.ts';
+import { limit, printTimes } from './print.ts';
+import { words } from './words.en.ts';
 
 interface PartProps {
   readonly model: GapOrHoleModel;
 }
 
-/** Shown once the answer is out, and fetched then. */
 export function Below({ model }: PartProps) {
   return (
     <>
@@ -25,19 +26,31 @@ export function Below({ model }: PartProps) {
   );
 }
 
+/** The two shares of the crack's pressure, in words. */
+export function sharesInWords(viscousShare: number): string {
+  const rubbing = Math.round(100 * viscousShare);
+  const print = printer('si');
+  if (rubbing >= 100) return words.spent.nearlyAll({ least: print(1, percent) });
+  return words.spent.shares({
+    rubbing: print(rubbing, percent),
+    ends: print(100 - rubbing, percent),
+  });
+}
+
 /** Where the pressure behind the crack goes, at the temperature set. */
 function Spent({ model }: PartProps) {
   const { viscousShare } = model.crack.value;
+  const { name, supply, rubbing, ends } = words.spent;
   return (
     <BudgetBars
       id="gap-or-hole-spent"
-      name="Where the crack’s pressure goes"
-      takeaway={sayShare(viscousShare)}
+      name={name}
+      takeaway={sharesInWords(viscousShare)}
       quantity={percent}
-      supply={{ label: 'pressure behind it', value: 100 }}
+      supply={{ label: supply, value: 100 }}
       parts={[
-        { id: 'rub', label: 'rubbing along the walls', value: 100 * viscousShare, fill: 'full' },
-        { id: 'ends', label: 'getting in and out', value: 100 * (1 - viscousShare), fill: 'open' },
+        { id: 'rub', label: rubbing, value: 100 * viscousShare, fill: 'full' },
+        { id: 'ends', label: ends, value: 100 * (1 - viscousShare), fill: 'open' },
       ]}
       max={100}
       height="short"
@@ -49,16 +62,20 @@ function Spent({ model }: PartProps) {
 function Share({ model }: PartProps) {
   const temp = model.givens.temp.value;
   const share = 100 * model.crack.value.viscousShare;
+  const { name, takeaway, axis } = words.share;
+  const now = format(Math.round(share), percent, 'si');
   return (
     <LineChart
       id="gap-or-hole-share"
-      name="Share spent rubbing"
-      takeaway="Rubbing is the part that thick fluid makes worse. Where the share is high, cold fluid all but stops the leak."
+      name={name}
+      takeaway={takeaway}
       xAxis={TEMP_AXIS}
-      yAxis={{ label: 'Share of the pressure', quantity: percent, min: 0, max: 100 }}
+      yAxis={{ label: axis, quantity: percent, min: 0, max: 100 }}
       x={TEMPS}
-      series={[{ id: 'share', label: 'crack', kind: 'plain', y: model.curves.value.rubbing }]}
-      marks={[{ id: 'now', x: temp, y: share, kind: 'now', words: format(share, percent, 'si') }]}
+      series={[
+        { id: 'share', label: words.leaks.crack, kind: 'plain', y: model.curves.value.rubbing },
+      ]}
+      marks={[{ id: 'now', x: temp, y: share, kind: 'now', words: now }]}
       height="short"
     />
   );
@@ -66,36 +83,32 @@ function Share({ model }: PartProps) {
 
 function Numbers({ model }: PartProps) {
   const { crack, growth, holeMm } = model;
-  const print = printer(useUnits());
+  const system = useUnits();
+  const print = printer(system);
+  const { numbers } = words;
+  const { width, length: through } = training.leaks.forward.transferSeal;
   return (
     <div class="gap-numbers">
       <dl class="readouts">
-        <Readout label="Crack, hot against cold" value={growth.value.crack} quantity={times}>
-          times
-        </Readout>
-        <Readout label="Hole, hot against cold" value={growth.value.hole} quantity={times}>
-          times
-        </Readout>
+        <Readout label={numbers.crack} value={growth.value.crack} quantity={times} />
+        <Readout label={numbers.hole} value={growth.value.hole} quantity={times} />
         <Readout
-          label={`Hole that matches at ${print(COOL_C, temperature)}`}
+          label={numbers.matching(coolAndHot(system))}
           value={holeMm.value}
           quantity={length}
         >
-          across
+          {numbers.across}
         </Readout>
-        <Readout
-          label={`Reynolds number of the crack, limit ${GAP_REYNOLDS_LIMIT}`}
-          value={crack.value.reynolds}
-          quantity={count}
-        >
-          {sayLaw(crack.value)}
+        <Readout label={numbers.reynolds({ limit })} value={crack.value.reynolds} quantity={count}>
+          {crack.value.laminarLawValid ? numbers.calm({ limit }) : numbers.wild({ limit })}
         </Readout>
       </dl>
       <p>
-        The crack is {print(SEAL_MM.width, dimension)} wide and {print(SEAL_MM.length, dimension)}{' '}
-        through, as in the training gearbox, which is invented. The hole grows{' '}
-        {sayTimes(growth.value.hole)} because hot fluid is a little lighter; a very small one begins
-        to rub as well. In deep cold a real hole passes somewhat less than this.
+        {numbers.note({
+          width: print(width * 1e3, dimension),
+          through: print(through * 1e3, dimension),
+          holeTimes: printTimes(growth.value.hole),
+        })}
       </p>
     </div>
   );

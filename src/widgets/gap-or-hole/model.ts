@@ -1,4 +1,4 @@
-import { batch, computed, signal } from '@preact/signals';
+import { computed } from '@preact/signals';
 import {
   FLUID_TEMP_C,
   GAP_REYNOLDS_LIMIT,
@@ -6,14 +6,16 @@ import {
   fluidAt,
   fluidClasses,
   gapFlow,
-  gearbox,
+  training,
   holeArea,
   holeFlow,
   litresPerMinute,
   makeFluid,
 } from '../../engine/index.ts';
 import type { FluidClass, FluidState } from '../../engine/index.ts';
-import type { SimModel } from '../shell/sim-spec.ts';
+import { COOL_C, HOT_C, TEMPS } from '../../simulation/choices/temperatures.ts';
+import { givensFrom } from '../../simulation/givens.ts';
+import type { SimModel } from '../../simulation/sim-spec.ts';
 
 export type GapOrHoleGivens = {
   temp: number;
@@ -25,33 +27,15 @@ export type GapOrHoleGivens = {
 };
 const START: GapOrHoleGivens = { temp: 20, height: 0.07, pressure: 400, fluid: 'low-viscosity' };
 
-/** Where the two leak alike. */
-export const COOL_C = 20;
-export const HOT_C = 100;
-export const TEMPS: readonly number[] = Array.from(
-  { length: (FLUID_TEMP_C.max - FLUID_TEMP_C.min) / 2 + 1 },
-  (_, i) => FLUID_TEMP_C.min + 2 * i,
-);
 /** Wide enough for the widest crack at the highest pressure; m. */
 const WIDEST_HOLE = 5e-3;
 
-const fluids = {
-  standard: makeFluid(fluidClasses.standard),
-  'low-viscosity': makeFluid(fluidClasses['low-viscosity']),
-  'ultra-low': makeFluid(fluidClasses['ultra-low']),
-} as const;
-/** The split transfer seal of the training gearbox: 14 mm wide, 3 mm through. */
-const { width, length } = gearbox.leaks.forward.transferSeal;
-export const SEAL_MM = { width: width * 1e3, length: length * 1e3 };
+/** The split transfer seal of the training transmission: 14 mm wide, 3 mm through. */
+const { width, length } = training.leaks.forward.transferSeal;
 
-export function makeGapOrHole() {
-  const givens = {
-    temp: signal(START.temp),
-    height: signal(START.height),
-    pressure: signal(START.pressure),
-    fluid: signal(START.fluid),
-  };
-  const fluid = computed(() => fluids[givens.fluid.value]);
+export function makeModel() {
+  const { givens, apply, reset } = givensFrom(START);
+  const fluid = computed(() => makeFluid(fluidClasses[givens.fluid.value]));
   const states = computed(() => TEMPS.map((tempC) => fluidAt(fluid.value, tempC)));
   const cool = computed(() => fluidAt(fluid.value, COOL_C));
   const hot = computed(() => fluidAt(fluid.value, HOT_C));
@@ -91,13 +75,6 @@ export function makeGapOrHole() {
     return converged ? root : null;
   });
 
-  const apply = (partial: Partial<GapOrHoleGivens>): void =>
-    batch(() => {
-      for (const [key, value] of Object.entries(partial)) {
-        (givens[key as keyof GapOrHoleGivens] as { value: unknown }).value = value;
-      }
-    });
-
   return {
     givens,
     curves,
@@ -117,7 +94,7 @@ export function makeGapOrHole() {
     }),
     lawEndsAt,
     apply,
-    reset: () => apply(START),
+    reset,
   } satisfies SimModel<GapOrHoleGivens> & Record<string, unknown>;
 }
-export type GapOrHoleModel = ReturnType<typeof makeGapOrHole>;
+export type GapOrHoleModel = ReturnType<typeof makeModel>;

@@ -1,6 +1,6 @@
 import { useMemo } from 'preact/hooks';
-import { Later } from '../shell/Later.tsx';
-import { SimShell } from '../shell/SimShell.tsx';
+import { Later } from '../../simulation/Later.tsx';
+import { SimShell } from '../../simulation/SimShell.tsx';
 import { makeHoldingTorque } from './model.ts';
 import { sim } from './sim.ts';
 import { TorqueChart } from './TorqueChart.tsx';
@@ -14,13 +14,7 @@ export function HoldingTorque() {
       sim={sim}
       model={model}
       picture={({ revealed }) => <TorqueChart model={model} revealed={revealed} />}
-      below={() => (
-        <Later
-          load={loadBelow}
-          props={{ model }}
-          what="the piston, the plates and the textbook sums"
-        />
-      )}
+      below={() => <Later load={loadBelow} props={{ model }} />}
     />
   );
 }

@@ -1,7 +1,7 @@
 import { batch, computed, effect, signal } from '@preact/signals';
 import { gearbox } from '../../engine/index.ts';
 import { needed, type Required } from '../clutch-pressure/needed.ts';
-import type { SimModel } from '../shell/sim-spec.ts';
+import type { SimModel } from '../../simulation/sim-spec.ts';
 import { books, pressureFor, torqueOf, type Book, type ClutchBuild } from './books.ts';
 import { SWEEP } from './ranges.ts';
 

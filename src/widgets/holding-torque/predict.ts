@@ -1,7 +1,7 @@
-import { format, printer } from '../../quantity/print.ts';
 import { force } from '../../quantity/part-quantities.ts';
+import { format, printer } from '../../quantity/print.ts';
 import { percent, pressure, torque } from '../../quantity/quantities.ts';
-import type { PredictSpec } from '../shell/sim-spec.ts';
+import type { PredictSpec } from '../../simulation/sim-spec.ts';
 import { torqueOf } from './books.ts';
 import { training, type HoldingGivens, type HoldingModel } from './model.ts';
 

@@ -1,6 +1,6 @@
 import { area, dimension, force, friction } from '../../quantity/part-quantities.ts';
-import { count, pressure } from '../../quantity/quantities.ts';
-import type { ControlSpec, SimSpec } from '../shell/sim-spec.ts';
+import { pressure, count } from '../../quantity/quantities.ts';
+import type { ControlSpec, SimSpec } from '../../simulation/sim-spec.ts';
 import { books, BOOKS } from './books.ts';
 import type { HoldingGivens, HoldingModel } from './model.ts';
 import { predict } from './predict.ts';

@@ -1,9 +1,9 @@
+import { textFor } from '../../quantity/unit-system.ts';
 import { printer } from '../../quantity/print.ts';
 import { area, dimension, friction } from '../../quantity/part-quantities.ts';
 import { power, pressure, speed, torque } from '../../quantity/quantities.ts';
 import { needed } from '../clutch-pressure/needed.ts';
-import { textFor } from '../../quantity/unit-system.ts';
-import type { TaskSpec } from '../shell/sim-spec.ts';
+import type { TaskSpec } from '../../simulation/sim-spec.ts';
 import { books, powerOf, torqueOf } from './books.ts';
 import { training, type HoldingGivens, type HoldingModel } from './model.ts';
 import { FRICTION } from './ranges.ts';

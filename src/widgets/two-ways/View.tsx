@@ -1,7 +1,7 @@
 import { useMemo } from 'preact/hooks';
 import { ElectronicRangeDrawing, MechanicalRangeDrawing } from '../../drawings/index.ts';
-import { Later } from '../shell/Later.tsx';
-import { SimShell } from '../shell/SimShell.tsx';
+import { Later } from '../../simulation/Later.tsx';
+import { SimShell } from '../../simulation/SimShell.tsx';
 import { makeTwoWays, type WaysModel } from './model.ts';
 import { sim } from './sim.ts';
 
@@ -34,7 +34,7 @@ export function TwoWays() {
       sim={sim}
       model={model}
       picture={() => <Pair model={model} />}
-      below={() => <Later load={loadBelow} props={{ model }} what="who does what" />}
+      below={() => <Later load={loadBelow} props={{ model }} />}
     />
   );
 }

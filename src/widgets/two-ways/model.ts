@@ -19,7 +19,7 @@ import {
   type RangeSelection,
 } from '../../engine/index.ts';
 import { fedRange, isParked, type Range, type RangeState } from '../../drawings/range-state.ts';
-import type { SimModel } from '../shell/sim-spec.ts';
+import type { SimModel } from '../../simulation/sim-spec.ts';
 
 export type WayFault = 'none' | 'slip' | 'misSet' | 'noPower';
 export type Rolling = 'standing' | 'rolling';

@@ -1,6 +1,6 @@
 import { format } from '../../quantity/print.ts';
 import { percent, roadSpeed } from '../../quantity/quantities.ts';
-import type { ControlSpec, SimSpec } from '../shell/sim-spec.ts';
+import type { ControlSpec, SimSpec } from '../../simulation/sim-spec.ts';
 import { FEED, type WaysGivens, type WaysModel } from './model.ts';
 import { feedWords, tasks } from './tasks.ts';
 import { says } from './words.ts';

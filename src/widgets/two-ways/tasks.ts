@@ -1,7 +1,7 @@
 import { format } from '../../quantity/print.ts';
 import { percent, pressure, seconds, temperature } from '../../quantity/quantities.ts';
 import { needed } from '../clutch-pressure/needed.ts';
-import type { TaskSpec } from '../shell/sim-spec.ts';
+import type { TaskSpec } from '../../simulation/sim-spec.ts';
 import { COLD_C, FEED, HOT_C, makeTwoWays, type WaysGivens, type WaysModel } from './model.ts';
 
 type Task = TaskSpec<WaysGivens, WaysModel>;

@@ -3,7 +3,7 @@ import { driveHeat, trainingLump } from '../../engine/index.ts';
 import { format } from '../../quantity/print.ts';
 import { heat, power, temperature, temperatureRise } from '../../quantity/quantities.ts';
 import { useUnits } from '../../ui/use-units.ts';
-import { SimShell } from '../shell/SimShell.tsx';
+import { SimShell } from '../../simulation/SimShell.tsx';
 import { DriveChart } from './DriveChart.tsx';
 import { KINDS, makeWarmUp, type WarmUpModel } from './model.ts';
 import { sim } from './sim.ts';

@@ -9,7 +9,7 @@ import {
 import type { LetsGo } from '../clutch-pressure/hold-map.ts';
 import { makeClutchPressure } from '../clutch-pressure/model.ts';
 import type { Required } from '../clutch-pressure/needed.ts';
-import type { SimModel } from '../shell/sim-spec.ts';
+import type { SimModel } from '../../simulation/sim-spec.ts';
 
 export const KINDS = Object.keys(driveHeat) as readonly DriveKind[];
 

@@ -1,9 +1,9 @@
 import type { DriveKind } from '../../engine/index.ts';
 import { hairs } from '../../quantity/hairs.ts';
 import { format } from '../../quantity/print.ts';
-import { length, minutes, temperature, temperatureRise } from '../../quantity/quantities.ts';
-import { CRACK } from '../clutch-pressure/ranges.ts';
-import type { ControlSpec, NumberSpec, SimSpec } from '../shell/sim-spec.ts';
+import { length, temperature, temperatureRise, minutes } from '../../quantity/quantities.ts';
+import { CRACK } from '../../simulation/choices/number.ts';
+import type { ControlSpec, NumberSpec, SimSpec } from '../../simulation/sim-spec.ts';
 import {
   ABOVE,
   makeWarmUp,

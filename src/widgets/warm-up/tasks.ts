@@ -1,7 +1,7 @@
+import { crackStop } from '../../simulation/choices/number.ts';
 import { format } from '../../quantity/print.ts';
 import { temperature, temperatureRise } from '../../quantity/quantities.ts';
-import type { TaskSpec } from '../shell/sim-spec.ts';
-import { crackStop } from '../clutch-pressure/ranges.ts';
+import type { TaskSpec } from '../../simulation/sim-spec.ts';
 import { makeWarmUp, OUTSIDE, START, type WarmUpGivens, type WarmUpModel } from './model.ts';
 import { spoken } from './words.ts';
 

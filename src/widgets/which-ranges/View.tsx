@@ -1,6 +1,6 @@
 import { useMemo } from 'preact/hooks';
-import { Later } from '../shell/Later.tsx';
-import { SimShell } from '../shell/SimShell.tsx';
+import { Later } from '../../simulation/Later.tsx';
+import { SimShell } from '../../simulation/SimShell.tsx';
 import { makeWhichRanges } from './model.ts';
 import { sim } from './sim.ts';
 import { Gauges } from './Tables.tsx';
@@ -14,9 +14,7 @@ export function WhichRanges() {
       sim={sim}
       model={model}
       picture={({ revealed }) => <Gauges model={model} revealed={revealed} />}
-      below={() => (
-        <Later load={loadBelow} props={{ model }} what="the circuit map and the tests" />
-      )}
+      below={() => <Later load={loadBelow} props={{ model }} />}
     />
   );
 }

@@ -7,7 +7,7 @@ import {
   type FaultId,
   type FaultKind,
 } from '../../engine/index.ts';
-import type { SimModel } from '../shell/sim-spec.ts';
+import type { SimModel } from '../../simulation/sim-spec.ts';
 import { benchOf, readingsOf, type Test } from './patterns.ts';
 import { patternOf } from './verdict.ts';
 

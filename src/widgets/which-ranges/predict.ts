@@ -1,7 +1,7 @@
-import { hairs } from '../../quantity/hairs.ts';
 import { printer } from '../../quantity/print.ts';
 import { length, pressure } from '../../quantity/quantities.ts';
-import type { PredictSpec } from '../shell/sim-spec.ts';
+import { hairs } from '../../quantity/hairs.ts';
+import type { PredictSpec } from '../../simulation/sim-spec.ts';
 import { makeWhichRanges, type RangesGivens, type RangesModel } from './model.ts';
 import { COLD, HOT, reads } from './verdict.ts';
 

@@ -1,7 +1,5 @@
-import { FAULT_IDS } from '../../engine/index.ts';
-import { percent } from '../../quantity/quantities.ts';
-import { faultNames, severityWords } from '../engagement/words.ts';
-import type { ControlSpec, SimSpec } from '../shell/sim-spec.ts';
+import { faultControl, severityControl } from '../../simulation/faults/controls.ts';
+import type { ControlSpec, SimSpec } from '../../simulation/sim-spec.ts';
 import type { RangesGivens, RangesModel } from './model.ts';
 import { predict } from './predict.ts';
 import { tasks } from './tasks.ts';
@@ -14,23 +12,8 @@ const ranges = [
 ];
 
 const controls: readonly ControlSpec<RangesGivens>[] = [
-  {
-    kind: 'choice',
-    key: 'fault',
-    label: 'Fault',
-    as: 'select',
-    options: FAULT_IDS.map((id) => ({ value: id, words: faultNames[id] })),
-  },
-  {
-    kind: 'number',
-    key: 'severity',
-    label: 'How bad it is',
-    quantity: percent,
-    min: 0,
-    max: 100,
-    step: 1,
-    words: severityWords,
-  },
+  faultControl('fault'),
+  severityControl('severity'),
   {
     kind: 'choice',
     key: 'circuit',

@@ -1,6 +1,7 @@
+import { airFlow as air } from '../../quantity/quantities.ts';
 import { printer } from '../../quantity/print.ts';
-import { airFlow as air, length, pressure } from '../../quantity/quantities.ts';
-import type { TaskSpec } from '../shell/sim-spec.ts';
+import { length, pressure } from '../../quantity/quantities.ts';
+import type { TaskSpec } from '../../simulation/sim-spec.ts';
 import { makeWhichRanges, type RangesGivens, type RangesModel } from './model.ts';
 import { TESTS } from './patterns.ts';
 import { gaugePattern, lacksFriction, reads } from './verdict.ts';

@@ -1,10 +1,10 @@
-import { CIRCUITS, faultAmount, type Circuit, type FaultId } from '../../engine/index.ts';
 import { listOf } from '../../quantity/lists.ts';
-import { format, formatNumber } from '../../quantity/print.ts';
 import { multiple } from '../../quantity/part-quantities.ts';
-import { length, percent, temperature } from '../../quantity/quantities.ts';
+import { CIRCUITS, faultAmount, type Circuit, type FaultId } from '../../engine/index.ts';
+import { format, formatNumber } from '../../quantity/print.ts';
+import { length, temperature, percent } from '../../quantity/quantities.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
-import { faultNames } from '../engagement/words.ts';
+import { words as names } from '../../car/words.en.ts';
 import { inOneCircuit, severityOf, type RangesModel } from './model.ts';
 import { COLD_C, HOT_C, TESTS, type Test } from './patterns.ts';
 import { COLD, HOT, lacksFriction, type Pattern, type Word } from './verdict.ts';
@@ -45,7 +45,7 @@ export function faultWords(model: RangesModel, system: UnitSystem): string {
   if (share === 0) return 'A sound gearbox';
   const where = inOneCircuit(id) ? `, ${circuit.value}` : '';
   const amount = measures[id]?.(faultAmount(id, share), system);
-  return `${faultNames[id]}${where}${amount === undefined ? '' : `, ${amount}`}`;
+  return `${names.faults[id]}${where}${amount === undefined ? '' : `, ${amount}`}`;
 }
 
 const worstOf = (words: readonly Word[]): Word =>

@@ -1,6 +1,6 @@
 import { useMemo } from 'preact/hooks';
-import { Later } from '../shell/Later.tsx';
-import { SimShell } from '../shell/SimShell.tsx';
+import { Later } from '../../simulation/Later.tsx';
+import { SimShell } from '../../simulation/SimShell.tsx';
 import { LineFigure } from './Charts.tsx';
 import { makeWhoGoesHungry } from './model.ts';
 import { sim } from './sim.ts';
@@ -15,9 +15,7 @@ export function WhoGoesHungry() {
       sim={sim}
       model={model}
       picture={({ revealed }) => <LineFigure model={model} revealed={revealed} />}
-      below={() => (
-        <Later load={loadBelow} props={{ model }} what="the order, the flows and the pump" />
-      )}
+      below={() => <Later load={loadBelow} props={{ model }} />}
     />
   );
 }

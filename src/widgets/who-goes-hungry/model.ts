@@ -13,7 +13,7 @@ import {
   type Plant,
 } from '../../engine/index.ts';
 import { needed } from '../clutch-pressure/needed.ts';
-import type { SimModel } from '../shell/sim-spec.ts';
+import type { SimModel } from '../../simulation/sim-spec.ts';
 import { COLD_C, FAST_RPM, HOT_C, IDLE_RPM, SPEED, SWEEP_RPM, TEMP } from './ranges.ts';
 
 export type HungryGivens = {

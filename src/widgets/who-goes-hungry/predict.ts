@@ -1,6 +1,6 @@
 import { printer } from '../../quantity/print.ts';
 import { flow, pressure, temperature } from '../../quantity/quantities.ts';
-import type { PredictSpec } from '../shell/sim-spec.ts';
+import type { PredictSpec } from '../../simulation/sim-spec.ts';
 import { COMMANDS, plantWith, readingOf, type HungryGivens, type HungryModel } from './model.ts';
 import { COLD_C, HOT_C, IDLE_RPM } from './ranges.ts';
 

@@ -1,7 +1,7 @@
-import { hairs } from '../../quantity/hairs.ts';
 import { multiple } from '../../quantity/part-quantities.ts';
+import { hairs } from '../../quantity/hairs.ts';
 import { length, percent, speed, temperature } from '../../quantity/quantities.ts';
-import type { ControlSpec, SimSpec } from '../shell/sim-spec.ts';
+import type { ControlSpec, SimSpec } from '../../simulation/sim-spec.ts';
 import type { HungryGivens, HungryModel } from './model.ts';
 import { predict } from './predict.ts';
 import { BORE, FILTER, SPEED, TEMP, WEAR } from './ranges.ts';

@@ -1,13 +1,13 @@
 import { printer } from '../../quantity/print.ts';
 import {
   flow,
-  length,
   pressure,
   speed,
   temperature,
   temperatureRise,
+  length,
 } from '../../quantity/quantities.ts';
-import type { TaskSpec } from '../shell/sim-spec.ts';
+import type { TaskSpec } from '../../simulation/sim-spec.ts';
 import {
   COMMANDS,
   makeWhoGoesHungry,

@@ -13,7 +13,7 @@ import { predict } from '../../../src/widgets/clutch-pressure/predict.ts';
 import { CRACK, SPEED, SWEEP_TEMPS, TEMP } from '../../../src/widgets/clutch-pressure/ranges.ts';
 import { sim } from '../../../src/widgets/clutch-pressure/sim.ts';
 import { says } from '../../../src/widgets/clutch-pressure/words.ts';
-import { simProblems } from '../../../src/widgets/shell/sim-problems.ts';
+import { simProblems } from '../../simulation/sim-problems.ts';
 import { textFor } from '../../../src/quantity/unit-system.ts';
 
 const SEED = 20_240_611;

@@ -15,7 +15,7 @@ import {
 } from '../../../src/widgets/controller-sees/recordings.ts';
 import { sim } from '../../../src/widgets/controller-sees/sim.ts';
 import { score } from '../../../src/widgets/controller-sees/words.ts';
-import { simProblems } from '../../../src/widgets/shell/sim-problems.ts';
+import { simProblems } from '../../simulation/sim-problems.ts';
 
 const at = (state: Partial<SeesGivens>) => {
   const model = makeControllerSees();

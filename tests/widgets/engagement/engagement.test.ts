@@ -9,7 +9,7 @@ import {
 } from '../../../src/widgets/engagement/model.ts';
 import { played, started, steppedTo } from '../../../src/widgets/engagement/player.ts';
 import { sim } from '../../../src/widgets/engagement/sim.ts';
-import { simProblems } from '../../../src/widgets/shell/sim-problems.ts';
+import { simProblems } from '../../simulation/sim-problems.ts';
 
 const task = (id: string) => {
   const found = sim.tasks.find((one) => one.id === id);

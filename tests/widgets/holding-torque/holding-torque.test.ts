@@ -20,7 +20,7 @@ import {
 } from '../../../src/widgets/holding-torque/ranges.ts';
 import { sim } from '../../../src/widgets/holding-torque/sim.ts';
 import { bookNumber, says } from '../../../src/widgets/holding-torque/words.ts';
-import { simProblems } from '../../../src/widgets/shell/sim-problems.ts';
+import { simProblems } from '../../simulation/sim-problems.ts';
 
 const SEED = 20_240_612;
 type Range = { readonly min: number; readonly max: number; readonly step: number };

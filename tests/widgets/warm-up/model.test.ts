@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { answer } from '../../../src/solve/answer.ts';
 import { textFor } from '../../../src/quantity/unit-system.ts';
 import { needed } from '../../../src/widgets/clutch-pressure/needed.ts';
-import { simProblems } from '../../../src/widgets/shell/sim-problems.ts';
+import { simProblems } from '../../simulation/sim-problems.ts';
 import {
   ABOVE,
   drive,

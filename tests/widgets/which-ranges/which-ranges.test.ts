@@ -4,7 +4,7 @@ import { effect } from '@preact/signals';
 import { CIRCUITS, FAULT_IDS, type Circuit, type FaultId } from '../../../src/engine/index.ts';
 import { answer } from '../../../src/solve/answer.ts';
 import { textFor } from '../../../src/quantity/unit-system.ts';
-import { simProblems } from '../../../src/widgets/shell/sim-problems.ts';
+import { simProblems } from '../../simulation/sim-problems.ts';
 import {
   inOneCircuit,
   makeWhichRanges,

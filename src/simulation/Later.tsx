@@ -1,0 +1,46 @@
+import type { ComponentType } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import { words } from './words.en.ts';
+
+interface LaterProps<P extends object> {
+  /** Fetches the component: `() => import('./Below.tsx').then(({ Below }) => Below)`. */
+  readonly load: () => Promise<ComponentType<P>>;
+  readonly props: P;
+}
+
+/** Pictures that nobody sees before the answer is out are fetched when it is. */
+export function Later<P extends object>({ load, props }: LaterProps<P>) {
+  const [Loaded, setLoaded] = useState<ComponentType<P> | null>(null);
+  const [failed, setFailed] = useState(false);
+  const fetchIt = () => {
+    setFailed(false);
+    load().then(
+      // A function given to a setter would be called, so it is wrapped.
+      (component) => setLoaded(() => component),
+      () => setFailed(true),
+    );
+  };
+  useEffect(fetchIt, []);
+  if (Loaded) return <Loaded {...props} />;
+  return <Waiting what="pictures" failed={failed} retry={fetchIt} />;
+}
+
+interface WaitingProps {
+  readonly what: 'pictures' | 'controls';
+  readonly failed: boolean;
+  readonly retry: () => void;
+}
+
+/** In the place of what is being fetched. */
+export function Waiting({ what, failed, retry }: WaitingProps) {
+  return (
+    <div class="sim-stage">
+      <p role="status">{failed ? words.failed[what] : words.loading[what]}</p>
+      {failed && (
+        <button type="button" class="quiet" onClick={retry}>
+          {words.tryAgain}
+        </button>
+      )}
+    </div>
+  );
+}

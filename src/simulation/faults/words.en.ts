@@ -1,0 +1,7 @@
+export const words = {
+  fault: 'Fault',
+  severity: 'How bad the fault is',
+  healthy: 'healthy',
+  worst: 'the worst there is',
+  between: 'of the worst there is',
+};

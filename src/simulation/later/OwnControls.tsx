@@ -1,0 +1,69 @@
+import { useMemo } from 'preact/hooks';
+import { CopyLink } from '../../ui/CopyLink.tsx';
+import { parseLink, printLink, type LinkValues } from '../../ui/link-state.ts';
+import { More } from '../../ui/More.tsx';
+import type { UnitSystem } from '../../quantity/unit-system.ts';
+import { Reset } from '../../ui/Reset.tsx';
+import { Controls } from './Controls.tsx';
+import { currentValues } from '../current-values.ts';
+import { linkSchema } from './link-schema.ts';
+import type { DrawnControls, Givens, SimModel, SimSpec } from '../sim-spec.ts';
+import { useArrival } from '../use-arrival.ts';
+import { words } from './words.en.ts';
+
+export const OPEN_CONTROLS = 3;
+
+interface OwnControlsProps<G extends Givens, M extends SimModel<G>> {
+  readonly sim: SimSpec<G, M>;
+  readonly model: M;
+  /** What a link falls back to. */
+  readonly defaults: LinkValues;
+  /** The link that led here, or nothing. */
+  readonly search: string;
+  readonly system: UnitSystem;
+  /** False when a link led here. */
+  readonly byHand: boolean;
+  readonly drawn?: DrawnControls<G> | undefined;
+}
+
+/** Everything open: three controls at hand, the rest behind a fold, a reset, a link to this state. */
+export function OwnControls<G extends Givens, M extends SimModel<G>>(
+  props: OwnControlsProps<G, M>,
+) {
+  const { sim, model, defaults, search, system, byHand, drawn } = props;
+  const schema = useMemo(() => linkSchema(sim, defaults, system), [sim, defaults, system]);
+  // What had to be changed in the link; told again when the units change, in the new ones.
+  const notes = useMemo(() => parseLink(schema, search).notes, [schema, search]);
+  const head = useArrival<HTMLHeadingElement>(byHand);
+  const { id, controls } = sim;
+  const rest = controls.slice(OPEN_CONTROLS);
+  const shared = { sim: id, model, system, drawn };
+  return (
+    <div class="sim-stage">
+      <h4 class="stage-head" ref={head} tabIndex={-1}>
+        {words.ownControls}
+      </h4>
+      {notes.length > 0 && (
+        <div class="sim-notes" role="status">
+          {notes.map((note) => (
+            <p key={note}>{note}</p>
+          ))}
+        </div>
+      )}
+      <Controls {...shared} controls={controls.slice(0, OPEN_CONTROLS)} />
+      {rest.length > 0 && (
+        <More label={words.moreControls}>
+          <Controls {...shared} controls={rest} />
+        </More>
+      )}
+      <div class="sim-go">
+        <Reset onReset={() => model.reset()} />
+        <CopyLink
+          id={id}
+          anchor={id}
+          search={() => printLink(schema, currentValues(sim, model), location.search)}
+        />
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,8 @@
+/**
+ * Everything after the prediction, as one chunk that `use-later-stages.ts` loads when somebody
+ * first takes hold of a simulation. Who only reads the lesson does not pay for it.
+ */
+export { Compare } from './Compare.tsx';
+export { OwnControls } from './OwnControls.tsx';
+export { readLink } from './link-schema.ts';
+export { Task } from './Task.tsx';

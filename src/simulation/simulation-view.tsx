@@ -1,0 +1,46 @@
+import type { ComponentType } from 'preact';
+import { useMemo } from 'preact/hooks';
+import { Later } from './Later.tsx';
+import type { DrawnControls, Givens, PictureContext, SimModel, SimSpec } from './sim-spec.ts';
+import { SimShell } from './SimShell.tsx';
+
+export interface PictureProps<M> extends PictureContext {
+  readonly model: M;
+}
+
+interface SimulationParts<G extends Givens, M extends SimModel<G>> {
+  /** The simulation as data: question, tasks, controls. */
+  readonly sim: SimSpec<G, M>;
+  /** Called once for each island on the page, never at module level. */
+  readonly makeModel: () => M;
+  /** Shares the first screen with the controls. */
+  readonly Picture: ComponentType<PictureProps<M>>;
+  /**
+   * Fetches what explains the answer, `() => import('./Below.tsx')`; nobody sees it, and nobody
+   * pays for it, before the answer is out.
+   */
+  readonly below?: () => Promise<{ readonly Below: ComponentType<PictureProps<M>> }>;
+  /** Controls that are neither slider, choice nor switch. */
+  readonly drawn?: (model: M) => DrawnControls<G>;
+}
+
+/** The island of a simulation, out of its parts. */
+export function simulationView<G extends Givens, M extends SimModel<G>>(
+  parts: SimulationParts<G, M>,
+) {
+  const { sim, makeModel, Picture, below, drawn } = parts;
+  const load = below && (() => below().then(({ Below }) => Below));
+  return function View() {
+    const model = useMemo(makeModel, []);
+    const own = useMemo(() => drawn?.(model), [model]);
+    return (
+      <SimShell
+        sim={sim}
+        model={model}
+        drawn={own}
+        picture={(context) => <Picture model={model} {...context} />}
+        below={load && ((context) => <Later load={load} props={{ model, ...context }} />)}
+      />
+    );
+  };
+}

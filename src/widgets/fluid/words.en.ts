@@ -1,0 +1,130 @@
+interface Thickness {
+  side: string;
+  name: string;
+  temp: string;
+  cSt: string;
+  mPas: string;
+  cool: string;
+}
+
+export const words = {
+  title: 'How thin does it get?',
+  controls: {
+    fluidA: 'Fluid A, solid line',
+    fluidB: 'Fluid B, dotted line',
+    // Data sheets give both temperatures in °C the world over; the °F stands beside it for the bay.
+    own40: 'Your own fluid, cSt at 40 °C (104 °F)',
+    own100: 'Your own fluid, cSt at 100 °C (212 °F)',
+    own15: 'Your own fluid, density at 15 °C (59 °F)',
+    usualDensity: 'taken where a sheet does not say',
+    log: 'Upright scale',
+    logOn: 'each line up is ten times more',
+    logOff: 'even steps',
+  },
+  own: 'Your own',
+  ownOption: 'Your own, by its two numbers',
+  predict: {
+    question: (p: { cool: string; hot: string }) =>
+      `Warm this fluid from ${p.cool} to ${p.hot}. How much thinner does it get?`,
+    options: {
+      two: {
+        words: 'About 2 times thinner',
+        why: (p: { twice: string; hot: string }) =>
+          `Two times is what the first few degrees do: it is there by ${p.twice}. The rest of the way to ${p.hot} thins it much more.`,
+      },
+      five: {
+        words: 'About 5 times thinner',
+        why: (p: { fiveTimes: string }) =>
+          `Five times is reached on the way, near ${p.fiveTimes}. It goes on thinning from there, only in smaller steps.`,
+      },
+      ten: {
+        words: '10 times thinner or more',
+        why: (p: { from: string; to: string; times: string }) =>
+          `From ${p.from} to ${p.to} is ${p.times} times. Nothing is wrong with the fluid: every fluid does this, and the transmission has to live with it.`,
+      },
+    },
+    runLabel: 'Warm it up',
+  },
+  outcome: (p: { times: string; from: string; cool: string; to: string; hot: string }) =>
+    `${p.times} times thinner: ${p.from} at ${p.cool}, ${p.to} at ${p.hot}.`,
+  tasks: {
+    tenTimes: {
+      words: (p: { cool: string }) =>
+        `Find the temperature where fluid A is 10 times thinner than at ${p.cool}.`,
+      hint: (p: { cool: string }) =>
+        `Warm it, and watch the words under the picture. You are looking for 10 times thinner than at ${p.cool}.`,
+      after: (p: { tenTimes: string }) =>
+        `Ten times thinner at about ${p.tenTimes}. That is an ordinary working temperature, so a gap meets fluid this thin every day.`,
+    },
+    cross: {
+      words: (p: { hot: string }) =>
+        `One of these classes is the thicker of two at ${p.hot} and yet the thinner of the same two in deep cold. Make it fluid A, make its rival fluid B, and set a temperature that shows it.`,
+      hint: (p: { deepCold: string }) =>
+        `The line that falls less steeply is the one. Put standard against low-viscosity, then go below ${p.deepCold}.`,
+      after: (p: { cross: string; standardIndex: string; lowIndex: string }) =>
+        `The two lines cross near ${p.cross}. Standard has the higher viscosity index, ${p.standardIndex} against ${p.lowIndex}: it changes less with heat, both ways.`,
+    },
+    higherIndex: {
+      words: (p: { lowIndex: string }) =>
+        `Fluid A is your own. Type two numbers that give it a higher viscosity index than fluid B has, ${p.lowIndex}.`,
+      hint: 'A higher index means less change. Bring the two numbers closer together: raise the hot one, or lower the cool one.',
+      after:
+        'Closer together is a higher index, and a flatter line. It says nothing about how thick a fluid is, only how little it changes.',
+    },
+  },
+  reached: {
+    thinner: (p: { temp: string; times: string; cool: string }) =>
+      `At ${p.temp} fluid A is ${p.times} times thinner than at ${p.cool}.`,
+    thicker: (p: { temp: string; times: string; cool: string }) =>
+      `At ${p.temp} fluid A is ${p.times} times thicker than at ${p.cool}.`,
+    stillThicker: (p: { temp: string; a: string; b: string }) =>
+      `These two do cross, but not at ${p.temp}: there A is ${p.a} and B is ${p.b}.`,
+    index: (p: { a: string; b: string }) =>
+      `Your fluid comes to an index of ${p.a}; fluid B has ${p.b}.`,
+  },
+  says: {
+    thinner: (p: Thickness & { times: string }) =>
+      `${p.side} (${p.name}) at ${p.temp}: ${p.cSt}, ${p.mPas}, ${p.times} times thinner than at ${p.cool}.`,
+    thicker: (p: Thickness & { times: string }) =>
+      `${p.side} (${p.name}) at ${p.temp}: ${p.cSt}, ${p.mPas}, ${p.times} times thicker than at ${p.cool}.`,
+    alike: (p: Thickness) =>
+      `${p.side} (${p.name}) at ${p.temp}: ${p.cSt}, ${p.mPas}, the same as at ${p.cool}.`,
+    alone: (p: Thickness) => `${p.side} (${p.name}) at ${p.temp}: ${p.cSt}, ${p.mPas}.`,
+    outOfRange: (p: { side: string; name: string }) =>
+      `${p.side} (${p.name}): these two numbers carry the law out of its range here.`,
+    sameFluid: 'A and B are the same fluid.',
+  },
+  chart: {
+    kinematic: 'Kinematic viscosity',
+    dynamic: 'Dynamic viscosity',
+    name: {
+      kinematic: 'Kinematic viscosity against temperature',
+      dynamic: 'Dynamic viscosity against temperature',
+    },
+    line: (p: { side: string; name: string }) => `${p.side}: ${p.name}`,
+    asFarAsWarmed: 'Two fluids, as far as they have been warmed.',
+    feltByGap: 'Kinematic viscosity times density. This is what a gap feels.',
+    logScale: 'Each line up is ten times thicker.',
+    evenScale: 'Steep in the cold, flat when hot.',
+    tooThick: 'It is too thick here for this picture. “More controls” has a scale that reaches it.',
+  },
+  table: {
+    caption: (p: { temp: string }) => `Side by side at ${p.temp}`,
+    density: 'Density',
+    thinnerThan: (p: { cool: string }) => `Thinner than at ${p.cool}, in cSt`,
+    thinner: (p: { times: string }) => `${p.times} times`,
+    thicker: (p: { times: string }) => `${p.times} times thicker`,
+    index: 'Viscosity index',
+    none: 'none',
+  },
+  noIndex: 'not defined below 2 cSt at 100 °C',
+  ownIndex: (p: { index: string }) => `Viscosity index of this pair: ${p.index}.`,
+  refused: {
+    same: (p: { hot: string; cool: string }) =>
+      `${p.hot} at 100 °C is the same as ${p.cool} at 40 °C. Every fluid thins as it warms, so the number at 100 °C must be the smaller.`,
+    more: (p: { hot: string; cool: string }) =>
+      `${p.hot} at 100 °C is more than ${p.cool} at 40 °C. Every fluid thins as it warms, so the number at 100 °C must be the smaller.`,
+    inForce: (p: { own40: string; own100: string }) =>
+      `Until then ${p.own40} and ${p.own100} stand.`,
+  },
+};

@@ -1,8 +1,0 @@
-/**
- * Everything after the prediction, as one chunk that `use-later-stages.ts` loads when somebody
- * first takes hold of a simulation. Who only reads the lesson does not pay for it.
- */
-export { Compare } from './Compare.tsx';
-export { FreePlay } from './FreePlay.tsx';
-export { readLink } from './link-schema.ts';
-export { Task } from './Task.tsx';

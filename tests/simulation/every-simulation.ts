@@ -1,0 +1,55 @@
+import { readdirSync, existsSync } from 'node:fs';
+import type { ComponentType } from 'preact';
+import type { Givens, SimModel, SimSpec } from '../../src/simulation/sim-spec.ts';
+
+/** A simulation as the tests see it: whatever its own givens are. */
+export type AnySim = SimSpec<Givens, SimModel<Givens>>;
+
+export interface OneSimulation {
+  readonly name: string;
+  readonly sim: AnySim;
+  readonly makeModel: () => SimModel<Givens>;
+  /** The island and what it fetches later, where they go by their common names. */
+  readonly View: ComponentType | undefined;
+  readonly Below: ComponentType<Record<string, unknown>> | undefined;
+}
+
+const folder = new URL('../../src/widgets/', import.meta.url);
+
+/** What model.ts calls its maker where it is not yet `makeModel`. Shrinks as they are converted. */
+const OLD_MAKERS: Readonly<Record<string, string>> = {
+  'clutch-pressure': 'makeClutchPressure',
+  'controller-sees': 'makeControllerSees',
+  engagement: 'makeEngagement',
+  'holding-torque': 'makeHoldingTorque',
+  'two-ways': 'makeTwoWays',
+  'warm-up': 'makeWarmUp',
+  'which-ranges': 'makeWhichRanges',
+  'who-goes-hungry': 'makeWhoGoesHungry',
+};
+
+/** Every folder of src/widgets that has a sim.ts. The question player has none. */
+const names = readdirSync(folder).filter((name) => existsSync(new URL(`${name}/sim.ts`, folder)));
+
+async function open(name: string): Promise<OneSimulation> {
+  const load = async (file: string): Promise<Record<string, unknown>> => {
+    const url = new URL(`${name}/${file}`, folder);
+    return existsSync(url) ? ((await import(url.href)) as Record<string, unknown>) : {};
+  };
+  const [model, sim, view, below] = await Promise.all(
+    ['model.ts', 'sim.ts', 'View.tsx', 'Below.tsx'].map(load),
+  );
+  const maker = OLD_MAKERS[name] ?? 'makeModel';
+  if (typeof model?.[maker] !== 'function')
+    throw new Error(`${name}/model.ts exports no ${maker}.`);
+  if (typeof sim?.sim !== 'object') throw new Error(`${name}/sim.ts exports no sim.`);
+  return {
+    name,
+    sim: sim.sim as AnySim,
+    makeModel: model[maker] as () => SimModel<Givens>,
+    View: view?.View as ComponentType | undefined,
+    Below: below?.Below as ComponentType<Record<string, unknown>> | undefined,
+  };
+}
+
+export const everySimulation: readonly OneSimulation[] = await Promise.all(names.map(open));
