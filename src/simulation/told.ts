@@ -1,10 +1,19 @@
 import type { UnitSystem } from '../quantity/unit-system.ts';
 
 /** Sentences of a words file: as they stand, or with places for printed values. */
-interface Sentences<P> {
-  readonly [key: string]: string | ((printed: P) => string) | Sentences<P>;
+interface Sentences {
+  readonly [key: string]: string | ((printed: never) => string) | Sentences;
 }
-/** The same, with every place filled but for the reader's units. */
+/** What one of the sentences asks for. */
+type Places<T> = T extends string
+  ? never
+  : T extends (printed: infer P) => string
+    ? (all: P) => void
+    : { [K in keyof T]: Places<T[K]> }[keyof T];
+/** What all of them ask for: a function that must do for each is a function of the whole. */
+type Facts<T> = Places<T> extends (all: infer P) => void ? P : unknown;
+
+/** The same sentences, with every place filled but for the reader's units. */
 export type Told<T> = {
   readonly [K in keyof T]: T[K] extends string
     ? string
@@ -15,22 +24,18 @@ export type Told<T> = {
 
 /**
  * Fills the places of a whole branch of a words file with numbers that do not change while the
- * simulation runs. The compiler refuses a sentence that asks for a number that is not among them.
+ * simulation runs. The compiler refuses facts that leave a sentence without one of its numbers.
  */
-export function told<P, T extends Sentences<P>>(
+export function told<T extends Sentences>(
   sentences: T,
-  facts: (system: UnitSystem) => P,
+  facts: (system: UnitSystem) => Facts<T>,
 ): Told<T> {
-  return Object.fromEntries(
-    Object.entries(sentences).map(([key, one]) => [
-      key,
-      typeof one === 'string'
-        ? one
-        : typeof one === 'function'
-          ? (system: UnitSystem) => one(facts(system))
-          : told(one, facts),
-    ]),
-  ) as Told<T>;
+  const fill = (one: Sentences[string]): unknown => {
+    if (typeof one === 'string') return one;
+    if (typeof one === 'function') return (system: UnitSystem) => one(facts(system) as never);
+    return Object.fromEntries(Object.entries(one).map(([key, part]) => [key, fill(part)]));
+  };
+  return fill(sentences) as Told<T>;
 }
 
 /** The options of a prediction, or whatever else a words file keeps under its ids, as a list. */

@@ -38,7 +38,7 @@ function expectText(where: string, words: UnitText): void {
 /** Works out everything that a model computes, down through what it groups. */
 function readAll(value: unknown, depth = 0): void {
   if (value instanceof Signal) {
-    void value.value;
+    value.peek();
     return;
   }
   if (depth > 2 || typeof value !== 'object' || value === null) return;

@@ -8,7 +8,6 @@ import { told, withIds } from '../../simulation/told.ts';
 import { hairs } from '../../quantity/hairs.ts';
 import { printer } from '../../quantity/print.ts';
 import { count, length, pressure, temperature } from '../../quantity/quantities.ts';
-import type { UnitSystem } from '../../quantity/unit-system.ts';
 import type { GapOrHoleGivens, GapOrHoleModel } from './model.ts';
 import { limit, printLeak, printTimes } from './print.ts';
 import { words } from './words.en.ts';
@@ -20,7 +19,7 @@ const PRESSURE = { min: 100, max: 1000, step: 10 };
 const ONE_HAIR = { height: 0.07, pressure: 400, fluid: 'low-viscosity' } as const;
 
 const { options, ...predict } = told(words.predict, coolAndHot);
-const tasks = told(words.tasks, (s: UnitSystem) => ({ ...coolAndHot(s), limit }));
+const tasks = told(words.tasks, (s) => ({ ...coolAndHot(s), limit }));
 const { controls, says, reached } = words;
 
 /** Judged by how many times more the crack leaks hot than cold. */
