@@ -26,7 +26,11 @@ const pathPattern =
   /^(?:src|tests|content|public)(?:\/[\w.<>[\]-]+)*\/?$|^[\w-]+\.(?:ts|tsx|mjs|css|py)$/;
 
 function namesNothing(path: string, folder: string, root: string): boolean {
-  const pattern = path.replaceAll(/<[^>]*>/g, '*').replace(/\/$/, '');
+  // Brackets are a part of the names of pages, "[id].astro", and no set of letters.
+  const pattern = path
+    .replaceAll('[', '[[]')
+    .replaceAll(/<[^>]*>/g, '*')
+    .replace(/\/$/, '');
   if (!path.includes('/')) {
     return (
       globSync(`{src,tests}/**/${path}`, { cwd: root }).length + +existsSync(join(root, path)) === 0

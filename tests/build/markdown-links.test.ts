@@ -22,6 +22,7 @@ beforeEach(() => {
   mkdirSync(join(root, 'src', 'quiz'), { recursive: true });
   mkdirSync(join(root, 'tests', 'truth'), { recursive: true });
   writeFileSync(join(root, 'src', 'quiz', 'grade.ts'), '');
+  writeFileSync(join(root, 'src', 'quiz', '[id].ts'), '');
   writeFileSync(join(root, 'OTHER.md'), '# Add a unit (or two)\n\n```\n# not a heading\n```\n');
 });
 afterEach(() => rmSync(root, { recursive: true }));
@@ -37,6 +38,7 @@ test.each([
   '[x](https://example.org/gone)',
   '`src/quiz/grade.ts`, `src/quiz/`, `src/quiz/<name>.ts`, `src/<folder>/grade.ts`, `grade.ts`',
   '| `src/later` | not written yet |',
+  '`src/quiz/[id].ts`',
   '`npm run gone`, `a/b`, `/search/`',
   '```\n`src/gone.ts`\n```',
 ])('%s is fine', (text) => expect(says(text)).toEqual([]));
@@ -54,5 +56,6 @@ test.each([
   '`src/gone`',
   '`src/quiz/gone.ts`',
   '`src/gone/<name>.ts`',
+  '`src/quiz/[name].ts`',
   '`gone.ts`',
 ])('%s is told', (text) => expect(says(text)).toHaveLength(1));
