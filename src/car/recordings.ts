@@ -1,10 +1,4 @@
-import {
-  faultSeverity,
-  illustrativeSettings,
-  training,
-  trainingStory,
-  type FaultSet,
-} from '../engine/index.ts';
+import { illustrativeSettings, training, trainingStory, type FaultSet } from '../engine/index.ts';
 import { crackFault, makeCar } from './car.ts';
 import { engage } from './engage.ts';
 
@@ -36,16 +30,16 @@ interface Recipe {
 export const recipes: Readonly<Record<RecordingId, Recipe>> = {
   cold: { healthy: true, tempC: 20, faults: {} },
   hot: { healthy: true, tempC: 100, faults: {} },
-  // Thick fluid alone makes it late; see the passage behind the feed hole.
-  frost: { healthy: true, tempC: -20, faults: {} },
-  hurry: { healthy: true, tempC: 100, faults: {}, brakeOff: 0.7 },
+  // Thick fluid alone makes it late; below this it would miss the usual check with nothing wrong.
+  frost: { healthy: true, tempC: -12, faults: {} },
+  hurry: { healthy: true, tempC: 100, faults: {}, brakeOff: 0.9 },
   crack16: { healthy: false, tempC: 100, faults: crackFault(0.16) },
   crack25: { healthy: false, tempC: 100, faults: crackFault(0.25) },
   crack30: { healthy: false, tempC: 100, faults: crackFault(0.3) },
   friction: {
     healthy: false,
     tempC: 100,
-    faults: { frictionWear: { severity: faultSeverity('frictionWear', 0.6) } },
+    faults: { frictionWear: { severity: 0.8 } },
   },
 };
 

@@ -22,7 +22,7 @@ export interface Replay {
   readonly events: readonly ControllerEvent[];
   readonly states: readonly { readonly time: number; readonly state: ControllerState }[];
   /** The first check that failed, and how long after selection [s]. */
-  readonly failed: { readonly check: 'engagement' | 'ratio'; readonly after: number } | null;
+  readonly trip: { readonly check: 'engagement' | 'ratio'; readonly after: number } | null;
   /** When the code was stored, after selection [s]. */
   readonly codeAfter: number | null;
   /** The longest time without a break that slip was over the ratio limit while that check ran [s]. */
@@ -86,7 +86,7 @@ export function replay(
     slipSeen,
     events,
     states,
-    failed: failed
+    trip: failed
       ? {
           check: failed.event === 'pressure raised' ? 'ratio' : 'engagement',
           after: failed.time - SELECT,

@@ -7,14 +7,15 @@ import { COLD_C } from './ranges.ts';
 
 /**
  * Full height [L/min], by engine speed alone, so that nothing but the engine rescales the bars: the
- * pump takes in 15 L/min for each 1000 rpm, and at one scale for all speeds the crack's share at
+ * pump takes in 17 L/min for each 1000 rpm, and at one scale for all speeds the crack's share at
  * idle would be a hairline itself.
  */
-const fullHeight = (rpm: number): number => (rpm <= 800 ? 12 : rpm <= 1600 ? 24 : 45);
+const fullHeight = (rpm: number): number => (rpm <= 800 ? 14 : rpm <= 1600 ? 28 : 52);
 
 const partsOf = ({ flows }: Reading): readonly BudgetPart[] => [
   { id: 'slip', label: 'pump slip', value: flows.slip, fill: 'dense' },
   { id: 'clearances', label: 'clearances', value: flows.clearances, fill: 'sparse' },
+  { id: 'bleed', label: 'bleeds', value: flows.bleed, fill: 'sparse' },
   { id: 'rings', label: 'rings', value: flows.rings, fill: 'dense' },
   { id: 'crack', label: 'the crack', value: flows.crack, fill: 'full' },
   // Nil as long as the crack is the only fault; without a line of its own unless it is something.

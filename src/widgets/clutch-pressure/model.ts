@@ -3,14 +3,15 @@ import {
   applyFaults,
   faultSeverity,
   fluidClasses,
-  gearbox,
+  commandsAt,
   litresPerMinute,
   makeFluid,
   revPerSecond,
   solveSteady,
-  testPoints,
+  training,
   type Circuit,
   type FluidClass,
+  type Plant,
 } from '../../engine/index.ts';
 import type { SimModel } from '../../simulation/sim-spec.ts';
 import { holdMap, letsGo, type Margin } from './hold-map.ts';
@@ -26,14 +27,14 @@ export type PressureGivens = {
   rpm: number;
   required: Required;
   circuit: Circuit;
-  point: keyof typeof testPoints;
+  point: keyof Plant['testPoints'];
   fluid: FluidClass;
 };
 
 const START: PressureGivens = {
   temp: 100,
   crack: 0.16,
-  rpm: testPoints.idle.engineRpm,
+  rpm: training.testPoints.idle.engineRpm,
   required: 'take-off',
   circuit: 'forward',
   point: 'idle',
@@ -56,15 +57,17 @@ export interface Reading {
     readonly feed: number;
     readonly crack: number;
     readonly rings: number;
-    /** Piston seal, open port, regulator bore: nil in this gearbox, and counted so that the sum is whole. */
+    /** Solenoid bleeds and the lubrication that hangs on the line. */
+    readonly bleed: number;
+    /** Piston seal, open port, regulator bore: nil with this fault, and counted so that the sum is whole. */
     readonly other: number;
     readonly leftOver: number;
   };
 }
 
-/** Of the crack alone; the rest of the gearbox is healthy. */
+/** Of the crack alone; the rest of the transmission is healthy. */
 const plantWith = (crackMm: number) =>
-  applyFaults(gearbox, {
+  applyFaults(training, {
     transferSeal: { severity: faultSeverity('transferSeal', crackMm) },
   });
 
@@ -90,8 +93,9 @@ export function makeClutchPressure() {
 
   // Reads every given but crack and temperature, so whatever is built on it alone rests while those move.
   const solve = (of: ReturnType<typeof plantWith>, tempC: number) => {
-    const { line, clutch } = testPoints[givens.point.value];
     const name = givens.circuit.value;
+    // Reverse is boosted.
+    const { line, clutch } = commandsAt(of, givens.point.value, name);
     const state = solveSteady({
       plant: of,
       fluid: fluid.value,
@@ -112,8 +116,8 @@ export function makeClutchPressure() {
 
   const reading = (tempC: number): Reading => {
     const { state, circuit } = solve(plant.value, tempC);
-    const { rings, transferSeal, pistonSeal, openPort } = circuit.parts;
-    const command = testPoints[givens.point.value].clutch;
+    const { rings, transferSeal, pistonSeal, hardLip, openPort } = circuit.parts;
+    const command = commandsAt(plant.value, givens.point.value, givens.circuit.value).clutch;
     const lmin = litresPerMinute;
     return {
       line: state.linePressure / 1e3,
@@ -130,7 +134,8 @@ export function makeClutchPressure() {
         feed: lmin(circuit.feed),
         crack: lmin(transferSeal),
         rings: lmin(rings),
-        other: lmin(pistonSeal + openPort + state.regulatorLoss),
+        bleed: lmin(state.bleed),
+        other: lmin(pistonSeal + hardLip + openPort + state.regulatorLoss),
         leftOver: lmin(state.leftOver),
       },
     };
@@ -153,7 +158,7 @@ export function makeClutchPressure() {
     letsGo: computed(() => letsGo(margin, givens.crack.value)),
     map: computed(() => holdMap(margin)),
     commands: computed(() => {
-      const { line, clutch } = testPoints[givens.point.value];
+      const { line, clutch } = commandsAt(training, givens.point.value, givens.circuit.value);
       return { line: line / 1e3, clutch: clutch / 1e3 };
     }),
     /** Clutch pressure over need [kPa] for another crack at the temperature chosen. */

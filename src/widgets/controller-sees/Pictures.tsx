@@ -6,7 +6,7 @@ import { Readout } from '../../ui/Readout.tsx';
 import { useUnits } from '../../ui/use-units.ts';
 import type { SeesModel, Verdict } from './model.ts';
 import { parkSpeedWords } from './park-speed.ts';
-import { END } from './recordings.ts';
+import { END } from '../../car/recordings.ts';
 import { names, score, tripWords } from './words.ts';
 
 const verdictWords: Readonly<Record<Verdict, string>> = {

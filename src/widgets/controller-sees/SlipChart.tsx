@@ -4,7 +4,7 @@ import type { EventMark, Mark, Strip } from '../../charts/line-data.ts';
 import { seconds, speed } from '../../quantity/quantities.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import type { Judged, SeesModel } from './model.ts';
-import { END, recording, SELECT } from './recordings.ts';
+import { END, recording, SELECT } from '../../car/recordings.ts';
 import { names, stateWords, worthTelling } from './words.ts';
 
 /** Every second reading: a dot on the picture is wider than what lies between. */

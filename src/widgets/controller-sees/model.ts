@@ -1,8 +1,8 @@
 import { computed, signal } from '@preact/signals';
 import { illustrativeSettings } from '../../engine/index.ts';
 import type { SimModel } from '../../simulation/sim-spec.ts';
-import { recording, RECORDING_IDS, type RecordingId } from './recordings.ts';
-import { replay, type Replay } from './replay.ts';
+import { recording, RECORDING_IDS, type RecordingId } from '../../car/recordings.ts';
+import { replay, type Replay } from '../../car/replay.ts';
 
 export type SeesGivens = {
   /** Ratio check: slip over this [rpm] … */

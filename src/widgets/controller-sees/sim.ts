@@ -2,7 +2,7 @@ import { format } from '../../quantity/print.ts';
 import { length, seconds, speed } from '../../quantity/quantities.ts';
 import type { ControlSpec, SimSpec } from '../../simulation/sim-spec.ts';
 import { START, makeControllerSees, type SeesGivens, type SeesModel } from './model.ts';
-import { RECORDING_IDS } from './recordings.ts';
+import { RECORDING_IDS } from '../../car/recordings.ts';
 import { tasks } from './tasks.ts';
 import { names, says } from './words.ts';
 
@@ -80,7 +80,7 @@ const before = makeControllerSees();
 
 export const sim: SimSpec<SeesGivens, SeesModel> = {
   id: 'controller-sees',
-  title: 'Where would it trip?',
+  title: 'What does the controller catch?',
   linkVersion: 1,
   controls,
   predict: {
@@ -99,7 +99,7 @@ export const sim: SimSpec<SeesGivens, SeesModel> = {
         why: (system) => {
           const gained =
             (before.of('crack25').codeAfter ?? 0) - (after.of('crack25').codeAfter ?? 0);
-          return `The clutch is still filling, the throttle is open, so the ratio check runs: slip for ${format(after.of('hurry').longestOver, seconds, system)}. The usual limit lets that pass by a hair, half of it does not. And what was gained? The code for the crack of ${format(0.25, length, system)} comes ${format(gained, seconds, system)} sooner.`;
+          return `The clutch is still filling, the throttle is open, so the ratio check runs: slip for ${format(after.of('hurry').longestOver, seconds, system)}. The usual limit lets that pass, half of it does not. And what was gained? The code for the crack of ${format(0.25, length, system)} comes ${format(gained, seconds, system)} sooner.`;
         },
       },
       {

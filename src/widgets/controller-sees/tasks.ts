@@ -35,7 +35,7 @@ const friction: Task = {
   start: { ...START, recording: 'friction' },
   controls: ['engagementTime', 'recording'],
   done: (model) => model.of('friction').verdict === 'caught' && model.falseTrips.value.length === 0,
-  hint: 'Read in the picture when the slip of the worn clutch drops. Then switch to the healthy one with the wide clearance and read it there.',
+  hint: 'Read in the picture when the slip of the worn clutch drops. Then switch to the healthy one in the frost and read it there.',
   after: (system) =>
     `The slowest healthy turbine stands ${format(at({}).healthyWorst.value.slowest, seconds, system)} after selection; the worn one takes longer. The check must look between the two. A log gives you the same two numbers: note the stopping time of a car you know is good.`,
 };
@@ -44,12 +44,12 @@ const price: Task = {
   id: 'price',
   words: (system) =>
     `The thin crack, ${format(0.16, length, system)}, is still missed. Look earlier yet, until it is caught. Then see what else trips.`,
-  start: { ...START, engagementTime: 1, recording: 'crack16' },
+  start: { ...START, engagementTime: 1.25, recording: 'crack16' },
   controls: ['engagementTime', 'recording'],
   done: (model) => model.of('crack16').verdict === 'caught' && model.falseTrips.value.length > 0,
   hint: 'Go down in small steps and watch the table under the picture.',
   after:
-    'You cannot have both. The thin crack is quicker than a healthy clutch with wide clearance on a frosty morning, so no limit parts them. A controller that never cries wolf lets small leaks drive on. That is why no code does not mean no fault.',
+    'You cannot have both. The thin crack is quicker than a healthy clutch on a frosty morning, so no limit parts them. A controller that never cries wolf lets small leaks drive on. That is why no code does not mean no fault.',
 };
 
 const noise: Task = {

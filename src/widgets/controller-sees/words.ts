@@ -3,7 +3,7 @@ import { format } from '../../quantity/print.ts';
 import { length, seconds, temperature } from '../../quantity/quantities.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import type { Judged, SeesModel } from './model.ts';
-import { recipes, RECORDING_IDS, type RecordingId } from './recordings.ts';
+import { recipes, RECORDING_IDS, type RecordingId } from '../../car/recordings.ts';
 
 const at = (id: RecordingId, system: UnitSystem): string =>
   format(recipes[id].tempC, temperature, system);
@@ -12,7 +12,7 @@ const at = (id: RecordingId, system: UnitSystem): string =>
 export const names: Readonly<Record<RecordingId, (system: UnitSystem) => string>> = {
   cold: (system) => `Healthy, ${at('cold', system)}`,
   hot: (system) => `Healthy, ${at('hot', system)}`,
-  frost: (system) => `Healthy, ${at('frost', system)}, wide clutch clearance`,
+  frost: (system) => `Healthy, ${at('frost', system)}`,
   hurry: (system) => `Healthy, ${at('hurry', system)}, driver in a hurry`,
   crack16: (system) => `Crack ${format(0.16, length, system)}, ${at('crack16', system)}`,
   crack25: (system) => `Crack ${format(0.25, length, system)}, ${at('crack25', system)}`,

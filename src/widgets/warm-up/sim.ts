@@ -79,7 +79,7 @@ const start: WarmUpGivens = {
   minutes2: 0,
   minutes3: 0,
 };
-const end = { minutes1: 15 };
+const end = { minutes1: 10 };
 const after = makeWarmUp();
 after.apply({ ...start, ...end });
 const { letsGo, end: driven } = after;
@@ -100,9 +100,9 @@ export const sim: SimSpec<WarmUpGivens, WarmUpModel> = {
     options: [
       {
         id: 'shows',
-        words: 'It slips. After a quarter of an hour any car is hot.',
+        words: 'It slips. After ten minutes on the road any car is hot.',
         why: (system) =>
-          `The engine may be by then. The fluid of this gearbox is warmed by its own losses alone, and gentle driving makes few. It has got to ${format(driven.value.tempC, temperature, system)}.`,
+          `The engine may be by then. The fluid warms by its own losses and by the engine’s coolant in the cooler, and it comes after both. It has got to ${format(driven.value.tempC, temperature, system)}.`,
       },
       {
         id: 'close',

@@ -43,11 +43,11 @@ const quick: Task = {
   },
 };
 
-const round: Partial<WarmUpGivens> = { ...START, minutes1: 20, minutes2: 0, minutes3: 0 };
+const round: Partial<WarmUpGivens> = { ...START, minutes1: 10, minutes2: 0, minutes3: 0 };
 const winter: Task = {
   id: 'winter',
   words: (system) =>
-    `A 20-minute test drive, driven gently. Find the coldest day on which it still shows the fault, to ${format(NEAR, temperatureRise, system)}.`,
+    `A 10-minute test drive, driven gently. Find the coldest day on which it still shows the fault, to ${format(NEAR, temperatureRise, system)}.`,
   start: { ...round, outside: 40 },
   controls: ['outside'],
   done: ({ givens, shows, showsAt }) => {
@@ -64,6 +64,7 @@ const winter: Task = {
 
 const yard: Partial<WarmUpGivens> = {
   ...START,
+  crack: 0.12,
   kind1: 'idling',
   kind2: 'idling',
   kind3: 'idling',
@@ -85,15 +86,15 @@ const idle: Task = {
   hint: 'A wider crack lets go cooler. Open it a step at a time.',
   after: (system) => {
     const { tempC } = at(yard).end.value;
-    return `Idling gets this fluid to ${format(tempC, temperature, system)} and no further: it gives off as much heat as it takes in. Only a wide crack lets go down there. The fault that costs a shop most is the narrow one, and it needs a road.`;
+    return `Idling gets this fluid to ${format(tempC, temperature, system)} and no further: the engine’s coolant warms it up to there and then holds it there. A crack that lets go hotter than that never shows in the yard. The fault that costs a shop most is that narrow one, and it needs a road.`;
   },
 };
 
 const lunch: Task = {
   id: 'lunch',
   words:
-    'The customer slips after ten minutes, you do not after twenty. Same car, same day, same road. Change how warm the fluid starts until it shows within ten minutes.',
-  start: { ...START, crack: 0.18 },
+    'The customer slips after ten minutes, you do not after fifteen. Same car, same day, same road. Change how warm the fluid starts until it shows within ten minutes.',
+  start: { ...START, crack: 0.16, minutes1: 15, minutes2: 0, minutes3: 0 },
   controls: ['above'],
   done: (model) => {
     const minute = minuteOf(model);

@@ -7,14 +7,15 @@ import { COLD_C } from './ranges.ts';
 import { NOTHING, starved } from './words.ts';
 
 /**
- * Full height [L/min], by engine speed alone: the pump moves 15 L/min for each 1000 rpm, and at
+ * Full height [L/min], by engine speed alone: the pump moves 17 L/min for each 1000 rpm, and at
  * one scale for all speeds idle would be a sliver. Both temperatures share it.
  */
-const fullHeight = (rpm: number): number => (rpm <= 800 ? 12 : rpm <= 1600 ? 24 : 45);
+const fullHeight = (rpm: number): number => (rpm <= 800 ? 14 : rpm <= 1600 ? 28 : 52);
 
 const partsOf = ({ flows }: Reading): readonly BudgetPart[] => [
   { id: 'slip', label: 'slips back in the pump', value: flows.slip, fill: 'full' },
   { id: 'clearances', label: 'clearances', value: flows.clearances, fill: 'sparse' },
+  { id: 'bleed', label: 'bleeds', value: flows.bleed, fill: 'sparse' },
   // Nil in a sound bore; without a line of its own unless it is something.
   ...(flows.bore > 0
     ? [{ id: 'bore', label: 'regulator bore', value: flows.bore, fill: 'dense' } as const]

@@ -29,7 +29,7 @@ export type HungryGivens = {
   filter: number;
 };
 
-const START: HungryGivens = { rpm: IDLE_RPM, temp: HOT_C, pump: 50, bore: 0, filter: 1 };
+const START: HungryGivens = { rpm: IDLE_RPM, temp: HOT_C, pump: 20, bore: 0, filter: 1 };
 /** The commands of the idle test point at every speed: the pump is what changes here, not what is asked of it. */
 const { line: LINE_COMMAND, clutch: CLUTCH_COMMAND } = testPoints.idle;
 export const COMMANDS = { line: LINE_COMMAND / 1e3, clutch: CLUTCH_COMMAND / 1e3 } as const;
@@ -47,6 +47,8 @@ export interface Reading {
     readonly slip: number;
     readonly delivered: number;
     readonly clearances: number;
+    /** Solenoid bleeds and the lubrication that hangs on the line. */
+    readonly bleed: number;
     readonly bore: number;
     /** What goes into the applied clutch, all of which its rings let out again. */
     readonly clutch: number;
@@ -102,6 +104,7 @@ export function readingOf(plant: Plant, tempC: number, rpm: number): Reading {
       slip: lmin(state.pumpSlip),
       delivered: lmin(state.pumpFlow),
       clearances: lmin(state.clearances),
+      bleed: lmin(state.bleed),
       bore: lmin(state.regulatorLoss),
       clutch: lmin(forward.feed),
       leftOver: lmin(state.leftOver),
@@ -151,7 +154,7 @@ export function makeWhoGoesHungry() {
     }),
   );
   const now = computed(() => readingOf(plant.value, givens.temp.value, givens.rpm.value));
-  /** The same engine speed and temperature in a sound gearbox. */
+  /** The same engine speed and temperature in a good transmission. */
   const sound = computed(() => readingOf(SOUND, givens.temp.value, givens.rpm.value));
   return {
     givens,

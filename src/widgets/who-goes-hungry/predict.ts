@@ -1,10 +1,10 @@
 import { printer } from '../../quantity/print.ts';
-import { flow, pressure, temperature } from '../../quantity/quantities.ts';
+import { flow, percent, pressure, temperature } from '../../quantity/quantities.ts';
 import type { PredictSpec } from '../../simulation/sim-spec.ts';
 import { COMMANDS, plantWith, readingOf, type HungryGivens, type HungryModel } from './model.ts';
 import { COLD_C, HOT_C, IDLE_RPM } from './ranges.ts';
 
-const start: HungryGivens = { rpm: IDLE_RPM, temp: COLD_C, pump: 50, bore: 0, filter: 1 };
+const start: HungryGivens = { rpm: IDLE_RPM, temp: COLD_C, pump: 20, bore: 0, filter: 1 };
 const end = { temp: HOT_C };
 
 const plant = plantWith(start);
@@ -16,7 +16,7 @@ const NOTICEABLE = 0.95;
 export const predict: PredictSpec<HungryGivens, HungryModel> = {
   question: (system) => {
     const print = printer(system);
-    return `A half-worn pump, engine at idle in gear. At ${print(COLD_C, temperature)} the pump has ${print(cold.flows.leftOver, flow)} to spare for converter, cooler and lubrication. Warm it to ${print(HOT_C, temperature)}, where it can no longer feed everybody. Who goes short?`;
+    return `A pump worn by ${print(start.pump, percent)}, engine at idle in gear. At ${print(COLD_C, temperature)} the pump has ${print(cold.flows.leftOver, flow)} to spare for converter, cooler and lubrication. Warm it to ${print(HOT_C, temperature)}, where it can no longer feed everybody. Who goes short?`;
   },
   options: [
     {
@@ -40,7 +40,7 @@ export const predict: PredictSpec<HungryGivens, HungryModel> = {
       words: 'Converter, cooler and lubrication first, then the line. The clutch hardly notices.',
       why: (system) => {
         const print = printer(system);
-        return `The regulator feeds the line first and sends on what is over. When it runs short it shuts that port: nothing for converter, cooler and lubrication. Only then does the line fall, to ${print(hot.line, pressure)}. The clutch, commanded ${print(COMMANDS.clutch, pressure)}, still has ${print(hot.clutch, pressure)}. The car drives, with a converter and bushings that get no fluid at idle.`;
+        return `The regulator feeds the line first and sends on what is over. When it runs short it shuts that port: nothing more for converter, cooler and lubrication. Only then does the line fall, to ${print(hot.line, pressure)}. The clutch, commanded ${print(COMMANDS.clutch, pressure)}, still has ${print(hot.clutch, pressure)}. The car drives, with a converter and bushings that run short at idle.`;
       },
     },
     {

@@ -1,6 +1,7 @@
 import { printer } from '../../quantity/print.ts';
 import {
   flow,
+  percent,
   pressure,
   speed,
   temperature,
@@ -32,13 +33,13 @@ const at = (state: Partial<HungryGivens>) => {
 
 /** One stop of the speed control. */
 const NEAR_RPM = 50;
-const wornHot: HungryGivens = { ...soundParts, rpm: IDLE_RPM, temp: HOT_C, pump: 70 };
+const wornHot: HungryGivens = { ...soundParts, rpm: IDLE_RPM, temp: HOT_C, pump: 30 };
 const speedUp: Task = {
   id: 'speed',
   words: (system) => {
     const print = printer(system);
     const { line } = at(wornHot).now.value;
-    return `A badly worn pump, hot, at idle: the line has ${print(line, pressure)} of ${print(COMMANDS.line, pressure)}. Bring the engine up to the lowest speed at which the pump feeds the line again.`;
+    return `A worn pump, hot, at idle: the line has ${print(line, pressure)} of ${print(COMMANDS.line, pressure)}. Bring the engine up to the lowest speed at which the pump feeds the line again.`;
   },
   start: wornHot,
   controls: ['rpm'],
@@ -53,7 +54,7 @@ const speedUp: Task = {
     const rpm = from.kind === 'at' ? from.rpm : 0;
     const idle = at(wornHot).now.value.flows.slip;
     const fast = at({ ...wornHot, rpm: FAST_RPM }).now.value.flows.slip;
-    return `From ${print(rpm, speed)} up. What slips back through the pump goes with pressure, not with speed: ${print(idle, flow)} at idle, ${print(fast, flow)} at ${print(FAST_RPM, speed)} with the line full. At idle that is half of what it draws; fast, a small part. So wear shows hot at idle and hides as you rev it.`;
+    return `From ${print(rpm, speed)} up. What slips back through the pump goes with pressure, not with speed: ${print(idle, flow)} at idle, ${print(fast, flow)} at ${print(FAST_RPM, speed)} with the line full. At idle that is half of what it draws; fast, about a fifth. So wear shows hot at idle and hides as you rev it.`;
   },
 };
 
@@ -63,7 +64,7 @@ const soundIdle: HungryGivens = { ...soundParts, rpm: IDLE_RPM, temp: 90 };
 const runDry: Task = {
   id: 'run-dry',
   words: (system) =>
-    `A sound gearbox now, at idle. Warm it until nothing is left for converter, cooler and lubrication, and stop within ${printer(system)(NEAR_C, temperatureRise)} past that point.`,
+    `A good transmission now, at idle. Warm it until nothing is left for converter, cooler and lubrication, and stop within ${printer(system)(NEAR_C, temperatureRise)} past that point.`,
   start: soundIdle,
   controls: ['temp'],
   done: ({ now, dryFrom, givens }) => {
@@ -75,7 +76,7 @@ const runDry: Task = {
     const print = printer(system);
     const dry = at(soundIdle).dryFrom.value ?? Number.NaN;
     const there = readingOf(plantWith(soundParts), Math.ceil(dry), IDLE_RPM);
-    return `At ${print(dry, temperature)} even a sound pump at idle gives nothing away. The line is just starting to sag and the clutch still has ${print(there.clutch, pressure)}. Wear does not change who goes first. It makes it happen cooler.`;
+    return `At ${print(dry, temperature)} even a good pump at idle gives nothing away. The line is just starting to sag and the clutch still has ${print(there.clutch, pressure)}. Wear does not change who goes first. It makes it happen cooler.`;
   },
 };
 
@@ -96,7 +97,7 @@ const readA: Task = {
   id: 'car-a',
   words: (system) => {
     const print = printer(system);
-    return `Car A. Hot at idle all is well: line ${print(carA.hotIdle.line, pressure)}, ${print(carA.hotIdle.flows.leftOver, flow)} to the cooler. Cold at ${print(FAST_RPM, speed)} the pump howls and only ${print(carA.coldFast.flows.leftOver, flow)} goes to the cooler, where a sound one sends ${print(soundReadings.coldFast.flows.leftOver, flow)}. Wear the pump or clog the filter until both readings match (within a tenth).`;
+    return `Car A. Hot at idle all is well: line ${print(carA.hotIdle.line, pressure)}, ${print(carA.hotIdle.flows.leftOver, flow)} to the cooler. Cold at ${print(FAST_RPM, speed)} the pump howls and only ${print(carA.coldFast.flows.leftOver, flow)} goes to the cooler, where a good one sends ${print(soundReadings.coldFast.flows.leftOver, flow)}. Wear the pump or clog the filter until both readings match (within a tenth).`;
   },
   start: coldFast,
   controls: ['pump', 'filter'],
@@ -109,12 +110,13 @@ const readA: Task = {
   hint: 'Both readings stand further down, under “Two readings”. Pump wear shows in the hot one. What shows only in the cold one?',
   after: (system) => {
     const print = printer(system);
-    return `The filter, at about thirty times a clean one. Stiff cold fluid will not go through it, and the faster the pump wants it, the more is missing. Hot and slow it passes all that idle asks. A leak does the opposite. (In this model the cold line keeps its pressure even so, ${print(carA.coldFast.line, pressure)}: stiff fluid hardly leaks, so the little that comes is enough. Who goes hungry is the cooler and lubrication. The howl is the pump drawing bubbles.)`;
+    return `The filter, at about thirty times a clean one. Stiff cold fluid will not go through it, and the faster the pump wants it, the more is missing. Hot and slow it passes all that idle asks. A leak does the opposite. (In this model the cold line keeps its pressure even so, ${print(carA.coldFast.line, pressure)}: stiff fluid hardly leaks, so the little that comes is enough. Who runs short is the cooler and lubrication. The howl is the pump drawing bubbles.)`;
   },
 };
 
-/** Car B: the pump at 70 %. */
-const wornPlant = plantWith({ ...soundParts, pump: 70 });
+/** Car B, by how far its pump is worn [%]. */
+const CAR_B_PUMP = 25;
+const wornPlant = plantWith({ ...soundParts, pump: CAR_B_PUMP });
 const carB = {
   hotIdle: readingOf(wornPlant, HOT_C, IDLE_RPM),
   coldFast: readingOf(wornPlant, COLD_C, FAST_RPM),
@@ -123,7 +125,7 @@ const readB: Task = {
   id: 'car-b',
   words: (system) => {
     const print = printer(system);
-    return `Car B. Cold at ${print(FAST_RPM, speed)} it sends ${print(carB.coldFast.flows.leftOver, flow)} to the cooler, near enough what a sound one sends. Hot at idle nothing goes there and the line has ${print(carB.hotIdle.line, pressure)}. Match both readings again.`;
+    return `Car B. Cold at ${print(FAST_RPM, speed)} it sends ${print(carB.coldFast.flows.leftOver, flow)} to the cooler, near enough what a good one sends. Hot at idle nothing goes there and the line has ${print(carB.hotIdle.line, pressure)}. Match both readings again.`;
   },
   start: { ...soundParts, rpm: IDLE_RPM, temp: HOT_C, filter: 30 },
   controls: ['pump', 'filter'],
@@ -138,7 +140,7 @@ const readB: Task = {
   after: (system) => {
     const print = printer(system);
     const bore = readingOf(plantWith({ ...soundParts, bore: 0.12 }), HOT_C, IDLE_RPM);
-    return `The pump, about 70 % worn. Hot at idle bad, cold and fast good: a leak. Two readings told it from the filter. They do not tell it from every other leak: a regulator bore worn by ${print(0.12, length)} also leaves the line at ${print(bore.line, pressure)} hot at idle. For that you need the next test.`;
+    return `The pump, about ${print(CAR_B_PUMP, percent)} worn. Hot at idle bad, cold and fast good: a leak. Two readings told it from the filter. They do not tell it from every other leak: a regulator bore worn by ${print(0.12, length)} also leaves the line at ${print(bore.line, pressure)} hot at idle. For that you need the next test.`;
   },
 };
 

@@ -36,7 +36,7 @@ describe('the simulation as written', () => {
   });
   it('says how long, in words', () => {
     expect(says(at({}), 'si')).toMatch(
-      /^After 17 minutes of gentle driving it will let go, at 57\s°C\.$/u,
+      /^After 9 minutes of gentle driving it will let go, at 56\s°C\.$/u,
     );
   });
   it('ends the prediction far from the edge, and could have ended the other ways', () => {
@@ -81,18 +81,25 @@ describe('the simulation as written', () => {
   });
 });
 
+/**
+ * Euler, a step a second or what is left of one: C dT/dt = P - UA (T - Tamb) + 80 W/K (Tc - T), the coolant on its way to
+ * 88 C with a time constant of 300 s; numbers of ../shared/model.md 9.
+ */
+function euler(outside: number, watts: (second: number) => number, seconds: number): number {
+  let temp = outside;
+  for (let second = 0; second < seconds; second += 1) {
+    const step = Math.min(1, seconds - second);
+    const coolantC = 88 - (88 - outside) * Math.exp(-second / 300);
+    temp += (step * (watts(second) - 26 * (temp - outside) + 80 * (coolantC - temp))) / 46_000;
+  }
+  return temp;
+}
+
 describe('the drive', () => {
   it('warms as the equation says, integrated the plain way', () => {
-    // Euler, a step a second: C dT/dt = P - UA (T - Tamb), with the numbers of ../shared/model.md 9.
-    let temp = 5;
-    const watts = [1000, 6000, 2200];
-    for (let second = 0; second < 3600; second += 1) {
-      const heat = watts[Math.floor(second / 1200)] ?? 0;
-      temp += (heat - 26 * (temp - 5)) / 46_000;
-    }
+    const temp = euler(5, (second) => [1000, 6000, 2200][Math.floor(second / 1200)] ?? 0, 3600);
     const model = at({ outside: 5, kind1: 'idling', kind2: 'pulling', kind3: 'gentle' });
-    // First order in the step: a second in a time constant of 1769 s, 0.03 % of the 100 K it moves.
-    expect(model.end.value.tempC).toBeCloseTo(temp, 0);
+    // First order in the step: a second in a time constant of 434 s, 0.1 % of the 100 K it moves.
     expect(Math.abs(model.end.value.tempC - temp)).toBeLessThan(0.1);
     expect(model.end.value.minute).toBe(LONGEST);
   });
@@ -101,7 +108,7 @@ describe('the drive', () => {
     const model = at({});
     const found = model.shows.value;
     if (found.when !== 'at') throw new Error('it should show');
-    const tempC = 20 + (2200 / 26) * (1 - Math.exp((-found.minute * 60 * 26) / 46_000));
+    const tempC = euler(20, () => 2200, found.minute * 60);
     const pressure = (temperature_C: number): number =>
       (
         answer({
@@ -114,8 +121,9 @@ describe('the drive', () => {
           faults: { transferSeal: 0.5 },
         }) as unknown as { circuits: { forward: { pressure_kPa: number } } }
       ).circuits.forward.pressure_kPa;
-    expect(pressure(tempC - 0.05)).toBeGreaterThan(needed['take-off'].pressure);
-    expect(pressure(tempC + 0.05)).toBeLessThan(needed['take-off'].pressure);
+    // The step of the plain way leaves it a twentieth of a degree off.
+    expect(pressure(tempC - 0.15)).toBeGreaterThan(needed['take-off'].pressure);
+    expect(pressure(tempC + 0.15)).toBeLessThan(needed['take-off'].pressure);
   });
 
   it('joins its stretches without a jump, and leaves out those of no minutes', () => {
@@ -136,7 +144,7 @@ describe('the drive', () => {
   it('shows it at once when it starts warmer, and never when no temperature does it', () => {
     expect(at({ above: 60 }).shows.value.when).toBe('at-once');
     expect(at({ crack: 0 }).shows.value.when).toBe('never');
-    expect(at({ crack: 0.16, minutes2: 0, minutes3: 0 }).shows.value.when).toBe(
+    expect(at({ crack: 0.16, minutes1: 10, minutes2: 0, minutes3: 0 }).shows.value.when).toBe(
       'not-on-this-drive',
     );
   });
