@@ -1,5 +1,6 @@
 import {
   applyFaults,
+  commandsAt,
   drivetrain,
   clutchPressureFor,
   fluidAt,
@@ -10,6 +11,7 @@ import {
   RAD_S_PER_RPM,
   revPerSecond,
   solveSteady,
+  training,
   testPoints,
   type Circuit,
   type FaultSet,
@@ -58,9 +60,9 @@ interface Setting {
 
 /** The training gearbox at one of its two test points, one circuit applied. */
 export function gauge(setting: Setting): SteadyState {
-  const point = testPoints[setting.at ?? 'idle'];
+  const point = commandsAt(training, setting.at ?? 'idle', setting.circuit ?? 'forward');
   return solveSteady({
-    plant: applyFaults(gearbox, setting.faults ?? {}),
+    plant: applyFaults(training, setting.faults ?? {}),
     fluid: makeFluid(fluidClasses['low-viscosity']),
     tempC: setting.tempC,
     engineSpeed: revPerSecond(point.engineRpm),

@@ -26,7 +26,7 @@ const vi = (name: keyof typeof fluidClasses) =>
   );
 /** What a worn pump slips at idle and 600 kPa [L/min]. */
 const slip = (tempC: number) => {
-  const { pump } = applyFaults(gearbox, { pumpWear: { severity: 0.3 } });
+  const { pump } = applyFaults(gearbox, { pumpWear: { severity: 0.11 } });
   const at = { speed: 700 / 60, dynamic: fluidState(tempC).dynamic };
   const lost = pumpFlow(pump, { ...at, pressure: 0 }) - pumpFlow(pump, { ...at, pressure: 600e3 });
   return {

@@ -5,9 +5,7 @@ import {
   gearbox,
   litresPerMinute,
   makeFluid,
-  pumpIntake,
   pumpSlipPerPascal,
-  revPerSecond,
   solveEngagement,
   testPoints,
   type FaultSet,
@@ -30,12 +28,12 @@ const perMinute = (metres3: number, what: string): EngineNumber => ({
   what,
 });
 
-const wornPump: FaultSet = { pumpWear: { severity: 0.6 } };
+const wornPump: FaultSet = { pumpWear: { severity: 0.22 } };
 const wornBore: FaultSet = { regulatorBore: { severity: 0.6 } };
-const lowCommand: FaultSet = { pressureControl: { severity: 0.6 } };
-const clogged: FaultSet = { filter: { severity: 1 } };
-const halfWornPump: FaultSet = { pumpWear: { severity: 0.5 } };
-const foam: FaultSet = { lowFluid: { severity: 0.8 } };
+const lowCommand: FaultSet = { pressureControl: { severity: 0.44 } };
+const clogged: FaultSet = { filter: { severity: 0.35 } };
+const halfWornPump: FaultSet = { pumpWear: { severity: 0.18 } };
+const foam: FaultSet = { lowFluid: { severity: 0.72 } };
 
 type At = keyof typeof testPoints;
 const at = (tempC: number, faults: FaultSet = {}, point: At = 'idle'): SteadyState =>
@@ -55,6 +53,7 @@ function budget(name: string, what: string, tempC: number, faults: FaultSet = {}
     [`${name}-slip`]: perMinute(state.pumpSlip, `pump slip, ${where}`),
     [`${name}-pump`]: perMinute(state.pumpFlow, `pump delivers, ${where}`),
     [`${name}-clearances`]: perMinute(state.clearances, `line clearances, ${where}`),
+    [`${name}-bleed`]: perMinute(state.bleed, `line bleeds, ${where}`),
     [`${name}-clutch`]: perMinute(state.circuits.forward?.feed ?? 0, `forward clutch, ${where}`),
     [`${name}-left`]: perMinute(state.leftOver, `left over, ${where}`),
   };
@@ -70,12 +69,10 @@ function runsOut(faults: FaultSet, what: string): EngineNumber {
   return { value: root, quantity: temperature, what: `nothing left over at idle, ${what}` };
 }
 
-const draws = (rpm: number, tempC: number, faults: FaultSet = {}): number => {
-  const { pump } = applyFaults(gearbox, faults);
-  return pumpIntake(pump, revPerSecond(rpm), fluidState(tempC).dynamic);
-};
 const idle = testPoints.idle.engineRpm;
 const fast = testPoints.load.engineRpm;
+const draws = (rpm: number, tempC: number, faults: FaultSet = {}): number =>
+  at(tempC, faults, rpm === idle ? 'idle' : 'load').pumpIntake;
 const drawn = (rpm: number, tempC: number, faults: FaultSet, what: string): EngineNumber => ({
   value: litresPerMinute(draws(rpm, tempC, faults)),
   quantity: flow,
@@ -146,7 +143,7 @@ export const pumpNumbers: EngineNumbers = {
   'low-command-line-load': line('low command', lowCommand, 100, 'load'),
   'half-worn-slip-wished': perMinute(wishedSlip, 'slip of a half-worn pump at 600 kPa, 100 °C'),
   'half-worn-short': perMinute(
-    wishedSlip + at(100).clearances + (at(100).circuits.forward?.feed ?? 0) - draws(idle, 100),
+    wishedSlip + at(100).clearances + at(100).bleed + (at(100).circuits.forward?.feed ?? 0) - draws(idle, 100),
     'what is missing if the line were to stay at its command, half-worn pump, 100 °C, idle',
   ),
   'half-worn-line': line('half-worn pump', halfWornPump, 100),

@@ -1,6 +1,6 @@
 import {
   airDynamicViscosity,
-  airTest,
+  airHeld,
   applyFaults,
   BENCH_AIR,
   faultAmount,
@@ -9,6 +9,8 @@ import {
   holeFlow,
   litresPerMinute,
   PA_PER_PSI,
+  TESTER_HOLE,
+  training,
   type AirTestTarget,
   type Circuit,
   type FaultSet,
@@ -62,10 +64,11 @@ const feedHole = (kPa: number) => {
   );
 };
 const holeMm = (area: number) => 2e3 * Math.sqrt(area / Math.PI);
+/** What the tester's gauge keeps of its supply behind its own hole. */
 const air = (what: string, target: AirTestTarget, faults: FaultSet = {}): EngineNumber => ({
-  value: airTest(applyFaults(gearbox, faults), target) * 1e3,
-  quantity: airFlow,
-  what: `air test of ${target}, ${what}`,
+  value: 100 * airHeld(applyFaults(training, faults), target),
+  quantity: percent,
+  what: `air test of ${target}, held, ${what}`,
 });
 const mm = (value: number, what: string): EngineNumber => ({ value, quantity: length, what });
 const ringGap = (severity: number, what: string): EngineNumber => ({
@@ -116,6 +119,7 @@ export const pathNumbers: EngineNumbers = {
   ...loses('piston-loss', 'cut piston seal', piston),
   ...loses('port-loss-cold', 'open port', port, 20),
   ...loses('port-loss-hot', 'open port', port, 100),
+  'air-tester-hole': mm(holeMm(TESTER_HOLE), 'hole of the air tester'),
   'air-sound': air('sound', 'forward'),
   'air-rings': air('worn rings', 'forward', rings),
   'air-piston': air('cut piston seal', 'forward', piston),

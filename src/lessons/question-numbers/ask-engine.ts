@@ -6,6 +6,7 @@ import {
   CIRCUITS,
   DEFAULT_FLUID,
   applyFaults,
+  commandsAt,
   faultSeverity,
   findRoot,
   fluidAt,
@@ -18,6 +19,7 @@ import {
   makeFluid,
   revPerSecond,
   solveSteady,
+  training,
   testPoints,
   type Circuit,
   type FaultSet,
@@ -99,7 +101,7 @@ export interface SteadyQuestion {
 export function plantWith(faults: FaultSet = {}, crackMm = 0): Plant {
   const crack: FaultSet =
     crackMm > 0 ? { transferSeal: { severity: faultSeverity('transferSeal', crackMm) } } : {};
-  return applyFaults(gearbox, { ...faults, ...crack });
+  return applyFaults(training, { ...faults, ...crack });
 }
 
 export interface SteadyNumbers {
@@ -115,7 +117,7 @@ export interface SteadyNumbers {
 }
 
 export function steady(question: SteadyQuestion): SteadyNumbers {
-  const point = testPoints[question.at ?? 'idle'];
+  const point = commandsAt(training, question.at ?? 'idle', question.applied?.[0] ?? 'forward');
   const plant = plantWith(question.faults, question.crackMm);
   const state = solveSteady({
     plant,

@@ -1,6 +1,6 @@
 import { CIRCUITS } from '../../engine/index.ts';
 import { format } from '../../quantity/print.ts';
-import { airFlow as air, flow, pressure, speed, torque } from '../../quantity/quantities.ts';
+import { flow, percent, pressure, speed, torque } from '../../quantity/quantities.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import { needed } from '../clutch-pressure/needed.ts';
 import type { RangesModel } from './model.ts';
@@ -107,10 +107,10 @@ export function Bench({ model }: TableProps) {
                 {target === 'transferSeal' ? 'Transfer seal' : `${rangeNames[target]} circuit`}
               </th>
               <td class={words[target] === 'leaks' ? 'pattern-gone' : 'pattern-ok'}>
-                <span class="pattern-number">{format(bench[target], air, system)}</span>{' '}
+                <span class="pattern-number">{format(bench[target], percent, system)}</span>{' '}
                 <span class="pattern-word">{words[target]}</span>
               </td>
-              <td>{format(soundBench[target], air, system)}</td>
+              <td>{format(soundBench[target], percent, system)}</td>
             </tr>
           ))}
           <tr>

@@ -1,14 +1,13 @@
 import {
-  airTest,
-  applyFaults,
+  airHeld,
   CIRCUITS,
   fluidClasses,
-  gearbox,
+  commandsAt,
   litresPerMinute,
   makeFluid,
   revPerSecond,
   solveSteady,
-  testPoints,
+  training,
   type AirTestTarget,
   type Circuit,
   type Plant,
@@ -29,7 +28,7 @@ export type Test = (typeof TESTS)[number];
 export const testOf: Readonly<
   Record<
     Test,
-    { readonly tempC: number; readonly point: keyof typeof testPoints; readonly need: Need }
+    { readonly tempC: number; readonly point: keyof Plant['testPoints']; readonly need: Need }
   >
 > = {
   'cold-idle': { tempC: COLD_C, point: 'idle', need: needed.idle },
@@ -56,7 +55,8 @@ const FLUID = makeFluid(fluidClasses['low-viscosity']);
 
 function engage(plant: Plant, test: Test, circuit: Circuit): SteadyState {
   const { tempC, point } = testOf[test];
-  const { engineRpm, line, clutch } = testPoints[point];
+  // Reverse is boosted.
+  const { engineRpm, line, clutch } = commandsAt(plant, point, circuit);
   return solveSteady({
     plant,
     fluid: FLUID,
@@ -96,10 +96,10 @@ export const readingsOf = (plant: Plant): Readings =>
 
 export const AIR_TARGETS: readonly AirTestTarget[] = [...CIRCUITS, 'transferSeal'];
 export type Bench = Readonly<Record<AirTestTarget, number>>;
-/** Air lost at each place [g/s]. */
+/** What the tester holds at each place [% of its supply]. */
 export const benchOf = (plant: Plant): Bench =>
-  forEach(AIR_TARGETS, (target) => airTest(plant, target) * 1e3);
+  forEach(AIR_TARGETS, (target) => 100 * airHeld(plant, target));
 
-export const soundPlant = applyFaults(gearbox, {});
+export const soundPlant = training;
 export const soundReadings = readingsOf(soundPlant);
 export const soundBench = benchOf(soundPlant);

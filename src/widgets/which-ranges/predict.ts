@@ -57,7 +57,7 @@ export const predict: PredictSpec<RangesGivens, RangesModel> = {
       words: 'Forward only. It carries the most.',
       why: (system) => {
         const print = printer(system);
-        return `A leak does not ask how much a clutch carries. It takes from every passage that runs through the seal. Reverse runs through it too: ${print(hot.reverse, pressure)}, the same as forward.`;
+        return `A leak does not ask how much a clutch carries. It takes from every passage that runs through the seal. Reverse runs through it too and loses as well: ${print(hot.reverse, pressure)}, where a good one, boosted, has ${print(sound['hot-load'].taps.reverse, pressure)}.`;
       },
     },
   ],

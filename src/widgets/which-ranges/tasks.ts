@@ -1,6 +1,5 @@
-import { airFlow as air } from '../../quantity/quantities.ts';
 import { printer } from '../../quantity/print.ts';
-import { length, pressure } from '../../quantity/quantities.ts';
+import { percent, length, pressure } from '../../quantity/quantities.ts';
 import type { TaskSpec } from '../../simulation/sim-spec.ts';
 import { makeWhichRanges, type RangesGivens, type RangesModel } from './model.ts';
 import { TESTS } from './patterns.ts';
@@ -100,7 +99,7 @@ const byAir: Task = {
   words: (system) => {
     const print = printer(system);
     const { bench } = rings;
-    return `Car four: reverse alone is low when hot. With the valve body off, air in the reverse circuit goes off at ${print(bench.value.reverse, air)} (a sound one: ${print(bench.value.high, air)}). On the transfer seal nothing. Make the air test read so, within a tenth.`;
+    return `Car four: reverse alone is low when hot. With the valve body off, the tester holds ${print(bench.value.reverse, percent)} of its air on the reverse circuit (on a good one, ${print(bench.value.high, percent)}). On the transfer seal it holds all. Make the air test read so, within one percent.`;
   },
   start: { ...seen, fault: 'transferSeal', severity: 50, circuit: 'forward' },
   controls: ['fault', 'severity', 'circuit'],
@@ -108,10 +107,10 @@ const byAir: Task = {
     const { reverse, forward, high, transferSeal } = bench.value;
     const wanted = rings.bench.value.reverse;
     return (
-      Math.abs(reverse - wanted) <= 0.1 * wanted &&
+      Math.abs(reverse - wanted) <= 1 &&
       pattern.value.air.forward === 'ok' &&
       pattern.value.air.high === 'ok' &&
-      transferSeal === 0 &&
+      transferSeal === 100 &&
       forward === high
     );
   },
@@ -120,7 +119,7 @@ const byAir: Task = {
     const print = printer(system);
     const piston = at({ fault: 'pistonSeal', severity: 100, circuit: 'reverse' }).bench.value
       .reverse;
-    return `Rings: they run right round the shaft, so they can lose far more than a cut in the piston seal, which here reaches ${print(piston, air)} at the worst. And a cold bench is enough. Air is so much thinner than fluid that it finds on a cold part what cold fluid hides.`;
+    return `Rings: they run right round the shaft, so they can lose far more than a cut in the piston seal, which here still holds ${print(piston, percent)} at the worst. And a cold bench is enough. Air is so much thinner than fluid that it finds on a cold part what cold fluid hides.`;
   },
 };
 

@@ -16,8 +16,8 @@ import {
 export type Word = 'ok' | 'low' | 'gone';
 /** A tenth: what a shop gauge and a steady hand can tell for certain (common practice, no source). */
 export const TENTH = 0.9;
-/** Air: a tenth over a sound circuit, or more than a trace where a sound seal lets nothing by [g/s]. */
-const AIR_TRACE = 0.1;
+/** Air: ten points under a good circuit is more than a nozzle held badly takes (common practice, no source). */
+const AIR_POINTS = 10;
 
 export interface Pattern {
   readonly taps: Readonly<Record<Tap, Readonly<Record<Test, Word>>>>;
@@ -62,7 +62,7 @@ export function patternOf(readings: Readings, bench: Bench): Pattern {
       return leftOver < 0.5 * soundReadings[test].leftOver ? 'low' : 'ok';
     }),
     air: each(AIR_TARGETS, (target) =>
-      bench[target] > soundBench[target] / TENTH + AIR_TRACE ? 'leaks' : 'ok',
+      bench[target] < soundBench[target] - AIR_POINTS ? 'leaks' : 'ok',
     ),
   };
 }

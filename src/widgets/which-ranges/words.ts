@@ -1,3 +1,4 @@
+import { fluidVolume } from '../../quantity/part-quantities.ts';
 import { listOf } from '../../quantity/lists.ts';
 import { multiple } from '../../quantity/part-quantities.ts';
 import { CIRCUITS, faultAmount, type Circuit, type FaultId } from '../../engine/index.ts';
@@ -30,7 +31,7 @@ const measures: Partial<Record<FaultId, (amount: number, system: UnitSystem) => 
   sealingRings: (um, system) => format(um / 1000, length, system),
   openPort: (mm, system) => format(mm, length, system),
   filter: (times) => `${formatNumber(times, multiple, 'si')} times as hard to draw through`,
-  lowFluid: (share) => `${format(share * 100, percent, 'si')} air drawn in`,
+  lowFluid: (litres, system) => format(litres, fluidVolume, system),
   thinFluid: (share) => `${format(share * 100, percent, 'si')} of its viscosity left`,
   feedRestriction: (share) => `${format(share * 100, percent, 'si')} of the hole left`,
   frictionWear: (share) => `${format(share * 100, percent, 'si')} of the friction left`,

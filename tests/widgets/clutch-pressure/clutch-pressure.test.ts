@@ -215,7 +215,7 @@ describe('the model', () => {
         const model = at(state);
         const [kpa, healthy] = [model.cracked.value, model.healthy.value].map((all) =>
           all.slice(NO_FROST),
-        ) as [readonly number[], readonly number[]];
+        ) as unknown as [readonly number[], readonly number[]];
         kpa.slice(1).forEach((p, i) => expect(p).toBeLessThanOrEqual((kpa[i] ?? 0) * (1 + 1e-3)));
         kpa.forEach((p, i) => expect(p).toBeLessThanOrEqual((healthy[i] ?? 0) + 1e-9));
         const cold = model.cracked.value.slice(0, NO_FROST);
