@@ -1,6 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
-import type { UnitSystem } from '../quantity/unit-system.ts';
-import { textFor, type UnitText } from '../quantity/unit-system.ts';
+import { type UnitSystem, type UnitText, textFor } from '../quantity/unit-system.ts';
 import type { PredictOption } from './sim-spec.ts';
 import { CONFIDENCES, whyNotYet, type StageEvent, type StageState } from './stages.ts';
 import { useArrival } from './use-arrival.ts';

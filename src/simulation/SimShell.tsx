@@ -1,9 +1,8 @@
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useMemo, useReducer, useRef, useState } from 'preact/hooks';
 import { LiveText } from '../ui/LiveText.tsx';
-import type { UnitSystem } from '../quantity/unit-system.ts';
+import type { UnitSystem, UnitText } from '../quantity/unit-system.ts';
 import { useReady, useUnits } from '../ui/use-units.ts';
-import type { UnitText } from '../quantity/unit-system.ts';
 import { currentValues } from './current-values.ts';
 import { Waiting } from './Later.tsx';
 import { Predict } from './Predict.tsx';

@@ -1,8 +1,8 @@
 import type { Signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
+import type { ChoiceOption } from '../ui/Choice.tsx';
 import type { Quantity } from '../quantity/quantity.ts';
-import type { UnitSystem } from '../quantity/unit-system.ts';
-import type { UnitText } from '../quantity/unit-system.ts';
+import type { UnitSystem, UnitText } from '../quantity/unit-system.ts';
 import type { Stage } from './stages.ts';
 
 /** The values a person may set. Numbers are metric; choices are strings; switches are booleans. */
@@ -28,18 +28,12 @@ export interface NumberSpec<G> extends ControlBase<G> {
   readonly min: number;
   readonly max: number;
   readonly step: number;
-  /** UnitText beside the number, as in "two hairs". */
+  /** Words beside the number, as in "two hairs". */
   readonly words?: (value: number, system: UnitSystem) => string;
-}
-export interface SimOption {
-  readonly value: string;
-  readonly words: UnitText;
-  /** One line under the words, where the choice needs it. */
-  readonly note?: UnitText;
 }
 export interface ChoiceSpec<G> extends ControlBase<G> {
   readonly kind: 'choice';
-  readonly options: readonly SimOption[];
+  readonly options: readonly ChoiceOption[];
   readonly as?: 'radio' | 'select';
 }
 export interface FlagSpec<G> extends ControlBase<G> {

@@ -136,6 +136,31 @@ test('finishing every task leads to your controls, the focus with it at each ste
   await expect(head(sim, 'Your controls')).toBeFocused();
 });
 
+test('a task that is not done yet says how far off it is, and a move to the answer ends it', async ({
+  page,
+}) => {
+  const home = pages.find(({ ids }) => ids.includes('gap-or-hole'));
+  test.skip(home === undefined, 'No built page holds the gap-or-hole simulation.');
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await page.goto(home?.address ?? '/');
+  const sim = await open(page, 'gap-or-hole');
+  await sim.locator('.choice-stack input').first().press('Space');
+  await sim.locator('.choice-row input').first().press('Space');
+  await sim.locator('button[type="submit"]').press('Enter');
+  await sim.getByRole('button', { name: 'On to the tasks' }).press('Enter');
+  const result = sim.locator('.task-result');
+  await expect(result).toBeEmpty();
+  const widthTo = async (text: string) => {
+    const field = sim.locator('#gap-or-hole-height-field');
+    await field.fill(text);
+    await field.press('Enter');
+  };
+  await widthTo('0.3 mm');
+  await expect(result).toContainText('Too low. This crack leaks');
+  await widthTo('0.08 mm');
+  await expect(result).toContainText('Done.');
+});
+
 test('the unit switch reaches the axes of an open simulation, and a move is spoken', async ({
   page,
 }) => {

@@ -11,8 +11,7 @@ import { linkSchema } from '../../src/simulation/later/link-schema.ts';
 import type { Givens, SimModel } from '../../src/simulation/sim-spec.ts';
 import { parseLink, printLink } from '../../src/ui/link-state.ts';
 import { format } from '../../src/quantity/print.ts';
-import type { UnitSystem } from '../../src/quantity/unit-system.ts';
-import { textFor, type UnitText } from '../../src/quantity/unit-system.ts';
+import { textFor, type UnitSystem, type UnitText } from '../../src/quantity/unit-system.ts';
 import { everySimulation } from './every-simulation.ts';
 import { simProblems } from './sim-problems.ts';
 import { grid, search } from './states.ts';
@@ -85,8 +84,10 @@ describe.each(everySimulation)('$name', ({ sim, makeModel, View, Below }) => {
   });
 
   it('has every control in words, in both unit systems', () => {
-    const labels = sim.controls.map(({ label }) => label);
-    expect(new Set(labels).size).toBe(labels.length);
+    for (const system of SYSTEMS) {
+      const labels = sim.controls.map(({ label }) => textFor(label, system));
+      expect(new Set(labels).size).toBe(labels.length);
+    }
     for (const control of sim.controls) {
       const { key, label } = control;
       expectText(key, label);
@@ -94,7 +95,7 @@ describe.each(everySimulation)('$name', ({ sim, makeModel, View, Below }) => {
         const { quantity, min, max, words } = control;
         for (const value of [min, (min + max) / 2, max]) {
           expectText(key, (system) => format(value, quantity, system));
-          expectText(key, (system) => `${label}: ${words?.(value, system) ?? ''}`);
+          expectText(key, (system) => `${key}: ${words?.(value, system) ?? ''}`);
         }
       } else if (control.kind === 'choice') {
         for (const { words, note } of control.options) {

@@ -2,6 +2,7 @@
 import { hairs } from '../../quantity/hairs.ts';
 import { length, temperature } from '../../quantity/quantities.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
+import type { UnitText } from '../../quantity/unit-system.ts';
 import type { NumberSpec } from '../sim-spec.ts';
 import { TEMP } from './temperatures.ts';
 import { words } from './words.en.ts';
@@ -24,7 +25,7 @@ export const crackStop = (mm: number): number =>
 /** A slider: its given, its label, what it measures, how far it goes and by what step. */
 export const numberControl = <K extends string>(
   key: K,
-  label: string,
+  label: UnitText,
   quantity: Quantity,
   { min, max, step }: Reach,
   beside?: NumberSpec<Record<K, number>>['words'],
@@ -40,8 +41,8 @@ export const numberControl = <K extends string>(
     ...(beside && { words: beside }),
   }) satisfies NumberSpec<Record<K, number>>;
 
-export const temperatureControl = <K extends string>(key: K, label = words.temperature) =>
+export const temperatureControl = <K extends string>(key: K, label: UnitText = words.temperature) =>
   numberControl(key, label, temperature, TEMP);
 
-export const crackControl = <K extends string>(key: K, label = words.crack) =>
+export const crackControl = <K extends string>(key: K, label: UnitText = words.crack) =>
   numberControl(key, label, length, CRACK, hairs);

@@ -4,7 +4,7 @@ export const words = {
   crack: 'Crack in the transfer seal',
   fluidClass: 'Fluid class',
   fluid: (p: { name: string; at40: string; at100: string }) =>
-    `${p.name}, ${p.at40} and ${p.at100} cSt`,
+    `${p.name}, ${p.at40} and ${p.at100}`,
   circuit: 'Circuit',
   throughSeal: 'through the transfer seal',
   pastSeal: 'another way round',

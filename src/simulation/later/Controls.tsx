@@ -1,23 +1,20 @@
 import type { Signal } from '@preact/signals';
 import { Fragment } from 'preact';
-import { Choice, type ChoiceOption } from '../../ui/Choice.tsx';
-import type { UnitSystem } from '../../quantity/unit-system.ts';
+import { Choice } from '../../ui/Choice.tsx';
 import { Slider } from '../../ui/Slider.tsx';
 import { Toggle } from '../../ui/Toggle.tsx';
-import { textFor } from '../../quantity/unit-system.ts';
-import type { ControlSpec, DrawnControls, Givens, SimModel, SimOption } from '../sim-spec.ts';
+import type { ControlSpec, DrawnControls, Givens, SimModel } from '../sim-spec.ts';
 
 interface ControlsProps<G extends Givens> {
   readonly sim: string;
   readonly controls: readonly ControlSpec<G>[];
   readonly model: SimModel<G>;
-  readonly system: UnitSystem;
   readonly drawn?: DrawnControls<G> | undefined;
 }
 
 /** Controls out of their descriptions, each tied to its given. */
 export function Controls<G extends Givens>(props: ControlsProps<G>) {
-  const { sim, controls, model, system, drawn } = props;
+  const { sim, controls, model, drawn } = props;
   return (
     <>
       {controls.map((control) => {
@@ -34,8 +31,7 @@ export function Controls<G extends Givens>(props: ControlsProps<G>) {
             return <Slider key={id} {...{ id, label, value, quantity, min, max, step, words }} />;
           }
           case 'choice': {
-            const { as } = control;
-            const options = control.options.map((option) => printed(option, system));
+            const { options, as } = control;
             const value = given as Signal<string>;
             return <Choice key={id} {...{ id, label, value, options, as }} />;
           }
@@ -49,9 +45,3 @@ export function Controls<G extends Givens>(props: ControlsProps<G>) {
     </>
   );
 }
-
-const printed = ({ value, words, note }: SimOption, system: UnitSystem): ChoiceOption => ({
-  value,
-  words: textFor(words, system),
-  ...(note === undefined ? {} : { note: textFor(note, system) }),
-});

@@ -37,7 +37,7 @@ export function OwnControls<G extends Givens, M extends SimModel<G>>(
   const head = useArrival<HTMLHeadingElement>(byHand);
   const { id, controls } = sim;
   const rest = controls.slice(OPEN_CONTROLS);
-  const shared = { sim: id, model, system, drawn };
+  const shared = { sim: id, model, drawn };
   return (
     <div class="sim-stage">
       <h4 class="stage-head" ref={head} tabIndex={-1}>

@@ -1,6 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
-import type { UnitSystem } from '../../quantity/unit-system.ts';
-import { textFor } from '../../quantity/unit-system.ts';
+import { type UnitSystem, textFor } from '../../quantity/unit-system.ts';
 import type { ControlSpec, DrawnControls, Givens, SimModel, TaskSpec } from '../sim-spec.ts';
 import type { StageEvent, StageState } from '../stages.ts';
 import { useArrival } from '../use-arrival.ts';
@@ -54,7 +53,6 @@ export function Task<G extends Givens, M extends SimModel<G>>(props: TaskProps<G
         sim={sim}
         model={model}
         controls={controls.filter(({ key }) => task.controls.includes(key))}
-        system={system}
         drawn={drawn}
       />
       <div role="status" class="task-result">

@@ -1,3 +1,4 @@
+import { density } from '../../quantity/part-quantities.ts';
 import { coolAndHot } from '../../simulation/choices/temperatures.ts';
 import type { PictureProps } from '../../simulation/simulation-view.tsx';
 import { format } from '../../quantity/print.ts';
@@ -6,7 +7,6 @@ import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import type { FluidModel, FluidSide } from './model.ts';
 import { printCst, printIndex, printMpas, printTimes } from './print.ts';
-import { density } from '../../quantity/part-quantities.ts';
 import { Thickness } from './Thickness.tsx';
 import { words } from './words.en.ts';
 

@@ -1,7 +1,8 @@
 import { useEffect, useRef } from 'preact/hooks';
+import { useUnits } from '../../ui/use-units.ts';
 import type { FluidModel } from './model.ts';
 import type { OwnKey } from './own-fluid.ts';
-import { printIndex } from './print.ts';
+import { ownLabel, printIndex } from './print.ts';
 import { words } from './words.en.ts';
 
 interface OwnFieldProps {
@@ -12,6 +13,7 @@ interface OwnFieldProps {
 
 /** One of the two published numbers, typed. A slider from 2 to 2000 would be no help. */
 export function OwnField({ id, which, model: { own, ownIndex } }: OwnFieldProps) {
+  const system = useUnits();
   const field = useRef<HTMLInputElement>(null);
   const error = own.problems.value[which];
   useEffect(() => {
@@ -24,7 +26,7 @@ export function OwnField({ id, which, model: { own, ownIndex } }: OwnFieldProps)
   }, []);
   return (
     <div class="own-field">
-      <label for={id}>{words.controls[which]}</label>
+      <label for={id}>{ownLabel(which)(system)}</label>
       <input
         ref={field}
         id={id}

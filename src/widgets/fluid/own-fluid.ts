@@ -1,4 +1,3 @@
-import { parseAmount } from '../../quantity/parse-amount.ts';
 /**
  * A fluid by its two published numbers, as typed. The two are right only together, so they are
  * judged together: a text that cannot be taken stays where it was typed, with a sentence, while
@@ -6,8 +5,9 @@ import { parseAmount } from '../../quantity/parse-amount.ts';
  */
 import { batch, computed, signal, type Signal } from '@preact/signals';
 import { FLUID_LIMITS } from '../../engine/index.ts';
-import { kinematicViscosity as cst } from '../../quantity/quantities.ts';
+import { parseAmount } from '../../quantity/parse-amount.ts';
 import { format, formatNumber } from '../../quantity/print.ts';
+import { kinematicViscosity as cst } from '../../quantity/quantities.ts';
 import { words } from './words.en.ts';
 
 export type OwnKey = 'own40' | 'own100';
@@ -16,6 +16,8 @@ export interface OwnPair {
   readonly own100: number;
 }
 
+/** Where a data sheet gives each number of a fluid [°C]. */
+export const OWN_TEMPS = { own40: 40, own100: 100, own15: 15 } as const;
 const LIMITS = { own40: FLUID_LIMITS.kv40CSt, own100: FLUID_LIMITS.kv100CSt } as const;
 // Kinematic viscosity reads the same in both unit systems.
 const print = (value: number): string => format(value, cst, 'si');

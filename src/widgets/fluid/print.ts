@@ -1,7 +1,5 @@
 /** This simulation's own numbers as printed. */
-import { COOL_C } from '../../simulation/choices/temperatures.ts';
-import { printer } from '../../quantity/print.ts';
-import { format } from '../../quantity/print.ts';
+import { format, formatNumber, printer } from '../../quantity/print.ts';
 import {
   count,
   dynamicViscosity,
@@ -10,18 +8,19 @@ import {
   times,
 } from '../../quantity/quantities.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
+import { COOL_C } from '../../simulation/choices/temperatures.ts';
 import type { FluidSide } from './model.ts';
+import { OWN_TEMPS } from './own-fluid.ts';
 import { words } from './words.en.ts';
 
-// Viscosity reads the same in both unit systems.
 export const printCst = (cSt: number): string => format(cSt, kinematicViscosity, 'si');
 export const printMpas = (mPas: number): string => format(mPas, dynamicViscosity, 'si');
 
-/** How much thinner or how much thicker. */
+/** How much thinner or how much thicker: the words say which. */
 export const printTimes = (thinner: number): string =>
-  format(Math.max(thinner, 1 / thinner), times, 'si');
+  formatNumber(Math.max(thinner, 1 / thinner), times, 'si');
 /** So near to as thick as before that the number would say "1.0 times". */
-const alike = (ratio: number): boolean => ratio > 0.995 && ratio < 1.005;
+const alike = (thinner: number): boolean => thinner > 0.995 && thinner < 1.005;
 
 export const printIndex = (index: number | null): string =>
   index === null ? words.noIndex : format(index, count, 'si');
@@ -29,7 +28,7 @@ export const printIndex = (index: number | null): string =>
 /** One fluid at the temperature set. */
 export function saysSide(letter: string, fluid: FluidSide, tempC: number, system: UnitSystem) {
   const { says } = words;
-  const [name, state, ratio] = [fluid.name.value, fluid.now.value, fluid.times.value];
+  const [name, state, thinner] = [fluid.name.value, fluid.now.value, fluid.times.value];
   if (state === null) return says.outOfRange({ side: letter, name });
   const print = printer(system);
   const thickness = {
@@ -40,7 +39,13 @@ export function saysSide(letter: string, fluid: FluidSide, tempC: number, system
     mPas: printMpas(state.dynamic),
     cool: print(COOL_C, temperature),
   };
-  if (ratio === null) return says.alone(thickness);
-  if (alike(ratio)) return says.alike(thickness);
-  return says[ratio > 1 ? 'thinner' : 'thicker']({ ...thickness, times: printTimes(ratio) });
+  if (thinner === null) return says.alone(thickness);
+  if (alike(thinner)) return says.alike(thickness);
+  return says[thinner > 1 ? 'thinner' : 'thicker']({ ...thickness, times: printTimes(thinner) });
 }
+
+/** A typed number by the temperature at which data sheets give it. */
+export const ownLabel =
+  (key: keyof typeof OWN_TEMPS) =>
+  (system: UnitSystem): string =>
+    words.controls.own[key]({ temp: format(OWN_TEMPS[key], temperature, system) });

@@ -1,4 +1,3 @@
-import { density } from '../../quantity/part-quantities.ts';
 import { FLUID_LIMITS } from '../../engine/index.ts';
 import { fluidOptions } from '../../simulation/choices/fluid-class.ts';
 import { numberControl, temperatureControl } from '../../simulation/choices/number.ts';
@@ -8,9 +7,10 @@ import type { SimSpec } from '../../simulation/sim-spec.ts';
 import { told, withIds } from '../../simulation/told.ts';
 import { printer } from '../../quantity/print.ts';
 import { kinematicViscosity, temperature } from '../../quantity/quantities.ts';
+import { density } from '../../quantity/part-quantities.ts';
 import { facts } from './facts.ts';
 import { DEFAULT_DENSITY, type FluidGivens, type FluidModel, type Thickness } from './model.ts';
-import { printCst, printIndex, printTimes, saysSide } from './print.ts';
+import { ownLabel, printCst, printIndex, printTimes, saysSide } from './print.ts';
 import { words } from './words.en.ts';
 
 const { options, ...predict } = told(words.predict, facts);
@@ -37,9 +37,9 @@ export const sim: SimSpec<FluidGivens, FluidModel> = {
     temperatureControl('temp'),
     { kind: 'choice', key: 'fluidA', label: controls.fluidA, options: fluids, as: 'select' },
     { kind: 'choice', key: 'fluidB', label: controls.fluidB, options: fluids, as: 'select' },
-    numberControl('own40', controls.own40, kinematicViscosity, { ...kv40CSt, step: 0.1 }),
-    numberControl('own100', controls.own100, kinematicViscosity, { ...kv100CSt, step: 0.1 }),
-    numberControl('own15', controls.own15, density, DENSITY, (value) =>
+    numberControl('own40', ownLabel('own40'), kinematicViscosity, { ...kv40CSt, step: 0.1 }),
+    numberControl('own100', ownLabel('own100'), kinematicViscosity, { ...kv100CSt, step: 0.1 }),
+    numberControl('own15', ownLabel('own15'), density, DENSITY, (value) =>
       value === DEFAULT_DENSITY ? controls.usualDensity : '',
     ),
     { kind: 'flag', key: 'log', label: controls.log, on: controls.logOn, off: controls.logOff },
@@ -136,7 +136,6 @@ export const sim: SimSpec<FluidGivens, FluidModel> = {
         : saysSide('B', b, temp, s);
     // The two fields may be folded away, as they are when a link gave the pair.
     const { own40, own100 } = own.problems.value;
-    const all = [saysSide('A', a, temp, s), second, own40, own100];
-    return all.filter((sentence) => sentence !== '').join(' ');
+    return [saysSide('A', a, temp, s), second, own40, own100].filter(Boolean).join(' ');
   },
 };

@@ -12,10 +12,11 @@ export const words = {
   controls: {
     fluidA: 'Fluid A, solid line',
     fluidB: 'Fluid B, dotted line',
-    // Data sheets give both temperatures in °C the world over; the °F stands beside it for the bay.
-    own40: 'Your own fluid, cSt at 40 °C (104 °F)',
-    own100: 'Your own fluid, cSt at 100 °C (212 °F)',
-    own15: 'Your own fluid, density at 15 °C (59 °F)',
+    own: {
+      own40: (p: { temp: string }) => `Your own fluid, cSt at ${p.temp}`,
+      own100: (p: { temp: string }) => `Your own fluid, cSt at ${p.temp}`,
+      own15: (p: { temp: string }) => `Your own fluid, density at ${p.temp}`,
+    },
     usualDensity: 'taken where a sheet does not say',
     log: 'Upright scale',
     logOn: 'each line up is ten times more',
@@ -117,13 +118,13 @@ export const words = {
     index: 'Viscosity index',
     none: 'none',
   },
-  noIndex: 'not defined below 2 cSt at 100 °C',
+  noIndex: 'not defined for a fluid this thin',
   ownIndex: (p: { index: string }) => `Viscosity index of this pair: ${p.index}.`,
   refused: {
     same: (p: { hot: string; cool: string }) =>
-      `${p.hot} at 100 °C is the same as ${p.cool} at 40 °C. Every fluid thins as it warms, so the number at 100 °C must be the smaller.`,
+      `${p.hot} for the hot number is the same as ${p.cool} for the cooler one. Every fluid thins as it warms, so the hot number must be the smaller.`,
     more: (p: { hot: string; cool: string }) =>
-      `${p.hot} at 100 °C is more than ${p.cool} at 40 °C. Every fluid thins as it warms, so the number at 100 °C must be the smaller.`,
+      `${p.hot} for the hot number is more than ${p.cool} for the cooler one. Every fluid thins as it warms, so the hot number must be the smaller.`,
     inForce: (p: { own40: string; own100: string }) =>
       `Until then ${p.own40} and ${p.own100} stand.`,
   },

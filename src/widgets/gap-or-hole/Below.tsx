@@ -2,10 +2,9 @@ import { BudgetBars } from '../../charts/BudgetBars.tsx';
 import { LineChart } from '../../charts/LineChart.tsx';
 import { training } from '../../engine/index.ts';
 import { coolAndHot, TEMP_AXIS, TEMPS } from '../../simulation/choices/temperatures.ts';
-import { printer } from '../../quantity/print.ts';
-import { dimension } from '../../quantity/part-quantities.ts';
-import { format } from '../../quantity/print.ts';
+import { format, printer } from '../../quantity/print.ts';
 import { count, length, percent, times } from '../../quantity/quantities.ts';
+import { dimension } from '../../quantity/part-quantities.ts';
 import { Readout } from '../../ui/Readout.tsx';
 import { useUnits } from '../../ui/use-units.ts';
 import type { GapOrHoleModel } from './model.ts';
@@ -63,7 +62,7 @@ function Share({ model }: PartProps) {
   const temp = model.givens.temp.value;
   const share = 100 * model.crack.value.viscousShare;
   const { name, takeaway, axis } = words.share;
-  const now = format(Math.round(share), percent, 'si');
+  const now = format(share, percent, 'si');
   return (
     <LineChart
       id="gap-or-hole-share"
@@ -90,8 +89,12 @@ function Numbers({ model }: PartProps) {
   return (
     <div class="gap-numbers">
       <dl class="readouts">
-        <Readout label={numbers.crack} value={growth.value.crack} quantity={times} />
-        <Readout label={numbers.hole} value={growth.value.hole} quantity={times} />
+        <Readout label={numbers.crack} value={growth.value.crack} quantity={times}>
+          {numbers.times}
+        </Readout>
+        <Readout label={numbers.hole} value={growth.value.hole} quantity={times}>
+          {numbers.times}
+        </Readout>
         <Readout
           label={numbers.matching(coolAndHot(system))}
           value={holeMm.value}

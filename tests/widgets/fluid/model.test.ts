@@ -49,7 +49,7 @@ describe('the fluid widget', () => {
     const model = makeModel();
     model.apply({ fluidA: 'own', own40: 5, own100: 1.9 });
     expect(model.a.index.value).toBeNull();
-    expect(render(h(SideBySide, { model }))).toContain('not defined below 2 cSt at 100 °C');
+    expect(render(h(SideBySide, { model }))).toContain('not defined for a fluid this thin');
   });
 
   it('ends the run in what the model says, at more than ten times', () => {
@@ -124,7 +124,7 @@ describe('the fluid widget', () => {
     expect(model.givens.own40.value).toBe(32);
     expect(model.own.text('own100')).toBe('40.0');
     expect(plain(sim.says(model, 'us'))).toContain(
-      '40.0 cSt at 100 °C is more than 30.0 cSt at 40 °C.',
+      '40.0 cSt for the hot number is more than 30.0 cSt for the cooler one.',
     );
     expect(plain(sim.says(model, 'us'))).toContain('Until then 32.0 cSt and 5.40 cSt stand.');
     model.apply({ own40: 50, own100: 8 });
