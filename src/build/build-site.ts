@@ -36,7 +36,8 @@ for (const { id, name, base } of Object.values(languages)) {
     },
   );
   if (astro.error !== undefined) fail(`Astro could not be run (${astro.error.message}).`);
-  if (astro.status !== 0) fail(`Astro could not build the site in ${name}: the reason stands above.`);
+  if (astro.status !== 0)
+    fail(`Astro could not build the site in ${name}: the reason stands above.`);
   // What a translation holds so far is found at a glance on its home page.
   if (id === source) await makeSearchIndex(target, id);
 }
