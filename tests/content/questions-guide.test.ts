@@ -7,7 +7,7 @@ import { checkContent } from '../../src/lessons/check/content.ts';
 import { quantities } from '../../src/quantity/by-name.ts';
 import { questionSchema } from '../../src/quiz/schema.ts';
 
-const guide = readFileSync('content/questions/README.md', 'utf8');
+const guide = readFileSync('content/en/questions/README.md', 'utf8');
 const examples = Array.from(guide.matchAll(/```json\n([^]*?)```/g), ([, json = '']) =>
   questionSchema.parse(JSON.parse(json)),
 );

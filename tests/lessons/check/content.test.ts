@@ -26,5 +26,5 @@ test('a folder for each language: sources are those of the first, words its own'
 }, 30_000);
 
 test('a folder without content has none either', () => {
-  expect(checkContent('tests/fixtures/content/lessons')).toEqual([]);
+  expect(checkContent('tests/fixtures/content/en/lessons')).toEqual([]);
 });
