@@ -57,7 +57,7 @@ describe.each(others)('$name', ({ id, base }) => {
     });
 
     test('has the same place in the course, and says it in its own words', () => {
-      const { title, description, hook, ...rest } = head(text);
+      const { title, description, hook, givens, ...rest } = head(text);
       const there = head(english);
       expect(rest).toEqual({
         id: there.id,
@@ -66,6 +66,7 @@ describe.each(others)('$name', ({ id, base }) => {
         needs: there.needs,
       });
       expect([there.title, there.description, there.hook]).not.toContain(title);
+      expect(Object.keys(givens)).toEqual(Object.keys(there.givens));
       expect(description).not.toBe(there.description);
       expect(hook).not.toBe(there.hook);
     });

@@ -1,5 +1,8 @@
 import { builtPages } from '../../src/build/pages.ts';
 import { languageAt, languages, source } from '../../src/language/languages.ts';
+import { words as laterWords } from '../../src/simulation/later/words.en.ts';
+import { words as shellWords } from '../../src/simulation/words.en.ts';
+import { words as fluidWords } from '../../src/widgets/fluid/words.en.ts';
 import { expect, test } from './fixtures.ts';
 
 const lesson = '/lessons/hot-fluid-thin-fluid/';
@@ -72,19 +75,37 @@ for (const { id, base, twin, dir } of translations) {
     await expect(page.locator('.path-lesson.is-done')).toHaveCount(1);
   });
 
-  test(`the simulation of the lesson in ${id} runs to its answer`, async ({ page }) => {
+  test(`the simulation of the lesson in ${id} runs once, by keyboard, in its own words`, async ({
+    page,
+  }) => {
+    const wordsOf = async <Words>(folder: string): Promise<Words> => {
+      const file = new URL(`../../src/${folder}/words.${id}.ts`, import.meta.url);
+      return ((await import(file.href)) as { words: Words }).words;
+    };
+    const shell = await wordsOf<typeof shellWords>('simulation');
+    const later = await wordsOf<typeof laterWords>('simulation/later');
+    const fluid = await wordsOf<typeof fluidWords>('widgets/fluid');
     await page.emulateMedia({ reducedMotion: 'reduce' });
     await page.goto(there);
     const sim = page.locator('.sim').first();
     await sim.scrollIntoViewIfNeeded();
     await expect(sim).toHaveAttribute('data-ready', 'true');
-    const run = sim.locator('button[type="submit"]');
-    await expect(run).toBeDisabled();
-    await sim.locator('.choice-stack input').first().check();
-    await sim.locator('.choice-stack + * input, fieldset input').last().check();
-    await run.click();
-    await expect(sim.locator('.stage-head').first()).toBeFocused();
-    // The lesson's text and the simulation ask the same engine.
-    await expect(sim).toContainText(/1[12]/);
+    await expect(sim.getByText(shell.notYet.both)).toBeVisible();
+    await sim.getByRole('radio', { name: fluid.predict.options.ten.words }).press('Space');
+    await sim.getByRole('radio', { name: shell.confidence.certain, exact: true }).press('Space');
+    await sim.getByRole('button', { name: fluid.predict.runLabel }).press('Enter');
+
+    await expect(sim.locator('.stage-head', { hasText: later.whatItDid })).toBeFocused();
+    await expect(sim).toContainText(later.right);
+    await sim.getByRole('button', { name: later.toTasks }).press('Enter');
+    const first = later.task({ number: 1, of: 3 });
+    await expect(sim.locator('.stage-head', { hasText: first })).toBeFocused();
+    await sim.getByRole('button', { name: later.hint }).press('Enter');
+    // What any simulation says in English would be among these.
+    const english = [shellWords, laterWords, fluidWords].flatMap((words) =>
+      JSON.stringify(words).match(/(?<=":")[^"]{5,}(?=")/g),
+    );
+    const seen = await sim.innerText();
+    expect(english.filter((words) => words !== null && seen.includes(words))).toEqual([]);
   });
 }
