@@ -66,7 +66,7 @@ describe.each(others)('$name', ({ id, base }) => {
         needs: there.needs,
       });
       expect([there.title, there.description, there.hook]).not.toContain(title);
-      expect(Object.keys(givens)).toEqual(Object.keys(there.givens));
+      expect(Object.keys(givens ?? {})).toEqual(Object.keys(there.givens ?? {}));
       expect(description).not.toBe(there.description);
       expect(hook).not.toBe(there.hook);
     });
