@@ -6,6 +6,7 @@ import { rmSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { languages, source } from '../language/languages.ts';
+import { exists } from '../language/pages.ts';
 import { folderAside } from './aside.ts';
 import { checkSite } from './check-dist.ts';
 import { dist } from './pages.ts';
@@ -22,8 +23,10 @@ function fail(sentence: string): never {
 
 const site = resolve(process.argv[2] ?? dist);
 const aside = folderAside(site);
-// One build of Astro for each language, English first: it makes the folder that the others go into.
+// One build of Astro for each language that has lessons, English first: it makes the folder that the
+// others go into.
 for (const { id, name, base } of Object.values(languages)) {
+  if (!exists(id, '/')) continue;
   const target = join(aside, base);
   const astro = spawnSync(
     join(root, 'node_modules', '.bin', 'astro'),
