@@ -54,7 +54,7 @@ export const folders = [
     comment:
       'A chart that knows physics gets its own opinion of it: arrays in, SVG out. Tables and the units signal come from src/ui.',
     from: 'src/charts',
-    mayReach: ['src/quantity', 'src/ui'],
+    mayReach: ['src/quantity', 'src/ui', 'src/language'],
     npm: true,
   },
   {
@@ -68,8 +68,15 @@ export const folders = [
     name: 'ui-knows-no-physics',
     comment: 'A slider serves a pressure and a price alike.',
     from: 'src/ui',
-    mayReach: ['src/quantity', 'src/storage'],
+    mayReach: ['src/quantity', 'src/storage', 'src/language'],
     npm: true,
+  },
+  {
+    name: 'language-stands-alone',
+    comment: 'Whatever has words needs to know its language, so the language may need nothing.',
+    from: 'src/language',
+    mayReach: [],
+    npm: false,
   },
   {
     name: 'storage-stands-alone',
@@ -103,6 +110,7 @@ export const folders = [
       'src/ui',
       'src/storage',
       'src/simulation',
+      'src/language',
     ],
     npm: true,
   },
@@ -119,6 +127,7 @@ export const folders = [
       'src/drawings',
       'src/ui',
       'src/widgets',
+      'src/language',
     ],
     npm: true,
   },
@@ -126,14 +135,15 @@ export const folders = [
     name: 'layouts-frame',
     comment: 'A layout frames whatever it is given; what that is, is the page’s business.',
     from: 'src/layouts',
-    mayReach: ['src/quantity', 'src/ui', 'src/storage', 'src/styles', 'src/site.ts'],
+    mayReach: ['src/quantity', 'src/ui', 'src/storage', 'src/styles', 'src/language'],
     npm: true,
   },
   {
     name: 'build-tools-stand-alone',
-    comment: 'Build scripts look at files and at dist, never into the site’s own code.',
+    comment:
+      'Build scripts look at files and at dist, never into the site’s own code; they read which languages there are.',
     from: 'src/build',
-    mayReach: ['.dependency-cruiser.mjs'],
+    mayReach: ['.dependency-cruiser.mjs', 'src/language'],
     npm: true,
   },
 ];

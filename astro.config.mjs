@@ -1,16 +1,20 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
+import { pathToFileURL } from 'node:url';
 import { unified } from '@astrojs/markdown-remark';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
+import { inLanguage, languagePlugin } from './src/build/language-plugin.ts';
 import { thirdPartyNotices } from './src/build/notices-integration.ts';
 import { policyFirst } from './src/build/policy-first.ts';
 import { rehypeTables } from './src/build/rehype-tables.mjs';
 import { rehypeTerms } from './src/build/rehype-terms.mjs';
+import { translatedRoutes } from './src/build/translated-routes.ts';
 import { watchContent } from './src/build/watch-content.mjs';
+import { languageOf, source } from './src/language/languages.ts';
 
 // The one inline script that Astro does not hash by itself: see src/storage/boot.js.
 const boot = readFileSync(new URL('./src/storage/boot.js', import.meta.url), 'utf8');
@@ -25,11 +29,25 @@ const shared = {
   test: /\/src\/simulation\/([^/]+|choices\/(number|temperatures|words\.[a-z]+))\.tsx?$/,
 };
 
+// One build, one language. Words that only the Markdown plugins need are read as the pages read them.
+const language = languageOf(process.env.SITE_LANGUAGE);
+const translated = language.id !== source;
+const tags = inLanguage('./src/lessons/tags/words.en.ts', import.meta.filename, language.id);
+if (tags instanceof Error) throw tags;
+const { words } = await import(pathToFileURL(tags).href);
+
 export default defineConfig({
+  base: language.base,
+  // A translation has the pages that exist in it and no other, so it has a folder of its own for
+  // pages; English is the whole of src/pages.
+  srcDir: translated ? './src/translated' : './src',
+  // The files of public/ stand at the root, once; a translation has no folder of this name.
+  publicDir: translated ? './src/translated/public' : './public',
+  outDir: `./dist${language.base}`,
   // The tests of the lesson form build a site of their own beside this one.
-  ...(process.env.CONTENT_DIR === undefined
-    ? {}
-    : { cacheDir: `${process.env.CONTENT_DIR}-cache` }),
+  cacheDir: process.env.CONTENT_DIR
+    ? `${process.env.CONTENT_DIR}-cache`
+    : `./node_modules/.astro/${language.id}`,
   output: 'static',
   trailingSlash: 'always',
   devToolbar: { enabled: false },
@@ -39,6 +57,7 @@ export default defineConfig({
     watchContent(process.env.CONTENT_DIR ?? 'content'),
     thirdPartyNotices(),
     policyFirst(),
+    ...(translated ? [translatedRoutes(language.id)] : []),
   ],
   markdown: {
     // Shiki writes style attributes, which the content security policy refuses.
@@ -49,7 +68,7 @@ export default defineConfig({
       // MathML alone: browsers draw it themselves, so no style sheet, no fonts, no inline styles.
       rehypePlugins: [
         [rehypeKatex, { output: 'mathml', strict: 'error', throwOnError: true }],
-        rehypeTables,
+        [rehypeTables, { label: words.table }],
         rehypeTerms,
       ],
       smartypants: false,
@@ -75,6 +94,7 @@ export default defineConfig({
     },
   },
   vite: {
+    plugins: [languagePlugin(language.id)],
     // A font or picture inlined as a data: address is paid for on every page.
     build: { assetsInlineLimit: 0 },
     environments: {

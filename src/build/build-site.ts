@@ -5,20 +5,13 @@ import { spawnSync } from 'node:child_process';
 import { rmSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { languages, source } from '../language/languages.ts';
+import { exists } from '../language/pages.ts';
 import { folderAside } from './aside.ts';
 import { checkSite } from './check-dist.ts';
 import { dist } from './pages.ts';
 import { putInPlace } from './put-in-place.ts';
 import { makeSearchIndex } from './search-index.ts';
-
-interface Part {
-  readonly language: string;
-  /** Below the site's root. */
-  readonly folder: string;
-}
-
-/** One build of Astro and one search index for each. */
-const parts: readonly Part[] = [{ language: 'en', folder: '.' }];
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -30,20 +23,26 @@ function fail(sentence: string): never {
 
 const site = resolve(process.argv[2] ?? dist);
 const aside = folderAside(site);
-for (const { language, folder } of parts) {
-  const target = join(aside, folder);
+// One build of Astro for each language that has lessons, English first: it makes the folder that the
+// others go into.
+for (const { id, name, base } of Object.values(languages)) {
+  if (!exists(id, '/')) continue;
+  const target = join(aside, base);
   const astro = spawnSync(
     join(root, 'node_modules', '.bin', 'astro'),
     ['build', '--outDir', target],
     {
       cwd: root,
       stdio: ['ignore', 'inherit', 'inherit'],
+      env: { ...process.env, SITE_LANGUAGE: id },
       shell: process.platform === 'win32',
     },
   );
   if (astro.error !== undefined) fail(`Astro could not be run (${astro.error.message}).`);
-  if (astro.status !== 0) fail('Astro could not build the site: the reason stands above.');
-  await makeSearchIndex(target, language);
+  if (astro.status !== 0)
+    fail(`Astro could not build the site in ${name}: the reason stands above.`);
+  // What a translation holds so far is found at a glance on its home page.
+  if (id === source) await makeSearchIndex(target, id);
 }
 const wrong = checkSite(aside);
 for (const sentence of wrong) console.error(`   ${sentence}`);

@@ -12,7 +12,7 @@ function headings(node, found = []) {
   return found;
 }
 
-function wrapped(table) {
+function wrapped(table, label) {
   const names = [];
   for (const heading of headings(table)) {
     // A tag such as <Num> has no words here yet, but will: it is a child, so the cell is not empty.
@@ -28,19 +28,23 @@ function wrapped(table) {
       className: ['table-wide'],
       tabIndex: 0,
       role: 'group',
-      ariaLabel: `Table: ${names.join(', ')}`,
+      ariaLabel: `${label}: ${names.join(', ')}`,
     },
     children: [table],
   };
 }
 
-function walk(node) {
+function walk(node, label) {
   if (node.children === undefined) return;
   node.children = node.children.map((child) => {
-    if (child.type === 'element' && child.tagName === 'table') return wrapped(child);
-    walk(child);
+    if (child.type === 'element' && child.tagName === 'table') return wrapped(child, label);
+    walk(child, label);
     return child;
   });
 }
 
-export const rehypeTables = () => walk;
+/** `label`: what a screen reader is told it is, in the language of the build. */
+export const rehypeTables =
+  ({ label }) =>
+  (tree) =>
+    walk(tree, label);

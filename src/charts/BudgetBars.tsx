@@ -9,6 +9,7 @@ import { round } from './path.ts';
 import { placeLabels } from './place-labels.ts';
 import { LINE_HEIGHT, TextLines } from './TextLines.tsx';
 import { useSize } from './use-size.ts';
+import { words } from './words.en.ts';
 import { wrap } from './wrap.ts';
 
 export interface BudgetPart {
@@ -74,7 +75,7 @@ export function BudgetBars(budget: BudgetBarsProps) {
     tall,
   );
   const missing = shortfall(supply.value, parts);
-  const shown = `${textFor(takeaway, system)}${missing === 0 ? '' : ` The parts miss the whole by ${format(missing, quantity, system)}.`}`;
+  const shown = `${textFor(takeaway, system)}${missing === 0 ? '' : ` ${words.missing(format(missing, quantity, system))}`}`;
 
   return (
     <ChartFigure
@@ -88,7 +89,7 @@ export function BudgetBars(budget: BudgetBarsProps) {
         {
           caption: name,
           columns: [
-            { label: 'Where', words: [supply.label, ...parts.map(({ label }) => label)] },
+            { label: words.where, words: [supply.label, ...parts.map(({ label }) => label)] },
             {
               label: quantity.name,
               quantity,

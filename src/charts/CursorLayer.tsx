@@ -5,6 +5,7 @@ import type { LineLayout } from './line-layout.ts';
 import { known, nearestIndex, round } from './path.ts';
 import { placeLabels } from './place-labels.ts';
 import { LINE_HEIGHT, TextLines } from './TextLines.tsx';
+import { words } from './words.en.ts';
 import { textWidth } from './wrap.ts';
 
 interface CursorLayerProps {
@@ -76,11 +77,11 @@ export function cursorWords(chart: LineChartProps, i: number, system: UnitSystem
   const at = chart.x[i] ?? 0;
   const values = chart.series.map(({ label, y }) => {
     const value = y[i];
-    return `${label} ${known(value) ? format(value, chart.yAxis.quantity, system) : 'no value'}`;
+    return `${label} ${known(value) ? format(value, chart.yAxis.quantity, system) : words.noValue}`;
   });
   const states = (chart.strips ?? []).flatMap(({ label, states: all }) => {
     const state = all.find(({ from, to }) => at >= from && at < to);
     return state ? [`${label} ${state.label}`] : [];
   });
-  return `At ${format(at, chart.xAxis.quantity, system)}: ${[...values, ...states].join(', ')}.`;
+  return words.at(format(at, chart.xAxis.quantity, system), [...values, ...states].join(', '));
 }

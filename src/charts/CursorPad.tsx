@@ -2,6 +2,7 @@ import type { Signal } from '@preact/signals';
 import type { Frame } from './Axes.tsx';
 import { nearestIndex } from './path.ts';
 import { moveIndex } from './move-index.ts';
+import { words as text } from './words.en.ts';
 
 interface CursorPadProps {
   readonly label: string;
@@ -40,7 +41,7 @@ export function CursorPad({ label, x, cursor, frame, place, words }: CursorPadPr
       aria-valuemin={x[0] ?? 0}
       aria-valuemax={x.at(-1) ?? 0}
       aria-valuenow={x[index] ?? 0}
-      aria-valuetext={at === null ? 'No point chosen. Arrow keys read the values.' : words(index)}
+      aria-valuetext={at === null ? text.noPoint : words(index)}
       onKeyDown={(event) => {
         if (event.key === 'Escape') {
           cursor.value = null;

@@ -12,6 +12,7 @@ import { exactAreas, mapTable, placeNow, type HeatMapProps } from './map-layout.
 import { linePath, nearestIndex, round } from './path.ts';
 import { TextLines } from './TextLines.tsx';
 import { useSize } from './use-size.ts';
+import { words } from './words.en.ts';
 import { EM_PER_CHARACTER, textWidth } from './wrap.ts';
 
 interface Cell {
@@ -55,7 +56,7 @@ export function HeatMap(map: HeatMapProps) {
 
   const labelOf = (cell: Cell): string => {
     const category = cells[cell.row]?.[cell.column];
-    return categories.find((one) => one.id === category)?.label ?? 'no value';
+    return categories.find((one) => one.id === category)?.label ?? words.noValue;
   };
   const describe = (cell: Cell): string =>
     `${format(xs[cell.column] ?? 0, xAxis.quantity, system)}, ${format(ys[cell.row] ?? 0, yAxis.quantity, system)}: ${labelOf(cell)}`;
@@ -180,7 +181,7 @@ export function HeatMap(map: HeatMapProps) {
             class="chart-pad"
             role="application"
             tabIndex={0}
-            aria-label={`Read the map: ${name}. Arrow keys move${onPick ? ', Enter sets the controls' : ''}.`}
+            aria-label={onPick ? words.setFromMap(name) : words.readMap(name)}
             onKeyDown={onKeyDown}
             onPointerMove={(event) => {
               if (event.pointerType === 'mouse') setCursor(cellAt(event));

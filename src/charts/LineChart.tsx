@@ -15,6 +15,7 @@ import { bandPath, linePath, round } from './path.ts';
 import { Strips } from './Strips.tsx';
 import { TextLines } from './TextLines.tsx';
 import { useSize } from './use-size.ts';
+import { words } from './words.en.ts';
 
 const NO_BANDS: readonly Band[] = [];
 
@@ -82,7 +83,7 @@ export function LineChart(chart: LineChartProps) {
 
   const pad = chart.x.length > 0 && (
     <CursorPad
-      label={`Read values: ${name}`}
+      label={words.read(name)}
       x={chart.x}
       cursor={cursor}
       frame={frame}
@@ -217,11 +218,11 @@ function tables({
   };
   const states = strips.map(({ label, states: all }) => ({
     caption: label,
-    summary: `${label}, in words`,
+    summary: words.inWords(label),
     columns: [
-      { label: 'From', quantity: xAxis.quantity, values: all.map(({ from }) => from) },
-      { label: 'To', quantity: xAxis.quantity, values: all.map(({ to }) => to) },
-      { label: 'State', words: all.map(({ label: state }) => state) },
+      { label: words.from, quantity: xAxis.quantity, values: all.map(({ from }) => from) },
+      { label: words.to, quantity: xAxis.quantity, values: all.map(({ to }) => to) },
+      { label: words.state, words: all.map(({ label: state }) => state) },
     ],
   }));
   return [values, ...states];

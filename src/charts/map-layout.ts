@@ -9,6 +9,7 @@ import type { Cells, DeepCell } from './grid.ts';
 import { round } from './path.ts';
 import { leastCovered, type Box } from './place-boxes.ts';
 import { LINE_HEIGHT } from './TextLines.tsx';
+import { words as text } from './words.en.ts';
 import { textWidth, wrap } from './wrap.ts';
 
 export interface MapCategory {
@@ -113,7 +114,7 @@ export function mapTable(map: HeatMapProps, system: UnitSystem): DataTableProps 
   const { name, x, y, xAxis, yAxis, cells, categories } = map;
   const { symbol } = yAxis.quantity[system];
   return {
-    caption: `${name}. ${yAxis.label}${symbol === '' ? '' : ` in ${symbol}`} for each state.`,
+    caption: text.eachState(name, symbol === '' ? yAxis.label : text.axisIn(yAxis.label, symbol)),
     columns: [
       { label: xAxis.label, quantity: xAxis.quantity, values: x },
       ...categories.map(({ id, label }) => ({
@@ -122,9 +123,9 @@ export function mapTable(map: HeatMapProps, system: UnitSystem): DataTableProps 
           const rows = y.flatMap((value, row) => (cells[row]?.[column] === id ? [value] : []));
           const [low] = rows;
           const high = rows.at(-1);
-          if (low === undefined || high === undefined) return 'nowhere';
-          const text = (v: number): string => formatNumber(v, yAxis.quantity, system);
-          return low === high ? text(low) : `${text(low)} to ${text(high)}`;
+          if (low === undefined || high === undefined) return text.nowhere;
+          const shown = (v: number): string => formatNumber(v, yAxis.quantity, system);
+          return low === high ? shown(low) : text.range(shown(low), shown(high));
         }),
       })),
     ],

@@ -10,7 +10,7 @@ const id = document.querySelector<HTMLElement>('article[data-lesson]')?.dataset.
 const button = document.querySelector<HTMLButtonElement>('#lesson-done');
 const says = document.querySelector<HTMLElement>('#lesson-done-says');
 
-/** As the page has it; all words of this script stand in LessonFrame.astro. */
+/** As the page has it; all words of this script come from LessonFrame.astro. */
 const notDone = button?.textContent;
 
 function show(done: boolean): void {
@@ -34,7 +34,10 @@ function sectionInSight(): { id: string; title: string } | null {
 
 // Nobody knows at build time where the site will stand.
 const printed = document.querySelector<HTMLElement>('#page-address');
-if (printed !== null) printed.textContent = `On screen: ${location.origin}${location.pathname}`;
+if (printed !== null) {
+  const { before = '' } = printed.dataset;
+  printed.textContent = `${before} ${location.origin}${location.pathname}`;
+}
 
 if (id !== undefined && button !== null && says !== null) {
   const isDone = (): boolean => progress.read().data.done.includes(id);

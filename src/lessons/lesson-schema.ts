@@ -30,7 +30,7 @@ export const lessonSchema = z.strictObject({
   objectives: z
     .undefined({
       error:
-        'The objectives stand in src/lessons/objectives.ts, where the questions find them too.',
+        'The objectives stand in src/lessons/objectives.en.ts, where the questions find them too.',
     })
     .optional(),
 });
@@ -40,6 +40,8 @@ export type Lesson = z.infer<typeof lessonSchema>;
 export const pageSchema = z.strictObject({
   title: z.string(),
   description: z.string().min(40).max(200),
+  /** A first sentence in larger type. Plain text. */
+  lead: z.string().optional(),
 });
 
 export const glossarySchema = z.strictObject({

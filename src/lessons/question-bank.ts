@@ -1,9 +1,10 @@
 /**
- * Reads content/questions at build time. Plain `fs` and not an Astro collection: tests, meeting mode and scripts in Node
+ * Reads content/<language>/questions at build time. Plain `fs` and not an Astro collection: tests, meeting mode and scripts in Node
  * need the same bank, and a collection exists only inside Astro. Paths start from the project root, where every command runs.
  */
-import { readFileSync, readdirSync } from 'node:fs';
+import { existsSync, readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
+import { language } from '../language/current.ts';
 import type { Asked } from '../quiz/asked.ts';
 import { readQuestionSet, type QuestionSet } from '../quiz/question-set.ts';
 import { resolveQuestion } from '../quiz/resolve.ts';
@@ -11,12 +12,12 @@ import { parseQuestions, type Question } from '../quiz/schema.ts';
 import { objectivesOf, type Objective } from './objectives.ts';
 import { questionNumber } from './question-numbers/index.ts';
 
-const folder = join('content', 'questions');
+const folder = join('content', language.id, 'questions');
 
 let bank: readonly Question[] | undefined;
 
 export function questionBank(): readonly Question[] {
-  bank ??= readdirSync(folder)
+  bank ??= (existsSync(folder) ? readdirSync(folder) : [])
     .filter((name) => name.endsWith('.json'))
     .sort()
     .flatMap((name) => readFile(name));
@@ -43,6 +44,10 @@ function readFile(name: string): readonly Question[] {
   }
   return questions;
 }
+
+/** Whether this language has questions for the lesson. A lesson may be translated before them. */
+export const hasQuestions = (lesson: string): boolean =>
+  questionBank().some((question) => question.lesson === lesson);
 
 export interface RetrievalSet {
   readonly lesson: string;

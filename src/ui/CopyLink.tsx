@@ -1,4 +1,5 @@
 import { useRef, useState } from 'preact/hooks';
+import { words } from './later/words.en.ts';
 
 interface CopyLinkProps {
   /** The search string to put on the page's address; read at the moment of the press. */
@@ -35,15 +36,15 @@ export function CopyLink({ search, id, anchor }: CopyLinkProps) {
   return (
     <div class="copy-link">
       <button type="button" class="quiet" onClick={() => void copy()}>
-        Copy a link to this state
+        {words.copy}
       </button>
       {state === 'by-hand' && (
         <label class="copy-by-hand" for={`${id}-link`}>
-          Copy this by hand
+          {words.byHand}
           <input ref={field} id={`${id}-link`} type="text" readOnly value={link} />
         </label>
       )}
-      <span role="status">{state === 'copied' ? 'Link copied.' : ''}</span>
+      <span role="status">{state === 'copied' ? words.copied : ''}</span>
     </div>
   );
 }

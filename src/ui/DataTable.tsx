@@ -3,6 +3,7 @@ import { formatNumber } from '../quantity/print.ts';
 import type { Quantity } from '../quantity/quantity.ts';
 import { pickRows } from './table-rows.ts';
 import { useUnits } from './use-units.ts';
+import { words } from './words.en.ts';
 
 export interface NumberColumn {
   readonly label: string;
@@ -41,12 +42,7 @@ const heading = (column: TableColumn, system: 'si' | 'us'): string => {
  * The numbers behind a picture, from the same arrays. The rows are made only while the fold is
  * open: a table nobody looks at would otherwise be redrawn at every move of a slider.
  */
-export function DataTable({
-  caption,
-  columns,
-  most = 25,
-  summary = 'The numbers',
-}: DataTableProps) {
+export function DataTable({ caption, columns, most = 25, summary = words.table }: DataTableProps) {
   const system = useUnits();
   const [open, setOpen] = useState(false);
   const [first] = columns;
@@ -61,7 +57,7 @@ export function DataTable({
           <table>
             <caption>
               {caption}
-              {rows.length < total ? ` (${rows.length} of ${total} points)` : ''}
+              {rows.length < total ? ` ${words.points(String(rows.length), String(total))}` : ''}
             </caption>
             <thead>
               <tr>

@@ -7,6 +7,7 @@ import { textFor, type UnitSystem, type UnitText } from '../quantity/unit-system
 import { shownGrid } from './shown-grid.ts';
 import { stepValue } from './step-value.ts';
 import { useUnits } from './use-units.ts';
+import { words as text } from './later/words.en.ts';
 
 export interface SliderProps {
   /** Unique on the page; every part's id is made from it. */
@@ -42,6 +43,7 @@ export function Slider({ id, label: name, value, quantity, min, max, step, words
   const [draft, setDraft] = useState<Draft | null>(null);
   const now = value.value;
   const bounds = { min, max, step };
+  const { symbol } = quantity[system];
   // The slider moves in the reader's units, so that its stops are round numbers there.
   const grid = shownGrid(bounds, quantity, system);
 
@@ -80,11 +82,11 @@ export function Slider({ id, label: name, value, quantity, min, max, step, words
   const error = entry && !entry.ok ? entry.sentence : '';
   const shownText = live?.text ?? formatNumber(now, quantity, system);
 
-  const nudge = (way: -1 | 1, word: string, shut: boolean, sign: string) => (
+  const nudge = (way: -1 | 1, name: string, shut: boolean, sign: string) => (
     <button
       type="button"
       class="nudge"
-      aria-label={`${label}: ${word}`}
+      aria-label={name}
       aria-disabled={shut}
       onClick={() => set(grid.metric(stepValue(grid.place(value.peek()), way, grid)))}
     >
@@ -95,9 +97,12 @@ export function Slider({ id, label: name, value, quantity, min, max, step, words
   );
   // Both stand still but at the ends; Preact skips a node it has seen.
   const deps = [label, value, quantity, system, min, max, step];
-  const less = useMemo(() => nudge(-1, 'less', now <= min, 'M5 12h14'), [now <= min, ...deps]);
+  const less = useMemo(
+    () => nudge(-1, text.less(label), now <= min, 'M5 12h14'),
+    [now <= min, ...deps],
+  );
   const more = useMemo(
-    () => nudge(1, 'more', now >= max, 'M5 12h14M12 5v14'),
+    () => nudge(1, text.more(label), now >= max, 'M5 12h14M12 5v14'),
     [now >= max, ...deps],
   );
   return (
@@ -132,7 +137,7 @@ export function Slider({ id, label: name, value, quantity, min, max, step, words
             inputMode="decimal"
             autocomplete="off"
             id={`${id}-field`}
-            aria-label={`${label}, type a value${unitWords(quantity[system].symbol)}`}
+            aria-label={symbol === '' ? text.type(label) : text.typeIn(label, symbol)}
             aria-invalid={error !== ''}
             aria-describedby={`${id}-error`}
             value={shownText}
@@ -146,7 +151,7 @@ export function Slider({ id, label: name, value, quantity, min, max, step, words
             onChange={(event) => takeUp(event.currentTarget.value)}
           />
           <span class="unit" aria-hidden="true">
-            {quantity[system].symbol}
+            {symbol}
           </span>
         </span>
       </div>
@@ -156,5 +161,3 @@ export function Slider({ id, label: name, value, quantity, min, max, step, words
     </div>
   );
 }
-
-const unitWords = (unit: string): string => (unit === '' ? '' : ` in ${unit}`);

@@ -1,6 +1,7 @@
 import type { Signal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { textFor, type UnitText } from '../quantity/unit-system.ts';
+import { words } from './later/words.en.ts';
 import { useUnits } from './use-units.ts';
 
 export interface ToggleProps {
@@ -30,7 +31,7 @@ export function Toggle({ id, label, value, on, off }: ToggleProps) {
         onChange={(event) => (value.value = event.currentTarget.checked)}
       />
       <span>
-        {textFor(label, system)}: <strong>{value.value ? on : off}</strong>
+        {words.switched(textFor(label, system))} <strong>{value.value ? on : off}</strong>
       </span>
     </label>
   );

@@ -10,6 +10,8 @@
  * a sentence. Reading what was printed gives back the same values.
  */
 
+import { words } from './later/words.en.ts';
+
 export interface NumberControl {
   readonly kind: 'number';
   readonly key: string;
@@ -138,14 +140,20 @@ function readNumber(control: NumberControl, text: string, notes: string[]): numb
   const value = NUMBER.test(text) ? Number(text) : Number.NaN;
   if (Number.isNaN(value)) {
     notes.push(
-      `${control.label}: the link gave no number, so it starts at ${say(control.default)}. Allowed: ${say(control.min)} to ${say(control.max)}.`,
+      words.link.noNumber(control.label, say(control.default), say(control.min), say(control.max)),
     );
     return control.default;
   }
   const kept = inRange(control, value) as number;
   if (kept !== value) {
     notes.push(
-      `${control.label}: the link asked for ${Number.isFinite(value) ? say(value) : 'too large a number'}. It is set to ${say(kept)}; the range is ${say(control.min)} to ${say(control.max)}.`,
+      words.link.outside(
+        control.label,
+        Number.isFinite(value) ? say(value) : words.link.tooLarge,
+        say(kept),
+        say(control.min),
+        say(control.max),
+      ),
     );
   }
   return kept;
@@ -155,9 +163,7 @@ function readOne(control: LinkControl, text: string, notes: string[]): LinkValue
   if (control.kind === 'number') return readNumber(control, text, notes);
   const allowed = control.kind === 'choice' ? control.options : ['yes', 'no'];
   if (!allowed.includes(text)) {
-    notes.push(
-      `${control.label}: the link named a choice that is not offered. The usual one is set.`,
-    );
+    notes.push(words.link.noChoice(control.label));
     return control.default;
   }
   return control.kind === 'flag' ? text === 'yes' : text;
@@ -169,9 +175,7 @@ export function parseLink(schema: LinkSchema, search: string): ParsedLink {
   if (search.length > LONGEST_LINK) {
     // Cut off in the middle it could mean anything, so none of it is taken.
     const present = `&${search.replace(/^\?/u, '')}`.includes(`&${schema.id}=`);
-    const notes = present
-      ? [`The link is longer than ${LONGEST_LINK} characters. The usual values are set.`]
-      : [];
+    const notes = present ? [words.link.tooLong(String(LONGEST_LINK))] : [];
     return { present, values: defaults, notes };
   }
   const text = new URLSearchParams(search).get(schema.id);
@@ -181,7 +185,7 @@ export function parseLink(schema: LinkSchema, search: string): ParsedLink {
     return {
       present: true,
       values: defaults,
-      notes: ['The link comes from another version of this page. The usual values are set.'],
+      notes: [words.link.otherVersion],
     };
   }
   const notes: string[] = [];
@@ -199,6 +203,6 @@ export function parseLink(schema: LinkSchema, search: string): ParsedLink {
     seen.add(key);
     values[key] = readOne(control, dot === -1 ? '' : pair.slice(dot + 1), notes);
   }
-  if (unknown) notes.push('Part of the link was not understood and is left out.');
+  if (unknown) notes.push(words.link.partLeftOut);
   return { present: true, values, notes };
 }

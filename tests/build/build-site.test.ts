@@ -18,7 +18,7 @@ afterAll(() => rmSync(outer, { recursive: true }));
 test('a build that fails takes nothing away', () => {
   const content = join(outer, 'content');
   cpSync('tests/fixtures/content', content, { recursive: true });
-  writeFileSync(join(content, 'sources', 'astm-d341.yaml'), 'weather: good\n');
+  writeFileSync(join(content, 'en', 'sources', 'astm-d341.yaml'), 'weather: good\n');
   const site = join(outer, 'dist');
   mkdirSync(site);
   writeFileSync(join(site, 'index.html'), 'the last good one');

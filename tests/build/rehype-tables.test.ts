@@ -21,7 +21,7 @@ test('a table is wrapped, named by its headings, and its empty corner is a cell'
   const computed = element('th', tag);
   const head = element('tr', corner, element('th', text('cold')), computed);
   const tree = { type: 'root', children: [element('div', element('table', head))] };
-  (rehypeTables() as (tree: Node) => void)(tree);
+  (rehypeTables({ label: 'Table' }) as (tree: Node) => void)(tree);
   const [wrapper] = tree.children[0]?.children ?? [];
   expect(wrapper?.properties).toMatchObject({ tabIndex: 0, ariaLabel: 'Table: cold' });
   expect(wrapper?.children?.[0]?.tagName).toBe('table');

@@ -7,11 +7,11 @@ import { course } from '../../src/lessons/course.ts';
 import { glossarySchema, lessonSchema } from '../../src/lessons/lesson-schema.ts';
 
 const files = (folder: string, ending: string) =>
-  readdirSync(join('content', folder))
+  readdirSync(join('content', 'en', folder))
     .filter((name) => name.endsWith(ending))
     .map((name) => ({
       id: basename(name, ending),
-      text: readFileSync(join('content', folder, name), 'utf8'),
+      text: readFileSync(join('content', 'en', folder, name), 'utf8'),
     }));
 
 const lessons = files('lessons', '.mdx').map(({ id, text }) => {

@@ -20,7 +20,7 @@ function build(change: (lesson: string) => string) {
   rmSync(content, { recursive: true, force: true });
   rmSync(`${content}-cache`, { recursive: true, force: true });
   cpSync('tests/fixtures/content', content, { recursive: true });
-  const file = join(content, 'lessons', 'hot-fluid-thin-fluid.mdx');
+  const file = join(content, 'en', 'lessons', 'hot-fluid-thin-fluid.mdx');
   const before = readFileSync(file, 'utf8');
   const after = change(before);
   writeFileSync(file, after);

@@ -10,11 +10,11 @@ import { count, grade, TERM } from './reading-grade.ts';
 const READING_GRADE = 8;
 
 const read = (folder: string, ending: string) =>
-  readdirSync(join('content', folder))
+  readdirSync(join('content', 'en', folder))
     .filter((name) => name.endsWith(ending))
     .map((name) => ({
       id: basename(name, ending),
-      text: readFileSync(join('content', folder, name), 'utf8'),
+      text: readFileSync(join('content', 'en', folder, name), 'utf8'),
     }));
 
 const lessons = read('lessons', '.mdx')

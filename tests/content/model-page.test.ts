@@ -20,7 +20,7 @@ import {
 import { answer } from '../../src/solve/answer.ts';
 import { requestSchemas } from '../../src/solve/request-schema.ts';
 
-const page = readFileSync('content/pages/model.mdx', 'utf8');
+const page = readFileSync('content/en/pages/model.mdx', 'utf8');
 const { commands, sump, clutches } = training;
 const kPa = (pascals: number): string => String(Math.round(pascals / 1e3));
 const mm = (metres: number): string => String(Number((metres * 1e3).toPrecision(6)));

@@ -37,6 +37,8 @@ test('the licence of a font lies beside it', () => {
 
 test('every page leads to the notices', () => {
   for (const { address, html } of builtPages()) {
-    expect(html, address).toMatch(/<footer[^]*href="\/third-party-notices\.txt"[^]*<\/footer>/);
+    expect(html, address).toMatch(
+      /<footer[^]*href="(\/[a-z]{2})?\/third-party-notices\.txt"[^]*<\/footer>/,
+    );
   }
 });

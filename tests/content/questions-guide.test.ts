@@ -7,7 +7,7 @@ import { checkContent } from '../../src/lessons/check/content.ts';
 import { quantities } from '../../src/quantity/by-name.ts';
 import { questionSchema } from '../../src/quiz/schema.ts';
 
-const guide = readFileSync('content/questions/README.md', 'utf8');
+const guide = readFileSync('content/en/questions/README.md', 'utf8');
 const examples = Array.from(guide.matchAll(/```json\n([^]*?)```/g), ([, json = '']) =>
   questionSchema.parse(JSON.parse(json)),
 );
@@ -24,7 +24,7 @@ test('there is an example of each kind and of each entry of a number', () => {
 test('the examples make a good question file', () => {
   const root = mkdtempSync(join(tmpdir(), 'guide-'));
   try {
-    cpSync('tests/fixtures/content', root, { recursive: true });
+    cpSync('tests/fixtures/content/en', root, { recursive: true });
     const file = join(root, 'questions', 'hot-fluid-thin-fluid.json');
     writeFileSync(file, JSON.stringify(examples));
     expect(checkContent(root)).toEqual([]);

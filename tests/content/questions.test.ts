@@ -1,4 +1,4 @@
-/** The whole bank: form, lint, coverage, numbers. Reads content/questions as the site does. */
+/** The whole bank: form, lint, coverage, numbers. Reads content/en/questions as the site does. */
 import { readFileSync, readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { lintBank } from '../../src/quiz/lint.ts';
@@ -26,8 +26,10 @@ test('every lesson has its set, with at least one question in a new setting (L5)
   }
 });
 
-test('every source is one that content/sources describes', () => {
-  const known = new Set(readdirSync('content/sources').map((name) => name.replace(/\.\w+$/, '')));
+test('every source is one that content/en/sources describes', () => {
+  const known = new Set(
+    readdirSync('content/en/sources').map((name) => name.replace(/\.\w+$/, '')),
+  );
   const missing = bank.filter(
     (q) =>
       q.source !== 'engine' && q.source !== 'common practice, no source' && !known.has(q.source),

@@ -1,11 +1,13 @@
 import type { Locator, Page } from '@playwright/test';
 import { builtPages } from '../../src/build/pages.ts';
+import { languageAt, source } from '../../src/language/languages.ts';
 import { makeClutchPressure } from '../../src/widgets/clutch-pressure/model.ts';
 import { expect, test } from './fixtures.ts';
 import { keptAnswers } from './kept-answers.ts';
 
-/** Every page that holds a simulation, with the ids of those it holds. */
+/** Every English page that holds a simulation, with the ids of those it holds. */
 const pages = builtPages().flatMap(({ address, html }) => {
+  if (languageAt(address).id !== source) return [];
   const ids = Array.from(html.matchAll(/<section class="sim[^"]*" id="([\w-]+)"/g), ([, id]) => id);
   return ids.length === 0 ? [] : [{ address, ids: ids.filter((id) => id !== undefined) }];
 });

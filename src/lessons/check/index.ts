@@ -1,5 +1,5 @@
 // The command line: prints every fault with its place and ends with 1 if there is one. Runs before each build.
-import { contentRoot } from '../content-root.ts';
+import { contentRoot } from '../../language/content-root.ts';
 import { checkContent } from './content.ts';
 import { report } from './fault.ts';
 

@@ -10,7 +10,7 @@ export const words = {
   right: 'As you said.',
   wrong: 'Not what you said.',
   instead: 'What it did:',
-  otherAnswers: (p: { count: number }) =>
+  otherAnswers: (p: { count: number }): string =>
     p.count === 1 ? 'The other answer' : 'The other answers',
   toTasks: 'On to the tasks',
   task: (p: { number: number; of: number }) => `Task ${p.number} of ${p.of}`,

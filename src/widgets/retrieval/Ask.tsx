@@ -2,8 +2,9 @@ import type { Asked } from '../../quiz/asked.ts';
 import { certainties } from '../../quiz/certainty.ts';
 import { quantityOf } from '../../quantity/by-name.ts';
 import { units } from '../../ui/units-signal.ts';
-import { howSure, price } from './how-sure.ts';
+import { price } from './how-sure.ts';
 import type { RetrievalModel } from './model.ts';
+import { words } from './player/words.en.ts';
 import { WordsText } from './WordsText.tsx';
 
 interface AskProps {
@@ -33,9 +34,7 @@ export function Ask({ model, asked, id }: AskProps) {
           <NumberField model={model} asked={asked} id={id} fault={at('answer')} />
         ) : (
           <fieldset class="choice retrieval-options" aria-describedby={`${id}-fault-answer`}>
-            <legend>
-              {asked.kind === 'single' ? 'Choose the best answer' : 'Tick every answer that fits'}
-            </legend>
+            <legend>{asked.kind === 'single' ? words.best : words.everyOne}</legend>
             {asked.options.map((option) => (
               <label key={`${asked.id}-${option.id}`} class="choice-option">
                 <input
@@ -58,7 +57,7 @@ export function Ask({ model, asked, id }: AskProps) {
 
       <div data-place="certainty">
         <fieldset class="choice" aria-describedby={`${id}-fault-certainty`}>
-          <legend>How sure are you?</legend>
+          <legend>{words.sure}</legend>
           <div class="choice-options">
             {certainties.map((certainty) => (
               <label key={`${asked.id}-${certainty}`} class="choice-option">
@@ -69,7 +68,7 @@ export function Ask({ model, asked, id }: AskProps) {
                   onChange={() => model.sure(certainty)}
                 />
                 <span>
-                  {howSure[certainty]}
+                  {words.howSure[certainty]}
                   <span class="choice-note">{price(certainty)}</span>
                 </span>
               </label>
@@ -83,10 +82,10 @@ export function Ask({ model, asked, id }: AskProps) {
 
       <div class="retrieval-row">
         <button type="submit" class="act">
-          Check my answer
+          {words.check}
         </button>
         <button type="button" class="quiet" onClick={model.uncover}>
-          Show the lesson
+          {words.uncover}
         </button>
       </div>
     </form>
@@ -106,12 +105,8 @@ function NumberField({ model, asked, id, fault }: NumberFieldProps) {
   return (
     <div class="retrieval-number">
       <label for={`${id}-number`}>
-        Your answer
-        <span class="choice-note">
-          {unit === ''
-            ? 'A number, without a unit.'
-            : `A ${name}. Type a unit if you mean another than the one shown.`}
-        </span>
+        {words.yours}
+        <span class="choice-note">{unit === '' ? words.plainNumber : words.typed(name)}</span>
       </label>
       <span class="retrieval-field">
         <input

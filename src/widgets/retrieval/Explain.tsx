@@ -1,14 +1,14 @@
 import type { Explained } from '../../quiz/grade.ts';
 import type { SessionAnswer } from '../../quiz/session.ts';
-import { howSure } from './how-sure.ts';
 import type { RetrievalModel } from './model.ts';
+import { words } from './player/words.en.ts';
 import { WordsText } from './WordsText.tsx';
 
 function tag({ correct, taken }: Explained, typed: boolean): string {
-  if (typed)
-    return correct ? 'The answer' : taken ? 'Your number is this one' : 'A mistake people make';
-  if (correct) return taken ? 'Fits, and you chose it' : 'Fits';
-  return taken ? 'You chose this' : 'Does not fit';
+  const { tags } = words;
+  if (typed) return correct ? tags.answer : taken ? tags.yourNumber : tags.mistake;
+  if (correct) return taken ? tags.fitsChosen : tags.fits;
+  return taken ? tags.chosen : tags.fitsNot;
 }
 
 /** Every option with its reason, whatever was answered. */
@@ -24,11 +24,13 @@ export function Explain({
   return (
     <div class="retrieval-answer">
       <p class="retrieval-verdict">
-        <strong>{outcome.verdict}</strong> {typed && `You wrote “${given.text.trim()}”. `}
+        <strong>{outcome.verdict}</strong> {typed && `${words.wrote(given.text.trim())} `}
         <span class="retrieval-marks">
-          {`${howSure[outcome.certainty]}: ${outcome.marks < 0 ? '−' : ''}${Math.abs(outcome.marks)} ${
-            Math.abs(outcome.marks) === 1 ? 'mark' : 'marks'
-          }.`}
+          {words.marks(
+            words.howSure[outcome.certainty],
+            `${outcome.marks < 0 ? '−' : ''}${Math.abs(outcome.marks)}`,
+            Math.abs(outcome.marks),
+          )}
         </span>
       </p>
       <ul class="retrieval-reasons">
@@ -48,10 +50,10 @@ export function Explain({
       </ul>
       <div class="retrieval-row">
         <button type="button" class="act" onClick={model.next}>
-          {model.place.value >= model.count ? 'See how it went' : 'Next question'}
+          {model.place.value >= model.count ? words.toEnd : words.next}
         </button>
         <button type="button" class="quiet" onClick={model.uncover}>
-          Show the lesson
+          {words.uncover}
         </button>
       </div>
     </div>

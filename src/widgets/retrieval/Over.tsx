@@ -1,5 +1,5 @@
 import type { Summary } from '../../quiz/session.ts';
-import { howSure } from './how-sure.ts';
+import { words } from './player/words.en.ts';
 
 interface OverProps {
   readonly summary: Summary;
@@ -15,31 +15,36 @@ export function Over({ summary, objectives }: OverProps) {
   return (
     <div class="retrieval-over">
       <p>
-        {right} of {asked} right, {marks < 0 ? `−${Math.abs(marks)}` : marks} of {best} marks.{' '}
+        {words.result(
+          String(right),
+          String(asked),
+          marks < 0 ? `−${Math.abs(marks)}` : String(marks),
+          String(best),
+        )}{' '}
         {judgement(summary)}
       </p>
       <table>
-        <caption>How sure you were, and how often you were right</caption>
+        <caption>{words.table}</caption>
         <thead>
           <tr>
-            <th scope="col">You said</th>
-            <th scope="col">Times</th>
-            <th scope="col">Right</th>
+            <th scope="col">{words.said}</th>
+            <th scope="col">{words.times}</th>
+            <th scope="col">{words.right}</th>
           </tr>
         </thead>
         <tbody>
           {calibration.map((row) => (
             <tr key={row.certainty}>
-              <th scope="row">{howSure[row.certainty]}</th>
+              <th scope="row">{words.howSure[row.certainty]}</th>
               <td>{row.said}</td>
-              <td>{row.said === 0 ? 'not used' : row.right}</td>
+              <td>{row.said === 0 ? words.notUsed : row.right}</td>
             </tr>
           ))}
         </tbody>
       </table>
       {weak.length > 0 && (
         <>
-          <h3>Look at these again</h3>
+          <h3>{words.again}</h3>
           <ul>
             {weak.map((text) => (
               <li key={text}>{text}</li>
@@ -56,12 +61,10 @@ function judgement({ calibration, again }: Summary): string {
   const guessed = calibration.find((c) => c.certainty === 1);
   const wrong = (certain?.said ?? 0) - (certain?.right ?? 0);
   if (wrong > 0) {
-    return `You were certain and wrong ${wrong === 1 ? 'once' : `${wrong} times`}: start there, because on a car nobody would have stopped you.`;
+    return words.certainAndWrong(wrong);
   }
   if (guessed !== undefined && guessed.said > 0 && guessed.right === guessed.said) {
-    return 'Every guess was right: you know more than you trust yourself with.';
+    return words.rightGuesses;
   }
-  if (again.length === 0)
-    return 'Nothing wrong this time. Come back in a few days and see if it stayed.';
-  return 'You knew where you were not sure, and that is worth a lot in a shop.';
+  return again.length === 0 ? words.nothingWrong : words.knewDoubt;
 }

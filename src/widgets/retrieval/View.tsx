@@ -8,6 +8,7 @@ import { Ask } from './Ask.tsx';
 import { Explain } from './Explain.tsx';
 import { retrievalModel } from './model.ts';
 import { Over } from './Over.tsx';
+import { words } from './player/words.en.ts';
 import { WordsText } from './WordsText.tsx';
 
 export interface RetrievalProps {
@@ -70,16 +71,16 @@ export function Retrieval({ lesson, questions, objectives, seed, begun = false }
       </h3>
       {stage === 'offered' && (
         <button type="button" class="act" disabled={!ready} onClick={start}>
-          Cover the lesson and start
+          {words.start}
         </button>
       )}
       {stage === 'paused' && (
         <div class="retrieval-row">
           <button type="button" class="act" onClick={model.carryOn}>
-            Cover the lesson and carry on
+            {words.carryOn}
           </button>
           <button type="button" class="quiet" onClick={start}>
-            Start again
+            {words.startAgain}
           </button>
         </div>
       )}
@@ -99,7 +100,7 @@ export function Retrieval({ lesson, questions, objectives, seed, begun = false }
         <>
           <Over summary={model.summary.value} objectives={objectives} />
           <button type="button" class="act" onClick={start}>
-            Cover the lesson and ask me others
+            {words.others}
           </button>
         </>
       )}
@@ -108,10 +109,9 @@ export function Retrieval({ lesson, questions, objectives, seed, begun = false }
   );
 
   function headline(): string {
-    const of = `${model.place.value} of ${model.count}`;
-    if (stage === 'offered') return 'What stayed with you?';
-    if (stage === 'paused') return `Paused at question ${of}`;
-    if (stage === 'over') return 'How it went';
-    return stage === 'asking' ? `Question ${of}` : `Question ${of}, answered`;
+    if (stage === 'offered') return words.stayed;
+    if (stage === 'over') return words.over;
+    const said = { paused: words.paused, asking: words.asking, explained: words.answered }[stage];
+    return said(String(model.place.value), String(model.count));
   }
 }

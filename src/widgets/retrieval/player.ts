@@ -1,5 +1,6 @@
 /** What comes once the reader has pressed start: reads what arrived, and asks the questions. */
 import { readQuestionSet, type QuestionSet } from '../../quiz/question-set.ts';
+import { words } from './player/words.en.ts';
 import { Retrieval } from './View.tsx';
 
 export type Opened =
@@ -13,7 +14,7 @@ export type Opened =
 export function open(text: string, status: number, lesson: string): Opened {
   if (status !== 200) {
     return {
-      sentence: `The site answered ${status} instead of the questions. It may have changed since you opened this page: reload it, then press start again.`,
+      sentence: words.otherAnswer(String(status)),
       way: 'reload',
     };
   }
@@ -21,8 +22,7 @@ export function open(text: string, status: number, lesson: string): Opened {
     return { set: readQuestionSet(text, lesson), Player: Retrieval };
   } catch {
     return {
-      sentence:
-        'Something other than the questions of this lesson arrived. If your network asks you to log in, do that first, then try again. If it does not, reload the page.',
+      sentence: words.notQuestions,
       way: 'again',
     };
   }

@@ -19,7 +19,7 @@ export function after(
 ): { faults: readonly Fault[]; text: string } {
   const root = mkdtempSync(join(tmpdir(), 'content-'));
   try {
-    cpSync('tests/fixtures/content', root, { recursive: true });
+    cpSync('tests/fixtures/content/en', root, { recursive: true });
     const path = join(root, file);
     const text = change(readFileSync(path, 'utf8'));
     writeFileSync(path, text);

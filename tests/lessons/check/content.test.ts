@@ -13,7 +13,7 @@ test('a folder for each language: sources are those of the first, words its own'
   const root = mkdtempSync(join(tmpdir(), 'languages-'));
   try {
     for (const id of ['en', 'es'])
-      cpSync('tests/fixtures/content', join(root, id), { recursive: true });
+      cpSync('tests/fixtures/content/en', join(root, id), { recursive: true });
     rmSync(join(root, 'es', 'sources'), { recursive: true });
     expect(checkContent(root)).toEqual([]);
     rmSync(join(root, 'es', 'glossary', 'line-pressure.yaml'));
@@ -26,5 +26,5 @@ test('a folder for each language: sources are those of the first, words its own'
 }, 30_000);
 
 test('a folder without content has none either', () => {
-  expect(checkContent('tests/fixtures/content/lessons')).toEqual([]);
+  expect(checkContent('tests/fixtures/content/en/lessons')).toEqual([]);
 });

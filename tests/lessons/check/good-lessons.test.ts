@@ -36,7 +36,7 @@ const block = fc.oneof(
     .tuple(fc.constantFrom('Caution', 'Wide', 'Solution'), leaf)
     .map(([tag, inner]) => `<${tag}>\n\n${inner}\n\n</${tag}>`),
 );
-const root = 'tests/fixtures/content';
+const root = 'tests/fixtures/content/en';
 const lesson = readFileSync(`${root}/${LESSON}`, 'utf8');
 const known = knownIn(root);
 const faultsOf = (text: string) =>

@@ -47,7 +47,7 @@ test('the command ends with 1 and names the file as it was given; good content e
   const run = () =>
     spawnSync(process.execPath, ['src/lessons/check/index.ts', root], { encoding: 'utf8' });
   try {
-    cpSync('tests/fixtures/content', root, { recursive: true });
+    cpSync('tests/fixtures/content/en', root, { recursive: true });
     expect(run()).toMatchObject({ status: 0, stdout: '', stderr: '' });
     writeFileSync(join(root, 'lessons', 'notes.md'), 'Not read.');
     const broken = run();

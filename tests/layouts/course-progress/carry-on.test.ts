@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { carryOn } from '../../src/layouts/carry-on.ts';
+import { carryOn } from '../../../src/layouts/course-progress/carry-on.ts';
 
 const lessons = ['one', 'two', 'three'].map((id, index) => ({
   id,

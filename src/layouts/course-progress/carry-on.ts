@@ -1,6 +1,8 @@
 // What the "carry on" button says, from what this device remembers. No screen here, so that Node
 // tests it.
-import type { Progress } from '../storage/progress.ts';
+import { address } from '../../language/current.ts';
+import type { Progress } from '../../storage/progress.ts';
+import { words } from './words.en.ts';
 
 export interface CourseLesson {
   readonly id: string;
@@ -14,7 +16,7 @@ export interface Offer {
   readonly about: string;
 }
 
-const address = (id: string): string => `/lessons/${id}/`;
+const lessonAt = (id: string): string => address(`/lessons/${id}/`);
 
 /** `lessons` in the order of the course, those that are written. */
 export function carryOn(lessons: readonly CourseLesson[], { done, last }: Progress): Offer | null {
@@ -23,9 +25,9 @@ export function carryOn(lessons: readonly CourseLesson[], { done, last }: Progre
   if (was !== undefined && !isDone(was)) {
     const section = last?.section ?? null;
     return {
-      href: address(was.id) + (section === null ? '' : `#${encodeURIComponent(section.id)}`),
-      button: `Carry on with lesson ${was.order}`,
-      about: section === null ? was.title : `${was.title}. You were at “${section.title}”.`,
+      href: lessonAt(was.id) + (section === null ? '' : `#${encodeURIComponent(section.id)}`),
+      button: words.carryOn(String(was.order)),
+      about: section === null ? was.title : words.wasAt(was.title, section.title),
     };
   }
   // Done with the last one: the next that is not, going round, because people skip about.
@@ -37,14 +39,14 @@ export function carryOn(lessons: readonly CourseLesson[], { done, last }: Progre
     const [first] = lessons;
     if (first === undefined) return null;
     return {
-      href: address(first.id),
-      button: `Read lesson ${first.order} again`,
-      about: `You marked all ${lessons.length} lessons done. ${first.title} is the first.`,
+      href: lessonAt(first.id),
+      button: words.again(String(first.order)),
+      about: words.allDone(String(lessons.length), first.title),
     };
   }
   return {
-    href: address(next.id),
-    button: `${done.length === 0 ? 'Start' : 'Go on'} with lesson ${next.order}`,
-    about: `${next.title}. ${next.minutes} minutes.`,
+    href: lessonAt(next.id),
+    button: (done.length === 0 ? words.start : words.goOn)(String(next.order)),
+    about: words.takes(next.title, String(next.minutes)),
   };
 }

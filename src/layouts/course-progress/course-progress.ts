@@ -1,21 +1,17 @@
 // Shows on the home and course pages what this device remembers: where one was, and what is done.
-import { progressKeeper } from '../storage/progress.ts';
+import { progressKeeper } from '../../storage/progress.ts';
 import { carryOn, type CourseLesson } from './carry-on.ts';
+import { words } from './words.en.ts';
 
 const progress = progressKeeper();
 const box = document.querySelector<HTMLElement>('#carry-on');
 const lessons = JSON.parse(box?.dataset['lessons'] ?? '[]') as CourseLesson[];
 
-const notKept = {
-  blocked: 'This browser keeps nothing for this site, so your progress is not remembered.',
-  unreadable: 'What this browser kept of your progress cannot be read. It was not thrown away.',
-  newer: 'A newer version of this site wrote your progress. Reload the page to see it.',
-} as const;
-
 function sentence(status: string, done: number): string {
+  const { notKept } = words;
   if (status in notKept) return notKept[status as keyof typeof notKept];
-  if (done === 0) return 'No lesson marked as done yet. This device remembers which you mark.';
-  return `You marked ${done} of ${lessons.length} written lessons as done, on this device.`;
+  if (done === 0) return words.noneDone;
+  return words.someDone(String(done), String(lessons.length));
 }
 
 function show(): void {

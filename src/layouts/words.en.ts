@@ -1,0 +1,65 @@
+export const words = {
+  /** What the trade writes on the work order. */
+  siteName: 'Slips When Hot',
+  skip: 'Skip to the page',
+  places: {
+    course: 'Course',
+    practise: 'Practise',
+    measure: 'Measure',
+    model: 'How the model works',
+    glossary: 'Glossary',
+    sources: 'Sources',
+  },
+  header: {
+    units: 'Units',
+    usUnits: 'US units:',
+    metricUnits: 'Metric units:',
+    dark: 'Dark',
+    light: 'Light',
+    /** After either, for the ear. */
+    page: 'page',
+    main: 'Main',
+    search: 'Search',
+    searchSite: 'Search the site',
+  },
+  footer: {
+    safetyTitle: 'Before you work',
+    safety:
+      'Hot fluid burns, pressure and air injure, and a vehicle can roll, in gear, in Neutral and in Park. One that is raised can fall. Follow the vehicle maker’s service information and your local codes. Nothing here replaces them, or a licensed trade.',
+    inventedTitle: 'The training gearbox is invented',
+    invented:
+      'It is no maker’s gearbox. Its numbers are chosen for teaching. [See all of them, with every equation.](model)',
+    about:
+      'Free, and open source under the MIT licence. It asks for no account and sends nothing about you anywhere. What it remembers stays on this device. Its typeface and some of its software are the work of others: [their licences.](licences)',
+  },
+  coursePath: {
+    /** A name for the picture, for the ear: "Why it happens: lesson 3 after 1 and 2, 4 after 3." */
+    name: (part: string, lessons: string) => `${part}: lesson ${lessons}.`,
+    after: (lesson: string, needs: string) => `${lesson} after ${needs}`,
+    lines: 'Each lesson comes after those whose lines lead into it.',
+    dashed: 'Dashed: not written yet.',
+    filled: 'Filled: you marked it as done.',
+  },
+  lesson: {
+    place: (order: string) => `Lesson ${order}`,
+    minutes: (minutes: string) => `${minutes} minutes`,
+    after: 'Comes after:',
+    notWritten: (title: string) => `${title} (not written yet)`,
+    /** What only a translation has cause to say. */
+    inEnglish: (title: string) => title,
+    objectives: 'What you will be able to do',
+    ends: 'Where next',
+    mark: 'Mark as done',
+    unmark: 'Done. Undo',
+    notMarked: {
+      full: 'This browser has no room left to remember it.',
+      blocked: 'This browser keeps nothing for this site, so it cannot be remembered.',
+      newer: 'A newer version of this site wrote your progress. Reload the page, then try again.',
+    },
+    /** Before the address of the page, on paper. */
+    onScreen: 'On screen:',
+    next: (title: string) => `Next: ${title}`,
+    nextInEnglish: (title: string) => `Next: ${title}`,
+    back: 'Back to the course',
+  },
+};

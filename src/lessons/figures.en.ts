@@ -1,0 +1,34 @@
+import ClutchPressure from '../widgets/clutch-pressure/index.astro';
+import Engagement from '../widgets/engagement/index.astro';
+import Fluid from '../widgets/fluid/index.astro';
+import GapOrHole from '../widgets/gap-or-hole/index.astro';
+import HoldingTorque from '../widgets/holding-torque/index.astro';
+import WhichRanges from '../widgets/which-ranges/index.astro';
+import WhoGoesHungry from '../widgets/who-goes-hungry/index.astro';
+import ControllerSees from '../widgets/controller-sees/index.astro';
+import TwoWays from '../widgets/two-ways/index.astro';
+import WarmUpDrive from '../widgets/warm-up/index.astro';
+import ControllerDiagram from './tags/ControllerDiagram.astro';
+import Drawing from './tags/Drawing.astro';
+import EngineTable from './tags/EngineTable.astro';
+
+/**
+ * What a lesson can show: simulations, drawings, tables of the engine's data. A simulation joins
+ * with two lines, `import Fluid from '../widgets/fluid/index.astro';` and its name below. In another
+ * language only those join whose words are written in it: see figures.es.ts.
+ */
+export const figures = {
+  ClutchPressure,
+  ControllerDiagram,
+  ControllerSees,
+  Drawing,
+  Engagement,
+  EngineTable,
+  Fluid,
+  GapOrHole,
+  HoldingTorque,
+  TwoWays,
+  WarmUpDrive,
+  WhichRanges,
+  WhoGoesHungry,
+} as const;

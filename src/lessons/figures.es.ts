@@ -1,0 +1,3 @@
+import Fluid from '../widgets/fluid/index.astro';
+
+export const figures = { Fluid } as const;

@@ -1,0 +1,38 @@
+export const words = {
+  /** Before the headings of a table, for the ear. */
+  table: 'Table',
+  caution: 'Caution',
+  mistake: 'The mistake people make',
+  recap: 'In short',
+  tasks: 'Your turn',
+  kinds: { finish: 'Finish', diagnose: 'Diagnose', decide: 'Decide' },
+  solution: 'Show the answer, and why',
+  glossary: 'See it in the glossary',
+  /** Where the questions of a lesson are in English alone; the link leads to them. */
+  questions: {
+    elsewhere: 'The questions of this lesson are in English.',
+    link: 'Answer them there',
+  },
+  engineTable: {
+    names: {
+      fluids: 'the fluids',
+      controller: 'the controller',
+      frost: 'frost',
+      'air-test': 'the air test',
+      'warm-up': 'warming up',
+      faults: 'the faults',
+      'apply-chart': 'what each gear applies',
+      sheet: 'the sheet of a transmission',
+    },
+    heads: {
+      fluids: ['Fluid', 'Values'],
+      controller: ['What', 'Limit'],
+      frost: ['Fluid at', 'Turbine stops after'],
+      'air-test': ['What', 'Holds'],
+      'warm-up': ['What', 'Value'],
+      faults: ['Fault', 'What changes', 'Healthy to worst', 'What you see'],
+      'apply-chart': ['Gear', 'Training transmission', 'Second transmission'],
+      sheet: ['Key', 'What', 'Range', 'Training', 'Second'],
+    },
+  },
+};

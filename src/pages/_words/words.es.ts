@@ -1,0 +1,95 @@
+import { languages } from '../../language/languages.ts';
+import { listOf, plural } from '../../quantity/lists.ts';
+import type { words as en } from './words.en.ts';
+
+const { locale } = languages.es;
+
+export const words: typeof en = {
+  home: {
+    description:
+      'Por qué un embrague que agarra en frío patina en caliente, y cómo comprobarlo. Un sitio gratuito para talleres independientes de transmisiones automáticas.',
+    holds: 'Agarra en frío.',
+    slips: 'Patina en caliente.',
+    findOut: 'Averigua por qué.',
+    lead: 'En la mañana jala bien. A los veinte minutos se revoluciona de más, o ya no se mueve. Y cuando se enfría arriba de tu rampa, no tiene nada. Aquí tú mismo calientas el aceite y ves qué tanto se adelgaza.',
+    learn: 'Aprende',
+    learnAbout: (planned, written) =>
+      `${planned} lecciones cortas, desde lo que hace la presión hasta comprobar la reparación. Hasta ahora hay ${written} escritas.`,
+    practise: 'Practica',
+    practiseAbout:
+      'Preguntas que regresan hasta que te las sabes. Todavía no existe: mira lo que viene.',
+    measure: 'Mide',
+    measureAbout:
+      'Entran tus lecturas y salen las fallas más probables y la prueba que más conviene. Todavía no existe: mira lo que viene.',
+    whom: 'Para quién es',
+    whomAbout:
+      'Trabajas en un taller independiente de transmisiones, o estás aprendiendo el oficio. Necesitas saber por qué una falla sale solo en caliente, con qué prueba la compruebas y qué le dices al cliente. No hay más matemáticas que las de una calculadora. Puedes empezar por la primera lección sin saber nada de hidráulica.',
+    notYet: 'Lo que todavía no está',
+    notYetAbout: (missing, planned) =>
+      `De las ${planned} lecciones faltan ${missing} por escribir. No hay más práctica que las preguntas de cada lección, ni un planeador de diagnóstico. Nadie ha medido todavía si este sitio hace mejor a alguien en el trabajo. Para eso hace falta una prueba con aprendices, y no se ha hecho.`,
+  },
+  translated: {
+    lessons: 'Lo que ya está en español',
+    lesson: (order, minutes) => `Lección ${order}, ${minutes} minutos`,
+    glossary: '[El glosario](glossary) tiene las palabras de estas lecciones.',
+    rest: 'Lo demás está en inglés',
+    restAbout: (lessons) =>
+      `[El curso en inglés](course) tiene ${lessons} lecciones, cada una con sus simulaciones y sus preguntas. Las que todavía no están en español:`,
+    units: 'Arriba, en cada página, escoges las unidades: psi y °F, o kPa y °C.',
+  },
+  course: {
+    title: 'Curso',
+    description:
+      'Dieciséis lecciones cortas sobre por qué un embrague que agarra en frío patina en caliente: la presión, el aceite caliente, las rendijas y cómo comprobar la reparación.',
+    lead: (planned, written, minutes) =>
+      `${planned} lecciones de unos diez minutos. Ya puedes leer ${written}: son ${minutes} minutos en total, contando el texto y sus simulaciones. Las tareas y preguntas del final van aparte. Las demás se nombran para que veas a dónde va el camino.`,
+    why: 'Por qué pasa',
+    how: 'Cómo encontrarlo',
+    notWritten: 'Todavía no está escrita',
+    minutes: (minutes) => `${minutes} minutos`,
+    after: (lessons) =>
+      `Después de ${plural(lessons.length, { one: 'la lección', other: 'las lecciones' }, locale)} ${listOf(lessons, 'conjunction', locale)}`,
+    done: 'La marcaste como terminada',
+  },
+  glossary: {
+    title: 'Glosario',
+    description:
+      'Qué quieren decir, en palabras sencillas, los términos de transmisiones e hidráulica de las lecciones, y cómo más se les dice en el taller.',
+    lead: 'Las palabras de las lecciones, explicadas en corto, y cómo más se les dice en el taller.',
+    also: 'También se le dice:',
+    see: 'Ver también:',
+    lesson: 'Lección:',
+  },
+  sources: {
+    title: 'Fuentes',
+    description:
+      'Cada norma, libro y artículo de donde sale un número o una ecuación de este sitio, y cuánto de cada uno leímos nosotros mismos.',
+    lead: 'De dónde salen las ecuaciones y los números, qué tomamos de cada fuente y cuánto leímos de ella. Un dato del oficio sin fuente se marca como práctica común ahí donde aparece.',
+    kinds: {
+      standard: 'Normas',
+      book: 'Libros',
+      paper: 'Artículos',
+      data: 'Datos',
+      'open code': 'Código abierto',
+      'common practice': 'Práctica común',
+    },
+    used: 'Para qué la usamos:',
+    seen: 'Cómo la conocemos:',
+  },
+  search: {
+    title: 'Buscar',
+    description:
+      'Busca en todas las lecciones, sección por sección, en el glosario, en las fuentes y en la página de cómo funciona el modelo.',
+    label: '¿Qué buscas?',
+    button: 'Buscar',
+    how: 'Con una o dos palabras basta casi siempre: una pieza, una falla, una prueba. Se busca en las lecciones, el glosario, las fuentes y la página del modelo.',
+    withoutScript:
+      'Para buscar hace falta un script, y este navegador aquí no ejecuta ninguno. Lo que hay en el sitio está en estas páginas: [todas las lecciones](course), [todos los términos](glossary), [todas las fuentes](sources) y [cómo funciona el modelo](model). Tu navegador puede buscar palabras dentro de una página.',
+  },
+  notFound: {
+    title: 'No existe esa página',
+    description: 'Esta dirección no lleva a ninguna página del sitio. En el curso está todo.',
+    lead: 'En esta dirección no hay nada. A lo mejor está mal escrita, o la página se cambió de lugar.',
+    ways: '[El curso](course) tiene todas las lecciones. [La portada](home) lleva a lo demás.',
+  },
+};

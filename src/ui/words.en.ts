@@ -1,0 +1,4 @@
+export const words = {
+  table: 'The numbers',
+  points: (shown: string, all: string) => `(${shown} of ${all} points)`,
+};

@@ -1,0 +1,121 @@
+import type { words as en } from './words.en.ts';
+
+export const words: typeof en = {
+  title: '¿Qué tan delgado se pone?',
+  controls: {
+    fluidA: 'Aceite A, línea continua',
+    fluidB: 'Aceite B, línea punteada',
+    own40: 'Tu propio aceite, cSt a 40 °C (104 °F)',
+    own100: 'Tu propio aceite, cSt a 100 °C (212 °F)',
+    own15: 'Tu propio aceite, densidad a 15 °C (59 °F)',
+    usualDensity: 'la que se toma si la hoja no la trae',
+    log: 'Escala vertical',
+    logOn: 'cada línea hacia arriba es diez veces más',
+    logOff: 'pasos iguales',
+  },
+  own: 'El tuyo',
+  ownOption: 'El tuyo, con sus dos números',
+  predict: {
+    question: ({ cool, hot }) =>
+      `Calienta este aceite de ${cool} a ${hot}. ¿Cuántas veces más delgado queda?`,
+    options: {
+      two: {
+        words: 'Como 2 veces más delgado',
+        why: ({ twice, hot }) =>
+          `Dos veces es lo que hacen los primeros grados: a ${twice} ya está ahí. Lo que falta hasta ${hot} lo adelgaza mucho más.`,
+      },
+      five: {
+        words: 'Como 5 veces más delgado',
+        why: ({ fiveTimes }) =>
+          `Por cinco veces se pasa en el camino, cerca de ${fiveTimes}. De ahí se sigue adelgazando, nada más que en pasos más chicos.`,
+      },
+      ten: {
+        words: '10 veces más delgado, o más todavía',
+        why: ({ from, to, times }) =>
+          `De ${from} a ${to} son ${times} veces. El aceite no tiene nada malo: todos hacen lo mismo, y la transmisión tiene que vivir con eso.`,
+      },
+    },
+    runLabel: 'Caliéntalo',
+  },
+  outcome: ({ times, from, cool, to, hot }) =>
+    `${times} veces más delgado: ${from} a ${cool}, ${to} a ${hot}.`,
+  tasks: {
+    tenTimes: {
+      words: ({ cool }) =>
+        `Encuentra la temperatura a la que el aceite A está 10 veces más delgado que a ${cool}.`,
+      hint: ({ cool }) =>
+        `Caliéntalo y fíjate en las palabras debajo de la gráfica. Buscas que esté 10 veces más delgado que a ${cool}.`,
+      after: ({ tenTimes }) =>
+        `Diez veces más delgado, como a ${tenTimes}. Esa es una temperatura de trabajo normal, así que una rendija ve aceite así de delgado todos los días.`,
+    },
+    cross: {
+      words: ({ hot }) =>
+        `Una de estas clases es la más gruesa de dos a ${hot} y, aun así, la más delgada de las mismas dos en frío extremo. Ponla de aceite A, pon a su rival de aceite B y escoge una temperatura que lo muestre.`,
+      hint: ({ deepCold }) =>
+        `Es la línea que cae menos empinada. Pon estándar contra baja viscosidad y baja de ${deepCold}.`,
+      after: ({ cross, standardIndex, lowIndex }) =>
+        `Las dos líneas se cruzan cerca de ${cross}. El índice de viscosidad del estándar es más alto, ${standardIndex} contra ${lowIndex}: el calor lo cambia menos, para los dos lados.`,
+    },
+    higherIndex: {
+      words: ({ lowIndex }) =>
+        `El aceite A es el tuyo. Escribe dos números que le den un índice de viscosidad más alto que el del aceite B, que es ${lowIndex}.`,
+      hint: 'Un índice más alto quiere decir menos cambio. Acerca los dos números: sube el de caliente o baja el de frío.',
+      after:
+        'Más juntos quiere decir índice más alto y línea más plana. Eso no dice qué tan grueso es un aceite, solo qué tan poco cambia.',
+    },
+  },
+  reached: {
+    thinner: ({ temp, times, cool }) =>
+      `A ${temp}, el aceite A está ${times} veces más delgado que a ${cool}.`,
+    thicker: ({ temp, times, cool }) =>
+      `A ${temp}, el aceite A está ${times} veces más grueso que a ${cool}.`,
+    stillThicker: ({ temp, a, b }) =>
+      `Estos dos sí se cruzan, pero no a ${temp}: ahí A tiene ${a} y B tiene ${b}.`,
+    index: ({ a, b }) => `Tu aceite da un índice de ${a}; el aceite B tiene ${b}.`,
+  },
+  says: {
+    thinner: ({ side, name, temp, cSt, mPas, times, cool }) =>
+      `${side} (${name}) a ${temp}: ${cSt}, ${mPas}, ${times} veces más delgado que a ${cool}.`,
+    thicker: ({ side, name, temp, cSt, mPas, times, cool }) =>
+      `${side} (${name}) a ${temp}: ${cSt}, ${mPas}, ${times} veces más grueso que a ${cool}.`,
+    alike: ({ side, name, temp, cSt, mPas, cool }) =>
+      `${side} (${name}) a ${temp}: ${cSt}, ${mPas}, igual que a ${cool}.`,
+    alone: ({ side, name, temp, cSt, mPas }) => `${side} (${name}) a ${temp}: ${cSt}, ${mPas}.`,
+    outOfRange: ({ side, name }) =>
+      `${side} (${name}): aquí estos dos números se salen del rango de la ley.`,
+    sameFluid: 'A y B son el mismo aceite.',
+  },
+  chart: {
+    kinematic: 'Viscosidad cinemática',
+    dynamic: 'Viscosidad dinámica',
+    name: {
+      kinematic: 'Viscosidad cinemática contra temperatura',
+      dynamic: 'Viscosidad dinámica contra temperatura',
+    },
+    line: ({ side, name }) => `${side}: ${name}`,
+    asFarAsWarmed: 'Dos aceites, hasta donde se han calentado.',
+    feltByGap: 'Viscosidad cinemática por densidad. Esto es lo que siente una rendija.',
+    logScale: 'Cada línea hacia arriba es diez veces más grueso.',
+    evenScale: 'Empinada en frío, plana en caliente.',
+    tooThick:
+      'Aquí está demasiado grueso para esta gráfica. En “Más controles” hay una escala que lo alcanza.',
+  },
+  table: {
+    caption: ({ temp }) => `Lado a lado a ${temp}`,
+    density: 'Densidad',
+    thinnerThan: ({ cool }) => `Más delgado que a ${cool}, en cSt`,
+    thinner: ({ times }) => `${times} veces`,
+    thicker: ({ times }) => `${times} veces más grueso`,
+    index: 'Índice de viscosidad',
+    none: 'ninguno',
+  },
+  noIndex: 'no definido por debajo de 2 cSt a 100 °C',
+  ownIndex: ({ index }) => `Índice de viscosidad de este par: ${index}.`,
+  refused: {
+    same: ({ hot, cool }) =>
+      `${hot} a 100 °C es lo mismo que ${cool} a 40 °C. Todo aceite se adelgaza al calentarse, así que el número a 100 °C tiene que ser el más chico.`,
+    more: ({ hot, cool }) =>
+      `${hot} a 100 °C es más que ${cool} a 40 °C. Todo aceite se adelgaza al calentarse, así que el número a 100 °C tiene que ser el más chico.`,
+    inForce: ({ own40, own100 }) => `Mientras tanto valen ${own40} y ${own100}.`,
+  },
+};

@@ -1,0 +1,28 @@
+/** What the page says of its questions: the door to them, and all of them for who has no script, or paper. */
+export const words = {
+  title: 'Without looking back',
+  offer: {
+    head: 'What stayed with you?',
+    start: 'Cover the lesson and start',
+    loading: 'Loading the questions',
+    again: 'Try again',
+    reload: 'Reload the page',
+    /** No questions came. They can be asked for again, in any browser. */
+    offline: 'The questions could not be loaded. Check that you are connected, then try again.',
+    /** The questions came and the script did not: some browsers ask for that once in the life of a page. */
+    stuck: 'The questions could not be loaded. Reload the page, then press start again.',
+  },
+  intro: (round: string, all: string) =>
+    `${round} of the ${all} questions of this lesson. The lesson goes out of sight until you are done; that is what makes it stay with you. Say how sure you are before you check. Your answers stay on this device; nothing is sent.`,
+  /** The questions without a script, and in print. */
+  plain: {
+    number: 'Work it out.',
+    single: 'One answer is best.',
+    several: 'More than one answer fits.',
+    answer: 'Answer and reasons',
+    /** Between a number and the mistake that leads to it, which is in the words of the question. */
+    comesOf: (mistake: string) => `is what you get if you ${mistake}.`,
+    fits: 'Fits:',
+    fitsNot: 'Does not fit:',
+  },
+};

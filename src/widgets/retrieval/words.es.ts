@@ -1,0 +1,26 @@
+import type { words as en } from './words.en.ts';
+
+export const words: typeof en = {
+  title: 'Sin mirar atrás',
+  offer: {
+    head: '¿Qué se te quedó?',
+    start: 'Tapar la lección y empezar',
+    loading: 'Cargando las preguntas',
+    again: 'Intentar otra vez',
+    reload: 'Recargar la página',
+    offline: 'No se pudieron cargar las preguntas. Revisa tu conexión y vuelve a intentarlo.',
+    stuck:
+      'No se pudieron cargar las preguntas. Recarga la página y vuelve a oprimir el botón de empezar.',
+  },
+  intro: (round, all) =>
+    `${round} de las ${all} preguntas de esta lección. La lección se esconde hasta que acabes; por eso se te queda. Antes de revisar, di qué tan seguro estás. Tus respuestas se quedan en este aparato; nada se manda.`,
+  plain: {
+    number: 'Calcúlalo.',
+    single: 'Una respuesta es la mejor.',
+    several: 'Hay más de una respuesta que queda.',
+    answer: 'Respuesta y razones',
+    comesOf: (mistake) => `es lo que te sale si ${mistake}.`,
+    fits: 'Queda:',
+    fitsNot: 'No queda:',
+  },
+};
