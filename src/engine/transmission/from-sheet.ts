@@ -1,7 +1,7 @@
 import type { Clutch } from '../clutch/torque.ts';
 import { holeArea } from '../flow/hole.ts';
 import { fluidClasses } from '../fluid/fluid.ts';
-import { checkSheet, clutchOnSheet } from './check-sheet.ts';
+import { clutchOnSheet } from './clutch-on-sheet.ts';
 import { CIRCUITS } from './circuits.ts';
 import type { Circuit, PerCircuit } from './circuits.ts';
 import type { CircuitLeaks, Plant } from './plant.ts';
@@ -73,13 +73,11 @@ function leaksFrom(sheet: TransmissionSheet, circuit: Circuit): CircuitLeaks {
  * @param sheet whole and checked; see parseSheet [units in the names of its keys]
  * @returns the plant that every solver takes [SI]
  * Range: as checkSheet.
- * @throws EngineError where the numbers do not fit each other.
  * Source: unit conversions, exact.
  * @example
  * plantFromSheet(trainingSheet).clutches.forward.area // 0.0085
  */
 export function plantFromSheet(sheet: TransmissionSheet): Plant {
-  checkSheet(sheet);
   const { pump, line, feed, converter, inertia, ratios, vehicle, commands, sump, cooler } = sheet;
   const clutches = perCircuit((circuit) => clutchFrom(sheet, circuit));
   const feedArea = holeArea(feed.hole_mm * milli);

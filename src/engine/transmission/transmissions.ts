@@ -4,9 +4,10 @@ import type { Plant, TestPoint } from './plant.ts';
 import { secondSheet, trainingSheet } from './sheets.ts';
 
 /** The training transmission. Invented for teaching; no maker's transmission. */
-export const training: Plant = plantFromSheet(trainingSheet);
+export const training: Plant = /* @__PURE__ */ plantFromSheet(trainingSheet);
 /** The second training transmission; invented like the first. */
-export const secondTraining: Plant = plantFromSheet(secondSheet);
+// Marked pure, so that a page that does not ask about it does not carry it.
+export const secondTraining: Plant = /* @__PURE__ */ plantFromSheet(secondSheet);
 
 /**
  * Commands at a test point in the range that applies a circuit: Reverse is boosted.

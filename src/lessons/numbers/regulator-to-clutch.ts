@@ -15,7 +15,7 @@ import {
   type Circuit,
   type FaultSet,
 } from '../../engine/index.ts';
-import { airFlow, flow, length, percent, pressure, times } from '../../quantity/quantities.ts';
+import { flow, length, percent, pressure, times } from '../../quantity/quantities.ts';
 import {
   clutchPressure,
   crack,

@@ -5,9 +5,11 @@ export const words: typeof en = {
   controls: {
     fluidA: 'Aceite A, línea continua',
     fluidB: 'Aceite B, línea punteada',
-    own40: 'Tu propio aceite, cSt a 40 °C (104 °F)',
-    own100: 'Tu propio aceite, cSt a 100 °C (212 °F)',
-    own15: 'Tu propio aceite, densidad a 15 °C (59 °F)',
+    own: {
+      own40: ({ temp }) => `Tu propio aceite, cSt a ${temp}`,
+      own100: ({ temp }) => `Tu propio aceite, cSt a ${temp}`,
+      own15: ({ temp }) => `Tu propio aceite, densidad a ${temp}`,
+    },
     usualDensity: 'la que se toma si la hoja no la trae',
     log: 'Escala vertical',
     logOn: 'cada línea hacia arriba es diez veces más',

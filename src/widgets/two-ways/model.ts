@@ -1,23 +1,16 @@
 import { computed, signal } from '@preact/signals';
 import {
-  applyFaults,
-  controllerCycle,
-  drivetrain,
-  faultSeverity,
+  commandsAt,
   fluidClasses,
-  gearbox,
   illustrativeSettings,
   makeFluid,
-  rangeSelected,
   revPerSecond,
   solveEngagement,
   solveSteady,
-  testPoints,
-  type ControllerMemory,
-  type ControllerState,
   type MechanicalFailSafe,
-  type RangeSelection,
+  training,
 } from '../../engine/index.ts';
+import { failSafeOf } from '../../car/range-rules.ts';
 import { fedRange, isParked, type Range, type RangeState } from '../../drawings/range-state.ts';
 import type { SimModel } from '../../simulation/sim-spec.ts';
 
@@ -51,36 +44,6 @@ const SPEEDS: Readonly<Record<Rolling, number>> = {
   standing: 0,
   rolling: 4 * illustrativeSettings.parkSpeed,
 };
-
-/** Where the engine's controller ends once slip has outlasted both ratio checks. */
-function failSafeOf(
-  rangeSelection: RangeSelection,
-  mechanicalFailSafe: MechanicalFailSafe,
-  vehicleSpeed: number,
-): ControllerState {
-  const ratio = drivetrain.ratios.forward;
-  const { movingOutputRpm, openThrottle, ratioSlipRpm } = illustrativeSettings;
-  const outputRpm = vehicleSpeed > 0 ? 2 * movingOutputRpm : 0;
-  let memory: ControllerMemory = rangeSelected(0);
-  // Two checks of 0.3 s and the engagement check: three seconds hold them all.
-  for (let cycle = 1; cycle <= 300; cycle += 1) {
-    const input = {
-      time: cycle * illustrativeSettings.sample,
-      turbineRpm: ratio * outputRpm + 8 * ratioSlipRpm,
-      outputRpm,
-      vehicleSpeed,
-      throttle: openThrottle,
-    };
-    memory = controllerCycle(memory, input, {
-      settings: illustrativeSettings,
-      rangeSelection,
-      mechanicalFailSafe,
-      ratio,
-      ratioCode: 'P0731',
-    }).memory;
-  }
-  return memory.state;
-}
 
 /** Clutch pressure at idle and the time the turbine takes to stop, at one temperature. */
 export interface Consequence {
@@ -132,11 +95,13 @@ export function makeTwoWays() {
   const fluid = makeFluid(fluidClasses['low-viscosity']);
   const circuit = computed(() => (givens.range.value === 'R' ? 'reverse' : 'forward'));
   const at = (open: number, tempC: number): Consequence => {
-    const plant = applyFaults(gearbox, {
-      feedRestriction: { severity: faultSeverity('feedRestriction', open / 100) },
-    });
+    // The fault feedRestriction by its own measure, so that this page does not carry the fourteen others.
+    const plant = {
+      ...training,
+      feed: { ...training.feed, area: (training.feed.area * open) / 100 },
+    };
     const name = circuit.value;
-    const { engineRpm, line, clutch } = testPoints.idle;
+    const { engineRpm, line, clutch } = commandsAt(training, 'idle', name);
     const steady = solveSteady({
       plant,
       fluid,
