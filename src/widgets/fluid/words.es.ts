@@ -5,9 +5,11 @@ export const words: typeof en = {
   controls: {
     fluidA: 'Aceite A, línea continua',
     fluidB: 'Aceite B, línea punteada',
-    own40: 'Tu propio aceite, cSt a 40 °C (104 °F)',
-    own100: 'Tu propio aceite, cSt a 100 °C (212 °F)',
-    own15: 'Tu propio aceite, densidad a 15 °C (59 °F)',
+    own: {
+      own40: ({ temp }) => `Tu propio aceite, cSt a ${temp}`,
+      own100: ({ temp }) => `Tu propio aceite, cSt a ${temp}`,
+      own15: ({ temp }) => `Tu propio aceite, densidad a ${temp}`,
+    },
     usualDensity: 'la que se toma si la hoja no la trae',
     log: 'Escala vertical',
     logOn: 'cada línea hacia arriba es diez veces más',
@@ -109,13 +111,13 @@ export const words: typeof en = {
     index: 'Índice de viscosidad',
     none: 'ninguno',
   },
-  noIndex: 'no definido por debajo de 2 cSt a 100 °C',
+  noIndex: 'no definido para un aceite tan delgado',
   ownIndex: ({ index }) => `Índice de viscosidad de este par: ${index}.`,
   refused: {
     same: ({ hot, cool }) =>
-      `${hot} a 100 °C es lo mismo que ${cool} a 40 °C. Todo aceite se adelgaza al calentarse, así que el número a 100 °C tiene que ser el más chico.`,
+      `${hot} como número caliente es lo mismo que ${cool} como el más frío. Todo aceite se adelgaza al calentarse, así que el número caliente tiene que ser el más chico.`,
     more: ({ hot, cool }) =>
-      `${hot} a 100 °C es más que ${cool} a 40 °C. Todo aceite se adelgaza al calentarse, así que el número a 100 °C tiene que ser el más chico.`,
+      `${hot} como número caliente es más que ${cool} como el más frío. Todo aceite se adelgaza al calentarse, así que el número caliente tiene que ser el más chico.`,
     inForce: ({ own40, own100 }) => `Mientras tanto valen ${own40} y ${own100}.`,
   },
 };
