@@ -5,7 +5,7 @@ export const words: typeof en = {
   temperatureAxis: 'Temperatura',
   crack: 'Rajadura en el sello de paso',
   fluidClass: 'Clase de aceite',
-  fluid: ({ name, at40, at100 }) => `${name}, ${at40} y ${at100} cSt`,
+  fluid: ({ name, at40, at100 }) => `${name}, ${at40} y ${at100}`,
   circuit: 'Circuito',
   throughSeal: 'por el sello de paso',
   pastSeal: 'por otro camino',

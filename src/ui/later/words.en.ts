@@ -10,6 +10,18 @@ export const words = {
   copy: 'Copy a link to this state',
   byHand: 'Copy this by hand',
   copied: 'Link copied.',
+  notKept: {
+    full: 'Your answer counts here, but it could not be kept for practice: this browser has no room left.',
+    blocked:
+      'Your answer counts here, but it could not be kept for practice: this browser keeps nothing for this site.',
+    newer:
+      'Your answer counts here, but it could not be kept for practice: a newer version of this site has been here, so reload the page before the next one.',
+    busy: 'Your answer counts here, but it could not be kept for practice: another tab of this site holds your answers, so close it before the next one.',
+    unloaded:
+      'Your answer counts here, but it could not be kept for practice: the part that keeps answers did not load, so reload the page once you are connected.',
+    failed:
+      'Your answer counts here, but it could not be kept for practice: this browser reported a fault in what it stores.',
+  },
   link: {
     noNumber: (label: string, start: string, min: string, max: string) =>
       `${label}: the link gave no number, so it starts at ${start}. Allowed: ${min} to ${max}.`,

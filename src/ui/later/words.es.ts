@@ -10,6 +10,18 @@ export const words: typeof en = {
   copy: 'Copiar un enlace a este estado',
   byHand: 'Cópialo a mano',
   copied: 'Enlace copiado.',
+  notKept: {
+    full: 'Tu respuesta cuenta aquí, pero no se pudo guardar para practicar: a este navegador ya no le queda espacio.',
+    blocked:
+      'Tu respuesta cuenta aquí, pero no se pudo guardar para practicar: este navegador no guarda nada de este sitio.',
+    newer:
+      'Tu respuesta cuenta aquí, pero no se pudo guardar para practicar: aquí ya estuvo una versión más nueva del sitio, así que recarga la página antes de la siguiente.',
+    busy: 'Tu respuesta cuenta aquí, pero no se pudo guardar para practicar: otra pestaña de este sitio tiene tus respuestas, así que ciérrala antes de la siguiente.',
+    unloaded:
+      'Tu respuesta cuenta aquí, pero no se pudo guardar para practicar: no cargó la parte que guarda las respuestas, así que recarga la página cuando tengas conexión.',
+    failed:
+      'Tu respuesta cuenta aquí, pero no se pudo guardar para practicar: este navegador reportó un problema con lo que guarda.',
+  },
   link: {
     noNumber: (label, start, min, max) =>
       `${label}: el enlace no traía un número, así que empieza en ${start}. Se permite de ${min} a ${max}.`,

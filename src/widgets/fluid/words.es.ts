@@ -111,13 +111,13 @@ export const words: typeof en = {
     index: 'Índice de viscosidad',
     none: 'ninguno',
   },
-  noIndex: 'no definido por debajo de 2 cSt a 100 °C',
+  noIndex: 'no definido para un aceite tan delgado',
   ownIndex: ({ index }) => `Índice de viscosidad de este par: ${index}.`,
   refused: {
     same: ({ hot, cool }) =>
-      `${hot} a 100 °C es lo mismo que ${cool} a 40 °C. Todo aceite se adelgaza al calentarse, así que el número a 100 °C tiene que ser el más chico.`,
+      `${hot} como número caliente es lo mismo que ${cool} como el más frío. Todo aceite se adelgaza al calentarse, así que el número caliente tiene que ser el más chico.`,
     more: ({ hot, cool }) =>
-      `${hot} a 100 °C es más que ${cool} a 40 °C. Todo aceite se adelgaza al calentarse, así que el número a 100 °C tiene que ser el más chico.`,
+      `${hot} como número caliente es más que ${cool} como el más frío. Todo aceite se adelgaza al calentarse, así que el número caliente tiene que ser el más chico.`,
     inForce: ({ own40, own100 }) => `Mientras tanto valen ${own40} y ${own100}.`,
   },
 };
