@@ -11,7 +11,6 @@ import {
   MOST_AIR,
   RING_IN_AIR,
   TESTER_HOLE,
-  BENCH_AIR,
   faultSpan,
   illustrativeSettings,
   training,
@@ -42,7 +41,6 @@ describe('the model page says what the model does', () => {
     `with $f$ up to ${faultSpan('clutchControl').worst}`,
     `$C = 10^{${Math.log10(clutches.forward.compliance)}}$`,
     `selected at ${trainingStory.select} s, the brake let go at ${trainingStory.brakeOff.toFixed(1)} s; the throttle opens from there by ${trainingStory.throttleRate} a second up to ${trainingStory.throttleMost}; the trace ends at ${trainingStory.end} s`,
-    `air at ${kPa(BENCH_AIR.supply - BENCH_AIR.ambient)} kPa`,
     `their gap is ${round(RING_IN_AIR.inAir * 1e6)} µm when sound`,
     `a tester hole of ${mm(2 * Math.sqrt(TESTER_HOLE / Math.PI))} mm`,
   ];

@@ -22,7 +22,7 @@ test.each([
 });
 
 test('what only makes the pages is not named', () => {
-  expect(notices).not.toMatch(/^(katex|zod|typescript|vitest|sirv) /m);
+  expect(notices).not.toMatch(/^(katex|typescript|vitest|sirv) /m);
 });
 
 test('the licence of a font lies beside it', () => {

@@ -1,4 +1,4 @@
-"""What the questions ask for, computed without src/engine: by tests/truth/rival.py (model.md from the paper alone) and SciPy.
+"""What the questions ask for, computed without src/engine: by tests/truth (version 2 of model.md from the paper alone) and SciPy.
 
 Run: python3 tests/content/question-keys.py   (needs numpy, scipy; rewrites question-keys.json beside it)
 The wrong rules are not repeated here: a wrong rule has no outside truth, only a name.
@@ -12,7 +12,8 @@ from scipy.optimize import brentq
 
 here = os.path.dirname(os.path.abspath(__file__))
 sys.path.insert(0, os.path.join(here, "..", "truth"))
-from rival import Fluid, Gap, Hole, Plant  # noqa: E402
+from plant import Plant  # noqa: E402
+from rival import Fluid, Gap, Hole  # noqa: E402
 
 LMIN = 60000.0
 LOW = "low-viscosity"
@@ -24,26 +25,28 @@ LOAD = (1500, 1000e3, 800e3)
 def steady(temp_c, point=IDLE, applied=("forward",), faults=None, fluid=LOW):
     """Nested brentq: clutch inside line. Returns kPa and L/min."""
     rpm, line, command = point
-    plant = Plant(fluid, temp_c, faults or {}, list(applied))
+    plant = Plant({"temperature_C": temp_c, "fluid": fluid, "faults": faults or {}}, list(applied))
+    if applied and applied[0] == "reverse":  # boosted, model.md 4
+        line, command = 1.3 * line, 1.3 * command
 
     def clutch(c, pl):
         top = min(command, pl)
-        spare = lambda pc: plant.feed_flow(pl, pc, command) - plant.clutch_leak(c, pc)
+        spare = lambda pc: plant.feed_flow(c, pl, pc, command) - plant.clutch_leak(c, pc)
         return top if spare(top) >= 0 else brentq(spare, 0, top, xtol=1e-7)
 
     def balance(pl):
         taken = plant.line_leak(pl) + sum(plant.clutch_leak(c, clutch(c, pl)) for c in applied)
-        return plant.pump(rpm / 60, pl) - taken
+        return plant.pump(rpm, pl) - taken
 
     command_line = line * plant.line_factor
     pl = command_line if balance(command_line) >= 0 else brentq(balance, 0, command_line, xtol=1e-7)
-    out = {"line": pl / 1e3, "pump": plant.pump(rpm / 60, pl) * LMIN, "intake": plant.pump_ideal(rpm / 60) * LMIN,
-           "clearances": plant.line_gaps[0].flow(pl) * LMIN, "left": max(0.0, balance(pl)) * LMIN}
+    out = {"line": pl / 1e3, "pump": plant.pump(rpm, pl) * LMIN, "intake": plant.pump_ideal(rpm) * LMIN,
+           "clearances": plant.line_parts[0].flow(pl) * LMIN, "left": max(0.0, balance(pl)) * LMIN}
     for c in applied:
         pc = clutch(c, pl)
         out[c] = pc / 1e3
         out[c + "-leak"] = plant.clutch_leak(c, pc) * LMIN
-        out[c + "-holds"] = plant.holds(pc)
+        out[c + "-holds"] = plant.holds(c, pc)
     return out
 
 
@@ -63,7 +66,7 @@ def hole(d_mm, temp_c, kpa, fluid=LOW):
 
 
 def worn_slip(temp_c):
-    return (3e-8 + 0.5 * (6e-7 - 3e-8)) * 15e-6 * 600e3 / (2 * math.pi * Fluid(LOW, temp_c).mu) * LMIN
+    return (3e-8 + 0.18 * (1.6e-6 - 3e-8)) * 17e-6 * 600e3 / (2 * math.pi * Fluid(LOW, temp_c).mu) * LMIN
 
 
 def crossing(fluid):
@@ -95,7 +98,7 @@ keys = {
     "crossing-016": crossing(LOW),
     "crossing-016-ultra": crossing("ultra-low"),
     "had-025-100": steady(100, faults={"transferSeal": 0.625})["forward"],
-    "direct-025-100": steady(100, applied=("direct",), faults={"transferSeal": 0.625})["direct"],
+    "high-025-100": steady(100, applied=("high",), faults={"transferSeal": 0.625})["high"],
 }
 
 
@@ -105,6 +108,7 @@ def forward(temp_c, faults, point=IDLE):
 
 
 ON_FORWARD = lambda severity: {"severity": severity, "circuit": "forward"}
+HALF_FRICTION = 0.5 / 0.72  # of the way from 1 to 0.28
 cracked = steady(100, faults={"transferSeal": 0.625})
 rings_beside = Gap(Fluid(LOW, 100), 0.377, 25e-6, 2e-3).flow(cracked["forward"] * 1e3) * LMIN
 stall = lambda rpm: 2 * (rpm / 170) ** 2
@@ -118,16 +122,16 @@ keys.update({
     "pressure-for-200": kpa_for(200),
     "spring-pressure": 900 / 85e-4 / 1e3,
     "worn-torque-at-400": 0.065 * 10 * 0.065 * (400e3 * 85e-4 - 900),
-    "holds-worn-hot": steady(100, LOAD, faults={"frictionWear": 1})["forward-holds"],
+    "holds-worn-hot": steady(100, LOAD, faults={"frictionWear": HALF_FRICTION})["forward-holds"],
     # pump-and-regulator
-    "pump-at-idle": 15 * 700 / 1000,
+    "pump-at-idle": 17 * 700 / 1000,
     "left-hot": steady(100)["left"],
     "clearances-hot": steady(100)["clearances"],
-    "wear-line-hot": steady(100, faults={"pumpWear": 0.6})["line"],
-    "wear-line-hot-load": steady(100, LOAD, faults={"pumpWear": 0.6})["line"],
+    "wear-line-hot": steady(100, faults={"pumpWear": 0.22})["line"],
+    "wear-line-hot-load": steady(100, LOAD, faults={"pumpWear": 0.22})["line"],
     "bore-line-hot": steady(100, faults={"regulatorBore": 0.6})["line"],
     "bore-line-hot-load": steady(100, LOAD, faults={"regulatorBore": 0.6})["line"],
-    "control-line-load": 1000 * (1 + 0.6 * (0.45 - 1)),
+    "control-line-load": 1000 * (1 + 0.44 * (0.25 - 1)),
     "filter-fast-cold": steady(20, LOAD, faults={"filter": 1})["intake"],
     # regulator-to-clutch
     "crack-part": cracked["forward-leak"] - rings_beside,

@@ -1,3 +1,4 @@
+import type { testPoints } from '../../engine/index.ts';
 import {
   applyFaults,
   commandsAt,
@@ -12,7 +13,6 @@ import {
   revPerSecond,
   solveSteady,
   training,
-  testPoints,
   type Circuit,
   type FaultSet,
   type FluidClass,

@@ -143,7 +143,11 @@ export const pumpNumbers: EngineNumbers = {
   'low-command-line-load': line('low command', lowCommand, 100, 'load'),
   'half-worn-slip-wished': perMinute(wishedSlip, 'slip of a half-worn pump at 600 kPa, 100 °C'),
   'half-worn-short': perMinute(
-    wishedSlip + at(100).clearances + at(100).bleed + (at(100).circuits.forward?.feed ?? 0) - draws(idle, 100),
+    wishedSlip +
+      at(100).clearances +
+      at(100).bleed +
+      (at(100).circuits.forward?.feed ?? 0) -
+      draws(idle, 100),
     'what is missing if the line were to stay at its command, half-worn pump, 100 °C, idle',
   ),
   'half-worn-line': line('half-worn pump', halfWornPump, 100),

@@ -2,6 +2,7 @@
  * Short questions to the engine, in the units that people read (kPa, °C, L/min, N·m, mm). Conversions happen here, once,
  * so that the numbers of a lesson's questions read like the questions themselves.
  */
+import type { testPoints } from '../../engine/index.ts';
 import {
   CIRCUITS,
   DEFAULT_FLUID,
@@ -20,7 +21,6 @@ import {
   revPerSecond,
   solveSteady,
   training,
-  testPoints,
   type Circuit,
   type FaultSet,
   type Fluid,

@@ -18,9 +18,9 @@ const low = { kv40CSt: 29.6, kv100CSt: 6 } as const;
 
 const at = (tempC: number) => fluidNumbers(tempC);
 
-/** Backflow [L/min] of a half-worn pump at idle line pressure. */
+/** Backflow [L/min] of a part-worn pump at idle line pressure. */
 function wornSlip(tempC: number): number {
-  const { pump } = applyFaults(gearbox, { pumpWear: { severity: 0.5 } });
+  const { pump } = applyFaults(gearbox, { pumpWear: { severity: 0.18 } });
   return litresPerMinute(pumpSlipPerPascal(pump, fluidAt(fluidOf(), tempC).dynamic) * 600e3);
 }
 
@@ -64,7 +64,7 @@ export const hotFluid: QuestionNumbers = {
   'index-high': quoted('count', 'viscosity index of 29.0 and 6.5 cSt', () =>
     viscosityIndex(highIndex.kv40CSt, highIndex.kv100CSt),
   ),
-  'worn-slip-60': quoted('flow', 'backflow of the half-worn pump at 60 °C, 600 kPa', () =>
+  'worn-slip-60': quoted('flow', 'backflow of the part-worn pump at 60 °C, 600 kPa', () =>
     wornSlip(60),
   ),
 
@@ -140,7 +140,7 @@ export const hotFluid: QuestionNumbers = {
   },
   'worn-slip-100': {
     quantity: 'flow',
-    what: 'backflow of the half-worn pump at 100 °C, 600 kPa',
+    what: 'backflow of the part-worn pump at 100 °C, 600 kPa',
     value: () => wornSlip(100),
     wrong: {
       'temperature-ratio': {

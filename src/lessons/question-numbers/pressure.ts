@@ -1,4 +1,10 @@
-import { applyFaults, clutchPressureFor, clutchTorque, gearbox } from '../../engine/index.ts';
+import {
+  applyFaults,
+  clutchPressureFor,
+  clutchTorque,
+  faultSeverity,
+  gearbox,
+} from '../../engine/index.ts';
 import { plantWith, steady } from './ask-engine.ts';
 import { quoted, type QuestionNumbers } from './form.ts';
 
@@ -7,7 +13,9 @@ const areaCm2 = clutch.area * 1e4;
 /** Torque for each newton that presses the plates together [N·m/N]. */
 const armM = clutch.friction * clutch.faces * clutch.meanRadius;
 const forceN = (kPa: number): number => kPa * 1e3 * clutch.area;
-const worn = () => applyFaults(gearbox, { frictionWear: { severity: 1 } }).clutches.forward;
+/** Plates that have lost half their friction. */
+const halfFriction = { frictionWear: { severity: faultSeverity('frictionWear', 0.5) } };
+const worn = () => applyFaults(gearbox, halfFriction).clutches.forward;
 
 export const pressure: QuestionNumbers = {
   'clutch-area': quoted('area', 'piston area', () => areaCm2),
@@ -21,8 +29,7 @@ export const pressure: QuestionNumbers = {
   'holds-worn-hot': quoted(
     'torque',
     'clutch with worn friction, 100 °C, load',
-    () =>
-      steady({ tempC: 100, at: 'load', faults: { frictionWear: { severity: 1 } } }).holdsNm.forward,
+    () => steady({ tempC: 100, at: 'load', faults: halfFriction }).holdsNm.forward,
   ),
   'holds-healthy-hot': quoted(
     'torque',

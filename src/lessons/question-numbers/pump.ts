@@ -4,9 +4,9 @@ import { quoted, type QuestionNumbers } from './form.ts';
 
 const displacementCm3 = gearbox.pump.displacement * 1e6;
 const hot = () => steady({ tempC: 100 });
-const wear = { pumpWear: { severity: 0.6 } };
+const wear = { pumpWear: { severity: 0.22 } };
 const bore = { regulatorBore: { severity: 0.6 } };
-const weakControl = { pressureControl: { severity: 0.6 } };
+const weakControl = { pressureControl: { severity: 0.44 } };
 const filter = { filter: { severity: 1 } };
 
 export const pump: QuestionNumbers = {
