@@ -26,9 +26,9 @@ export const words = {
     safetyTitle: 'Before you work',
     safety:
       'Hot fluid burns, pressure and air injure, and a vehicle can roll, in gear, in Neutral and in Park. One that is raised can fall. Follow the vehicle maker’s service information and your local codes. Nothing here replaces them, or a licensed trade.',
-    inventedTitle: 'The training gearbox is invented',
+    inventedTitle: 'The training transmission is invented',
     invented:
-      'It is no maker’s gearbox. Its numbers are chosen for teaching. [See all of them, with every equation.](model)',
+      'It is no maker’s transmission. Its numbers are chosen for teaching. [See all of them, with every equation.](model)',
     about:
       'Free, and open source under the MIT licence. It asks for no account and sends nothing about you anywhere. What it remembers stays on this device. Its typeface and some of its software are the work of others: [their licences.](licences)',
   },

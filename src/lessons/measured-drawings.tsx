@@ -156,7 +156,7 @@ export const measuredDrawings = {
       />
     ),
     caption:
-      'A sound gearbox at hot idle. The pump feeds the line, and what the line does not need leaves through the regulator. The clearances are left out here.',
+      'A healthy transmission at hot idle. The pump feeds the line, and what the line does not need leaves through the regulator. The clearances are left out here.',
   },
   'spool-valve': {
     draw: (id, system) => {

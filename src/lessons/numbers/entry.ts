@@ -58,7 +58,7 @@ interface Setting {
   readonly at?: keyof typeof testPoints;
 }
 
-/** The training gearbox at one of its two test points, one circuit applied. */
+/** The training transmission at one of its two test points, one circuit applied. */
 export function gauge(setting: Setting): SteadyState {
   const point = commandsAt(training, setting.at ?? 'idle', setting.circuit ?? 'forward');
   return solveSteady({

@@ -181,12 +181,12 @@ export const turbineStopsNumbers: EngineNumbers = {
   'stop-spin-idle': {
     value: turbineSpin(freeRpm),
     quantity: spin,
-    what: 'turbine of the training gearbox, free at idle',
+    what: 'turbine of the training transmission, free at idle',
   },
   'stop-spin-1000': {
     value: turbineSpin(1000),
     quantity: spin,
-    what: 'turbine of the training gearbox at 1000 rpm',
+    what: 'turbine of the training transmission at 1000 rpm',
   },
   'stop-holds-healthy': newtonMetres(holdsHealthy, 'clutch holds at 250 kPa'),
   'stop-holds-crack-20': newtonMetres(holdsCrackCold, 'clutch holds, 0.25 mm, 20 °C, at idle'),
@@ -212,7 +212,7 @@ export const turbineStopsNumbers: EngineNumbers = {
   'stop-stall-rise': {
     value: stallHeat / trainingLump.capacity,
     quantity: temperatureRise,
-    what: 'rise in a second at full stall, gearbox and fluid as one lump',
+    what: 'rise in a second at full stall, transmission and fluid as one lump',
   },
   'stop-drum-inner': {
     value: drum.innerRadius * 1e3,

@@ -66,7 +66,7 @@ export function gapLeak({ widthMm, heightMm, lengthMm, kPa, tempC, fluid }: GapQ
   return { flow: litresPerMinute(flow), viscousPercent: 100 * viscousShare };
 }
 
-/** The crack of the training gearbox's transfer seal: 14 mm wide, 3 mm long. */
+/** The crack of the training transmission's transfer seal: 14 mm wide, 3 mm long. */
 export function crackLeak(heightMm: number, tempC: number, kPa = 400) {
   const { width, length } = gearbox.leaks.forward.transferSeal;
   return gapLeak({ widthMm: width * 1e3, lengthMm: length * 1e3, heightMm, kPa, tempC });

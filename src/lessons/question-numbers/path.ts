@@ -12,7 +12,7 @@ const forwardAt = (tempC: number, faults: Parameters<typeof plantWith>[0], crack
 const reverseAt = (tempC: number, faults: NonNullable<Parameters<typeof plantWith>[0]>): number =>
   steady({ tempC, faults, applied: ['reverse'] }).clutchKpa.reverse;
 
-/** Feed hole of the training gearbox, 1.9 mm, at 100 °C. */
+/** Feed hole of the training transmission, 1.9 mm, at 100 °C. */
 const feedHole = (kPa: number): number => holeLeak({ diameterMm: 1.9, kPa, tempC: 100 });
 
 const cracked = () => steady({ tempC: 100, crackMm: 0.25 });

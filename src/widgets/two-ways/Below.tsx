@@ -74,7 +74,7 @@ function Port({ model }: { readonly model: WaysModel }) {
         </table>
       </div>
       <p>
-        Clutch pressure at idle in the training gearbox, with{' '}
+        Clutch pressure at idle in the training transmission, with{' '}
         {givens.range.value === 'R' ? 'Reverse' : 'Drive'} fed, and how long the turbine takes to
         stop. Taking off needs {format(needed['take-off'].pressure, pressure, system)}. A port half
         shut fills the clutch late at any temperature. Hot, even sound rings leak more than a nearly

@@ -26,7 +26,7 @@ const hot = split['hot-load'].taps;
 
 export const predict: PredictSpec<RangesGivens, RangesModel> = {
   question: (system) =>
-    `The table shows a sound gearbox. Now the transfer seal splits, ${printer(system)(CRACK_MM, length)}, ${hairs(CRACK_MM)} wide. Which gauges fall?`,
+    `The table shows a healthy transmission. Now the transfer seal splits, ${printer(system)(CRACK_MM, length)}, ${hairs(CRACK_MM)} wide. Which gauges fall?`,
   options: [
     {
       id: 'all-three',

@@ -12,7 +12,7 @@ import {
   type Test,
 } from './patterns.ts';
 
-/** ok: within a tenth of a sound gearbox. gone: not enough for what this test asks. low: between the two. */
+/** ok: within a tenth of a healthy transmission. gone: not enough for what this test asks. low: between the two. */
 export type Word = 'ok' | 'low' | 'gone';
 /** A tenth: what a shop gauge and a steady hand can tell for certain (common practice, no source). */
 export const TENTH = 0.9;

@@ -38,12 +38,12 @@ const measures: Partial<Record<FaultId, (amount: number, system: UnitSystem) => 
   pressureControl: (share) => `${format(share * 100, percent, 'si')} of what is commanded`,
 };
 
-/** "Worn sealing rings, reverse, 0.12 mm", or a sound gearbox. */
+/** "Worn sealing rings, reverse, 0.12 mm", or a healthy transmission. */
 export function faultWords(model: RangesModel, system: UnitSystem): string {
   const { fault, severity, circuit } = model.givens;
   const id = fault.value;
   const share = severityOf(id, severity.value);
-  if (share === 0) return 'A sound gearbox';
+  if (share === 0) return 'A healthy transmission';
   const where = inOneCircuit(id) ? `, ${circuit.value}` : '';
   const amount = measures[id]?.(faultAmount(id, share), system);
   return `${names.faults[id]}${where}${amount === undefined ? '' : `, ${amount}`}`;

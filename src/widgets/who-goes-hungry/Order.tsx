@@ -37,7 +37,7 @@ export function Order({ model }: { readonly model: HungryModel }) {
         ))}
       </ol>
       <p class="hungry-note">
-        Short: less than half of what a sound gearbox leaves over here; line under its command;
+        Short: less than half of what a healthy transmission leaves over here; line under its command;
         clutch too weak to take off. Hungry: nothing left over; line under the clutch’s command;
         clutch too weak to stand in gear.
       </p>
@@ -65,7 +65,7 @@ function Row({ head, quantity, values }: RowProps) {
   );
 }
 
-/** Hot at idle shows a leak, cold and fast shows a starved pump: both readings, and a sound gearbox beside them. */
+/** Hot at idle shows a leak, cold and fast shows a starved pump: both readings, and a healthy transmission beside them. */
 export function TwoReadings({ model }: { readonly model: HungryModel }) {
   const system = useUnits();
   const { hotIdle, coldFast } = model.twoReadings.value;
@@ -75,7 +75,7 @@ export function TwoReadings({ model }: { readonly model: HungryModel }) {
   return (
     <figure class="hungry-two">
       <figcaption>
-        <strong>Two readings:</strong> this gearbox beside a sound one.
+        <strong>Two readings:</strong> this transmission beside a sound one.
       </figcaption>
       <table aria-label="Two readings">
         <thead>

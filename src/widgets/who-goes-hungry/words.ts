@@ -3,7 +3,7 @@ import { flow, percent, pressure, speed } from '../../quantity/quantities.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { COMMANDS, clutchWord, type FedFrom, type HungryModel, type Reading } from './model.ts';
 
-/** Less than this share of what a sound gearbox leaves at the same speed and temperature counts as hungry. */
+/** Less than this share of what a healthy transmission leaves at the same speed and temperature counts as hungry. */
 export const HUNGRY_SHARE = 0.5;
 
 /** Drops, which no cooler lives on: less than this counts as nothing [L/min]. */
@@ -59,7 +59,7 @@ export function says(model: HungryModel, system: UnitSystem): string {
       share === 'hungry'
         ? 'Converter, cooler and lubrication get next to nothing. The line is about to fall.'
         : share === 'short'
-          ? `Converter, cooler and lubrication are short: ${left}, where a sound gearbox leaves them ${print(sound.value.flows.leftOver, flow)}.`
+          ? `Converter, cooler and lubrication are short: ${left}, where a healthy transmission leaves them ${print(sound.value.flows.leftOver, flow)}.`
           : `Nobody is hungry: ${left} is left for converter, cooler and lubrication.`;
     return `${draws}Line at its command, ${print(line, pressure)}. ${tail}`;
   }

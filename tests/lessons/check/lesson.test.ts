@@ -4,7 +4,7 @@ import { LESSON, PAGE, breaks } from './broken-content.ts';
 const hook =
   'The car pulls away fine in the morning. After twenty minutes in traffic it flares, and by the time you have it on the lift it is fine again.';
 const about =
-  'Every equation behind the simulations, with its source, its limits and what is left out, and the invented training gearbox they run on.';
+  'Every equation behind the simulations, with its source, its limits and what is left out, and the invented training transmission they run on.';
 
 breaks(LESSON, 'front matter', [
   [

@@ -197,7 +197,7 @@ describe('the model', () => {
     );
   });
 
-  it('calls a sound gearbox ok everywhere, whatever the fault would be', () => {
+  it('calls a healthy transmission ok everywhere, whatever the fault would be', () => {
     for (const fault of FAULT_IDS) {
       const { taps, torque, leftOver, air } = at({ fault, severity: 0 }).pattern.value;
       const words = [
