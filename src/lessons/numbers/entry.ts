@@ -1,15 +1,17 @@
 import type { testPoints } from '../../engine/index.ts';
 import {
-  applyFaults,
+  clutchKpa,
+  crackFault,
+  makeCar,
+  needOf,
+  soundCar,
+  stalledTorque,
+} from '../../car/index.ts';
+import {
   commandsAt,
-  drivetrain,
-  clutchPressureFor,
   fluidAt,
   fluidClasses,
-  gearbox,
-  impellerTorque,
   makeFluid,
-  RAD_S_PER_RPM,
   revPerSecond,
   solveSteady,
   training,
@@ -17,6 +19,7 @@ import {
   type FaultSet,
   type FluidClass,
   type FluidState,
+  type Plant,
   type SteadyState,
 } from '../../engine/index.ts';
 import { count, pressure, temperature } from '../../quantity/quantities.ts';
@@ -55,37 +58,34 @@ interface Setting {
   readonly tempC: number;
   readonly faults?: FaultSet;
   readonly circuit?: Circuit;
-  readonly at?: keyof typeof testPoints;
+  readonly at?: keyof Plant['testPoints'];
 }
 
-/** The training transmission at one of its two test points, one circuit applied. */
-export function gauge(setting: Setting): SteadyState {
-  const point = commandsAt(training, setting.at ?? 'idle', setting.circuit ?? 'forward');
+const carOf = (faults?: FaultSet) => (faults === undefined ? soundCar : makeCar({ faults }));
+
+/** The whole solution at one of the two test points, one circuit applied; where a reading will do, ask src/car. */
+export function gauge({ tempC, faults, circuit = 'forward', at = 'idle' }: Setting): SteadyState {
+  const point = commandsAt(training, at, circuit);
   return solveSteady({
-    plant: applyFaults(training, setting.faults ?? {}),
-    fluid: makeFluid(fluidClasses['low-viscosity']),
-    tempC: setting.tempC,
+    ...carOf(faults),
+    tempC,
     engineSpeed: revPerSecond(point.engineRpm),
     lineCommand: point.line,
     clutchCommand: point.clutch,
-    applied: [setting.circuit ?? 'forward'],
+    applied: [circuit],
   });
 }
 
 /** Clutch pressure [Pa] at a setting. */
-export function clutchPressure(setting: Setting): number {
-  const state = gauge(setting).circuits[setting.circuit ?? 'forward'];
-  if (state === undefined) throw new Error('The circuit asked for was not applied.');
-  return state.pressure;
-}
+export const clutchPressure = ({ faults, at: point = 'idle', ...asked }: Setting): number =>
+  1e3 * clutchKpa(carOf(faults), { ...asked, point });
 
 /** A crack in the transfer seal by its height [mm], as a fault. */
-export const crack = (mm: number): FaultSet => ({ transferSeal: { severity: mm / 0.4 } });
+export const crack = crackFault;
 
 /** Torque a standing turbine puts on the clutch at an engine speed [N m]. */
-export const stallTorque = (rpm: number): number =>
-  drivetrain.stallTorqueRatio * impellerTorque(drivetrain, rpm * RAD_S_PER_RPM, 0);
+export const stallTorque = (rpm: number): number => stalledTorque(rpm);
 
-/** Clutch pressure needed to hold a standing turbine at an engine speed [Pa]. */
-export const neededAt = (rpm: number): number =>
-  clutchPressureFor(gearbox.clutches.forward, stallTorque(rpm));
+/** What one of the three demands asks of the forward clutch, as a pressure to print. */
+export const needed = (demand: Parameters<typeof needOf>[0], what: string): EngineNumber =>
+  kiloPascals(1e3 * needOf(demand).kPa, `${what}: ${demand} demand`);

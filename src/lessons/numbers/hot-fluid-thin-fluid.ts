@@ -1,10 +1,5 @@
-import {
-  applyFaults,
-  fluidClasses,
-  gearbox,
-  pumpFlow,
-  viscosityIndex,
-} from '../../engine/index.ts';
+import { makeCar } from '../../car/index.ts';
+import { fluidClasses, pumpFlow, revPerSecond, viscosityIndex } from '../../engine/index.ts';
 import { density } from '../../quantity/part-quantities.ts';
 import { dynamicViscosity, flow, kinematicViscosity, times } from '../../quantity/quantities.ts';
 import { fluidState, given, index, type EngineNumbers } from './entry.ts';
@@ -26,8 +21,8 @@ const vi = (name: keyof typeof fluidClasses) =>
   );
 /** What a worn pump slips at idle and 600 kPa [L/min]. */
 const slip = (tempC: number) => {
-  const { pump } = applyFaults(gearbox, { pumpWear: { severity: 0.11 } });
-  const at = { speed: 700 / 60, dynamic: fluidState(tempC).dynamic };
+  const { pump, drive } = makeCar({ faults: { pumpWear: { severity: 0.11 } } }).plant;
+  const at = { speed: revPerSecond(drive.idleRpm), dynamic: fluidState(tempC).dynamic };
   const lost = pumpFlow(pump, { ...at, pressure: 0 }) - pumpFlow(pump, { ...at, pressure: 600e3 });
   return {
     value: lost * 60000,

@@ -1,18 +1,18 @@
-import { faultKinds, findRoot, gapFlow, gearbox, holeArea, holeFlow } from '../../engine/index.ts';
+import { letsGoAtC, makeCar, readingOf, type Demand } from '../../car/index.ts';
+import { faultKinds, gapFlow, holeArea, holeFlow, training } from '../../engine/index.ts';
 import { flow, length, percent, temperature, times } from '../../quantity/quantities.ts';
 import {
   clutchPressure,
   crack,
   fluidState,
-  gauge,
   kiloPascals,
-  neededAt,
+  needed,
   type EngineNumbers,
 } from './entry.ts';
 
 /** The crack of the lessons: the transfer seal's own width and land, one pressure behind it. */
 const behind = 300e3;
-const seal = (mm: number) => ({ ...gearbox.leaks.forward.transferSeal, height: mm / 1e3 });
+const seal = (mm: number) => ({ ...training.leaks.forward.transferSeal, height: mm / 1e3 });
 const through = (mm: number, tempC: number) => gapFlow(seal(mm), behind, fluidState(tempC));
 const hole = (tempC: number) => {
   const { density, kinematic } = fluidState(tempC);
@@ -38,11 +38,11 @@ const pressureAt = (mm: number, tempC: number) =>
     clutchPressure({ tempC, faults: crack(mm) }),
     `clutch pressure at idle, ${mm} mm crack, ${tempC} °C`,
   );
-/** Where the pressure had crosses the pressure needed; the lessons use only cracks that cross. */
-const crossing = (mm: number, needed: number) => ({
-  value: findRoot((tempC) => clutchPressure({ tempC, faults: crack(mm) }) - needed, -30, 140).root,
+/** Where the pressure had, on the commands of idle, crosses a demand; the lessons use only cracks that cross. */
+const crossing = (mm: number, demand: Demand) => ({
+  value: letsGoAtC(makeCar({ crackMm: mm }), demand),
   quantity: temperature,
-  what: `where a ${mm} mm crack lets go`,
+  what: `up to where a ${mm} mm crack holds the ${demand} demand, idle commands`,
 });
 const mm = (value: number, what: string) => ({ value, quantity: length, what });
 
@@ -86,12 +86,14 @@ export const thinGapNumbers: EngineNumbers = {
     'high clutch at idle with a 0.25 mm transfer seal crack, 100 °C',
   ),
   'line-default-100': kiloPascals(
-    gauge({ tempC: 100, faults: crack(0.25) }).linePressure,
-    'line pressure at idle with a 0.25 mm crack, 100 °C',
+    1e3 * readingOf(makeCar({ crackMm: 0.25 }), { tempC: 100 }).lineKpa,
+    'line pressure at idle in Drive with a 0.25 mm crack, 100 °C',
   ),
-  'needed-idle': kiloPascals(neededAt(700), 'clutch pressure needed to hold at idle in gear'),
-  'needed-take-off': kiloPascals(neededAt(1500), 'clutch pressure needed at 1500 rpm, standing'),
-  'crossing-default-take-off': crossing(0.25, neededAt(1500)),
-  'crossing-default-idle': crossing(0.25, neededAt(700)),
-  'crossing-two-hairs-take-off': crossing(0.16, neededAt(1500)),
+  'needed-idle': needed('standing', 'clutch pressure needed to hold at idle in gear'),
+  'needed-gentle': needed('gentle', 'clutch pressure needed to pull away gently'),
+  'needed-take-off': needed('firm', 'clutch pressure needed at 1500 rpm, standing'),
+  'crossing-default-take-off': crossing(0.25, 'firm'),
+  'crossing-default-gentle': crossing(0.25, 'gentle'),
+  'crossing-default-idle': crossing(0.25, 'standing'),
+  'crossing-two-hairs-take-off': crossing(0.16, 'firm'),
 };

@@ -1,16 +1,10 @@
-import { clutchPressureFor, clutchTorque, drivetrain, gearbox } from '../../engine/index.ts';
+import { needs } from '../../car/index.ts';
+import { clutchPressureFor, clutchTorque, training } from '../../engine/index.ts';
 import { area, dimension, force, friction, leverArm } from '../../quantity/part-quantities.ts';
 import { count, percent, speed, torque } from '../../quantity/quantities.ts';
-import {
-  index,
-  kiloPascals,
-  neededAt,
-  stallTorque,
-  type EngineNumber,
-  type EngineNumbers,
-} from './entry.ts';
+import { index, kiloPascals, needed, type EngineNumber, type EngineNumbers } from './entry.ts';
 
-const clutch = gearbox.clutches.forward;
+const clutch = training.clutches.forward;
 const perNewton = (faces: number) => clutch.friction * faces * clutch.meanRadius;
 const squeeze = (nm: number) => nm / perNewton(clutch.faces);
 const newtons = (value: number, what: string): EngineNumber => ({ value, quantity: force, what });
@@ -55,17 +49,27 @@ export const whatPressureNumbers: EngineNumbers = {
     what: 'mean friction radius',
   },
   'torque-stall-idle': {
-    value: stallTorque(drivetrain.idleRpm),
+    value: needs.standing.torqueNm,
     quantity: torque,
     what: 'torque on the clutch, standing in gear at idle',
   },
+  'torque-gentle': {
+    value: needs.gentle.torqueNm,
+    quantity: torque,
+    what: 'torque on the clutch, gentle take-off',
+  },
+  'speed-gentle': {
+    value: needs.gentle.engineRpm,
+    quantity: speed,
+    what: 'engine speed of the gentle take-off, turbine standing',
+  },
   'torque-stall-1500': {
-    value: stallTorque(1500),
+    value: needs.firm.torqueNm,
     quantity: torque,
     what: 'torque on the clutch, standing, engine at 1500 rpm',
   },
-  'needed-stall-idle': kiloPascals(neededAt(drivetrain.idleRpm), 'pressure needed at idle'),
-  'needed-stall-1500': kiloPascals(neededAt(1500), 'pressure needed at 1500 rpm, standing'),
+  'needed-stall-idle': needed('standing', 'pressure needed at idle'),
+  'needed-stall-1500': needed('firm', 'pressure needed at 1500 rpm, standing'),
   'needed-for-100': kiloPascals(clutchPressureFor(clutch, 100), 'pressure needed for 100 N·m'),
   'torque-100': { value: 100, quantity: torque, what: 'a torque chosen for an exercise' },
   'torque-60': { value: 60, quantity: torque, what: 'a torque chosen for an exercise' },
@@ -97,9 +101,9 @@ export const whatPressureNumbers: EngineNumbers = {
     quantity: torque,
     what: 'the answer that forgets the spring',
   },
-  'idle-speed': { value: drivetrain.idleRpm, quantity: speed, what: 'idle' },
+  'idle-speed': { value: training.drive.idleRpm, quantity: speed, what: 'idle' },
   'stall-ratio': {
-    value: drivetrain.stallTorqueRatio,
+    value: training.drive.stallTorqueRatio,
     quantity: count,
     what: 'stall torque ratio',
   },
