@@ -2,24 +2,16 @@
  * Short questions to the engine, in the units that people read (kPa, °C, L/min, N·m, mm). Conversions happen here, once,
  * so that the numbers of a lesson's questions read like the questions themselves.
  */
-import type { testPoints } from '../../engine/index.ts';
+import { makeCar, readingOf, type Asked, type CarGiven } from '../../car/index.ts';
 import {
-  CIRCUITS,
   DEFAULT_FLUID,
-  applyFaults,
-  commandsAt,
-  faultSeverity,
-  findRoot,
   fluidAt,
   fluidClasses,
   gapFlow,
-  gearbox,
   holeArea,
   holeFlow,
   litresPerMinute,
   makeFluid,
-  revPerSecond,
-  solveSteady,
   training,
   type Circuit,
   type FaultSet,
@@ -68,7 +60,7 @@ export function gapLeak({ widthMm, heightMm, lengthMm, kPa, tempC, fluid }: GapQ
 
 /** The crack of the training transmission's transfer seal: 14 mm wide, 3 mm long. */
 export function crackLeak(heightMm: number, tempC: number, kPa = 400) {
-  const { width, length } = gearbox.leaks.forward.transferSeal;
+  const { width, length } = training.leaks.forward.transferSeal;
   return gapLeak({ widthMm: width * 1e3, lengthMm: length * 1e3, heightMm, kPa, tempC });
 }
 
@@ -85,24 +77,13 @@ export function holeLeak(at: {
   );
 }
 
-export interface SteadyQuestion {
-  readonly tempC: number;
-  /** `idle`: 700 rpm, line 600, clutch 400 kPa. `load`: 1500 rpm, 1000 and 800 kPa. */
-  readonly at?: keyof typeof testPoints;
-  readonly rpm?: number;
-  readonly lineKpa?: number;
-  readonly clutchKpa?: number;
-  readonly applied?: readonly Circuit[];
-  readonly crackMm?: number;
-  readonly faults?: FaultSet;
-  readonly fluid?: FluidName;
+/** A car and a reading in one: the point, where nothing else is said, is idle in the range of the first circuit applied. */
+export interface SteadyQuestion extends CarGiven, Omit<Asked, 'point' | 'circuit' | 'engineRpm'> {
+  readonly at?: keyof Plant['testPoints'];
 }
 
-export function plantWith(faults: FaultSet = {}, crackMm = 0): Plant {
-  const crack: FaultSet =
-    crackMm > 0 ? { transferSeal: { severity: faultSeverity('transferSeal', crackMm) } } : {};
-  return applyFaults(training, { ...faults, ...crack });
-}
+export const plantWith = (faults: FaultSet = {}, crackMm = 0): Plant =>
+  makeCar({ faults, crackMm }).plant;
 
 export interface SteadyNumbers {
   readonly lineKpa: number;
@@ -110,47 +91,20 @@ export interface SteadyNumbers {
   readonly slipLmin: number;
   readonly intakeLmin: number;
   readonly clearancesLmin: number;
+  readonly bleedLmin: number;
   readonly leftOverLmin: number;
   readonly clutchKpa: Readonly<Record<Circuit, number>>;
   readonly leakLmin: Readonly<Record<Circuit, number>>;
   readonly holdsNm: Readonly<Record<Circuit, number>>;
 }
 
-export function steady(question: SteadyQuestion): SteadyNumbers {
-  const point = commandsAt(training, question.at ?? 'idle', question.applied?.[0] ?? 'forward');
-  const plant = plantWith(question.faults, question.crackMm);
-  const state = solveSteady({
-    plant,
-    fluid: fluidOf(question.fluid),
-    tempC: question.tempC,
-    engineSpeed: revPerSecond(question.rpm ?? point.engineRpm),
-    lineCommand: question.lineKpa === undefined ? point.line : question.lineKpa * 1e3,
-    clutchCommand: question.clutchKpa === undefined ? point.clutch : question.clutchKpa * 1e3,
-    applied: question.applied ?? ['forward'],
-  });
-  if (!state.status.converged)
-    throw new Error(`The engine did not settle for ${JSON.stringify(question)}.`);
-  const each = (of: (circuit: Circuit) => number | undefined): Record<Circuit, number> =>
-    Object.fromEntries(CIRCUITS.map((c) => [c, of(c) ?? 0])) as Record<Circuit, number>;
+export function steady({ at: point = 'idle', ...question }: SteadyQuestion): SteadyNumbers {
+  const { clutches, ...reading } = readingOf(makeCar(question), { ...question, point });
+  const { forward, reverse, high } = clutches;
   return {
-    lineKpa: state.linePressure / 1e3,
-    pumpLmin: litresPerMinute(state.pumpFlow),
-    slipLmin: litresPerMinute(state.pumpSlip),
-    intakeLmin: litresPerMinute(state.pumpIntake),
-    clearancesLmin: litresPerMinute(state.clearances),
-    leftOverLmin: litresPerMinute(state.leftOver),
-    clutchKpa: each((c) => (state.circuits[c]?.pressure ?? 0) / 1e3),
-    leakLmin: each((c) => litresPerMinute(state.circuits[c]?.leak ?? 0)),
-    holdsNm: each((c) => state.circuits[c]?.holds),
+    ...reading,
+    clutchKpa: { forward: forward.kPa, reverse: reverse.kPa, high: high.kPa },
+    leakLmin: { forward: forward.leakLmin, reverse: reverse.leakLmin, high: high.leakLmin },
+    holdsNm: { forward: forward.holdsNm, reverse: reverse.holdsNm, high: high.holdsNm },
   };
-}
-
-/** Up to what temperature [°C] the forward clutch has the pressure it needs. */
-export function crossingC(neededKpa: number, question: Omit<SteadyQuestion, 'tempC'>): number {
-  const spare = (tempC: number): number =>
-    steady({ ...question, tempC }).clutchKpa.forward - neededKpa;
-  const { root, converged } = findRoot(spare, 0, 130);
-  if (!converged)
-    throw new Error(`Pressure had never crosses ${neededKpa} kPa between 0 and 130 °C.`);
-  return root;
 }

@@ -1,22 +1,21 @@
-import { clutchPressureFor, gearbox } from '../../engine/index.ts';
-import { crackLeak, crossingC, fluidNumbers, gapLeak, holeLeak, steady } from './ask-engine.ts';
+import { letsGoAtC, makeCar, needs, REFERENCE_CRACK_MM } from '../../car/index.ts';
+import { training, type FluidClass } from '../../engine/index.ts';
+import { crackLeak, fluidNumbers, gapLeak, holeLeak, steady } from './ask-engine.ts';
 import { quoted, type QuestionNumbers } from './form.ts';
 import { pressOil } from './hot-fluid.ts';
 
-const kpaFor = (torqueNm: number): number =>
-  clutchPressureFor(gearbox.clutches.forward, torqueNm) / 1e3;
-/** 140 N·m at the clutch: an invented gentle take-off, the same in every question of this lesson. */
-const takeOffKpa = (): number => kpaFor(140);
-/** What the converter asks at idle against the brakes; model.md 6 and 12: twice (700 / 170)^2 N·m. */
-const idleKpa = (): number => kpaFor(2 * (700 / 170) * (700 / 170));
+/** Up to where the crack that the course follows holds a gentle take-off on the idle commands [°C]. */
+const gentleCrossingC = (fluid: FluidClass): number =>
+  letsGoAtC(makeCar({ crackMm: REFERENCE_CRACK_MM, fluid }), 'gentle');
 
 const had = (crackMm: number, tempC: number): number =>
   steady({ tempC, crackMm }).clutchKpa.forward;
+const inReverse = (crackMm: number) => steady({ tempC: 100, crackMm, applied: ['reverse'] });
 const viscosityRatio = (): number => fluidNumbers(20).dynamicMPas / fluidNumbers(100).dynamicMPas;
 
 /** The two healthy sealing rings of one circuit. */
 const rings = (tempC: number): number => {
-  const { width, height, length } = gearbox.leaks.forward.rings;
+  const { width, height, length } = training.leaks.forward.rings;
   return gapLeak({
     widthMm: width * 1e3,
     heightMm: height * 1e3,
@@ -70,13 +69,32 @@ export const gapHole: QuestionNumbers = {
   'wide-had-cold': quoted('pressure', 'forward clutch, 0.40 mm, 20 °C idle', () => had(0.4, 20)),
   'rings-cold': quoted('flow', 'healthy rings at 20 °C', () => rings(20)),
   'port-cold': quoted('flow', '1.5 mm open port at 20 °C', () => port(20)),
-  'need-take-off': quoted('pressure', 'clutch pressure for 140 N·m', takeOffKpa),
-  'need-idle': quoted('pressure', 'clutch pressure to hold at idle against the brake', idleKpa),
-  'had-016-60': quoted('pressure', 'forward clutch, 0.16 mm, 60 °C idle', () => had(0.16, 60)),
-  'had-016-80': quoted('pressure', 'forward clutch, 0.16 mm, 80 °C idle', () => had(0.16, 80)),
-  'had-016-100': quoted('pressure', 'forward clutch, 0.16 mm, 100 °C idle', () => had(0.16, 100)),
+  'need-gentle': quoted('pressure', 'gentle take-off', () => needs.gentle.kPa),
+  'need-idle': quoted('pressure', 'to hold at idle against the brake', () => needs.standing.kPa),
+  'had-025-60': quoted('pressure', 'forward clutch, 0.25 mm, 60 °C idle', () => had(0.25, 60)),
+  'had-025-80': quoted('pressure', 'forward clutch, 0.25 mm, 80 °C idle', () => had(0.25, 80)),
   'had-healthy-100': quoted('pressure', 'forward clutch, healthy, 100 °C idle', () => had(0, 100)),
   'had-025-100': quoted('pressure', 'forward clutch, 0.25 mm, 100 °C idle', () => had(0.25, 100)),
+  'reverse-025-100': quoted(
+    'pressure',
+    'reverse clutch, 0.25 mm, 100 °C idle',
+    () => inReverse(0.25).clutchKpa.reverse,
+  ),
+  'reverse-healthy-100': quoted(
+    'pressure',
+    'reverse clutch, healthy, 100 °C idle',
+    () => inReverse(0).clutchKpa.reverse,
+  ),
+  'reverse-line-025-100': quoted(
+    'pressure',
+    'line in Reverse, 0.25 mm, 100 °C idle',
+    () => inReverse(0.25).lineKpa,
+  ),
+  'reverse-line-healthy': quoted(
+    'pressure',
+    'line in Reverse, healthy, 100 °C idle',
+    () => inReverse(0).lineKpa,
+  ),
   'press-hole-cold': quoted('flow', 'scored press seat at 20 °C', () => pressHole(20)),
 
   'rings-hot': {
@@ -156,33 +174,31 @@ export const gapHole: QuestionNumbers = {
       unchanged: { mistake: 'take the crack for a hole', value: () => crackLeak(0.4, 20).flow },
     },
   },
-  'crossing-016': {
+  'crossing-gentle': {
     quantity: 'temperature',
-    what: 'up to where the clutch holds a take-off, 0.16 mm',
-    value: () => crossingC(takeOffKpa(), { crackMm: 0.16 }),
+    what: 'up to where the clutch holds a gentle take-off, 0.25 mm',
+    value: () => gentleCrossingC('low-viscosity'),
     wrong: {
       'last-good': { mistake: 'stop at the last reading that was enough', value: () => 80 },
       'first-bad': { mistake: 'wait for the first reading that was too low', value: () => 100 },
       'healthy-line': {
-        mistake: 'look for where the pressure starts to fall instead of where it is too low',
+        mistake: 'look for where the pressure has started to fall instead of where it is too low',
         value: () => 60,
       },
     },
   },
-  'crossing-016-ultra': {
+  'crossing-gentle-ultra': {
     quantity: 'temperature',
     what: 'the same with the ultra-low fluid',
-    value: () => crossingC(takeOffKpa(), { crackMm: 0.16, fluid: 'ultra-low' }),
+    value: () => gentleCrossingC('ultra-low'),
     wrong: {
       unchanged: {
         mistake: 'think that only the crack counts',
-        value: () => crossingC(takeOffKpa(), { crackMm: 0.16 }),
+        value: () => gentleCrossingC('low-viscosity'),
       },
       'wrong-way': {
         mistake: 'move the crossing the wrong way',
-        value: () =>
-          2 * crossingC(takeOffKpa(), { crackMm: 0.16 }) -
-          crossingC(takeOffKpa(), { crackMm: 0.16, fluid: 'ultra-low' }),
+        value: () => 2 * gentleCrossingC('low-viscosity') - gentleCrossingC('ultra-low'),
       },
     },
   },

@@ -1,6 +1,5 @@
+import { makeCar } from '../../car/index.ts';
 import {
-  applyFaults,
-  gearbox,
   litresPerMinute,
   fluidAt,
   pumpSlipPerPascal,
@@ -18,9 +17,9 @@ const low = { kv40CSt: 29.6, kv100CSt: 6 } as const;
 
 const at = (tempC: number) => fluidNumbers(tempC);
 
-/** Backflow [L/min] of a part-worn pump at idle line pressure. */
+/** Backflow [L/min] of a part-worn pump, the one of the lesson, at idle line pressure; so worn, it still holds the line hot. */
 function wornSlip(tempC: number): number {
-  const { pump } = applyFaults(gearbox, { pumpWear: { severity: 0.18 } });
+  const { pump } = makeCar({ faults: { pumpWear: { severity: 0.11 } } }).plant;
   return litresPerMinute(pumpSlipPerPascal(pump, fluidAt(fluidOf(), tempC).dynamic) * 600e3);
 }
 

@@ -1,21 +1,15 @@
-import {
-  applyFaults,
-  clutchPressureFor,
-  clutchTorque,
-  faultSeverity,
-  gearbox,
-} from '../../engine/index.ts';
+import { needs } from '../../car/index.ts';
+import { clutchPressureFor, clutchTorque, training } from '../../engine/index.ts';
 import { plantWith, steady } from './ask-engine.ts';
 import { quoted, type QuestionNumbers } from './form.ts';
 
-const clutch = gearbox.clutches.forward;
+const clutch = training.clutches.forward;
 const areaCm2 = clutch.area * 1e4;
 /** Torque for each newton that presses the plates together [N·m/N]. */
 const armM = clutch.friction * clutch.faces * clutch.meanRadius;
 const forceN = (kPa: number): number => kPa * 1e3 * clutch.area;
-/** Plates that have lost half their friction. */
-const halfFriction = { frictionWear: { severity: faultSeverity('frictionWear', 0.5) } };
-const worn = () => applyFaults(gearbox, halfFriction).clutches.forward;
+const glazed = { ...clutch, friction: clutch.friction / 2 };
+const worn = { frictionWear: { severity: 1 } };
 
 export const pressure: QuestionNumbers = {
   'clutch-area': quoted('area', 'piston area', () => areaCm2),
@@ -23,19 +17,20 @@ export const pressure: QuestionNumbers = {
   'clutch-force-400': quoted('force', 'fluid on the piston at 400 kPa', () => forceN(400)),
   'healthy-hot-take-off': quoted(
     'pressure',
-    'forward clutch, sound, 100 °C, load',
+    'forward clutch, healthy, 100 °C, load',
     () => steady({ tempC: 100, at: 'load' }).clutchKpa.forward,
   ),
   'holds-worn-hot': quoted(
     'torque',
-    'clutch with worn friction, 100 °C, load',
-    () => steady({ tempC: 100, at: 'load', faults: halfFriction }).holdsNm.forward,
+    'clutch with friction worn to the worst, 100 °C, load',
+    () => steady({ tempC: 100, at: 'load', faults: worn }).holdsNm.forward,
   ),
   'holds-healthy-hot': quoted(
     'torque',
-    'sound clutch, 100 °C, load',
+    'healthy clutch, 100 °C, load',
     () => steady({ tempC: 100, at: 'load' }).holdsNm.forward,
   ),
+  'firm-torque': quoted('torque', 'torque of a firm take-off', () => needs.firm.torqueNm),
   'holds-at-90': quoted('torque', 'clutch at 90 kPa', () =>
     clutchTorque(plantWith().clutches.forward, 90e3),
   ),
@@ -114,7 +109,7 @@ export const pressure: QuestionNumbers = {
   'worn-torque-at-400': {
     quantity: 'torque',
     what: 'what the clutch holds at 400 kPa with half the friction',
-    value: () => clutchTorque(worn(), 400e3),
+    value: () => clutchTorque(glazed, 400e3),
     wrong: {
       unchanged: { mistake: 'judge by the gauge alone', value: () => clutchTorque(clutch, 400e3) },
       'half-pressure': {

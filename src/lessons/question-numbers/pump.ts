@@ -1,10 +1,10 @@
-import { gearbox, litresPerMinute } from '../../engine/index.ts';
+import { litresPerMinute, training } from '../../engine/index.ts';
 import { steady } from './ask-engine.ts';
 import { quoted, type QuestionNumbers } from './form.ts';
 
-const displacementCm3 = gearbox.pump.displacement * 1e6;
+const displacementCm3 = training.pump.displacement * 1e6;
 const hot = () => steady({ tempC: 100 });
-const wear = { pumpWear: { severity: 0.22 } };
+const wear = { pumpWear: { severity: 0.25 } };
 const bore = { regulatorBore: { severity: 0.6 } };
 const weakControl = { pressureControl: { severity: 0.44 } };
 const filter = { filter: { severity: 1 } };
@@ -13,6 +13,7 @@ export const pump: QuestionNumbers = {
   'pump-displacement': quoted('volume', 'displacement of one turn', () => displacementCm3),
   'pump-flow-hot': quoted('flow', 'pump at idle, 100 °C', () => hot().pumpLmin),
   'clearances-hot': quoted('flow', 'line clearances at idle, 100 °C', () => hot().clearancesLmin),
+  'bleed-hot': quoted('flow', 'bleed holes at idle, 100 °C', () => hot().bleedLmin),
   'forward-leak-hot': quoted(
     'flow',
     'forward clutch at idle, 100 °C',
@@ -73,11 +74,11 @@ export const pump: QuestionNumbers = {
   'pump-at-idle': {
     quantity: 'flow',
     what: 'what the pump draws at 700 rpm',
-    value: () => litresPerMinute((gearbox.pump.displacement * 700) / 60),
+    value: () => litresPerMinute((training.pump.displacement * 700) / 60),
     wrong: {
       'per-second': {
         mistake: 'stop at one second',
-        value: () => litresPerMinute((gearbox.pump.displacement * 700) / 60) / 60,
+        value: () => litresPerMinute((training.pump.displacement * 700) / 60) / 60,
       },
       tenfold: {
         mistake: 'take a litre for a hundred cubic centimetres',
@@ -96,11 +97,15 @@ export const pump: QuestionNumbers = {
     wrong: {
       'forgot-clutch': {
         mistake: 'leave out what the clutch circuit loses',
-        value: () => hot().pumpLmin - hot().clearancesLmin,
+        value: () => hot().pumpLmin - hot().clearancesLmin - hot().bleedLmin,
       },
       'forgot-clearances': {
         mistake: 'leave out the clearances',
-        value: () => hot().pumpLmin - hot().leakLmin.forward,
+        value: () => hot().pumpLmin - hot().bleedLmin - hot().leakLmin.forward,
+      },
+      'forgot-bleed': {
+        mistake: 'leave out the bleed holes',
+        value: () => hot().pumpLmin - hot().clearancesLmin - hot().leakLmin.forward,
       },
       'all-of-it': {
         mistake: 'give the converter all that the pump brings',
