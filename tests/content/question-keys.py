@@ -1,4 +1,4 @@
-"""What the questions ask for, computed without src/engine: by tests/truth (version 2 of model.md from the paper alone) and SciPy.
+"""What the questions ask for, computed without src/engine: by tests/truth (model.md from the paper alone) and SciPy.
 
 Run: python3 tests/content/question-keys.py   (needs numpy, scipy; rewrites question-keys.json beside it)
 The wrong rules are not repeated here: a wrong rule has no outside truth, only a name.
@@ -23,14 +23,14 @@ LOAD = (1500, 1000e3, 800e3)
 
 
 def steady(temp_c, point=IDLE, applied=("forward",), faults=None, fluid=LOW):
-    """Nested brentq: clutch inside line. Returns kPa and L/min."""
-    rpm, line, command = point
-    plant = Plant({"temperature_C": temp_c, "fluid": fluid, "faults": faults or {}}, list(applied))
-    if applied and applied[0] == "reverse":  # boosted, model.md 4
-        line, command = 1.3 * line, 1.3 * command
+    """Nested brentq: clutch inside line. Returns kPa and L/min. In Reverse both commands are 1.3 times as high."""
+    boost = 1.3 if applied[0] == "reverse" else 1.0
+    rpm, line, command = point[0], boost * point[1], boost * point[2]
+    plant = Plant({"temperature_C": temp_c, "faults": faults or {}, "fluid": fluid}, list(applied))
 
     def clutch(c, pl):
-        top = min(command, pl)
+        held = command * plant.holds_back[c]
+        top = min(held, pl)
         spare = lambda pc: plant.feed_flow(c, pl, pc, command) - plant.clutch_leak(c, pc)
         return top if spare(top) >= 0 else brentq(spare, 0, top, xtol=1e-7)
 
@@ -41,7 +41,8 @@ def steady(temp_c, point=IDLE, applied=("forward",), faults=None, fluid=LOW):
     command_line = line * plant.line_factor
     pl = command_line if balance(command_line) >= 0 else brentq(balance, 0, command_line, xtol=1e-7)
     out = {"line": pl / 1e3, "pump": plant.pump(rpm, pl) * LMIN, "intake": plant.pump_ideal(rpm) * LMIN,
-           "clearances": plant.line_parts[0].flow(pl) * LMIN, "left": max(0.0, balance(pl)) * LMIN}
+           "clearances": plant.line_parts[0].flow(pl) * LMIN, "bleed": plant.line_parts[1].flow(pl) * LMIN,
+           "left": max(0.0, balance(pl)) * LMIN}
     for c in applied:
         pc = clutch(c, pl)
         out[c] = pc / 1e3
@@ -66,12 +67,22 @@ def hole(d_mm, temp_c, kpa, fluid=LOW):
 
 
 def worn_slip(temp_c):
-    return (3e-8 + 0.18 * (1.6e-6 - 3e-8)) * 17e-6 * 600e3 / (2 * math.pi * Fluid(LOW, temp_c).mu) * LMIN
+    """model.md 3: what the pump loses from no pressure to 600 kPa at wear 0.11. Slip does not ask for speed."""
+    plant = Plant({"temperature_C": temp_c, "faults": {"pumpWear": 0.11}}, [])
+    return (plant.pump(700, 0) - plant.pump(700, 600e3)) * LMIN
+
+
+def gentle_kpa():
+    """model.md 6: where the engine on a fifth of the throttle balances the stalled impeller; the turbine has twice that."""
+    impeller = lambda n: (n / 170) ** 2
+    engine = lambda n: 0.8 * min(max(20 + (700 - n), 0), 80) + 0.2 * 180 - 8
+    n = brentq(lambda n: engine(n) - impeller(n), 700, 5000, xtol=1e-10)
+    return kpa_for(2 * impeller(n))
 
 
 def crossing(fluid):
-    need = kpa_for(140)
-    return brentq(lambda t: steady(t, faults={"transferSeal": 0.16 / 0.4}, fluid=fluid)["forward"] - need, 0, 130)
+    need = gentle_kpa()
+    return brentq(lambda t: steady(t, faults={"transferSeal": 0.25 / 0.4}, fluid=fluid)["forward"] - need, 0, 130)
 
 
 keys = {
@@ -91,14 +102,17 @@ keys = {
     "wide-leak-cold": crack(0.40, 20)[0],
     "wide-leak-hot": crack(0.40, 100)[0],
     "wide-share-cold": crack(0.40, 20)[1],
-    "need-take-off": kpa_for(140),
+    "need-gentle": gentle_kpa(),
     "need-idle": kpa_for(2 * (700 / 170) ** 2),
-    "had-016-80": steady(80, faults={"transferSeal": 0.4})["forward"],
-    "had-016-100": steady(100, faults={"transferSeal": 0.4})["forward"],
-    "crossing-016": crossing(LOW),
-    "crossing-016-ultra": crossing("ultra-low"),
+    "had-025-60": steady(60, faults={"transferSeal": 0.625})["forward"],
+    "had-025-80": steady(80, faults={"transferSeal": 0.625})["forward"],
+    "crossing-gentle": crossing(LOW),
+    "crossing-gentle-ultra": crossing("ultra-low"),
     "had-025-100": steady(100, faults={"transferSeal": 0.625})["forward"],
     "high-025-100": steady(100, applied=("high",), faults={"transferSeal": 0.625})["high"],
+    "reverse-025-100": steady(100, applied=("reverse",), faults={"transferSeal": 0.625})["reverse"],
+    "reverse-healthy-100": steady(100, applied=("reverse",))["reverse"],
+    "reverse-line-025-100": steady(100, applied=("reverse",), faults={"transferSeal": 0.625})["line"],
 }
 
 
@@ -122,13 +136,15 @@ keys.update({
     "pressure-for-200": kpa_for(200),
     "spring-pressure": 900 / 85e-4 / 1e3,
     "worn-torque-at-400": 0.065 * 10 * 0.065 * (400e3 * 85e-4 - 900),
-    "holds-worn-hot": steady(100, LOAD, faults={"frictionWear": HALF_FRICTION})["forward-holds"],
+    "firm-torque": stall(1500),
+    "holds-worn-hot": steady(100, LOAD, faults={"frictionWear": 1})["forward-holds"],
     # pump-and-regulator
     "pump-at-idle": 17 * 700 / 1000,
     "left-hot": steady(100)["left"],
     "clearances-hot": steady(100)["clearances"],
-    "wear-line-hot": steady(100, faults={"pumpWear": 0.22})["line"],
-    "wear-line-hot-load": steady(100, LOAD, faults={"pumpWear": 0.22})["line"],
+    "bleed-hot": steady(100)["bleed"],
+    "wear-line-hot": steady(100, faults={"pumpWear": 0.25})["line"],
+    "wear-line-hot-load": steady(100, LOAD, faults={"pumpWear": 0.25})["line"],
     "bore-line-hot": steady(100, faults={"regulatorBore": 0.6})["line"],
     "bore-line-hot-load": steady(100, LOAD, faults={"regulatorBore": 0.6})["line"],
     "control-line-load": 1000 * (1 + 0.44 * (0.25 - 1)),
