@@ -90,7 +90,6 @@ export const thinGapNumbers: EngineNumbers = {
     'line pressure at idle in Drive with a 0.25 mm crack, 100 °C',
   ),
   'needed-idle': needed('standing', 'clutch pressure needed to hold at idle in gear'),
-  'needed-gentle': needed('gentle', 'clutch pressure needed to pull away gently'),
   'needed-take-off': needed('firm', 'clutch pressure needed at 1500 rpm, standing'),
   'crossing-default-take-off': crossing(0.25, 'firm'),
   'crossing-default-gentle': crossing(0.25, 'gentle'),

@@ -69,6 +69,7 @@ export const whatPressureNumbers: EngineNumbers = {
     what: 'torque on the clutch, standing, engine at 1500 rpm',
   },
   'needed-stall-idle': needed('standing', 'pressure needed at idle'),
+  'needed-gentle': needed('gentle', 'pressure needed to pull away gently'),
   'needed-stall-1500': needed('firm', 'pressure needed at 1500 rpm, standing'),
   'needed-for-100': kiloPascals(clutchPressureFor(clutch, 100), 'pressure needed for 100 N·m'),
   'torque-100': { value: 100, quantity: torque, what: 'a torque chosen for an exercise' },
