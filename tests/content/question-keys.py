@@ -122,7 +122,6 @@ def forward(temp_c, faults, point=IDLE):
 
 
 ON_FORWARD = lambda severity: {"severity": severity, "circuit": "forward"}
-HALF_FRICTION = 0.5 / 0.72  # of the way from 1 to 0.28
 cracked = steady(100, faults={"transferSeal": 0.625})
 rings_beside = Gap(Fluid(LOW, 100), 0.377, 25e-6, 2e-3).flow(cracked["forward"] * 1e3) * LMIN
 stall = lambda rpm: 2 * (rpm / 170) ** 2

@@ -1,4 +1,3 @@
-import type { testPoints } from '../../engine/index.ts';
 import {
   clutchKpa,
   crackFault,
