@@ -21,6 +21,8 @@ async function wakeIslands(page: Page): Promise<void> {
 for (const address of addresses) {
   for (const colorScheme of ['light', 'dark'] as const) {
     test(`axe finds nothing on ${address}, ${colorScheme}`, async ({ page }) => {
+      // Axe takes as long as the page is large, and the model page has every table unfolded.
+      test.setTimeout(180_000);
       await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
       await page.goto(address);
       await wakeIslands(page);

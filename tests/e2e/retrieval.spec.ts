@@ -70,6 +70,8 @@ test('Escape shows the lesson, keeps the answer, and carrying on covers it again
 });
 
 test('axe finds nothing while asking and while explaining, in light and dark', async ({ page }) => {
+  // Four runs of axe over a whole lesson.
+  test.setTimeout(180_000);
   for (const colorScheme of ['light', 'dark'] as const) {
     await page.emulateMedia({ colorScheme });
     await start(page);
