@@ -63,8 +63,8 @@ export function Score({ model }: { readonly model: SeesModel }) {
         </Readout>
       </dl>
       <p class="muted">
-        A recording is made once, with a controller that never acts, in the training transmission. So it
-        cannot show what raised pressure would have done. The recordings and the limits are
+        A recording is made once, with a controller that never acts, in the training transmission.
+        So it cannot show what raised pressure would have done. The recordings and the limits are
         invented. A wide clearance is a clutch pack built at the loose end of what is allowed, and
         sound.
       </p>

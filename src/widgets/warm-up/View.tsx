@@ -31,9 +31,9 @@ function Ends({ model }: { readonly model: WarmUpModel }) {
         it says of long pulling is too hot. It does not matter here: you stop long before.
       </p>
       <p class="muted">
-        All invented for the training transmission: {format(trainingLump.capacity, heat, system)} to warm
-        it by {format(1, temperatureRise, system)}, {trainingLump.loss} W given off for each such
-        step above the air,{' '}
+        All invented for the training transmission: {format(trainingLump.capacity, heat, system)} to
+        warm it by {format(1, temperatureRise, system)}, {trainingLump.loss} W given off for each
+        such step above the air,{' '}
         {KINDS.map(
           (kind) => `${kindWords[kind]} ${format(driveHeat[kind] / 1e3, power, system)}`,
         ).join(', ')}

@@ -29,7 +29,10 @@ export function Gauges({ model, revealed }: TableProps & { readonly revealed: bo
       caption={
         <>
           <strong>What the gauges show:</strong>{' '}
-          {revealed ? faultWords(model, system) : 'a healthy transmission, each range engaged in turn'}.
+          {revealed
+            ? faultWords(model, system)
+            : 'a healthy transmission, each range engaged in turn'}
+          .
         </>
       }
       quantity={pressure}
@@ -134,12 +137,12 @@ export function Legend() {
     format(need.pressure, pressure, system);
   return (
     <p class="pattern-legend">
-      <strong>Ok</strong>: within a tenth of a healthy transmission. <strong>Low</strong>: more than a
-      tenth down, still enough for the test. <strong>Gone</strong>: not enough to hold, under{' '}
+      <strong>Ok</strong>: within a tenth of a healthy transmission. <strong>Low</strong>: more than
+      a tenth down, still enough for the test. <strong>Gone</strong>: not enough to hold, under{' '}
       {say(needed.idle)} at idle or {say(needed['take-off'])} at 1500 rpm. The cooler is low under
-      half of a healthy transmission’s flow. Car held, engine driving against the converter, range engaged
-      one at a time. This is arithmetic on an invented transmission: on a car this is a stall test.
-      Follow the maker’s procedure or leave it.
+      half of a healthy transmission’s flow. Car held, engine driving against the converter, range
+      engaged one at a time. This is arithmetic on an invented transmission: on a car this is a
+      stall test. Follow the maker’s procedure or leave it.
     </p>
   );
 }

@@ -37,9 +37,9 @@ export function Order({ model }: { readonly model: HungryModel }) {
         ))}
       </ol>
       <p class="hungry-note">
-        Short: less than half of what a healthy transmission leaves over here; line under its command;
-        clutch too weak to take off. Hungry: nothing left over; line under the clutch’s command;
-        clutch too weak to stand in gear.
+        Short: less than half of what a healthy transmission leaves over here; line under its
+        command; clutch too weak to take off. Hungry: nothing left over; line under the clutch’s
+        command; clutch too weak to stand in gear.
       </p>
     </figure>
   );
