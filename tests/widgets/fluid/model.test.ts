@@ -198,7 +198,7 @@ describe('an own fluid, as typed', () => {
     model.own.type('own40', '5');
     model.own.take('own40');
     expect(plain(model.own.problems.value.own40)).toContain(
-      '5.40 cSt at 100 °C is more than 5.00 cSt at 40 °C.',
+      '5.40 cSt for the hot number is more than 5.00 cSt for the cooler one.',
     );
     expect(model.own.problems.value.own100).toBe('');
   });
