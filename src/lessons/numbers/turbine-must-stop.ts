@@ -1,20 +1,23 @@
 import {
-  applyFaults,
+  afterSelection,
+  CHECK_AFTER,
+  coolestWith,
+  engage,
+  makeCar,
+  REFERENCE_CRACK_MM,
+  soundCar,
+  traceAt,
+} from '../../car/index.ts';
+import {
   clutchTorque,
   driveHeat,
-  drivetrain,
-  findRoot,
-  fluidClasses,
-  gearbox,
   impellerTorque,
-  makeFluid,
   RAD_S_PER_RPM,
   rotatingPistonForce,
-  solveEngagement,
   stallSpeed,
   timeToReach,
+  training,
   trainingLump,
-  trainingStory,
   warmedTo,
   type DriveKind,
   type Engagement,
@@ -31,7 +34,6 @@ import {
   torque,
 } from '../../quantity/quantities.ts';
 import {
-  crack,
   fluidState,
   kiloPascals,
   stallTorque,
@@ -39,8 +41,9 @@ import {
   type EngineNumbers,
 } from './entry.ts';
 
-const clutch = gearbox.clutches.forward;
-const CRACK_MM = 0.25;
+const { drive } = training;
+const clutch = training.clutches.forward;
+const cracked = makeCar({ crackMm: REFERENCE_CRACK_MM });
 const rpm = (value: number, what: string): EngineNumber => ({ value, quantity: speed, what });
 const newtonMetres = (value: number, what: string): EngineNumber => ({
   value,
@@ -51,33 +54,20 @@ const time = (value: number | null, what: string): EngineNumber => {
   if (value === null) throw new Error(`The lesson needs a time here: ${what}.`);
   return { value, quantity: seconds, what };
 };
-const engage = (tempC: number, mm: number): Engagement =>
-  solveEngagement({
-    plant: applyFaults(gearbox, crack(mm)),
-    fluid: makeFluid(fluidClasses['low-viscosity']),
-    tempC,
-    range: 'drive',
-    rangeSelection: 'electronic',
-  });
-const healthyCold = engage(20, 0);
-const healthyHot = engage(100, 0);
-const crackCold = engage(20, CRACK_MM);
-const crackHot = engage(100, CRACK_MM);
+const healthyCold = engage(soundCar, { tempC: 20 });
+const healthyHot = engage(soundCar, { tempC: 100 });
+const crackCold = engage(cracked, { tempC: 20 });
+const crackHot = engage(cracked, { tempC: 100 });
+const healthyIn = (tempC: number): EngineNumber =>
+  time(engage(soundCar, { tempC }).stoppedAfter, `turbine stops, healthy, ${tempC} °C`);
 
-const after = (run: Engagement, s: number): number =>
-  run.trace.time.findIndex((t) => t >= trainingStory.select + s - 1e-6);
-const filledAfter = (run: Engagement): number | null => {
-  const filled = run.events.find(({ event }) => event === 'clutch filled');
-  return filled === undefined ? null : filled.time - trainingStory.select;
-};
+const filledAfter = (run: Engagement): number | null => afterSelection(run, 'clutch filled');
+/** From the clutch full to the turbine at rest [s]; the lesson has runs that get there. */
+const riseOf = (run: Engagement): number => (run.stoppedAfter ?? NaN) - (filledAfter(run) ?? NaN);
 /** The last moment before the brake is let go. */
 const WAITING = 2.4;
-const at = (run: Engagement, column: 'turbineRpm' | 'clutchPressure' | 'capacity', s: number) =>
-  run.trace[column][after(run, s)] ?? Number.NaN;
-
-/** Where the turbine stops exactly at the time of the check; one that never stops counts as very late. */
-const CHECK = 1.5;
-const lateFrom = findRoot((t) => (engage(t, CRACK_MM).stoppedAfter ?? 10) - CHECK, 20, 100).root;
+/** The coolest fluid at which this crack makes the training controller say "not finished". */
+const lateFrom = coolestWith(cracked, 'engagement not finished');
 const minutesTo = (targetC: number, kind: DriveKind, what: string): EngineNumber => {
   const cold = { fluidC: 20, coolantC: 20, ambientC: 20 };
   const t = timeToReach(trainingLump, { ...cold, heat: driveHeat[kind] }, targetC);
@@ -93,15 +83,13 @@ const i1 = book.m1 * book.k1 * book.k1;
 const i2 = book.m2 * book.k2 * book.k2;
 const bookInertia = (i1 * i2) / (i1 + i2);
 
-const free = after(healthyCold, 0) - 1;
-const freeRpm = healthyCold.trace.turbineRpm[free] ?? Number.NaN;
-const turbineSpin = (r: number) => drivetrain.turbineInertia * r * RAD_S_PER_RPM;
+const freeRpm = traceAt(healthyCold, 'turbineRpm', 0);
+const turbineSpin = (r: number) => drive.turbineInertia * r * RAD_S_PER_RPM;
 const holdsHealthy = clutchTorque(clutch, 250e3);
-const stallIdle = stallTorque(drivetrain.idleRpm);
-const holdsCrackCold = at(crackCold, 'capacity', WAITING);
-const stallFull = stallSpeed(drivetrain, 1, drivetrain.idleRpm);
-const stallHeat =
-  impellerTorque(drivetrain, stallFull * RAD_S_PER_RPM, 0) * stallFull * RAD_S_PER_RPM;
+const stallIdle = stallTorque(drive.idleRpm);
+const holdsCrackCold = traceAt(crackCold, 'capacity', WAITING);
+const stallFull = stallSpeed(drive, 1, drive.idleRpm);
+const stallHeat = impellerTorque(drive, stallFull * RAD_S_PER_RPM, 0) * stallFull * RAD_S_PER_RPM;
 
 /** A spinning clutch for the note on compensated pistons; its piston is close to the training clutch's in area. */
 const drum = { innerRadius: 0.05, outerRadius: 0.07, feedRadius: 0.05, compensated: false };
@@ -110,49 +98,59 @@ const head = (r: number) => rotatingPistonForce(drum, fluidState(100).density, r
 export const turbineStopsNumbers: EngineNumbers = {
   'stop-turbine-free': rpm(freeRpm, 'turbine in Park at idle'),
   'stop-capacity': {
-    value: drivetrain.capacity,
+    value: drive.capacity,
     quantity: converterCapacity,
     what: 'converter capacity factor K',
   },
   'stop-impeller-idle': newtonMetres(
-    stallIdle / drivetrain.stallTorqueRatio,
+    stallIdle / drive.stallTorqueRatio,
     'what the converter takes from the engine at 700 rpm, turbine standing',
   ),
   'stop-torque-1000': newtonMetres(stallTorque(1000), 'on the clutch, standing, 1000 rpm'),
   'stop-impeller-1000': newtonMetres(
-    stallTorque(1000) / drivetrain.stallTorqueRatio,
+    stallTorque(1000) / drive.stallTorqueRatio,
     'what the converter takes from the engine at 1000 rpm, turbine standing',
   ),
   'stop-command-idle': kiloPascals(250e3, 'clutch command while standing at idle'),
-  'stop-check-time': time(CHECK, 'when the training controller looks'),
+  'stop-check-time': time(CHECK_AFTER, 'when the training controller looks'),
   'stop-healthy-20': time(healthyCold.stoppedAfter, 'turbine stops, healthy, 20 °C'),
   'stop-healthy-100': time(healthyHot.stoppedAfter, 'turbine stops, healthy, 100 °C'),
+  'stop-healthy-minus-10': healthyIn(-10),
+  'stop-healthy-minus-20': healthyIn(-20),
+  'stop-rise-healthy': time(riseOf(healthyCold), 'clutch full to turbine stopped, healthy, 20 °C'),
+  'stop-rise-crack-20': time(riseOf(crackCold), 'clutch full to turbine stopped, 0.25 mm, 20 °C'),
+  // Torque times time is the change of spin, whatever the torque did meanwhile: so this mean is exact.
+  'stop-mean-net-healthy': newtonMetres(
+    turbineSpin(freeRpm) / riseOf(healthyCold),
+    'left over on the average while the turbine came down, healthy, 20 °C',
+  ),
   'stop-crack-20': time(crackCold.stoppedAfter, 'turbine stops, 0.25 mm, 20 °C'),
   'stop-filled-healthy-20': time(filledAfter(healthyCold), 'clutch filled, healthy, 20 °C'),
   'stop-filled-crack-20': time(filledAfter(crackCold), 'clutch filled, 0.25 mm, 20 °C'),
   'stop-filled-crack-100': time(filledAfter(crackHot), 'clutch filled, 0.25 mm, 100 °C'),
   'stop-turbine-crack-100-check': rpm(
-    at(crackHot, 'turbineRpm', CHECK),
+    traceAt(crackHot, 'turbineRpm', CHECK),
     'turbine at the check, 0.25 mm, 100 °C',
   ),
   'stop-turbine-crack-100-waiting': rpm(
-    at(crackHot, 'turbineRpm', WAITING),
+    traceAt(crackHot, 'turbineRpm', WAITING),
     'turbine before the brake is let go, 0.25 mm, 100 °C',
   ),
   'stop-had-crack-20': kiloPascals(
-    at(crackCold, 'clutchPressure', WAITING),
+    traceAt(crackCold, 'clutchPressure', WAITING),
     'clutch pressure, standing at idle, 0.25 mm, 20 °C',
   ),
   'stop-had-crack-100': kiloPascals(
-    at(crackHot, 'clutchPressure', WAITING),
+    traceAt(crackHot, 'clutchPressure', WAITING),
     'clutch pressure, standing at idle, 0.25 mm, 100 °C',
   ),
   'stop-late-from': {
     value: lateFrom,
     quantity: temperature,
-    what: 'from here on a 0.25 mm crack makes the turbine miss the check',
+    what: 'from here on a 0.25 mm crack makes the engagement check fail',
   },
   'stop-minutes-gentle': minutesTo(lateFrom, 'gentle', 'gentle driving from 20 °C to there'),
+  'stop-minutes-idling': minutesTo(lateFrom, 'idling', 'idling from 20 °C to there'),
   'stop-minutes-pulling': minutesTo(lateFrom, 'pulling', 'stop and go, pulling, to there'),
   'stop-idling-end': {
     value: warmedTo(trainingLump, {
@@ -191,7 +189,7 @@ export const turbineStopsNumbers: EngineNumbers = {
   'stop-holds-healthy': newtonMetres(holdsHealthy, 'clutch holds at 250 kPa'),
   'stop-holds-crack-20': newtonMetres(holdsCrackCold, 'clutch holds, 0.25 mm, 20 °C, at idle'),
   'stop-holds-crack-100': newtonMetres(
-    at(crackHot, 'capacity', WAITING),
+    traceAt(crackHot, 'capacity', WAITING),
     'clutch holds, 0.25 mm, 100 °C, at idle',
   ),
   'stop-net-healthy': newtonMetres(holdsHealthy - stallIdle, 'left over to stop the turbine'),

@@ -1,12 +1,5 @@
-import {
-  applyFaults,
-  faultAmount,
-  fluidClasses,
-  gearbox,
-  illustrativeSettings,
-  makeFluid,
-  solveEngagement,
-} from '../../engine/index.ts';
+import { engage, makeCar, oneFault, PARK_BELOW_KMH } from '../../car/index.ts';
+import { faultAmount } from '../../engine/index.ts';
 import { percent, roadSpeed, seconds } from '../../quantity/quantities.ts';
 import type { EngineNumber, EngineNumbers } from './entry.ts';
 
@@ -14,13 +7,8 @@ import type { EngineNumber, EngineNumbers } from './entry.ts';
 const MIS_SET = 0.75;
 
 const stops = (tempC: number, severity: number): EngineNumber => {
-  const { stoppedAfter } = solveEngagement({
-    plant: applyFaults(gearbox, { feedRestriction: { severity } }),
-    fluid: makeFluid(fluidClasses['low-viscosity']),
-    tempC,
-    range: 'drive',
-    rangeSelection: 'mechanical',
-  });
+  const car = makeCar({ faults: oneFault('feedRestriction', 100 * severity) });
+  const { stoppedAfter } = engage(car, { tempC, rangeSelection: 'mechanical' });
   if (stoppedAfter === null) throw new Error('The lesson says that this turbine stops.');
   return {
     value: stoppedAfter,
@@ -31,7 +19,7 @@ const stops = (tempC: number, severity: number): EngineNumber => {
 
 export const rangeSelectionNumbers: EngineNumbers = {
   'range-park-below': {
-    value: illustrativeSettings.parkSpeed * 3.6,
+    value: PARK_BELOW_KMH,
     quantity: roadSpeed,
     what: 'the training controller drops the pawl in below this',
   },
@@ -41,6 +29,7 @@ export const rangeSelectionNumbers: EngineNumbers = {
     what: 'feed area left by the mis-set cable of the lesson',
   },
   'range-stops-healthy-20': stops(20, 0),
+  'range-stops-healthy-frost': stops(-20, 0),
   'range-stops-mis-set-20': stops(20, MIS_SET),
   'range-stops-mis-set-100': stops(100, MIS_SET),
 };

@@ -1,24 +1,27 @@
 import {
-  applyFaults,
-  drivetrain,
-  exactSensor,
+  afterSelection,
+  engage,
+  happened,
+  makeCar,
+  oneFault,
+  REFERENCE_CRACK_MM,
+  soundCar,
+  traceAt,
+} from '../../car/index.ts';
+import {
   faultAmount,
-  fluidClasses,
-  gearbox,
   illustrativeSettings,
-  makeFluid,
-  solveEngagement,
+  training,
   trainingStory,
   type Engagement,
-  type FaultSet,
-  type SpeedSensor,
+  type EngagementEventName,
 } from '../../engine/index.ts';
 import { milliseconds, ratio as gearRatio } from '../../quantity/part-quantities.ts';
 import { percent, seconds, speed } from '../../quantity/quantities.ts';
-import { crack, index, kiloPascals, type EngineNumber, type EngineNumbers } from './entry.ts';
+import { index, kiloPascals, type EngineNumber, type EngineNumbers } from './entry.ts';
 
 const limits = illustrativeSettings;
-const { forward: first, reverse, high: third } = drivetrain.ratios;
+const { forward: first, reverse, high: third } = training.drive.ratios;
 const rpm = (value: number, what: string): EngineNumber => ({ value, quantity: speed, what });
 const time = (value: number, what: string): EngineNumber => ({ value, quantity: seconds, what });
 const ratio = (value: number, what: string): EngineNumber => ({
@@ -28,28 +31,21 @@ const ratio = (value: number, what: string): EngineNumber => ({
 });
 const toothCount = 60;
 
-const engage = (tempC: number, faults: FaultSet, sensor?: SpeedSensor, wait = limits.ratioTime) =>
-  solveEngagement({
-    plant: applyFaults(gearbox, faults),
-    fluid: makeFluid(fluidClasses['low-viscosity']),
-    tempC,
-    range: 'drive',
-    rangeSelection: 'electronic',
-    sensor: sensor ?? exactSensor,
-    settings: { ...limits, ratioTime: wait },
-  });
-const timeOf = (run: Engagement, name: string): number => {
-  const event = run.events.find((e) => e.event === name);
-  if (event === undefined) throw new Error(`The lesson says that this run has "${name}".`);
-  return event.time;
+/** Everything below is in seconds after selection, as src/car counts them. */
+const BRAKE_OFF = trainingStory.brakeOff - trainingStory.select;
+const timeOf = (run: Engagement, name: EngagementEventName): number => {
+  const after = afterSelection(run, name);
+  if (after === null) throw new Error(`The lesson says that this run has "${name}".`);
+  return after;
 };
-const hot = engage(100, crack(0.25));
+const hot = engage(makeCar({ crackMm: REFERENCE_CRACK_MM }), { tempC: 100 });
 const raisedAt = timeOf(hot, 'pressure raised');
 const storedAt = timeOf(hot, 'code stored');
-/** A row of the hot run by its time [s]. */
-const row = (t: number): number => Math.round(t / 0.01);
 const seen = (column: 'turbineRpm' | 'outputRpm' | 'clutchPressure' | 'clutchCommand', t: number) =>
-  hot.trace[column][row(t)] ?? Number.NaN;
+  traceAt(hot, column, t);
+/** A gear that is slow in hard frost with nothing wrong. */
+const FROST_C = -20;
+const frost = engage(soundCar, { tempC: FROST_C });
 
 /** Readings as a display shows them, so that a reader's own sum comes out. */
 const stored = {
@@ -58,15 +54,19 @@ const stored = {
   ratio: first,
 };
 
-const liar = engage(20, { turbineSensor: { severity: 1 } });
+const liar = engage(makeCar({ faults: oneFault('turbineSensor', 100) }), { tempC: 20 });
 
 /** Twenty healthy cold drives with a noisy sensor: on how many does the controller store a code? */
 const DRIVES = 20;
 const NOISE = 100;
 const falseCodes = (wait: number): number =>
   Array.from({ length: DRIVES }, (_, i) =>
-    engage(20, {}, { resolutionRpm: 10, noiseRpm: NOISE, seed: i + 1 }, wait),
-  ).filter(({ events }) => events.some(({ event }) => event === 'code stored')).length;
+    engage(soundCar, {
+      tempC: 20,
+      sensor: { resolutionRpm: 10, noiseRpm: NOISE, seed: i + 1 },
+      settings: { ...limits, ratioTime: wait },
+    }),
+  ).filter((run) => happened(run, 'code stored')).length;
 
 const limitAt = (turbine: number): number =>
   Math.max(limits.ratioSlipRpm, limits.ratioSlipShare * turbine);
@@ -106,11 +106,19 @@ export const whatSlipIsNumbers: EngineNumbers = {
   'slip-expected-stored': rpm(first * stored.output, 'first times the output at the code'),
   'slip-stored': rpm(slipOf(stored), 'slip at the code'),
   'slip-turbine-check': rpm(
-    seen('turbineRpm', trainingStory.select + limits.engagementTime),
+    seen('turbineRpm', limits.engagementTime),
     'turbine at the engagement check, hot crack',
   ),
-  'slip-raised-after': time(raisedAt - trainingStory.brakeOff, 'brake off to first failed check'),
-  'slip-stored-after': time(storedAt - trainingStory.brakeOff, 'brake off to code'),
+  'slip-turbine-check-frost': rpm(
+    traceAt(frost, 'turbineRpm', limits.engagementTime),
+    `turbine at the engagement check, healthy, ${FROST_C} °C`,
+  ),
+  'slip-stopped-frost': time(
+    frost.stoppedAfter ?? Number.NaN,
+    `turbine stops, healthy, ${FROST_C} °C`,
+  ),
+  'slip-raised-after': time(raisedAt - BRAKE_OFF, 'brake off to first failed check'),
+  'slip-stored-after': time(storedAt - BRAKE_OFF, 'brake off to code'),
   'slip-had-before': kiloPascals(seen('clutchPressure', raisedAt - 0.02), 'before the raise'),
   'slip-command-before': kiloPascals(seen('clutchCommand', raisedAt - 0.02), 'before the raise'),
   'slip-had-after': kiloPascals(seen('clutchPressure', raisedAt + 0.3), 'after the raise'),
@@ -127,8 +135,8 @@ export const whatSlipIsNumbers: EngineNumbers = {
   'slip-false-long': index(falseCodes(limits.ratioTime), 'false codes with the full wait'),
   'slip-false-reading': rpm(faultAmount('turbineSensor', 1), 'false reading at rest'),
   'slip-liar-stored-after': time(
-    timeOf(liar, 'code stored') - trainingStory.brakeOff,
-    'brake off to code, sound clutch, false sensor',
+    timeOf(liar, 'code stored') - BRAKE_OFF,
+    'brake off to code, good clutch, false sensor',
   ),
   'slip-reverse-turbine': rpm(sums.reverse.turbine, 'exercise'),
   'slip-reverse-output': rpm(sums.reverse.output, 'exercise'),

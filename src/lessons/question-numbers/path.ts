@@ -1,24 +1,26 @@
-import { airTest, gearbox } from '../../engine/index.ts';
-import { gapLeak, holeLeak, plantWith, steady } from './ask-engine.ts';
+import { benchOf, makeCar, oneFault, REFERENCE_CRACK_MM } from '../../car/index.ts';
+import { faultAmount, training, type FaultSet } from '../../engine/index.ts';
+import { gapLeak, holeLeak, steady } from './ask-engine.ts';
 import { quoted, type QuestionNumbers } from './form.ts';
 
-const ringWear = { sealingRings: { severity: 0.4, circuit: 'forward' } } as const;
-const openPort = { openPort: { severity: 0.7, circuit: 'forward' } } as const;
-const pistonCut = { pistonSeal: { severity: 0.8, circuit: 'forward' } } as const;
-const starvedFeed = { feedRestriction: { severity: 0.8 } } as const;
+const ringWear = oneFault('sealingRings', 40);
+const openPort = oneFault('openPort', 70);
+const pistonCut = oneFault('pistonSeal', 80);
+const fadingValve = oneFault('clutchControl', 80);
+const starvedFeed = oneFault('feedRestriction', 80);
 
-const forwardAt = (tempC: number, faults: Parameters<typeof plantWith>[0], crackMm = 0): number =>
-  steady({ tempC, crackMm, ...(faults === undefined ? {} : { faults }) }).clutchKpa.forward;
-const reverseAt = (tempC: number, faults: NonNullable<Parameters<typeof plantWith>[0]>): number =>
+const forwardAt = (tempC: number, faults: FaultSet): number =>
+  steady({ tempC, faults }).clutchKpa.forward;
+const reverseAt = (tempC: number, faults: FaultSet): number =>
   steady({ tempC, faults, applied: ['reverse'] }).clutchKpa.reverse;
 
 /** Feed hole of the training transmission, 1.9 mm, at 100 °C. */
 const feedHole = (kPa: number): number => holeLeak({ diameterMm: 1.9, kPa, tempC: 100 });
 
-const cracked = () => steady({ tempC: 100, crackMm: 0.25 });
-/** What the sound rings lose at the pressure that the cracked circuit has left. */
+const cracked = () => steady({ tempC: 100, crackMm: REFERENCE_CRACK_MM });
+/** What the good rings lose at the pressure that the cracked circuit has left. */
 function ringsBesideCrack(): number {
-  const { width, height, length } = gearbox.leaks.forward.rings;
+  const { width, height, length } = training.leaks.forward.rings;
   return gapLeak({
     widthMm: width * 1e3,
     heightMm: height * 1e3,
@@ -44,6 +46,9 @@ export const path: QuestionNumbers = {
   'piston-forward-hot': quoted('pressure', 'forward, cut piston seal, 100 °C idle', () =>
     forwardAt(100, pistonCut),
   ),
+  'valve-forward-hot': quoted('pressure', 'forward, valve that fades hot, 100 °C idle', () =>
+    forwardAt(100, fadingValve),
+  ),
   'feed-forward-cold': quoted('pressure', 'forward, restricted feed, 20 °C idle', () =>
     forwardAt(20, starvedFeed),
   ),
@@ -58,20 +63,20 @@ export const path: QuestionNumbers = {
     ringsBesideCrack,
   ),
   'feed-hole-200': quoted('flow', 'feed hole at a drop of 200 kPa, 100 °C', () => feedHole(200)),
-  'air-forward-sound': quoted(
-    'airFlow',
-    'air test of a sound forward circuit',
-    () => airTest(gearbox, 'forward') * 1e3,
+  'air-forward-healthy': quoted(
+    'percent',
+    'air test of a healthy forward circuit, held',
+    () => benchOf(makeCar({})).forward,
   ),
   'air-forward-piston': quoted(
-    'airFlow',
-    'air test, cut piston seal',
-    () => airTest(plantWith(pistonCut), 'forward') * 1e3,
+    'percent',
+    'air test, cut piston seal, held',
+    () => benchOf(makeCar({ faults: pistonCut })).forward,
   ),
   'air-seal-cracked': quoted(
-    'airFlow',
-    'air test of the transfer seal alone, 0.25 mm',
-    () => airTest(plantWith({}, 0.25), 'transferSeal') * 1e3,
+    'percent',
+    'air test of the transfer seal alone, 0.25 mm, held',
+    () => benchOf(makeCar({ crackMm: REFERENCE_CRACK_MM })).transferSeal,
   ),
 
   'crack-part': {
@@ -99,6 +104,10 @@ export const path: QuestionNumbers = {
         mistake: 'let one pair of rings hurt both clutches',
         value: () => forwardAt(100, ringWear),
       },
+      'not-boosted': {
+        mistake: 'leave out that Reverse is boosted',
+        value: () => forwardAt(100, {}),
+      },
       halfway: {
         mistake: 'give reverse half of the loss',
         value: () => (forwardAt(100, ringWear) + reverseAt(100, ringWear)) / 2,
@@ -112,7 +121,7 @@ export const path: QuestionNumbers = {
     wrong: {
       'area-share': {
         mistake: 'cut the pressure by the same share as the area',
-        value: () => 0.28 * 400,
+        value: () => 400 * faultAmount('feedRestriction', 0.8),
       },
       unchanged: {
         mistake: 'let a small hole fill the clutch to full pressure in the end',

@@ -1,17 +1,14 @@
-import { faultAmount, illustrativeSettings } from '../../engine/index.ts';
+import { oneFault, PARK_BELOW_KMH } from '../../car/index.ts';
+import { faultAmount } from '../../engine/index.ts';
 import { steady } from './ask-engine.ts';
 import { quoted, type QuestionNumbers } from './form.ts';
 
-/** A lever or cable that leaves the manual valve half open: under a fifth of the feed area. */
-const misSet = { feedRestriction: { severity: 0.9 } } as const;
+/** A lever or cable that leaves the manual valve under a fifth of the feed area. */
+const misSet = oneFault('feedRestriction', 90);
 const forward = (tempC: number): number => steady({ tempC, faults: misSet }).clutchKpa.forward;
 
 export const select: QuestionNumbers = {
-  'park-below': quoted(
-    'roadSpeed',
-    'the pawl may drop in below this speed',
-    () => illustrativeSettings.parkSpeed * 3.6,
-  ),
+  'park-below': quoted('roadSpeed', 'the pawl may drop in below this speed', () => PARK_BELOW_KMH),
   'cable-area-left': quoted(
     'percent',
     'feed area left by the mis-set cable',

@@ -1,7 +1,7 @@
-import { drivetrain, faultAmount, illustrativeSettings as limits } from '../../engine/index.ts';
+import { faultAmount, illustrativeSettings as limits, training } from '../../engine/index.ts';
 import { quoted, type QuestionNumbers } from './form.ts';
 
-const { forward: first, high: third } = drivetrain.ratios;
+const { forward: first, high: third } = training.drive.ratios;
 /** model.md 8: slip = turbine - ratio x output. */
 const slipOf = (turbineRpm: number, ratio: number, outputRpm: number): number =>
   turbineRpm - ratio * outputRpm;

@@ -1,39 +1,23 @@
 import {
-  RAD_S_PER_RPM,
-  clutchPressureFor,
-  drivetrain,
-  gearbox,
-  impellerTorque,
-  solveEngagement,
-  trainingStory,
-} from '../../engine/index.ts';
-import { fluidOf, plantWith, steady } from './ask-engine.ts';
+  engage,
+  makeCar,
+  needs,
+  REFERENCE_CRACK_MM,
+  stalledTorque as stallTorque,
+  traceAt,
+} from '../../car/index.ts';
+import { training } from '../../engine/index.ts';
+import { steady } from './ask-engine.ts';
 import { quoted, type QuestionNumbers } from './form.ts';
 
-const converter = { capacity: drivetrain.capacity, stallTorqueRatio: drivetrain.stallTorqueRatio };
-/** Torque on a standing turbine [N·m]. */
-const stallTorque = (rpm: number): number =>
-  converter.stallTorqueRatio * impellerTorque(converter, rpm * RAD_S_PER_RPM, 0);
-const needIdleKpa = (): number =>
-  clutchPressureFor(gearbox.clutches.forward, stallTorque(drivetrain.idleRpm)) / 1e3;
+const { drive } = training;
+const cracked = makeCar({ crackMm: REFERENCE_CRACK_MM });
+const needIdleKpa = (): number => needs.standing.kPa;
 /** Standing with the engine idling, the controller asks for 250 kPa and a line of 500 kPa (model.md 7). */
 const idleHad = (tempC: number): number =>
-  steady({ tempC, crackMm: 0.25, lineKpa: 500, clutchKpa: 250 }).clutchKpa.forward;
+  steady({ tempC, crackMm: REFERENCE_CRACK_MM, lineKpa: 500, clutchKpa: 250 }).clutchKpa.forward;
 
-const engagement = (tempC: number) =>
-  solveEngagement({
-    plant: plantWith({}, 0.25),
-    fluid: fluidOf(),
-    tempC,
-    range: 'drive',
-    rangeSelection: 'electronic',
-  });
-/** Turbine speed [rpm] at so many seconds after selection. */
-function turbineAfter(tempC: number, seconds: number): number {
-  const { time, turbineRpm } = engagement(tempC).trace;
-  const at = time.findIndex((t) => t >= trainingStory.select + seconds - 1e-6);
-  return turbineRpm[at] ?? Number.NaN;
-}
+const engagement = (tempC: number) => engage(cracked, { tempC });
 
 export const turbine: QuestionNumbers = {
   'need-at-idle': quoted('pressure', 'to hold at idle against the brake', needIdleKpa),
@@ -43,11 +27,8 @@ export const turbine: QuestionNumbers = {
   'idle-had-hot': quoted('pressure', 'forward, 0.25 mm, 100 °C, command 250 kPa', () =>
     idleHad(100),
   ),
-  'turbine-cold': quoted('speed', 'turbine 1.5 s after selection, 0.25 mm, 20 °C', () =>
-    turbineAfter(20, 1.5),
-  ),
-  'turbine-hot': quoted('speed', 'turbine 1.5 s after selection, 0.25 mm, 100 °C', () =>
-    turbineAfter(100, 1.5),
+  'turbine-hot': quoted('speed', 'turbine 2.4 s after selection, 0.25 mm, 100 °C', () =>
+    traceAt(engagement(100), 'turbineRpm', 2.4),
   ),
   'stopped-after-cold': quoted(
     'seconds',
@@ -62,11 +43,11 @@ export const turbine: QuestionNumbers = {
     wrong: {
       'no-ratio': {
         mistake: 'leave out that the converter doubles the torque',
-        value: () => stallTorque(700) / converter.stallTorqueRatio,
+        value: () => stallTorque(700) / drive.stallTorqueRatio,
       },
       'no-square': {
         mistake: 'forget to square',
-        value: () => (converter.stallTorqueRatio * 700) / converter.capacity,
+        value: () => (drive.stallTorqueRatio * 700) / drive.capacity,
       },
     },
   },
@@ -103,15 +84,15 @@ export const turbine: QuestionNumbers = {
   'seen-at-rest': {
     quantity: 'speed',
     what: 'slip at standstill with the turbine at 420 rpm',
-    value: () => 420 - drivetrain.ratios.forward * 0,
+    value: () => 420 - drive.ratios.forward * 0,
     wrong: {
       'times-ratio': {
         mistake: 'multiply the turbine by the ratio',
-        value: () => 420 * drivetrain.ratios.forward,
+        value: () => 420 * drive.ratios.forward,
       },
       'by-ratio': {
         mistake: 'divide the turbine by the ratio',
-        value: () => 420 / drivetrain.ratios.forward,
+        value: () => 420 / drive.ratios.forward,
       },
     },
   },
