@@ -129,7 +129,7 @@ export const turbineStopsNumbers: EngineNumbers = {
   'stop-filled-crack-20': time(filledAfter(crackCold), 'clutch filled, 0.25 mm, 20 °C'),
   'stop-filled-crack-100': time(filledAfter(crackHot), 'clutch filled, 0.25 mm, 100 °C'),
   'stop-turbine-crack-100-check': rpm(
-    traceAt(crackHot, 'turbineRpm', CHECK),
+    traceAt(crackHot, 'turbineRpm', CHECK_AFTER),
     'turbine at the check, 0.25 mm, 100 °C',
   ),
   'stop-turbine-crack-100-waiting': rpm(
