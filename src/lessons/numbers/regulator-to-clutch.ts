@@ -82,6 +82,11 @@ export const pathNumbers: EngineNumbers = {
   'widest-line-100': line('widest crack', widest, 'forward'),
   'split-line-reverse-100': line('split transfer seal', split, 'reverse'),
   'healthy-line-reverse-100': line('healthy', {}, 'reverse'),
+  'reverse-boost': {
+    value: 100 * (training.commands.reverseFactor - 1),
+    quantity: percent,
+    what: 'what Reverse is commanded above Drive',
+  },
   'healthy-forward-20': has('healthy', {}, 20),
   'healthy-forward-60': has('healthy', {}, 60),
   'healthy-forward-100': has('healthy', {}, 100),

@@ -34,6 +34,9 @@ export const path: QuestionNumbers = {
   'ring-wear-forward-hot': quoted('pressure', 'forward, worn rings, 100 °C idle', () =>
     forwardAt(100, ringWear),
   ),
+  'healthy-forward-hot': quoted('pressure', 'forward, healthy, 100 °C idle', () =>
+    forwardAt(100, {}),
+  ),
   'port-forward-cold': quoted('pressure', 'forward, open port, 20 °C idle', () =>
     forwardAt(20, openPort),
   ),
