@@ -12,6 +12,7 @@ from scipy.optimize import brentq
 
 here = os.path.dirname(os.path.abspath(__file__))
 sys.path.insert(0, os.path.join(here, "..", "truth"))
+from air import answer as air_test  # noqa: E402
 from plant import Plant  # noqa: E402
 from rival import Fluid, Gap, Hole  # noqa: E402
 
@@ -171,6 +172,30 @@ keys.update({
     "limit-at-4000": max(80, 0.03 * 4000),
     "raised-command": 800 * 1.3,
     "slip-as-seen": 300,
+})
+
+
+def held(where, faults=None):
+    """model.md 11: what stays of the supply behind the tester's hole [%]."""
+    return air_test({"circuit": where, "faults": faults or {}})["held_percent"]
+
+
+keys.update({
+    # regulator-to-clutch: what its questions quote
+    "healthy-forward-hot": forward(100, {}),
+    "valve-forward-hot": forward(100, {"clutchControl": ON_FORWARD(0.8)}),
+    "piston-forward-cold": forward(20, {"pistonSeal": ON_FORWARD(0.8)}),
+    "feed-forward-cold": forward(20, {"feedRestriction": 0.8}),
+    "cracked-forward-leak": cracked["forward-leak"],
+    "rings-beside-crack": rings_beside,
+    "feed-hole-200": hole(1.9, 100, 200),
+    "air-forward-healthy": held("forward"),
+    "air-forward-piston": held("forward", {"pistonSeal": ON_FORWARD(0.8)}),
+    "air-seal-cracked": held("transferSeal", {"transferSeal": 0.625}),
+    # turbine-must-stop: what its questions quote
+    "need-at-idle": kpa_for(stall(700)),
+    "idle-had-cold": forward(20, {"transferSeal": 0.625}, AT_REST),
+    "idle-had-hot": forward(100, {"transferSeal": 0.625}, AT_REST),
 })
 
 if __name__ == "__main__":
