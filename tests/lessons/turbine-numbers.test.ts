@@ -31,6 +31,32 @@ test('what the lesson on the turbine says still holds', () => {
   expect(value('stop-head-6000')).toBeGreaterThan(value('spring-force'));
 });
 
+test('what the lesson on the turbine says of frost and of the sum still holds', () => {
+  // Late in frost with nothing wrong, and past the check only in hard frost.
+  expect(value('stop-healthy-minus-10')).toBeLessThan(value('stop-check-time'));
+  expect(value('stop-healthy-minus-20')).toBeGreaterThan(value('stop-check-time'));
+  // "Expect a few times as much in a log", and most of what the crack adds cold is fill.
+  expect(value('stop-rise-healthy')).toBeGreaterThan(2 * value('stop-sum-healthy'));
+  const fill = value('stop-filled-crack-20') - value('stop-filled-healthy-20');
+  expect(fill).toBeGreaterThan(value('stop-rise-crack-20') - value('stop-rise-healthy'));
+});
+
+test('what the lesson on the way to the clutch says still holds', () => {
+  // A fading valve and a gap are alike on the gauges, cold right and hot low; air tells them apart.
+  for (const id of ['rings', 'piston', 'split', 'valve']) {
+    expect(value(`${id}-20`), id).toBeGreaterThan(0.9 * value('healthy-forward-20'));
+    expect(value(`${id}-100`), id).toBeLessThan(0.6 * value('healthy-forward-100'));
+  }
+  expect(value('air-valve')).toBe(value('air-sound'));
+  expect(value('air-rings')).toBeLessThan(value('air-sound') / 2);
+  // The hardened lip goes the other way.
+  expect(value('lip-20')).toBeLessThan(0.8 * value('healthy-forward-20'));
+  expect(value('lip-60')).toBeGreaterThan(0.95 * value('healthy-forward-60'));
+  // The line holds in Drive even with the widest crack; in Reverse the usual one brings it down.
+  expect(value('widest-line-100')).toBe(600);
+  expect(value('split-line-reverse-100')).toBeLessThan(value('healthy-line-reverse-100'));
+});
+
 test('what the lesson on slip says still holds', () => {
   // "The rest goes out through the crack": a raise of 75 kPa brings the clutch less than a tenth of it.
   const got = value('slip-had-after') - value('slip-had-before');
