@@ -72,10 +72,8 @@ const KPA_PER_PSI = PA_PER_PSI / 1e3;
 
 export const pathNumbers: EngineNumbers = {
   'feed-hole-size': mm(holeMm(training.feed.area), 'feed hole, diameter'),
-  'feed-hole-50': feedHole(50),
   'feed-hole-200': feedHole(200),
   'feed-hole-400': feedHole(400),
-  'drop-50': { value: 50, quantity: pressure, what: 'a pressure drop chosen for the lesson' },
   'drop-200': { value: 200, quantity: pressure, what: 'a pressure drop chosen for the lesson' },
   'drop-400': { value: 400, quantity: pressure, what: 'a pressure drop chosen for the lesson' },
   'widest-clutch-100': has('widest crack', widest, 100),
@@ -134,7 +132,6 @@ export const pathNumbers: EngineNumbers = {
   'air-valve': air('valve that fades hot', 'forward', valve),
   'air-port': air('open port', 'forward', port),
   'air-split-circuit': air('split transfer seal', 'forward', split),
-  'air-seal-sound': air('whole', 'transferSeal'),
   'air-seal-split': air('split', 'transferSeal', split),
   'air-thinner-than-hot': {
     value: fluidState(100).dynamic / airDynamicViscosity(BENCH_AIR.tempK),

@@ -4,6 +4,7 @@ import {
   coolestWith,
   engage,
   makeCar,
+  oneFault,
   REFERENCE_CRACK_MM,
   soundCar,
   traceAt,
@@ -58,6 +59,8 @@ const healthyCold = engage(soundCar, { tempC: 20 });
 const healthyHot = engage(soundCar, { tempC: 100 });
 const crackCold = engage(cracked, { tempC: 20 });
 const crackHot = engage(cracked, { tempC: 100 });
+/** The fading valve of lesson 5. */
+const valveHot = engage(makeCar({ faults: oneFault('clutchControl', 80) }), { tempC: 100 });
 const healthyIn = (tempC: number): EngineNumber =>
   time(engage(soundCar, { tempC }).stoppedAfter, `turbine stops, healthy, ${tempC} °C`);
 
@@ -128,6 +131,11 @@ export const turbineStopsNumbers: EngineNumbers = {
   'stop-filled-healthy-20': time(filledAfter(healthyCold), 'clutch filled, healthy, 20 °C'),
   'stop-filled-crack-20': time(filledAfter(crackCold), 'clutch filled, 0.25 mm, 20 °C'),
   'stop-filled-crack-100': time(filledAfter(crackHot), 'clutch filled, 0.25 mm, 100 °C'),
+  'stop-filled-valve-100': time(filledAfter(valveHot), 'clutch filled, valve fades hot, 100 °C'),
+  'stop-turbine-valve-100': rpm(
+    traceAt(valveHot, 'turbineRpm', WAITING),
+    'turbine before the brake is let go, valve fades hot, 100 °C',
+  ),
   'stop-turbine-crack-100-check': rpm(
     traceAt(crackHot, 'turbineRpm', CHECK_AFTER),
     'turbine at the check, 0.25 mm, 100 °C',

@@ -109,10 +109,6 @@ export const whatSlipIsNumbers: EngineNumbers = {
     seen('turbineRpm', limits.engagementTime),
     'turbine at the engagement check, hot crack',
   ),
-  'slip-turbine-check-frost': rpm(
-    traceAt(frost, 'turbineRpm', limits.engagementTime),
-    `turbine at the engagement check, healthy, ${FROST_C} °C`,
-  ),
   'slip-stopped-frost': time(
     frost.stoppedAfter ?? Number.NaN,
     `turbine stops, healthy, ${FROST_C} °C`,
