@@ -28,7 +28,6 @@ export * from './transmission/parse-sheet.ts';
 export * from './transmission/from-sheet.ts';
 export * from './transmission/transmissions.ts';
 export * from './transmission/at-temperature.ts';
-export * from './transmission/before.ts';
 export * from './clutch/fill.ts';
 export * from './clutch/join.ts';
 export * from './clutch/rotating-piston.ts';

@@ -14,13 +14,7 @@ import {
   SpoolValveDrawing,
   TransferSealDrawing,
 } from '../drawings/index.ts';
-import {
-  clutchTorque,
-  gearbox,
-  litresPerMinute,
-  testPoints,
-  type SteadyState,
-} from '../engine/index.ts';
+import { clutchTorque, litresPerMinute, type SteadyState, training } from '../engine/index.ts';
 import { format } from '../quantity/print.ts';
 import { area, force } from '../quantity/part-quantities.ts';
 import { flow, length, pressure, torque } from '../quantity/quantities.ts';
@@ -52,7 +46,7 @@ const hot = gauge({ tempC: 100 });
 const CRACK_MM = 0.25;
 const split = gauge({ tempC: 100, faults: crack(CRACK_MM) });
 /** Clutch command at idle, which the pistons and plates of the drawings stand at. */
-const applied = testPoints.idle.clutch;
+const applied = training.testPoints.idle.clutch;
 
 function seal(state: SteadyState, crackMm: number, temp: 'cold' | 'hot') {
   const { pressure: clutch, parts } = forward(state);
@@ -77,8 +71,8 @@ function seal(state: SteadyState, crackMm: number, temp: 'cold' | 'hot') {
 export const measuredDrawings = {
   'piston-spring': {
     draw: (id, system) => {
-      const oil = gearbox.clutches.forward.area * applied;
-      const spring = gearbox.clutches.forward.springForce;
+      const oil = training.clutches.forward.area * applied;
+      const spring = training.clutches.forward.springForce;
       const pushes = (value: number) => format(value, force, system);
       return (
         <PistonSpringDrawing
@@ -88,7 +82,7 @@ export const measuredDrawings = {
             force: { oil, spring, net: oil - spring },
             labels: {
               pressure: kPa(applied, system),
-              area: format(gearbox.clutches.forward.area * 1e4, area, system),
+              area: format(training.clutches.forward.area * 1e4, area, system),
               oil: pushes(oil),
               spring: pushes(spring),
               net: pushes(oil - spring),
@@ -119,7 +113,7 @@ export const measuredDrawings = {
           pressure: share(applied),
           labels: {
             pressure: kPa(applied, system),
-            torque: format(clutchTorque(gearbox.clutches.forward, applied), torque, system),
+            torque: format(clutchTorque(training.clutches.forward, applied), torque, system),
           },
         }}
       />
@@ -160,9 +154,9 @@ export const measuredDrawings = {
   },
   'spool-valve': {
     draw: (id, system) => {
-      const command = testPoints.idle.clutch;
+      const command = training.testPoints.idle.clutch;
       // 60 % open, by the engine's own proportional band, so 0.8 between exhaust (0) and line (1).
-      const clutch = command - 0.6 * gearbox.feed.band;
+      const clutch = command - 0.6 * training.feed.band;
       return (
         <SpoolValveDrawing
           id={id}
@@ -231,7 +225,7 @@ export const measuredDrawings = {
             labels: {
               pressure: kPa(clutch, system),
               leak: lmin(parts.rings, system),
-              gap: format(gearbox.leaks.forward.rings.height * 1e3, length, system),
+              gap: format(training.leaks.forward.rings.height * 1e3, length, system),
             },
           }}
         />

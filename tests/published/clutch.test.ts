@@ -1,4 +1,4 @@
-import { clutchPressureFor, clutchTorque, gearbox } from '../../src/engine/index.ts';
+import { clutchPressureFor, clutchTorque, training } from '../../src/engine/index.ts';
 import type { Clutch } from '../../src/engine/index.ts';
 import { published } from './check.ts';
 
@@ -57,7 +57,7 @@ published('multi-plate clutch', [
     source:
       'Juvinall & Marshek, Fundamentals of Machine Component Design, ch. 18, table of friction materials',
     status: 'printed',
-    got: () => gearbox.clutches.forward.friction,
+    got: () => training.clutches.forward.friction,
     expected: 0.12,
     within: { absolute: 0.02 },
     because: 'the printed range',

@@ -1,4 +1,4 @@
-import { testPoints } from '../../engine/index.ts';
+import { type Plant, training } from '../../engine/index.ts';
 import { LineChart } from '../../charts/LineChart.tsx';
 import type { Band, Mark } from '../../charts/line-data.ts';
 import { format } from '../../quantity/print.ts';
@@ -20,11 +20,11 @@ const X_AXIS = { label: 'Fluid temperature', quantity: temperature, min: TEMP.mi
  * gauges: on one common axis the three lines of the idle test would lie within a finger's width on a phone.
  */
 const HEADROOM = 1.125;
-const yAxis = (point: keyof typeof testPoints) => ({
+const yAxis = (point: keyof Plant['testPoints']) => ({
   label: 'Clutch pressure',
   quantity: pressure,
   min: 0,
-  max: (testPoints[point].clutch / 1e3) * HEADROOM,
+  max: (training.testPoints[point].clutch / 1e3) * HEADROOM,
 });
 const yAxisFor = { idle: yAxis('idle'), load: yAxis('load') };
 

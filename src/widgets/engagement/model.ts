@@ -4,7 +4,6 @@ import {
   faultAmount,
   faultKinds,
   fluidClasses,
-  gearbox,
   makeFluid,
   solveEngagement,
   trainingStory,
@@ -14,6 +13,7 @@ import {
   type FluidClass,
   type MechanicalFailSafe,
   type RangeSelection,
+  training,
 } from '../../engine/index.ts';
 import type { SimModel } from '../../simulation/sim-spec.ts';
 
@@ -107,7 +107,7 @@ export function makeEngagement() {
   };
   const plant = computed(() => {
     const id = givens.fault.value;
-    return applyFaults(gearbox, {
+    return applyFaults(training, {
       [id]: {
         severity: severityOf(id, givens.severity.value),
         // A fault of one circuit sits where the driver's range is.

@@ -1,5 +1,5 @@
 import { batch, computed, effect, signal } from '@preact/signals';
-import { gearbox } from '../../engine/index.ts';
+import { training as plant } from '../../engine/index.ts';
 import { needed, type Required } from '../clutch-pressure/needed.ts';
 import type { SimModel } from '../../simulation/sim-spec.ts';
 import { books, pressureFor, torqueOf, type Book, type ClutchBuild } from './books.ts';
@@ -22,7 +22,7 @@ export type HoldingGivens = {
   spring: number;
 };
 
-const clutch = gearbox.clutches.forward;
+const clutch = plant.clutches.forward;
 /** Metres times a thousand leave binary dust, which no slider stop would ever equal. */
 const clean = (value: number): number => Math.round(value * 1e6) / 1e6;
 export const training: ClutchBuild = {

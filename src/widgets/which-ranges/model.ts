@@ -2,10 +2,10 @@ import { computed, signal } from '@preact/signals';
 import {
   applyFaults,
   faultKinds,
-  gearbox,
   type Circuit,
   type FaultId,
   type FaultKind,
+  training,
 } from '../../engine/index.ts';
 import type { SimModel } from '../../simulation/sim-spec.ts';
 import { benchOf, readingsOf, type Test } from './patterns.ts';
@@ -56,7 +56,7 @@ export function makeWhichRanges() {
     const fault = givens.fault.value;
     const severity = severityOf(fault, givens.severity.value);
     const circuit = givens.circuit.value;
-    return applyFaults(gearbox, {
+    return applyFaults(training, {
       [fault]: inOneCircuit(fault) ? { severity, circuit } : { severity },
     });
   });

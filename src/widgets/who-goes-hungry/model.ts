@@ -4,13 +4,12 @@ import {
   faultSeverity,
   findRoot,
   fluidClasses,
-  gearbox,
   litresPerMinute,
   makeFluid,
   revPerSecond,
   solveSteady,
-  testPoints,
   type Plant,
+  training,
 } from '../../engine/index.ts';
 import { needed } from '../clutch-pressure/needed.ts';
 import type { SimModel } from '../../simulation/sim-spec.ts';
@@ -31,7 +30,7 @@ export type HungryGivens = {
 
 const START: HungryGivens = { rpm: IDLE_RPM, temp: HOT_C, pump: 20, bore: 0, filter: 1 };
 /** The commands of the idle test point at every speed: the pump is what changes here, not what is asked of it. */
-const { line: LINE_COMMAND, clutch: CLUTCH_COMMAND } = testPoints.idle;
+const { line: LINE_COMMAND, clutch: CLUTCH_COMMAND } = training.testPoints.idle;
 export const COMMANDS = { line: LINE_COMMAND / 1e3, clutch: CLUTCH_COMMAND / 1e3 } as const;
 const FLUID = makeFluid(fluidClasses['low-viscosity']);
 
@@ -70,7 +69,7 @@ export type FedFrom =
 
 type Wear = Pick<HungryGivens, 'pump' | 'bore' | 'filter'>;
 export const plantWith = ({ pump, bore, filter }: Wear): Plant =>
-  applyFaults(gearbox, {
+  applyFaults(training, {
     pumpWear: { severity: pump / 100 },
     regulatorBore: { severity: faultSeverity('regulatorBore', bore) },
     filter: { severity: faultSeverity('filter', filter) },
