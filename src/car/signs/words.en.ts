@@ -1,24 +1,5 @@
-/** Where each fault sits and what to look for: apart from the names, since pages that name a fault need not carry it. */
+/** What to look for in each fault: apart from the names, since pages that name a fault need not carry it. */
 import type { FaultId } from '../../engine/index.ts';
-
-/** Each fault as a sentence begins with "the" or "a": where it is. */
-const faultPlaces: Record<FaultId, string> = {
-  transferSeal: 'the transfer seal',
-  hardLip: 'the piston lip',
-  clutchControl: 'the clutch control valve',
-  sealingRings: 'the sealing rings',
-  pistonSeal: 'the piston seal',
-  pumpWear: 'the pump',
-  regulatorBore: 'the regulator bore',
-  pressureControl: 'the pressure control solenoid',
-  filter: 'the filter',
-  lowFluid: 'the fluid level',
-  thinFluid: 'the fluid itself',
-  feedRestriction: 'the feed hole',
-  openPort: 'a port that stands open',
-  frictionWear: 'the friction plates',
-  turbineSensor: 'the turbine speed sensor',
-};
 
 /** What to look for, as the model page prints it (common practice, no source). */
 const signatures: Record<FaultId, string> = {
@@ -44,4 +25,4 @@ const signatures: Record<FaultId, string> = {
   turbineSensor: 'A code without slip.',
 };
 
-export const words = { faultPlaces, signatures };
+export const words = { signatures };

@@ -24,6 +24,34 @@ const ringInAir = (rings: Gap): Gap => ({
   height: RING_IN_AIR.inAir + (rings.height - RING_IN_AIR.inFluid),
 });
 
+/** What lets air out of one place: slots, and the area of an open port. */
+interface WaysOut {
+  readonly gaps: readonly Gap[];
+  readonly openPortArea: number;
+}
+
+/** The ways out as they are at the air's temperature, so that a search over pressure finds them once. */
+function onBench(plant: Plant, target: AirTestTarget, tempK: number): WaysOut {
+  if (target === 'transferSeal') {
+    const split = CIRCUITS.map((circuit) => plant.leaks[circuit].transferSeal).find(
+      ({ width }) => width > 0,
+    );
+    return { gaps: split === undefined ? [] : [split], openPortArea: 0 };
+  }
+  if (!CIRCUITS.includes(target)) {
+    throw new EngineError(
+      'circuit',
+      `There is nothing called ${target} to put under air; it is ${CIRCUITS.join(', ')} or transferSeal.`,
+    );
+  }
+  const leaks = atTemperature(plant, tempK - ICE_POINT_K).leaks[target];
+  const { rings, pistonSeal, hardLip, openPortArea } = leaks;
+  return { gaps: [ringInAir(rings), pistonSeal, hardLip], openPortArea };
+}
+
+const airLost = ({ gaps, openPortArea }: WaysOut, air: AirSupply): number =>
+  gaps.reduce((sum, gap) => sum + airGapFlow(gap, air), 0) + airHoleFlow(openPortArea, air);
+
 /**
  * Air lost in a bench test: valve body off, so rings, piston seal, hard lip and open port remain of a circuit; the
  * transfer seal is checked on its own, one split of it.
@@ -43,26 +71,7 @@ const ringInAir = (rings: Gap): Gap => ({
  * airTest(training, 'high') // 6.76077e-4
  */
 export function airTest(plant: Plant, target: AirTestTarget, air: AirSupply = BENCH_AIR): number {
-  if (target === 'transferSeal') {
-    const split = CIRCUITS.map((circuit) => plant.leaks[circuit].transferSeal).find(
-      ({ width }) => width > 0,
-    );
-    return split === undefined ? 0 : airGapFlow(split, air);
-  }
-  if (!CIRCUITS.includes(target)) {
-    throw new EngineError(
-      'circuit',
-      `There is nothing called ${target} to put under air; it is ${CIRCUITS.join(', ')} or transferSeal.`,
-    );
-  }
-  const { rings, pistonSeal, hardLip, openPortArea } = atTemperature(plant, air.tempK - ICE_POINT_K)
-    .leaks[target];
-  return (
-    airGapFlow(ringInAir(rings), air) +
-    airGapFlow(pistonSeal, air) +
-    airGapFlow(hardLip, air) +
-    airHoleFlow(openPortArea, air)
-  );
+  return airLost(onBench(plant, target, air.tempK), air);
 }
 
 /**
@@ -84,9 +93,10 @@ export function airTest(plant: Plant, target: AirTestTarget, air: AirSupply = BE
  */
 export function airHeld(plant: Plant, target: AirTestTarget, air: AirSupply = BENCH_AIR): number {
   const { supply, ambient } = air;
+  const ways = onBench(plant, target, air.tempK);
   const spare = (pressure: number): number =>
     airHoleFlow(TESTER_HOLE, { ...air, ambient: pressure }) -
-    airTest(plant, target, { ...air, supply: pressure });
+    airLost(ways, { ...air, supply: pressure });
   const atSupply = spare(supply);
   // Nothing leaks: the gauge stands at the supply.
   if (atSupply >= 0) return 1;

@@ -160,10 +160,14 @@ export function solveSteady(asked: SteadyRequest): SteadyState {
   const plant = atTemperature(asked.plant, asked.tempC);
   const request = { ...asked, plant };
   const fluid = fluidAt(fluidInPlant(plant, request.fluid), request.tempC);
-  const air = airDrawn(plant.sump, plant.missingFluid, {
-    engineRpm: request.engineSpeed * 60,
-    swell: densityRatio(request.fluid, 20, request.tempC),
-  });
+  // Two densities for nothing where the level is right, and every slider asks this a hundred times.
+  const air =
+    plant.missingFluid === 0
+      ? 0
+      : airDrawn(plant.sump, plant.missingFluid, {
+          engineRpm: request.engineSpeed * 60,
+          swell: densityRatio(request.fluid, 20, request.tempC),
+        });
   const intake = pumpIntake(plant.pump, request.engineSpeed, fluid.dynamic, air);
   const slipPerPascal = pumpSlipPerPascal(plant.pump, fluid.dynamic);
   const command = request.lineCommand * plant.lineCommandFactor;

@@ -2,6 +2,7 @@ import { holeArea } from '../flow/hole.ts';
 import { CIRCUITS } from '../transmission/circuits.ts';
 import type { Circuit, PerCircuit } from '../transmission/circuits.ts';
 import type { CircuitLeaks, Plant } from '../transmission/plant.ts';
+import { perCircuit } from '../transmission/from-sheet.ts';
 import { training } from '../transmission/transmissions.ts';
 
 /** One fault: what it changes, from healthy to worst, by one severity from 0 to 1. */
@@ -186,17 +187,14 @@ export const faultKinds = {
     // Worn plates also take more stroke: twice the volume at the worst.
     apply: (plant, factor, { severity }) => ({
       ...plant,
-      clutches: Object.fromEntries(
-        CIRCUITS.map((circuit) => {
-          const clutch = plant.clutches[circuit];
-          const worn = {
-            ...clutch,
-            friction: clutch.friction * factor,
-            strokeVolume: clutch.strokeVolume * (1 + severity),
-          };
-          return [circuit, worn];
-        }),
-      ) as unknown as Plant['clutches'],
+      clutches: perCircuit((circuit) => {
+        const clutch = plant.clutches[circuit];
+        return {
+          ...clutch,
+          friction: clutch.friction * factor,
+          strokeVolume: clutch.strokeVolume * (1 + severity),
+        };
+      }),
     }),
   },
   turbineSensor: {
