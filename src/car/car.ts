@@ -48,11 +48,16 @@ export function sitsInOneCircuit(id: FaultId): boolean {
   return kind.oneCircuit;
 }
 
-/** One fault by its share of the worst [%]. The false sensor is there or not; half of it counts as there. */
-export function oneFault(id: FaultId, percent: number, circuit: Circuit = 'forward'): FaultSet {
+/** Severity of a share of the worst [%]. The false sensor is there or not; half of it counts as there. */
+export function severityOf(id: FaultId, percent: number): number {
   const kind: FaultKind = faultKinds[id];
-  const severity = kind.onOff === true ? (percent >= 50 ? 1 : 0) : percent / 100;
-  return { [id]: kind.oneCircuit ? { severity, circuit } : { severity } };
+  return kind.onOff === true ? (percent >= 50 ? 1 : 0) : percent / 100;
+}
+
+/** One fault by its share of the worst [%]; a circuit is for those that sit in one. */
+export function oneFault(id: FaultId, percent: number, circuit: Circuit = 'forward'): FaultSet {
+  const severity = severityOf(id, percent);
+  return { [id]: sitsInOneCircuit(id) ? { severity, circuit } : { severity } };
 }
 
 /** A car as described. */

@@ -6,7 +6,7 @@ import {
   type Plant,
 } from '../engine/index.ts';
 import { COLD_C, HOT_C, soundCar, type Car } from './car.ts';
-import { demandAt, needOf, type Need } from './need.ts';
+import { demandAt, needs, type Need } from './need.ts';
 import { inEachRange, type Reading } from './readings.ts';
 
 /**
@@ -41,12 +41,12 @@ export type Tap = (typeof TAPS)[number];
 /** One test, each range on its own. */
 export interface TestReadings {
   readonly ranges: Readonly<Record<Circuit, Reading>>;
-  /** Pressures [kPa]: the line in Drive, each clutch at its own tap in its own range. */
+  /** Pressures [kPa]: the lowest line of the three ranges, each clutch at its own tap in its own range. */
   readonly taps: Readonly<Record<Tap, number>>;
   /** Torque that each range's clutch can hold [N·m]. */
-  readonly holdsNm: Readonly<Record<Circuit, number>>;
-  /** Back from the cooler in the range that leaves least [L/min]. */
-  readonly coolerLmin: number;
+  readonly torque: Readonly<Record<Circuit, number>>;
+  /** Left for converter, cooler and lubrication, in the range that leaves least [L/min]. */
+  readonly leftOver: number;
 }
 /** All four tests. */
 export type ShopReadings = Readonly<Record<ShopTest, TestReadings>>;
@@ -62,11 +62,12 @@ export function shopReadings(car: Car): ShopReadings {
     return {
       ranges,
       taps: {
-        line: ranges.forward.lineKpa,
+        // One gauge on the line, whichever range is engaged: the lowest it shows.
+        line: Math.min(...CIRCUITS.map((circuit) => ranges[circuit].lineKpa)),
         ...each(CIRCUITS, (circuit) => clutch(circuit).kPa),
       },
-      holdsNm: each(CIRCUITS, (circuit) => clutch(circuit).holdsNm),
-      coolerLmin: Math.min(...CIRCUITS.map((circuit) => ranges[circuit].coolerLmin)),
+      torque: each(CIRCUITS, (circuit) => clutch(circuit).holdsNm),
+      leftOver: Math.min(...CIRCUITS.map((circuit) => ranges[circuit].leftOverLmin)),
     };
   });
 }
@@ -92,60 +93,54 @@ const judge = (value: number, sound: number, least: number): Verdict => {
   return value >= TENTH * sound ? 'ok' : 'low';
 };
 
-/** What a test asks of the clutch of a circuit. */
-export const needIn = (test: ShopTest, plant: Plant, circuit: Circuit = 'forward'): Need =>
-  needOf(demandAt[conditionsOf[test].point], plant, circuit);
+/** What a test asks of a clutch with healthy friction. */
+export const needIn = (test: ShopTest): Need => needs[demandAt[conditionsOf[test].point]];
 
 /** The readings as verdicts. */
 export interface Pattern {
   readonly taps: Readonly<Record<Tap, Readonly<Record<ShopTest, Verdict>>>>;
   readonly torque: Readonly<Record<Circuit, Readonly<Record<ShopTest, Verdict>>>>;
-  readonly cooler: Readonly<Record<ShopTest, Verdict>>;
+  readonly leftOver: Readonly<Record<ShopTest, Verdict>>;
   readonly air: Readonly<Record<AirTestTarget, 'ok' | 'leaks'>>;
 }
 
+/** Readings and bench of the healthy training car. */
+export const soundReadings = shopReadings(soundCar);
+/** See soundReadings. */
+export const soundBench = benchOf(soundCar);
+
 /**
- * Readings against those of the same transmission, sound. A tap is gone below the pressure its clutch needs with sound
- * friction; the line, below the forward clutch's need, since no clutch can have more than the line; torque, below what the
- * converter asks; the cooler, at nothing.
+ * Readings of a training car as verdicts. A clutch tap is gone below the pressure its clutch needs with healthy friction;
+ * the line, below the same number, since no clutch can have more than the line; torque, below what the converter asks;
+ * what is left over, at nothing.
  */
-export function patternOf(
-  car: Car,
-  readings: ShopReadings = shopReadings(car),
-  bench: Bench = benchOf(car),
-  sound: { readonly readings: ShopReadings; readonly bench: Bench } = trainingSound,
-): Pattern {
-  const tapNeed = (test: ShopTest, tap: Tap): number =>
-    needIn(test, car.plant, tap === 'line' ? 'forward' : tap).kPa;
+export function patternOf(readings: ShopReadings, bench: Bench): Pattern {
   return {
     taps: each(TAPS, (tap) =>
       each(SHOP_TESTS, (test) =>
-        judge(readings[test].taps[tap], sound.readings[test].taps[tap], tapNeed(test, tap)),
+        judge(readings[test].taps[tap], soundReadings[test].taps[tap], needIn(test).kPa),
       ),
     ),
     torque: each(CIRCUITS, (circuit) =>
       each(SHOP_TESTS, (test) =>
         judge(
-          readings[test].holdsNm[circuit],
-          sound.readings[test].holdsNm[circuit],
-          needIn(test, car.plant, circuit).torqueNm,
+          readings[test].torque[circuit],
+          soundReadings[test].torque[circuit],
+          needIn(test).torqueNm,
         ),
       ),
     ),
-    cooler: each(SHOP_TESTS, (test) => {
-      const { coolerLmin } = readings[test];
-      if (coolerLmin === 0) return 'gone';
-      // Half: there is no command to hold cooler return against, and makers' figures differ as much.
-      return coolerLmin < 0.5 * sound.readings[test].coolerLmin ? 'low' : 'ok';
+    leftOver: each(SHOP_TESTS, (test) => {
+      const { leftOver } = readings[test];
+      if (leftOver === 0) return 'gone';
+      // Half: there is no command to hold it against.
+      return leftOver < 0.5 * soundReadings[test].leftOver ? 'low' : 'ok';
     }),
     air: each(AIR_TARGETS, (target) =>
-      bench[target] < sound.bench[target] - AIR_POINTS ? 'leaks' : 'ok',
+      bench[target] < soundBench[target] - AIR_POINTS ? 'leaks' : 'ok',
     ),
   };
 }
-
-/** Readings and bench of the sound training car. */
-export const trainingSound = { readings: shopReadings(soundCar), bench: benchOf(soundCar) };
 
 /** Whether a tap reads one verdict in these tests. */
 export const reads = (

@@ -1,20 +1,21 @@
+import { severityOf, sitsInOneCircuit } from '../../car/car.ts';
+import { conditionsOf, needIn } from '../../car/shop-tests.ts';
 import {
   describeHydraulicPath,
   HydraulicPathDrawing,
   type HydraulicPathState,
   type PathCircuitState,
 } from '../../drawings/index.ts';
-import { CIRCUITS, litresPerMinute, type Circuit } from '../../engine/index.ts';
+import { CIRCUITS, type Circuit } from '../../engine/index.ts';
 import { More } from '../../ui/More.tsx';
 import { printer } from '../../quantity/print.ts';
 import { pressure } from '../../quantity/quantities.ts';
 import { useUnits } from '../../ui/use-units.ts';
-import { inOneCircuit, severityOf, type RangesModel } from './model.ts';
-import { testOf } from './patterns.ts';
+import { type RangesModel } from './model.ts';
 import { rangeNames, testWords } from './words.ts';
 
-/** Full scale of the drawing's tints [Pa]: the line command under load. */
-const FULL_SCALE = 1e6;
+/** Full scale of the drawing's tints [kPa]: the line command under load. */
+const FULL_SCALE = 1e3;
 
 /** The whole path with the fault ringed, for the range and test chosen. */
 export function PathMap({ model }: { readonly model: RangesModel }) {
@@ -24,18 +25,18 @@ export function PathMap({ model }: { readonly model: RangesModel }) {
   const test = givens.test.value;
   const engaged = givens.engaged.value;
   const fault = givens.fault.value;
-  const { tempC, need } = testOf[test];
-  const { states, torque } = readings.value[test];
-  const state = states[engaged];
-  const applied = state.circuits[engaged];
+  const { tempC } = conditionsOf[test];
+  const { ranges, torque } = readings.value[test];
+  const state = ranges[engaged];
+  const applied = state.clutches[engaged];
   const circuitOf = (circuit: Circuit): PathCircuitState =>
-    circuit === engaged && applied
+    circuit === engaged
       ? {
-          pressure: applied.pressure / FULL_SCALE,
-          label: print(applied.pressure / 1e3, pressure),
+          pressure: applied.kPa / FULL_SCALE,
+          label: print(applied.kPa, pressure),
           applied: true,
-          holds: torque[engaged] >= need.torque,
-          feed: litresPerMinute(applied.feed),
+          holds: torque[engaged] >= needIn(test).torqueNm,
+          feed: applied.feedLmin,
         }
       : { pressure: 0, label: print(0, pressure), applied: false };
   const [forward, reverse, high] = CIRCUITS.map(circuitOf) as [
@@ -45,18 +46,18 @@ export function PathMap({ model }: { readonly model: RangesModel }) {
   ];
   const drawn: HydraulicPathState = {
     line: {
-      pressure: state.linePressure / FULL_SCALE,
-      label: print(state.linePressure / 1e3, pressure),
+      pressure: state.lineKpa / FULL_SCALE,
+      label: print(state.lineKpa, pressure),
     },
     circuits: { forward, reverse, high },
     temp: tempC >= 60 ? 'hot' : 'cold',
     flows: {
-      pump: litresPerMinute(state.pumpFlow),
-      leftOver: litresPerMinute(state.leftOver),
+      pump: state.pumpLmin,
+      leftOver: state.leftOverLmin,
     },
     faults:
       severityOf(fault, givens.severity.value) > 0
-        ? [{ id: fault, circuit: inOneCircuit(fault) ? givens.circuit.value : undefined }]
+        ? [{ id: fault, circuit: sitsInOneCircuit(fault) ? givens.circuit.value : undefined }]
         : [],
   };
   return (

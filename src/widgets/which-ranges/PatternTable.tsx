@@ -1,16 +1,16 @@
+import { COLD_C, HOT_C } from '../../car/car.ts';
+import { SHOP_TESTS, type ShopTest, type Verdict } from '../../car/shop-tests.ts';
 import type { ComponentChildren } from 'preact';
 import { format, formatNumber } from '../../quantity/print.ts';
 import { temperature } from '../../quantity/quantities.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
 import { useUnits } from '../../ui/use-units.ts';
-import { COLD_C, HOT_C, TESTS, type Test } from './patterns.ts';
-import type { Word } from './verdict.ts';
 
 export interface PatternRow {
   readonly id: string;
   readonly label: string;
-  readonly values: Readonly<Record<Test, number>>;
-  readonly words: Readonly<Record<Test, Word>>;
+  readonly values: Readonly<Record<ShopTest, number>>;
+  readonly words: Readonly<Record<ShopTest, Verdict>>;
   /** What this row calls "gone", where another word fits better: a torque slips. */
   readonly gone?: string;
   /** Where the row is in another unit than the table. */
@@ -48,7 +48,7 @@ export function PatternTable({ caption, name, quantity, rows }: PatternTableProp
             </th>
           </tr>
           <tr>
-            {TESTS.map((test) => (
+            {SHOP_TESTS.map((test) => (
               <th key={test} scope="col">
                 {test.endsWith('load') ? '1500 rpm' : 'idle'}
               </th>
@@ -62,7 +62,7 @@ export function PatternTable({ caption, name, quantity, rows }: PatternTableProp
                 {label}
                 {own !== quantity && <span class="pattern-unit"> {own[system].symbol}</span>}
               </th>
-              {TESTS.map((test) => (
+              {SHOP_TESTS.map((test) => (
                 <td key={test} class={`pattern-${words[test]}`}>
                   <span class="pattern-number">{formatNumber(values[test], own, system)}</span>{' '}
                   <span class="pattern-word">{words[test] === 'gone' ? gone : words[test]}</span>

@@ -1,10 +1,17 @@
+import {
+  AIR_TARGETS,
+  SHOP_TESTS,
+  TAPS,
+  soundBench,
+  type ShopTest,
+  type TestReadings,
+} from '../../car/shop-tests.ts';
 import { CIRCUITS } from '../../engine/index.ts';
 import { format } from '../../quantity/print.ts';
 import { flow, percent, pressure, speed, torque } from '../../quantity/quantities.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import { needed } from '../clutch-pressure/needed.ts';
 import type { RangesModel } from './model.ts';
-import { AIR_TARGETS, soundBench, TAPS, TESTS, type Column, type Test } from './patterns.ts';
 import { PatternTable } from './PatternTable.tsx';
 import { faultWords, rangeNames } from './words.ts';
 
@@ -13,10 +20,13 @@ interface TableProps {
 }
 
 const across = (
-  readings: Readonly<Record<Test, Column>>,
-  read: (column: Column) => number,
-): Record<Test, number> =>
-  Object.fromEntries(TESTS.map((test) => [test, read(readings[test])])) as Record<Test, number>;
+  readings: Readonly<Record<ShopTest, TestReadings>>,
+  read: (column: TestReadings) => number,
+): Record<ShopTest, number> =>
+  Object.fromEntries(SHOP_TESTS.map((test) => [test, read(readings[test])])) as Record<
+    ShopTest,
+    number
+  >;
 
 /** What every gauge shows: the pattern to recognise. */
 export function Gauges({ model, revealed }: TableProps & { readonly revealed: boolean }) {

@@ -1,9 +1,9 @@
+import { COLD_TESTS, HOT_TESTS, reads } from '../../car/shop-tests.ts';
 import { printer } from '../../quantity/print.ts';
 import { length, pressure } from '../../quantity/quantities.ts';
 import { hairs } from '../../quantity/hairs.ts';
 import type { PredictSpec } from '../../simulation/sim-spec.ts';
 import { makeWhichRanges, type RangesGivens, type RangesModel } from './model.ts';
-import { COLD, HOT, reads } from './verdict.ts';
 
 const start: RangesGivens = {
   fault: 'transferSeal',
@@ -66,14 +66,14 @@ export const predict: PredictSpec<RangesGivens, RangesModel> = {
   runLabel: 'Split the seal',
   outcome: ({ pattern, readings }) => {
     const now = pattern.value;
-    const down = (tap: 'forward' | 'reverse' | 'high', tests: typeof HOT): boolean =>
+    const down = (tap: 'forward' | 'reverse' | 'high', tests: typeof HOT_TESTS): boolean =>
       !reads(now, tap, 'ok', tests);
-    const both = down('forward', HOT) && down('reverse', HOT);
-    const option = down('high', HOT)
+    const both = down('forward', HOT_TESTS) && down('reverse', HOT_TESTS);
+    const option = down('high', HOT_TESTS)
       ? 'all-three'
       : !both
         ? 'forward'
-        : down('forward', COLD)
+        : down('forward', COLD_TESTS)
           ? 'both-always'
           : 'both-hot';
     const { taps } = readings.value['hot-load'];

@@ -1,9 +1,8 @@
+import { SHOP_TESTS, gaugePattern, lacksFriction, reads } from '../../car/shop-tests.ts';
 import { printer } from '../../quantity/print.ts';
 import { percent, length, pressure } from '../../quantity/quantities.ts';
 import type { TaskSpec } from '../../simulation/sim-spec.ts';
 import { makeWhichRanges, type RangesGivens, type RangesModel } from './model.ts';
-import { TESTS } from './patterns.ts';
-import { gaugePattern, lacksFriction, reads } from './verdict.ts';
 
 type Task = TaskSpec<RangesGivens, RangesModel>;
 
@@ -21,8 +20,8 @@ const lineLow: Task = {
   start: { ...seen, fault: 'pumpWear', severity: 70, circuit: 'forward' },
   controls: ['fault', 'severity'],
   done: ({ pattern }) =>
-    TESTS.every((test) => pattern.value.taps.line[test] !== 'ok') &&
-    TESTS.every((test) => pattern.value.leftOver[test] === 'ok'),
+    SHOP_TESTS.every((test) => pattern.value.taps.line[test] !== 'ok') &&
+    SHOP_TESTS.every((test) => pattern.value.leftOver[test] === 'ok'),
   hint: 'A leak gets worse hot, and it eats what the cooler lives on. What lowers the line without using up a drop?',
   after: (system) => {
     const print = printer(system);
@@ -42,12 +41,12 @@ const oneRange: Task = {
   controls: ['fault', 'severity', 'circuit'],
   done: ({ pattern, readings }) => {
     const now = readings.value;
-    const forward = (test: (typeof TESTS)[number]): number => now[test].taps.forward;
+    const forward = (test: (typeof SHOP_TESTS)[number]): number => now[test].taps.forward;
     return (
-      TESTS.every((test) => pattern.value.taps.forward[test] !== 'ok') &&
-      reads(pattern.value, 'reverse', 'ok', TESTS) &&
-      reads(pattern.value, 'high', 'ok', TESTS) &&
-      reads(pattern.value, 'line', 'ok', TESTS) &&
+      SHOP_TESTS.every((test) => pattern.value.taps.forward[test] !== 'ok') &&
+      reads(pattern.value, 'reverse', 'ok', SHOP_TESTS) &&
+      reads(pattern.value, 'high', 'ok', SHOP_TESTS) &&
+      reads(pattern.value, 'line', 'ok', SHOP_TESTS) &&
       forward('hot-idle') >= ALIKE * forward('cold-idle') &&
       forward('hot-load') >= ALIKE * forward('cold-load')
     );
@@ -87,7 +86,8 @@ const allRight: Task = {
     'Car three: it slips when you ask a lot of it, and every gauge reads right, cold and hot. In every range the clutch carries less than it should. Find the fault. The table of torque lies below.',
   start: { ...seen, fault: 'transferSeal', severity: 70, circuit: 'forward' },
   controls: ['fault', 'severity'],
-  done: ({ pattern }) => reads(pattern.value, 'line', 'ok', TESTS) && lacksFriction(pattern.value),
+  done: ({ pattern }) =>
+    reads(pattern.value, 'line', 'ok', SHOP_TESTS) && lacksFriction(pattern.value),
   hint: 'The pressure is there. What else goes into the torque a clutch holds?',
   after:
     'Worn friction. No gauge sees it, since pressure is only one part of the torque. Good pressure in every range and it still slips: open it up and look at the plates. (The false turbine sensor also leaves every gauge right. But there the clutch carries all it should, and only the code is wrong.)',

@@ -1,3 +1,13 @@
+import { COLD_C, HOT_C, severityOf, sitsInOneCircuit } from '../../car/car.ts';
+import {
+  COLD_TESTS,
+  HOT_TESTS,
+  SHOP_TESTS,
+  lacksFriction,
+  type Pattern,
+  type ShopTest,
+  type Verdict,
+} from '../../car/shop-tests.ts';
 import { fluidVolume } from '../../quantity/part-quantities.ts';
 import { listOf } from '../../quantity/lists.ts';
 import { multiple } from '../../quantity/part-quantities.ts';
@@ -6,9 +16,7 @@ import { format, formatNumber } from '../../quantity/print.ts';
 import { length, temperature, percent } from '../../quantity/quantities.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { words as names } from '../../car/words.en.ts';
-import { inOneCircuit, severityOf, type RangesModel } from './model.ts';
-import { COLD_C, HOT_C, TESTS, type Test } from './patterns.ts';
-import { COLD, HOT, lacksFriction, type Pattern, type Word } from './verdict.ts';
+import { type RangesModel } from './model.ts';
 
 export const rangeNames: Readonly<Record<Circuit, string>> = {
   forward: 'Forward',
@@ -17,8 +25,8 @@ export const rangeNames: Readonly<Record<Circuit, string>> = {
 };
 
 /** Which test a column is, in full: "hot (100 °C), 1500 rpm under load". */
-export function testWords(test: Test, system: UnitSystem): string {
-  const cold = COLD.includes(test);
+export function testWords(test: ShopTest, system: UnitSystem): string {
+  const cold = COLD_TESTS.includes(test);
   const at = format(cold ? COLD_C : HOT_C, temperature, system);
   const load = test.endsWith('load') ? '1500 rpm under load' : 'idle in gear';
   return `${cold ? 'cold' : 'hot'} (${at}), ${load}`;
@@ -44,17 +52,17 @@ export function faultWords(model: RangesModel, system: UnitSystem): string {
   const id = fault.value;
   const share = severityOf(id, severity.value);
   if (share === 0) return 'A healthy transmission';
-  const where = inOneCircuit(id) ? `, ${circuit.value}` : '';
+  const where = sitsInOneCircuit(id) ? `, ${circuit.value}` : '';
   const amount = measures[id]?.(faultAmount(id, share), system);
   return `${names.faults[id]}${where}${amount === undefined ? '' : `, ${amount}`}`;
 }
 
-const worstOf = (words: readonly Word[]): Word =>
+const worstOf = (words: readonly Verdict[]): Verdict =>
   words.includes('gone') ? 'gone' : words.includes('low') ? 'low' : 'ok';
 
 /** What the gauges say at one temperature: "forward and reverse low", "all right". */
-function halfWords(pattern: Pattern, tests: readonly Test[]): string {
-  const at = (words: Readonly<Record<Test, Word>>): Word =>
+function halfWords(pattern: Pattern, tests: readonly ShopTest[]): string {
+  const at = (words: Readonly<Record<ShopTest, Verdict>>): Verdict =>
     worstOf(tests.map((test) => words[test]));
   const said: string[] = [];
   const line = at(pattern.taps.line);
@@ -78,10 +86,10 @@ function besides(model: RangesModel): string {
   if (model.sensorAtRest.value > 0) {
     said.push(`The turbine sensor reads ${model.sensorAtRest.value} rpm at rest.`);
   }
-  const dry = TESTS.filter((test) => pattern.leftOver[test] !== 'ok');
+  const dry = SHOP_TESTS.filter((test) => pattern.leftOver[test] !== 'ok');
   if (dry.length > 0 && said.length === 0) {
-    const cold = dry.every((test) => COLD.includes(test));
-    const hot = dry.every((test) => HOT.includes(test));
+    const cold = dry.every((test) => COLD_TESTS.includes(test));
+    const hot = dry.every((test) => HOT_TESTS.includes(test));
     said.push(`The cooler runs short ${cold ? 'cold' : hot ? 'hot' : 'cold and hot'}.`);
   }
   if (leaks.length > 0) {
@@ -96,7 +104,7 @@ function besides(model: RangesModel): string {
 /** The sentence under the table: the pattern in words. */
 export function says(model: RangesModel, system: UnitSystem): string {
   const pattern = model.pattern.value;
-  const [cold, hot] = [halfWords(pattern, COLD), halfWords(pattern, HOT)];
+  const [cold, hot] = [halfWords(pattern, COLD_TESTS), halfWords(pattern, HOT_TESTS)];
   const halves = cold === hot ? `Cold and hot alike: ${cold}.` : `Cold: ${cold}. Hot: ${hot}.`;
   return `${faultWords(model, system)}. ${halves} ${besides(model)}`.trim();
 }

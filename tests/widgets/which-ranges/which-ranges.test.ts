@@ -1,3 +1,13 @@
+import { severityOf, sitsInOneCircuit } from '../../../src/car/car.ts';
+import {
+  COLD_TESTS,
+  HOT_TESTS,
+  SHOP_TESTS,
+  TAPS,
+  gaugePattern,
+  reads,
+  type ShopTest,
+} from '../../../src/car/shop-tests.ts';
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { effect } from '@preact/signals';
@@ -6,16 +16,12 @@ import { answer } from '../../../src/solve/answer.ts';
 import { textFor } from '../../../src/quantity/unit-system.ts';
 import { simProblems } from '../../simulation/sim-problems.ts';
 import {
-  inOneCircuit,
   makeWhichRanges,
-  severityOf,
   type RangesGivens,
   type RangesModel,
 } from '../../../src/widgets/which-ranges/model.ts';
-import { TAPS, TESTS, type Test } from '../../../src/widgets/which-ranges/patterns.ts';
 import { predict } from '../../../src/widgets/which-ranges/predict.ts';
 import { sim } from '../../../src/widgets/which-ranges/sim.ts';
-import { COLD, gaugePattern, HOT, reads } from '../../../src/widgets/which-ranges/verdict.ts';
 import { says } from '../../../src/widgets/which-ranges/words.ts';
 
 const SEED = 20_240_614;
@@ -33,7 +39,7 @@ const at = (state: Partial<RangesGivens>): RangesModel => {
 
 /** The shop's four tests as the request file has them, written out here a second time. */
 const conditions: Readonly<
-  Record<Test, readonly [tempC: number, rpm: number, line: number, clutch: number]>
+  Record<ShopTest, readonly [tempC: number, rpm: number, line: number, clutch: number]>
 > = {
   'cold-idle': [20, 700, 600, 400],
   'cold-load': [20, 1500, 1000, 800],
@@ -47,9 +53,9 @@ interface State {
 }
 const faultsFor = ({ fault, severity, circuit }: State) => {
   const share = severityOf(fault, severity);
-  return { [fault]: inOneCircuit(fault) ? { severity: share, circuit } : share };
+  return { [fault]: sitsInOneCircuit(fault) ? { severity: share, circuit } : share };
 };
-function asked(state: State, test: Test, engaged: Circuit) {
+function asked(state: State, test: ShopTest, engaged: Circuit) {
   const [temperature_C, engine_rpm, line_kPa, clutch_kPa] = conditions[test];
   const got = answer({
     kind: 'steady',
@@ -86,7 +92,7 @@ describe('the simulation as written', () => {
       for (const circuit of circuits) {
         for (const severity of PERCENT) {
           model.apply({ fault, circuit, severity });
-          if (task.done(model)) found.add(inOneCircuit(fault) ? `${fault} ${circuit}` : fault);
+          if (task.done(model)) found.add(sitsInOneCircuit(fault) ? `${fault} ${circuit}` : fault);
         }
       }
     }
@@ -121,10 +127,11 @@ describe('the prediction', () => {
   it('comes out as the command line says', () => {
     const state: State = { fault: 'transferSeal', severity: 40, circuit: 'forward' };
     const sound: State = { ...state, severity: 0 };
-    const share = (test: Test, engaged: Circuit): number =>
+    const share = (test: ShopTest, engaged: Circuit): number =>
       asked(state, test, engaged).pressure_kPa / asked(sound, test, engaged).pressure_kPa;
-    for (const test of COLD) for (const c of CIRCUITS) expect(share(test, c)).toBeGreaterThan(0.9);
-    for (const test of HOT) {
+    for (const test of COLD_TESTS)
+      for (const c of CIRCUITS) expect(share(test, c)).toBeGreaterThan(0.9);
+    for (const test of HOT_TESTS) {
       expect(share(test, 'forward')).toBeLessThan(0.9);
       expect(share(test, 'reverse')).toBeLessThan(0.9);
       expect(share(test, 'high')).toBeCloseTo(1, 9);
@@ -150,7 +157,7 @@ describe('the model', () => {
     fc.assert(
       fc.property(
         anyState,
-        fc.constantFrom(...TESTS),
+        fc.constantFrom(...SHOP_TESTS),
         fc.constantFrom(...CIRCUITS),
         (state, test, engaged) => {
           const column = at(state).readings.value[test];
@@ -184,7 +191,7 @@ describe('the model', () => {
     fc.assert(
       fc.property(anyState, (state) => {
         const model = at(state);
-        for (const test of TESTS) {
+        for (const test of SHOP_TESTS) {
           const { taps, torque, leftOver } = model.readings.value[test];
           const numbers = [...Object.values(taps), ...Object.values(torque), leftOver];
           expect(numbers.every((n) => Number.isFinite(n) && n >= 0)).toBe(true);
@@ -217,7 +224,7 @@ describe('the model', () => {
         if (state.fault === 'frictionWear') return;
         const { taps, torque } = at(state).pattern.value;
         for (const circuit of CIRCUITS) {
-          for (const test of TESTS) {
+          for (const test of SHOP_TESTS) {
             expect(taps[circuit][test] === 'gone').toBe(torque[circuit][test] === 'gone');
           }
         }
@@ -231,14 +238,18 @@ describe('the model', () => {
     const pattern = (fault: FaultId, severity: number, circuit: Circuit = 'forward') =>
       at({ fault, severity, circuit }).pattern.value;
     const seal = pattern('transferSeal', 40);
-    expect(reads(seal, 'forward', 'ok', COLD) && reads(seal, 'high', 'ok', TESTS)).toBe(true);
-    expect(reads(seal, 'forward', 'low', HOT) && reads(seal, 'reverse', 'low', HOT)).toBe(true);
+    expect(reads(seal, 'forward', 'ok', COLD_TESTS) && reads(seal, 'high', 'ok', SHOP_TESTS)).toBe(
+      true,
+    );
+    expect(
+      reads(seal, 'forward', 'low', HOT_TESTS) && reads(seal, 'reverse', 'low', HOT_TESTS),
+    ).toBe(true);
     for (const circuit of CIRCUITS) {
       for (const fault of ['sealingRings', 'pistonSeal'] as const) {
         const one = pattern(fault, 60, circuit);
         const others = CIRCUITS.filter((other) => other !== circuit);
-        expect(reads(one, circuit, 'ok', HOT)).toBe(false);
-        expect(others.every((other) => reads(one, other, 'ok', TESTS))).toBe(true);
+        expect(reads(one, circuit, 'ok', HOT_TESTS)).toBe(false);
+        expect(others.every((other) => reads(one, other, 'ok', SHOP_TESTS))).toBe(true);
         expect(one.air[circuit]).toBe('leaks');
         expect(one.air.transferSeal).toBe('ok');
       }
@@ -246,11 +257,11 @@ describe('the model', () => {
     for (const fault of ['pumpWear', 'regulatorBore'] as const) {
       const one = pattern(fault, 50);
       expect(one.taps.line['hot-idle']).toBe('low');
-      expect(reads(one, 'line', 'ok', COLD)).toBe(true);
+      expect(reads(one, 'line', 'ok', COLD_TESTS)).toBe(true);
     }
-    expect(reads(pattern('pressureControl', 70), 'line', 'low', TESTS)).toBe(true);
+    expect(reads(pattern('pressureControl', 70), 'line', 'low', SHOP_TESTS)).toBe(true);
     const feed = pattern('feedRestriction', 60);
-    expect(reads(feed, 'line', 'ok', TESTS)).toBe(true);
+    expect(reads(feed, 'line', 'ok', SHOP_TESTS)).toBe(true);
     expect(CIRCUITS.every((c) => feed.taps[c]['hot-load'] === 'low')).toBe(true);
     expect(pattern('filter', 100).leftOver).toEqual({
       'cold-idle': 'gone',
