@@ -32,10 +32,6 @@ export interface CarGiven {
 
 /** The crack that the course follows from lesson to lesson [mm]: ten thousandths of an inch. */
 export const REFERENCE_CRACK_MM = 0.25;
-/** Overnight cold and warm from a drive [°C], wherever the two are set beside each other. */
-export const COLD_C = 20;
-/** See COLD_C. */
-export const HOT_C = 100;
 
 /** A crack in the transfer seal as a fault; 0 is none. */
 export const crackFault = (mm: number): FaultSet => ({
@@ -71,4 +67,4 @@ export function makeCar({ transmission = training, faults, crackMm = 0, fluid }:
 }
 
 /** The sound training car. */
-export const soundCar: Car = makeCar({});
+export const soundCar: Car = /* @__PURE__ */ makeCar({});

@@ -1,4 +1,5 @@
 export * from './car.ts';
+export * from './cold-and-hot.ts';
 export * from './need.ts';
 export * from './readings.ts';
 export * from './lets-go.ts';

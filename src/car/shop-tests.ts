@@ -5,7 +5,8 @@ import {
   type Circuit,
   type Plant,
 } from '../engine/index.ts';
-import { COLD_C, HOT_C, soundCar, type Car } from './car.ts';
+import { soundCar, type Car } from './car.ts';
+import { COLD_C, HOT_C } from './cold-and-hot.ts';
 import { demandAt, needs, type Need } from './need.ts';
 import { inEachRange, type Reading } from './readings.ts';
 

@@ -1,10 +1,4 @@
-import type {
-  Circuit,
-  ControllerState,
-  EngagementEventName,
-  FaultId,
-  FluidClass,
-} from '../engine/index.ts';
+import type { Circuit, EngagementEventName, FaultId, FluidClass } from '../engine/index.ts';
 import type { Demand } from './need.ts';
 import type { ShopTest, Tap, Verdict } from './shop-tests.ts';
 
@@ -56,17 +50,6 @@ const fluids: Record<FluidClass, string> = {
   'ultra-low': 'Ultra-low viscosity',
 };
 
-/** The controller's states, as the strip under a trace names them. */
-const states: Record<ControllerState, string> = {
-  waiting: 'in Park',
-  engaging: 'waits for the turbine',
-  watching: 'watches slip',
-  pressureRaised: 'pressure raised',
-  failSafeNeutral: 'fail-safe: Neutral',
-  failSafePark: 'fail-safe: Park',
-  failSafeDefaultGear: 'fail-safe: one gear held',
-};
-
 const events: Record<EngagementEventName, string> = {
   'range selected': 'Range selected',
   'engagement finished': 'Engagement finished',
@@ -92,6 +75,5 @@ export const words = {
   verdicts,
   shopTests,
   fluids,
-  states,
   events,
 };

@@ -45,15 +45,6 @@ export const words: typeof en = {
     'low-viscosity': 'Baja viscosidad',
     'ultra-low': 'Viscosidad ultrabaja',
   },
-  states: {
-    waiting: 'en Park',
-    engaging: 'espera a la turbina',
-    watching: 'vigila el patinaje',
-    pressureRaised: 'presión aumentada',
-    failSafeNeutral: 'a salvo: neutral',
-    failSafePark: 'a salvo: Park',
-    failSafeDefaultGear: 'a salvo: un solo cambio',
-  },
   events: {
     'range selected': 'Rango seleccionado',
     'engagement finished': 'Acoplamiento terminado',

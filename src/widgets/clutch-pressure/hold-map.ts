@@ -1,3 +1,4 @@
+import { letsGoWhere, type LetsGo } from '../../car/lets-go.ts';
 import { findRoot } from '../../engine/index.ts';
 import { CRACK, TEMP } from './ranges.ts';
 
@@ -5,20 +6,8 @@ import { CRACK, TEMP } from './ranges.ts';
 export type Margin = (crackMm: number, tempC: number) => number;
 
 /** Where a crack lets go, over the temperatures offered. */
-export type LetsGo =
-  | { readonly kind: 'always' }
-  | { readonly kind: 'never' }
-  | { readonly kind: 'at'; readonly tempC: number };
-
-/** Exact, by root finding: the chart's points are too far apart to read a degree from. */
-export function letsGo(margin: Margin, crackMm: number): LetsGo {
-  const at = (tempC: number): number => margin(crackMm, tempC);
-  const cold = at(TEMP.min);
-  const hot = at(TEMP.max);
-  if (cold < 0) return { kind: 'never' };
-  if (hot >= 0) return { kind: 'always' };
-  return { kind: 'at', tempC: findRoot(at, TEMP.min, TEMP.max, cold, hot).root };
-}
+export const letsGo = (margin: Margin, crackMm: number): LetsGo =>
+  letsGoWhere((tempC) => margin(crackMm, tempC));
 
 /** The widest crack [mm] that still holds at a temperature: the end of the range where all hold, null where none does. */
 export function widestHolding(margin: Margin, tempC: number): number | null {

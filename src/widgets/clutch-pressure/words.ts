@@ -2,7 +2,7 @@ import { format, printer } from '../../quantity/print.ts';
 import { formatApart } from '../../quantity/print-apart.ts';
 import { pressure, temperature, torque } from '../../quantity/quantities.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
-import type { LetsGo } from './hold-map.ts';
+import type { LetsGo } from '../../car/lets-go.ts';
 import type { Required } from './needed.ts';
 import type { PressureModel } from './model.ts';
 

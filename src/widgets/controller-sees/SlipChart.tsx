@@ -1,3 +1,4 @@
+import { words as stateWords } from '../../car/states/words.en.ts';
 import type { Signal } from '@preact/signals';
 import { LineChart } from '../../charts/LineChart.tsx';
 import type { EventMark, Mark, Strip } from '../../charts/line-data.ts';
@@ -5,7 +6,7 @@ import { seconds, speed } from '../../quantity/quantities.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import type { Judged, SeesModel } from './model.ts';
 import { END, recording, SELECT } from '../../car/recordings.ts';
-import { names, stateWords, worthTelling } from './words.ts';
+import { names, worthTelling } from './words.ts';
 
 /** Every second reading: a dot on the picture is wider than what lies between. */
 const THIN = 2;

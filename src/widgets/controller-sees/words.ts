@@ -1,4 +1,4 @@
-import type { ControllerEvent, ControllerState } from '../../engine/index.ts';
+import type { ControllerEvent } from '../../engine/index.ts';
 import { format } from '../../quantity/print.ts';
 import { length, seconds, temperature } from '../../quantity/quantities.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
@@ -18,16 +18,6 @@ export const names: Readonly<Record<RecordingId, (system: UnitSystem) => string>
   crack25: (system) => `Crack ${format(0.25, length, system)}, ${at('crack25', system)}`,
   crack30: (system) => `Crack ${format(0.3, length, system)}, ${at('crack30', system)}`,
   friction: (system) => `Worn friction, ${at('friction', system)}`,
-};
-
-export const stateWords: Readonly<Record<ControllerState, string>> = {
-  waiting: 'in Park',
-  engaging: 'waits for the turbine',
-  watching: 'watches slip',
-  pressureRaised: 'pressure raised',
-  failSafeNeutral: 'fail-safe: Neutral',
-  failSafePark: 'fail-safe: Park',
-  failSafeDefaultGear: 'fail-safe: one gear held',
 };
 
 /** The first failed check and the code, in one line of the table. */

@@ -1,10 +1,10 @@
+import { words as stateWords } from '../../car/states/words.en.ts';
 import type { Signal } from '@preact/signals';
 import { LineChart } from '../../charts/LineChart.tsx';
 import type { EventMark, Strip } from '../../charts/line-data.ts';
 import type { EngagementEvent } from '../../engine/index.ts';
 import { pressure, seconds, speed } from '../../quantity/quantities.ts';
 import { END, type EngagementModel, type Run, type Shown } from './model.ts';
-import { stateWords } from './words.ts';
 
 interface TracesProps {
   readonly model: EngagementModel;

@@ -1,8 +1,9 @@
+import { COLD_C } from '../../car/cold-and-hot.ts';
+import { oneFault, severityOf } from '../../car/car.ts';
 import { computed, signal } from '@preact/signals';
 import {
   applyFaults,
   faultAmount,
-  faultKinds,
   fluidClasses,
   makeFluid,
   solveEngagement,
@@ -34,7 +35,6 @@ export type EngagementGivens = {
   show: Shown;
 };
 
-export const COLD_C = 20;
 /** Where the trace ends [s]. */
 export const END = trainingStory.end;
 /** 5 ms shows every bend there is; the picture takes every tenth row of the solver's 701. */
@@ -50,10 +50,6 @@ const START: EngagementGivens = {
   fluid: 'low-viscosity',
   show: 'turbine',
 };
-
-/** The false sensor is there or not; half of it counts as there. */
-export const severityOf = (fault: FaultId, percent: number): number =>
-  fault === 'turbineSensor' ? (percent >= 50 ? 1 : 0) : percent / 100;
 
 /** One run as the charts want it: rpm and kPa, thinned. */
 export interface Run {
@@ -106,16 +102,9 @@ export function makeEngagement() {
     }
   };
   const plant = computed(() => {
-    const id = givens.fault.value;
-    return applyFaults(training, {
-      [id]: {
-        severity: severityOf(id, givens.severity.value),
-        // A fault of one circuit sits where the driver's range is.
-        ...(faultKinds[id].oneCircuit
-          ? { circuit: givens.range.value === 'drive' ? 'forward' : 'reverse' }
-          : {}),
-      },
-    });
+    // A fault of one circuit sits where the driver's range is.
+    const circuit = givens.range.value === 'drive' ? 'forward' : 'reverse';
+    return applyFaults(training, oneFault(givens.fault.value, givens.severity.value, circuit));
   });
   const fluid = computed(() => makeFluid(fluidClasses[givens.fluid.value]));
   const solveAt = (tempC: number): Engagement =>

@@ -1,20 +1,9 @@
 import { words as names } from '../../car/words.en.ts';
-import { illustrativeSettings, trainingStory, type ControllerState } from '../../engine/index.ts';
+import { illustrativeSettings, trainingStory } from '../../engine/index.ts';
 import { format } from '../../quantity/print.ts';
 import { pressure, seconds, speed, temperature } from '../../quantity/quantities.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import type { EngagementModel, Run } from './model.ts';
-
-/** The controller's states as the strip names them. */
-export const stateWords: Readonly<Record<ControllerState, string>> = {
-  waiting: 'in Park',
-  engaging: 'waits for the turbine',
-  watching: 'watches slip',
-  pressureRaised: 'pressure raised',
-  failSafeNeutral: 'fail-safe: Neutral',
-  failSafePark: 'fail-safe: Park',
-  failSafeDefaultGear: 'fail-safe: one gear held',
-};
 
 const after = (time: number, system: UnitSystem): string => format(time, seconds, system);
 

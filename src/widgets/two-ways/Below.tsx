@@ -2,7 +2,8 @@ import { format } from '../../quantity/print.ts';
 import { percent, pressure, seconds, temperature } from '../../quantity/quantities.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import { needed } from '../clutch-pressure/needed.ts';
-import { COLD_C, HOT_C, type Consequence, type WaysModel } from './model.ts';
+import type { Consequence, WaysModel } from './model.ts';
+import { COLD_C, HOT_C } from '../../car/cold-and-hot.ts';
 import { electronicRoles, mechanicalRoles, type Roles } from './roles.ts';
 
 const ROLES: readonly { readonly key: keyof Roles; readonly words: string }[] = [

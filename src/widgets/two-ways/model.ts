@@ -1,3 +1,4 @@
+import { COLD_C, HOT_C } from '../../car/cold-and-hot.ts';
 import { computed, signal } from '@preact/signals';
 import {
   commandsAt,
@@ -33,8 +34,6 @@ const START: WaysGivens = {
   car: 'standing',
   feed: 50,
 };
-export const COLD_C = 20;
-export const HOT_C = 100;
 
 /** A tenth is the most the fault catalogue closes a feed. */
 export const FEED = { min: 10, max: 100, step: 1 } as const;

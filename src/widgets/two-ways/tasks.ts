@@ -2,7 +2,8 @@ import { format } from '../../quantity/print.ts';
 import { percent, pressure, seconds, temperature } from '../../quantity/quantities.ts';
 import { needed } from '../clutch-pressure/needed.ts';
 import type { TaskSpec } from '../../simulation/sim-spec.ts';
-import { COLD_C, FEED, HOT_C, makeTwoWays, type WaysGivens, type WaysModel } from './model.ts';
+import { FEED, makeTwoWays, type WaysGivens, type WaysModel } from './model.ts';
+import { COLD_C, HOT_C } from '../../car/cold-and-hot.ts';
 
 type Task = TaskSpec<WaysGivens, WaysModel>;
 

@@ -6,7 +6,7 @@ import {
   warmedTo,
   type DriveKind,
 } from '../../engine/index.ts';
-import type { LetsGo } from '../clutch-pressure/hold-map.ts';
+import type { LetsGo } from '../../car/lets-go.ts';
 import { makeClutchPressure } from '../clutch-pressure/model.ts';
 import type { Required } from '../clutch-pressure/needed.ts';
 import type { SimModel } from '../../simulation/sim-spec.ts';

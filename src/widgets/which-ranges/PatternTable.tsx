@@ -1,4 +1,4 @@
-import { COLD_C, HOT_C } from '../../car/car.ts';
+import { COLD_C, HOT_C } from '../../car/cold-and-hot.ts';
 import { SHOP_TESTS, type ShopTest, type Verdict } from '../../car/shop-tests.ts';
 import type { ComponentChildren } from 'preact';
 import { format, formatNumber } from '../../quantity/print.ts';

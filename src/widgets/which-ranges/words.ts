@@ -1,4 +1,5 @@
-import { COLD_C, HOT_C, severityOf, sitsInOneCircuit } from '../../car/car.ts';
+import { severityOf, sitsInOneCircuit } from '../../car/car.ts';
+import { COLD_C, HOT_C } from '../../car/cold-and-hot.ts';
 import {
   COLD_TESTS,
   HOT_TESTS,

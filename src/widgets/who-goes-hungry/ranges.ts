@@ -8,9 +8,9 @@ export const BORE = { min: 0, max: 0.25, step: 0.01 } as const;
 /** Resistance of the filter against a clean one [times]. */
 export const FILTER = { min: 1, max: 60, step: 1 } as const;
 /** The cold state everything hot is set against [°C]. */
-export const COLD_C = 20;
+export { COLD_C } from '../../car/cold-and-hot.ts';
 /** The hot state of the two readings [°C]. */
-export const HOT_C = 100;
+export { HOT_C } from '../../car/cold-and-hot.ts';
 export const IDLE_RPM = 700;
 export const FAST_RPM = 3000;
 /** Every stop of the speed control, so that the chart's cursor can read each. */

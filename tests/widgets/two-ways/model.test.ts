@@ -6,12 +6,12 @@ import { needed } from '../../../src/widgets/clutch-pressure/needed.ts';
 import { simProblems } from '../../simulation/sim-problems.ts';
 import {
   FEED,
-  HOT_C,
   makeTwoWays,
   type Rolling,
   type WayFault,
   type WaysGivens,
 } from '../../../src/widgets/two-ways/model.ts';
+import { HOT_C } from '../../../src/car/cold-and-hot.ts';
 import { sim } from '../../../src/widgets/two-ways/sim.ts';
 import {
   electronicRoles,
