@@ -1,5 +1,5 @@
 import type { ComponentChildren, RefObject } from 'preact';
-import { DataTable, type DataTableProps } from '../ui/DataTable.tsx';
+import { DataTable, type TableData } from '../ui/DataTable.tsx';
 import { still } from '../ui/still.ts';
 import type { Size } from './use-size.ts';
 
@@ -10,15 +10,13 @@ export interface ChartFigureProps {
   readonly takeaway: string;
   readonly box: RefObject<HTMLDivElement>;
   readonly size: Size;
-  readonly tables: readonly DataTableProps[];
+  readonly tables: readonly TableData[];
   readonly height?: ChartHeight | undefined;
   /** The lower left corner is empty (beside the x title), so the table's handle may stand in it. */
   readonly corner?: boolean;
   /** Lies over the picture: the cursor. */
   readonly pad?: ComponentChildren;
   readonly children: ComponentChildren;
-  /** Between picture and table: a list of events. */
-  readonly below?: ComponentChildren;
 }
 
 const Name = still(({ id, words }: { readonly id: string; readonly words: string }) => (
@@ -42,10 +40,9 @@ export function ChartFigure(props: ChartFigureProps) {
     corner = false,
     pad,
     children,
-    below,
   } = props;
   return (
-    <figure class={corner && !below ? 'chart chart-corner' : 'chart'} id={id}>
+    <figure class={corner ? 'chart chart-corner' : 'chart'} id={id}>
       <figcaption>
         <Name id={`${id}-name`} words={name} />{' '}
         <span class="chart-takeaway" id={`${id}-takeaway`}>
@@ -62,10 +59,7 @@ export function ChartFigure(props: ChartFigureProps) {
         </svg>
         {pad}
       </div>
-      {below}
-      {tables.map((table) => (
-        <DataTable key={table.caption} {...table} />
-      ))}
+      <DataTable tables={tables} />
     </figure>
   );
 }

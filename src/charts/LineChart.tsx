@@ -1,7 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useMemo, useRef } from 'preact/hooks';
-import type { DataTableProps } from '../ui/DataTable.tsx';
-import { format } from '../quantity/print.ts';
+import type { TableData } from '../ui/DataTable.tsx';
 import { textFor, type UnitSystem } from '../quantity/unit-system.ts';
 import { useUnits } from '../ui/use-units.ts';
 import { Axes } from './Axes.tsx';
@@ -98,11 +97,10 @@ export function LineChart(chart: LineChartProps) {
       takeaway={textFor(takeaway, system)}
       box={box}
       size={size}
-      tables={tables(chart)}
+      tables={tables(chart, system)}
       height={chart.height}
       corner
       pad={pad}
-      below={events.length > 0 && <EventList chart={chart} system={system} />}
     >
       {ground}
       {axes}
@@ -182,48 +180,29 @@ function EventFlag({ number, at, badge, layout: { frame, foot }, em }: EventFlag
   );
 }
 
-function EventList({
-  chart,
-  system,
-}: {
-  readonly chart: LineChartProps;
-  readonly system: UnitSystem;
-}) {
-  return (
-    <ol class="chart-events">
-      {(chart.events ?? []).map((event, i) => (
-        <li key={i}>
-          <span class="number">{format(event.x, chart.xAxis.quantity, system)}</span>{' '}
-          {textFor(event.words, system)}
-        </li>
-      ))}
-    </ol>
-  );
-}
-
-function tables({
-  name,
-  x,
-  xAxis,
-  yAxis,
-  series,
-  strips = [],
-}: LineChartProps): readonly DataTableProps[] {
-  const values: DataTableProps = {
+function tables(chart: LineChartProps, system: UnitSystem): readonly TableData[] {
+  const { name, x, xAxis, yAxis, series, strips = [], events = [] } = chart;
+  const values: TableData = {
     caption: name,
     columns: [
       { label: xAxis.label, quantity: xAxis.quantity, values: x },
       ...series.map(({ label, y }) => ({ label, quantity: yAxis.quantity, values: y })),
     ],
   };
+  const happened: TableData = {
+    caption: words.events,
+    columns: [
+      { label: xAxis.label, quantity: xAxis.quantity, values: events.map((event) => event.x) },
+      { label: words.event, words: events.map((event) => textFor(event.words, system)) },
+    ],
+  };
   const states = strips.map(({ label, states: all }) => ({
     caption: label,
-    summary: words.inWords(label),
     columns: [
       { label: words.from, quantity: xAxis.quantity, values: all.map(({ from }) => from) },
       { label: words.to, quantity: xAxis.quantity, values: all.map(({ to }) => to) },
       { label: words.state, words: all.map(({ label: state }) => state) },
     ],
   }));
-  return [values, ...states];
+  return [...(events.length > 0 ? [happened] : []), values, ...states];
 }

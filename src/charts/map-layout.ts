@@ -1,4 +1,4 @@
-import type { DataTableProps } from '../ui/DataTable.tsx';
+import type { TableData } from '../ui/DataTable.tsx';
 import { formatNumber } from '../quantity/print.ts';
 import type { UnitSystem, UnitText } from '../quantity/unit-system.ts';
 import type { Frame } from './Axes.tsx';
@@ -110,7 +110,7 @@ export function placeNow(
 }
 
 /** For each column of the map, where each category begins: what a reader takes from it. */
-export function mapTable(map: HeatMapProps, system: UnitSystem): DataTableProps {
+export function mapTable(map: HeatMapProps, system: UnitSystem): TableData {
   const { name, x, y, xAxis, yAxis, cells, categories } = map;
   const { symbol } = yAxis.quantity[system];
   return {

@@ -5,7 +5,8 @@ export const words = {
   noPoint: 'No point chosen. Arrow keys read the values.',
   read: (name: string) => `Read values: ${name}`,
   /** The fold of a table of states. */
-  inWords: (label: string) => `${label}, in words`,
+  events: 'What happened',
+  event: 'Event',
   from: 'From',
   to: 'To',
   state: 'State',

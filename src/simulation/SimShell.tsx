@@ -6,21 +6,33 @@ import { useReady, useUnits } from '../ui/use-units.ts';
 import { currentValues } from './current-values.ts';
 import { Waiting } from './Later.tsx';
 import { Predict } from './Predict.tsx';
-import type { DrawnControls, Givens, PictureContext, SimModel, SimSpec } from './sim-spec.ts';
+import type {
+  DrawnControls,
+  Givens,
+  PictureContext,
+  SimModel,
+  SimSpec,
+  TasksFile,
+} from './sim-spec.ts';
 import { advance, startState, type StageEvent } from './stages.ts';
 import { sweep } from './sweep.ts';
+import { useHeldHeight } from './use-held-height.ts';
 import { useLaterStages } from './use-later-stages.ts';
 import { words } from './words.en.ts';
 
 export interface SimShellProps<G extends Givens, M extends SimModel<G>> {
   /** The simulation as data: question, tasks, controls. A constant; `simProblems` checks it in the widget's test. */
   readonly sim: SimSpec<G, M>;
+  /** Fetches the guided tasks, `() => import('./tasks.ts')`. */
+  readonly tasks: () => Promise<TasksFile<G, M>>;
   /** One model per island: make it with `useMemo(makeModel, [])`, never at module level. */
   readonly model: M;
   /** The picture that shares the first screen with the controls. Reads the model's signals freely. */
   readonly picture: (context: PictureContext) => ComponentChildren;
   /** Further pictures, under picture and controls; shown once the answer is out. */
   readonly below?: ((context: PictureContext) => ComponentChildren) | undefined;
+  /** Moves the picture itself and no given, as a cursor in time does; first among the controls. */
+  readonly hand?: ((context: PictureContext) => ComponentChildren) | undefined;
   /** Controls that are neither slider, choice nor switch. */
   readonly drawn?: DrawnControls<G> | undefined;
 }
@@ -30,11 +42,11 @@ export interface SimShellProps<G extends Givens, M extends SimModel<G>> {
  * can skip to those at once, and a link that carries a state lands there.
  */
 export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShellProps<G, M>) {
-  const { sim, model, picture, below, drawn } = props;
-  const { predict, tasks } = sim;
+  const { sim, model, picture, below, hand, drawn } = props;
+  const { predict } = sim;
   const system = useUnits();
   const ready = useReady();
-  const [state, dispatch] = useReducer(advance, tasks.length, startState);
+  const [state, dispatch] = useReducer(advance, undefined, startState);
   const [search, setSearch] = useState('');
   const [outcomeWords, setOutcomeWords] = useState<UnitText>('');
   const stop = useRef<() => void>(() => undefined);
@@ -42,7 +54,9 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
   const byHand = useRef(false);
   // Taken before anything is applied: these are what a link falls back to.
   const defaults = useMemo(() => currentValues(sim, model), [sim, model]);
-  const later = useLaterStages();
+  const later = useLaterStages(props.tasks);
+  const bench = useRef<HTMLDivElement>(null);
+  useHeldHeight(bench);
   // The run's start is the first picture, on the server too.
   useMemo(() => model.apply(predict.start), [model]);
 
@@ -66,7 +80,7 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
     byHand.current = true;
     if (event.type !== 'predict' && event.type !== 'rate') void later.load();
     dispatch(event);
-    const task = tasks[next.task];
+    const task = later.stages?.tasks[next.task];
     const taskBegins =
       next.stage === 'tasks' && (state.stage !== 'tasks' || next.task !== state.task);
     if (taskBegins && task) model.apply(task.start);
@@ -114,14 +128,16 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
     >
       <div class="sim-head">
         <h3 id={`${sim.id}-title`}>{sim.title}</h3>
-        <StageNav sim={sim.id} state={state} send={send} />
+        <StageNav tasks={later.stages?.tasks.length} state={state} send={send} />
       </div>
-      <div class="sim-bench">
+      <div class="sim-bench" ref={bench}>
+        {/* Stays at the top of the screen while the controls under it are scrolled. */}
         <div class="sim-picture">
           <Drawn draw={() => picture(context)} />
           <Says sim={sim} model={model} system={system} silent={stage === 'predict'} />
         </div>
         <div class="sim-controls">
+          {hand && revealed && <Drawn draw={() => hand(context)} />}
           {(stage === 'predict' || stage === 'running') && (
             <Predict
               {...predict}
@@ -140,6 +156,7 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
             <stages.Compare
               sim={sim.id}
               options={predict.options}
+              tasks={stages.tasks.length}
               outcomeWords={outcomeWords}
               state={state}
               system={system}
@@ -149,7 +166,7 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
           {stages && stage === 'tasks' && (
             <stages.Task
               sim={sim.id}
-              tasks={tasks}
+              tasks={stages.tasks}
               controls={sim.controls}
               model={model}
               state={state}
@@ -199,13 +216,14 @@ function Says<G extends Givens, M extends SimModel<G>>(props: SaysProps<G, M>) {
 }
 
 interface StageNavProps {
-  readonly sim: string;
+  /** How many there are, once that is known. */
+  readonly tasks: number | undefined;
   readonly state: ReturnType<typeof startState>;
   readonly send: (event: StageEvent) => void;
 }
 
 /** Where you are, and the ways that are open from here. */
-function StageNav({ state, send }: StageNavProps) {
+function StageNav({ tasks, state, send }: StageNavProps) {
   const { stage, outcome } = state;
   const running = stage === 'running';
   const early = stage === 'predict' || running;
@@ -216,12 +234,12 @@ function StageNav({ state, send }: StageNavProps) {
           {outcome === null ? words.predictFirst : words.predictAgain}
         </button>
       )}
-      {outcome !== null && stage !== 'tasks' && (
+      {outcome !== null && tasks !== undefined && stage !== 'tasks' && (
         <button
           type="button"
           class="quiet"
           disabled={running}
-          onClick={() => send({ type: 'to-tasks' })}
+          onClick={() => send({ type: 'to-tasks', of: tasks })}
         >
           {words.tasks}
         </button>

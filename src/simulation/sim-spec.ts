@@ -104,9 +104,13 @@ export interface SimSpec<G extends Givens, M extends SimModel<G>> {
   /** In the order of your own controls: the first three stand open, the rest behind "More controls". */
   readonly controls: readonly ControlSpec<G>[];
   readonly predict: PredictSpec<G, M>;
-  readonly tasks: readonly TaskSpec<G, M>[];
   /** One sentence on the state as it stands; shown under the picture and spoken. */
   readonly says: (model: M, system: UnitSystem) => string;
+}
+
+/** The guided tasks, a file of their own: nobody sees them before the run, and nobody pays for them. */
+export interface TasksFile<G extends Givens, M extends SimModel<G>> {
+  readonly tasks: readonly TaskSpec<G, M>[];
 }
 
 /** What the widget's picture is told besides the model. */

@@ -1,7 +1,14 @@
 import type { ComponentType } from 'preact';
 import { useMemo } from 'preact/hooks';
 import { Later } from './Later.tsx';
-import type { DrawnControls, Givens, PictureContext, SimModel, SimSpec } from './sim-spec.ts';
+import type {
+  DrawnControls,
+  Givens,
+  PictureContext,
+  SimModel,
+  SimSpec,
+  TasksFile,
+} from './sim-spec.ts';
 import { SimShell } from './SimShell.tsx';
 
 export interface PictureProps<M> extends PictureContext {
@@ -9,8 +16,10 @@ export interface PictureProps<M> extends PictureContext {
 }
 
 interface SimulationParts<G extends Givens, M extends SimModel<G>> {
-  /** The simulation as data: question, tasks, controls. */
+  /** The simulation as data: question, controls, what is said. */
   readonly sim: SimSpec<G, M>;
+  /** Fetches the guided tasks, `() => import('./tasks.ts')`. */
+  readonly tasks: () => Promise<TasksFile<G, M>>;
   /** Called once for each island on the page, never at module level. */
   readonly makeModel: () => M;
   /** Shares the first screen with the controls. */
@@ -20,6 +29,8 @@ interface SimulationParts<G extends Givens, M extends SimModel<G>> {
    * pays for it, before the answer is out.
    */
   readonly below?: () => Promise<{ readonly Below: ComponentType<PictureProps<M>> }>;
+  /** Fetches what moves the picture and no given, as a cursor in time does: `() => import('./Hand.tsx')`. */
+  readonly hand?: () => Promise<{ readonly Hand: ComponentType<PictureProps<M>> }>;
   /** Controls that are neither slider, choice nor switch. */
   readonly drawn?: (model: M) => DrawnControls<G>;
 }
@@ -28,7 +39,8 @@ interface SimulationParts<G extends Givens, M extends SimModel<G>> {
 export function simulationView<G extends Givens, M extends SimModel<G>>(
   parts: SimulationParts<G, M>,
 ) {
-  const { sim, makeModel, Picture, below, drawn } = parts;
+  const { sim, tasks, makeModel, Picture, below, hand, drawn } = parts;
+  const loadHand = hand && (() => hand().then(({ Hand }) => Hand));
   const load = below && (() => below().then(({ Below }) => Below));
   return function View() {
     const model = useMemo(makeModel, []);
@@ -36,9 +48,11 @@ export function simulationView<G extends Givens, M extends SimModel<G>>(
     return (
       <SimShell
         sim={sim}
+        tasks={tasks}
         model={model}
         drawn={own}
         picture={(context) => <Picture model={model} {...context} />}
+        hand={loadHand && ((context) => <Later load={loadHand} props={{ model, ...context }} />)}
         below={load && ((context) => <Later load={load} props={{ model, ...context }} />)}
       />
     );

@@ -17,6 +17,7 @@ export interface StageState {
   /** The option the model's run came to, by id; set once a run has ended. */
   readonly outcome: string | null;
   readonly task: number;
+  /** One for each task; empty until the tasks have been opened. */
   readonly done: readonly boolean[];
   readonly hint: boolean;
 }
@@ -26,21 +27,21 @@ export type StageEvent =
   | { readonly type: 'rate'; readonly confidence: Confidence }
   | { readonly type: 'run' }
   | { readonly type: 'ran'; readonly outcome: string }
-  | { readonly type: 'to-tasks' }
+  | { readonly type: 'to-tasks'; readonly of: number }
   | { readonly type: 'hint' }
   | { readonly type: 'task-done' }
   | { readonly type: 'next-task' }
   | { readonly type: 'to-own' }
   | { readonly type: 'predict-again' };
 
-export function startState(tasks: number): StageState {
+export function startState(): StageState {
   return {
     stage: 'predict',
     prediction: null,
     confidence: null,
     outcome: null,
     task: 0,
-    done: Array.from({ length: tasks }, () => false),
+    done: [],
     hint: false,
   };
 }
@@ -69,8 +70,9 @@ export function advance(state: StageState, event: StageEvent): StageState {
     case 'to-tasks': {
       // The tasks lean on what the run showed; before it only your own controls are open.
       if (state.outcome === null || stage === 'running') return state;
-      const open = state.done.indexOf(false);
-      return { ...state, stage: 'tasks', task: open === -1 ? 0 : open, hint: false };
+      const done = Array.from({ length: event.of }, (_, i) => state.done[i] ?? false);
+      const open = done.indexOf(false);
+      return { ...state, stage: 'tasks', done, task: open === -1 ? 0 : open, hint: false };
     }
     case 'hint':
       return stage === 'tasks' ? { ...state, hint: true } : state;
@@ -86,8 +88,6 @@ export function advance(state: StageState, event: StageEvent): StageState {
     case 'to-own':
       return stage === 'running' ? state : { ...state, stage: 'own', hint: false };
     case 'predict-again':
-      return stage === 'running'
-        ? state
-        : { ...startState(state.done.length), done: state.done, task: state.task };
+      return stage === 'running' ? state : { ...startState(), done: state.done, task: state.task };
   }
 }

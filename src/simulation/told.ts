@@ -43,3 +43,9 @@ export const withIds = <T extends object>(
   byId: Readonly<Record<string, T>>,
 ): readonly (T & { readonly id: string })[] =>
   Object.entries(byId).map(([id, one]) => ({ id, ...one }));
+
+/** The same for the options of a choice, whose ids are values of a given. */
+export const withValues = <T extends object>(
+  byValue: Readonly<Record<string, T>>,
+): readonly (T & { readonly value: string })[] =>
+  Object.entries(byValue).map(([value, one]) => ({ value, ...one }));

@@ -4,14 +4,26 @@ import { useEffect, useRef } from 'preact/hooks';
  * The focus goes to the head of a stage that somebody went to: what they pressed is gone, and
  * without this the next Tab would start at the top of the page. A page opened by link keeps the
  * focus where it is. `step` sets it off again within a stage.
+ *
+ * The picture stays in sight: the page moves only when the picture or the head is not, and then to the
+ * top of the bench, where both stand.
  */
 export function useArrival<E extends HTMLElement>(byHand: boolean, step: unknown = null) {
   const head = useRef<E>(null);
   useEffect(() => {
-    if (!byHand) return;
-    head.current?.focus({ preventScroll: true });
-    // Only when it is out of sight: on a phone the picture above should stay where it is.
-    head.current?.scrollIntoView({ block: 'nearest' });
+    const arrived = head.current;
+    if (!byHand || !arrived) return;
+    arrived.focus({ preventScroll: true });
+    const bench = arrived.closest('.sim-bench');
+    const picture = bench?.querySelector('.sim-picture');
+    if (!bench || !picture) return;
+    const seen = picture.getBoundingClientRect();
+    const here = arrived.getBoundingClientRect();
+    const beside = here.left >= seen.right;
+    const top = beside ? 0 : seen.bottom;
+    const inSight =
+      seen.top >= 0 && seen.bottom <= innerHeight && here.top >= top && here.bottom <= innerHeight;
+    if (!inSight) bench.scrollIntoView({ block: 'start' });
   }, [step]);
   return head;
 }

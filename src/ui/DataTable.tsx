@@ -16,13 +16,16 @@ export interface WordColumn {
 }
 export type TableColumn = NumberColumn | WordColumn;
 
-export interface DataTableProps {
+export interface TableData {
   /** What the table shows; also its caption. */
   readonly caption: string;
   /** The first column heads the rows. */
   readonly columns: readonly TableColumn[];
+}
+
+interface DataTableProps {
+  readonly tables: readonly TableData[];
   readonly most?: number;
-  readonly summary?: string;
 }
 
 const cell = (column: TableColumn, row: number, system: 'si' | 'us'): string => {
@@ -39,55 +42,59 @@ const heading = (column: TableColumn, system: 'si' | 'us'): string => {
 };
 
 /**
- * The numbers behind a picture, from the same arrays. The rows are made only while the fold is
- * open: a table nobody looks at would otherwise be redrawn at every move of a slider.
+ * The numbers behind a picture, from the same arrays, all its tables in one fold. The rows are made only
+ * while the fold is open: a table nobody looks at would otherwise be redrawn at every move of a slider.
  */
-export function DataTable({ caption, columns, most = 25, summary = words.table }: DataTableProps) {
-  const system = useUnits();
+export function DataTable({ tables, most = 25 }: DataTableProps) {
   const [open, setOpen] = useState(false);
+  return (
+    <details class="data-table" onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>{words.table}</summary>
+      {open && tables.map((table) => <Rows key={table.caption} {...table} most={most} />)}
+    </details>
+  );
+}
+
+function Rows({ caption, columns, most }: TableData & { readonly most: number }) {
+  const system = useUnits();
   const [first] = columns;
   const total =
     first === undefined ? 0 : 'words' in first ? first.words.length : first.values.length;
-  const rows = open ? pickRows(total, most) : [];
+  const rows = pickRows(total, most);
   return (
-    <details class="data-table" onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>{summary}</summary>
-      {open && (
-        <div class="table-scroll" role="region" tabIndex={0} aria-label={caption}>
-          <table>
-            <caption>
-              {caption}
-              {rows.length < total ? ` ${words.points(String(rows.length), String(total))}` : ''}
-            </caption>
-            <thead>
-              <tr>
-                {columns.map((column, i) => (
-                  <th key={i} scope="col">
-                    {heading(column, system)}
+    <div class="table-scroll" role="region" tabIndex={0} aria-label={caption}>
+      <table>
+        <caption>
+          {caption}
+          {rows.length < total ? ` ${words.points(String(rows.length), String(total))}` : ''}
+        </caption>
+        <thead>
+          <tr>
+            {columns.map((column, i) => (
+              <th key={i} scope="col">
+                {heading(column, system)}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row) => (
+            <tr key={row}>
+              {columns.map((column, i) =>
+                i === 0 ? (
+                  <th key={i} scope="row">
+                    {cell(column, row, system)}
                   </th>
-                ))}
-              </tr>
-            </thead>
-            <tbody>
-              {rows.map((row) => (
-                <tr key={row}>
-                  {columns.map((column, i) =>
-                    i === 0 ? (
-                      <th key={i} scope="row">
-                        {cell(column, row, system)}
-                      </th>
-                    ) : (
-                      <td key={i} class={'words' in column ? undefined : 'number'}>
-                        {cell(column, row, system)}
-                      </td>
-                    ),
-                  )}
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </div>
-      )}
-    </details>
+                ) : (
+                  <td key={i} class={'words' in column ? undefined : 'number'}>
+                    {cell(column, row, system)}
+                  </td>
+                ),
+              )}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
   );
 }

@@ -47,9 +47,10 @@ export function Slider({ id, label: name, value, quantity, min, max, step, words
   // The slider moves in the reader's units, so that its stops are round numbers there.
   const grid = shownGrid(bounds, quantity, system);
 
+  const inWords = (v: number): string => words?.(v, system) ?? '';
   const valueWords = (v: number): string => {
     const number = format(v, quantity, system);
-    const more = words?.(v, system) ?? '';
+    const more = inWords(v);
     return more === '' ? number : `${number}, ${more}`;
   };
   const set = (v: number) => {
@@ -113,7 +114,8 @@ export function Slider({ id, label: name, value, quantity, min, max, step, words
         </label>{' '}
         {/* No <output>: that is a live region, and the slider already speaks its own value. */}
         <span id={`${id}-words`} class="number-words">
-          {valueWords(now)}
+          {/* The field shows the number, but while it holds one that cannot be taken. */}
+          {error === '' ? inWords(now) : valueWords(now)}
         </span>
       </div>
       <div class="slider-row">

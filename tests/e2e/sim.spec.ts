@@ -1,16 +1,8 @@
 import type { Locator, Page } from '@playwright/test';
-import { builtPages } from '../../src/build/pages.ts';
-import { languageAt, source } from '../../src/language/languages.ts';
 import { makeClutchPressure } from '../../src/widgets/clutch-pressure/model.ts';
 import { expect, test } from './fixtures.ts';
 import { keptAnswers } from './kept-answers.ts';
-
-/** Every English page that holds a simulation, with the ids of those it holds. */
-const pages = builtPages().flatMap(({ address, html }) => {
-  if (languageAt(address).id !== source) return [];
-  const ids = Array.from(html.matchAll(/<section class="sim[^"]*" id="([\w-]+)"/g), ([, id]) => id);
-  return ids.length === 0 ? [] : [{ address, ids: ids.filter((id) => id !== undefined) }];
-});
+import { simulationPages as pages } from './pages.ts';
 
 test('some built page holds a simulation', () => {
   // Without this, a change of markup would leave the tests below with nothing to look at.
@@ -224,12 +216,12 @@ test('a copied link opens the same state in your controls, and leaves the focus 
   const sim = await open(page, 'clutch-pressure');
   await sim.getByRole('button', { name: 'Your controls' }).press('Enter');
   await sim.locator('#clutch-pressure-temp').press('Home');
-  const state = await sim.locator('#clutch-pressure-temp-words').textContent();
+  const state = await sim.locator('#clutch-pressure-temp-field').inputValue();
   await sim.getByRole('button', { name: 'Copy a link to this state' }).press('Enter');
   await expect(sim.getByText('Link copied.')).toBeVisible();
 
   await page.goto(await page.evaluate(() => navigator.clipboard.readText()));
   await expect(head(sim, 'Your controls')).toBeVisible();
-  await expect(sim.locator('#clutch-pressure-temp-words')).toHaveText(state ?? '');
+  await expect(sim.locator('#clutch-pressure-temp-field')).toHaveValue(state);
   await expect(head(sim, 'Your controls')).not.toBeFocused();
 });

@@ -23,6 +23,7 @@ export function DemoView() {
   return (
     <SimShell
       sim={demo}
+      tasks={() => Promise.resolve(demo)}
       model={model}
       picture={({ revealed }) => <LoadChart model={model} revealed={revealed} />}
       below={() => (

@@ -5,7 +5,7 @@
 import { computed, signal } from '@preact/signals';
 import { length, pressure, temperature } from '../../src/quantity/quantities.ts';
 import { format } from '../../src/quantity/print.ts';
-import type { SimModel, SimSpec } from '../../src/simulation/sim-spec.ts';
+import type { SimModel, SimSpec, TasksFile } from '../../src/simulation/sim-spec.ts';
 
 export type DemoGivens = {
   temp: number;
@@ -39,7 +39,7 @@ export type DemoModel = ReturnType<typeof makeDemo>;
 
 export const NEEDED = 400;
 
-export const demo: SimSpec<DemoGivens, DemoModel> = {
+export const demo: SimSpec<DemoGivens, DemoModel> & TasksFile<DemoGivens, DemoModel> = {
   id: 'demo',
   title: 'A made-up load',
   linkVersion: 1,

@@ -1,9 +1,9 @@
 import { readdirSync, existsSync } from 'node:fs';
 import type { ComponentType } from 'preact';
-import type { Givens, SimModel, SimSpec } from '../../src/simulation/sim-spec.ts';
+import type { Givens, SimModel, SimSpec, TasksFile } from '../../src/simulation/sim-spec.ts';
 
 /** A simulation as the tests see it: whatever its own givens are. */
-export type AnySim = SimSpec<Givens, SimModel<Givens>>;
+export type AnySim = SimSpec<Givens, SimModel<Givens>> & TasksFile<Givens, SimModel<Givens>>;
 
 export interface OneSimulation {
   readonly name: string;
@@ -20,7 +20,6 @@ const folder = new URL('../../src/widgets/', import.meta.url);
 const OLD_MAKERS: Readonly<Record<string, string>> = {
   'clutch-pressure': 'makeClutchPressure',
   'controller-sees': 'makeControllerSees',
-  engagement: 'makeEngagement',
   'holding-torque': 'makeHoldingTorque',
   'two-ways': 'makeTwoWays',
   'warm-up': 'makeWarmUp',
@@ -36,16 +35,17 @@ async function open(name: string): Promise<OneSimulation> {
     const url = new URL(`${name}/${file}`, folder);
     return existsSync(url) ? ((await import(url.href)) as Record<string, unknown>) : {};
   };
-  const [model, sim, view, below] = await Promise.all(
-    ['model.ts', 'sim.ts', 'View.tsx', 'Below.tsx'].map(load),
+  const [model, sim, tasks, view, below] = await Promise.all(
+    ['model.ts', 'sim.ts', 'tasks.ts', 'View.tsx', 'Below.tsx'].map(load),
   );
   const maker = OLD_MAKERS[name] ?? 'makeModel';
   if (typeof model?.[maker] !== 'function')
     throw new Error(`${name}/model.ts exports no ${maker}.`);
   if (typeof sim?.sim !== 'object') throw new Error(`${name}/sim.ts exports no sim.`);
+  if (!Array.isArray(tasks?.tasks)) throw new Error(`${name}/tasks.ts exports no tasks.`);
   return {
     name,
-    sim: sim.sim as AnySim,
+    sim: { ...sim.sim, tasks: tasks.tasks } as unknown as AnySim,
     makeModel: model[maker] as () => SimModel<Givens>,
     View: view?.View as ComponentType | undefined,
     Below: below?.Below as ComponentType<Record<string, unknown>> | undefined,

@@ -37,7 +37,7 @@ describe('after the run (L2, L6)', () => {
     model.apply(demo.predict.end);
     const { option, words } = demo.predict.outcome(model);
     const state = {
-      ...startState(3),
+      ...startState(),
       stage: 'compare' as const,
       prediction,
       confidence: 'certain' as const,
@@ -47,6 +47,7 @@ describe('after the run (L2, L6)', () => {
       <Compare
         sim="demo"
         options={demo.predict.options}
+        tasks={demo.tasks.length}
         outcomeWords={words}
         state={state}
         system="si"

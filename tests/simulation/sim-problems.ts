@@ -1,7 +1,7 @@
 import { schemaProblems } from '../../src/ui/link-state.ts';
 import { currentValues } from '../../src/simulation/current-values.ts';
 import { linkSchema } from '../../src/simulation/later/link-schema.ts';
-import type { Givens, SimModel, SimSpec } from '../../src/simulation/sim-spec.ts';
+import type { Givens, SimModel, SimSpec, TasksFile } from '../../src/simulation/sim-spec.ts';
 
 /**
  * What is wrong with a simulation as written: the learning rules that a machine can check. Each
@@ -9,7 +9,7 @@ import type { Givens, SimModel, SimSpec } from '../../src/simulation/sim-spec.ts
  * prediction whose outcome is not among its options is found here and not by an apprentice.
  */
 export function simProblems<G extends Givens, M extends SimModel<G>>(
-  sim: SimSpec<G, M>,
+  sim: SimSpec<G, M> & TasksFile<G, M>,
   makeModel: () => M,
 ): readonly string[] {
   const model = makeModel();

@@ -9,7 +9,7 @@ import {
 } from '../../src/simulation/stages.ts';
 
 const through = (...events: readonly StageEvent[]): StageState =>
-  events.reduce(advance, startState(3));
+  events.reduce(advance, startState());
 const answered: readonly StageEvent[] = [
   { type: 'predict', option: 'slips' },
   { type: 'rate', confidence: 'certain' },
@@ -38,7 +38,8 @@ describe('L1: no run without a prediction and a confidence', () => {
   });
   it('lets nobody out of a run', () => {
     const running = through(...answered, { type: 'run' });
-    for (const type of ['to-own', 'to-tasks', 'predict-again', 'run', 'next-task'] as const) {
+    expect(advance(running, { type: 'to-tasks', of: 3 })).toBe(running);
+    for (const type of ['to-own', 'predict-again', 'run', 'next-task'] as const) {
       expect(advance(running, { type })).toBe(running);
     }
   });
@@ -46,11 +47,11 @@ describe('L1: no run without a prediction and a confidence', () => {
 
 describe('L3: tasks, then your controls', () => {
   it('opens the tasks only after a run', () => {
-    expect(through({ type: 'to-tasks' }).stage).toBe('predict');
-    expect(through(...ran, { type: 'to-tasks' })).toMatchObject({ stage: 'tasks', task: 0 });
+    expect(through({ type: 'to-tasks', of: 3 }).stage).toBe('predict');
+    expect(through(...ran, { type: 'to-tasks', of: 3 })).toMatchObject({ stage: 'tasks', task: 0 });
   });
   it('goes on only when the task is done, and ends in your controls', () => {
-    let state = through(...ran, { type: 'to-tasks' });
+    let state = through(...ran, { type: 'to-tasks', of: 3 });
     expect(advance(state, { type: 'next-task' })).toBe(state);
     for (let i = 0; i < 3; i += 1) {
       expect(state).toMatchObject({ stage: 'tasks', task: i, hint: false });
@@ -60,8 +61,13 @@ describe('L3: tasks, then your controls', () => {
     expect(state).toMatchObject({ stage: 'own', done: [true, true, true] });
   });
   it('comes back to the first task still open', () => {
-    const left = through(...ran, { type: 'to-tasks' }, { type: 'task-done' }, { type: 'to-own' });
-    expect(advance(left, { type: 'to-tasks' })).toMatchObject({ stage: 'tasks', task: 1 });
+    const left = through(
+      ...ran,
+      { type: 'to-tasks', of: 3 },
+      { type: 'task-done' },
+      { type: 'to-own' },
+    );
+    expect(advance(left, { type: 'to-tasks', of: 3 })).toMatchObject({ stage: 'tasks', task: 1 });
   });
   it('is skipped by a foreman at once', () => {
     expect(through({ type: 'to-own' }).stage).toBe('own');
@@ -72,7 +78,7 @@ it('no course of events runs without answers, or changes an answer under a run',
   const event = fc.oneof(
     fc.constantFrom<StageEvent>(
       { type: 'run' },
-      { type: 'to-tasks' },
+      { type: 'to-tasks', of: 3 },
       { type: 'hint' },
       { type: 'task-done' },
       { type: 'next-task' },
@@ -87,7 +93,7 @@ it('no course of events runs without answers, or changes an answer under a run',
   );
   fc.assert(
     fc.property(fc.array(event, { maxLength: 40 }), (events) => {
-      let state = startState(3);
+      let state = startState();
       for (const one of events) {
         const next = advance(state, one);
         if (next.stage === 'running' || next.stage === 'compare') {

@@ -10,6 +10,8 @@ import { words } from './words.en.ts';
 interface CompareProps {
   readonly sim: string;
   readonly options: readonly PredictOption[];
+  /** How many tasks there are to go on to. */
+  readonly tasks: number;
   /** The model's own sentence after the run, with its numbers. */
   readonly outcomeWords: UnitText;
   readonly state: StageState;
@@ -18,7 +20,7 @@ interface CompareProps {
 }
 
 /** Prediction and outcome side by side, then why. Right or wrong is never said without a reason. */
-export function Compare({ sim, options, outcomeWords, state, system, send }: CompareProps) {
+export function Compare({ sim, options, tasks, outcomeWords, state, system, send }: CompareProps) {
   const head = useArrival<HTMLHeadingElement>(true);
   const mine = options.find(({ id }) => id === state.prediction);
   const came = options.find(({ id }) => id === state.outcome);
@@ -67,7 +69,7 @@ export function Compare({ sim, options, outcomeWords, state, system, send }: Com
           </ul>
         </details>
       )}
-      <button type="button" class="act" onClick={() => send({ type: 'to-tasks' })}>
+      <button type="button" class="act" onClick={() => send({ type: 'to-tasks', of: tasks })}>
         {words.toTasks}
       </button>
       <NotKept place={sim} />

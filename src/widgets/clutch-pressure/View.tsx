@@ -5,6 +5,7 @@ import { makeClutchPressure } from './model.ts';
 import { PressureChart } from './PressureChart.tsx';
 import { sim } from './sim.ts';
 
+const loadTasks = () => import('./tasks.ts');
 const loadBelow = () => import('./Below.tsx').then(({ Below }) => Below);
 
 /** Each picture reads its own signals, so a control redraws only what depends on it. */
@@ -13,6 +14,7 @@ export function ClutchPressure() {
   return (
     <SimShell
       sim={sim}
+      tasks={loadTasks}
       model={model}
       picture={({ revealed }) => <PressureChart model={model} revealed={revealed} />}
       below={() => <Later load={loadBelow} props={{ model }} />}

@@ -6,7 +6,6 @@ import type { ControlSpec, SimSpec } from '../../simulation/sim-spec.ts';
 import type { PressureGivens, PressureModel } from './model.ts';
 import { predict } from './predict.ts';
 import { SPEED, TEMP } from './ranges.ts';
-import { tasks } from './tasks.ts';
 import { says } from './words.ts';
 
 const controls: readonly ControlSpec<PressureGivens>[] = [
@@ -33,6 +32,5 @@ export const sim: SimSpec<PressureGivens, PressureModel> = {
   linkVersion: 1,
   controls,
   predict,
-  tasks,
   says,
 };

@@ -6,6 +6,7 @@ import { makeControllerSees } from './model.ts';
 import { SlipChart } from './SlipChart.tsx';
 import { sim } from './sim.ts';
 
+const loadTasks = () => import('./tasks.ts');
 const loadBelow = () => import('./Below.tsx').then(({ Below }) => Below);
 
 /** One cursor for the picture and the diagram: the state inked is the state under it. */
@@ -15,6 +16,7 @@ export function ControllerSees() {
   return (
     <SimShell
       sim={sim}
+      tasks={loadTasks}
       model={model}
       picture={({ revealed, stage }) => (
         <SlipChart model={model} revealed={revealed || stage === 'running'} cursor={cursor} />

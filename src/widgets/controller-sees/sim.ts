@@ -3,7 +3,6 @@ import { length, seconds, speed } from '../../quantity/quantities.ts';
 import type { ControlSpec, SimSpec } from '../../simulation/sim-spec.ts';
 import { START, makeControllerSees, type SeesGivens, type SeesModel } from './model.ts';
 import { RECORDING_IDS } from '../../car/recordings.ts';
-import { tasks } from './tasks.ts';
 import { names, says } from './words.ts';
 
 const controls: readonly ControlSpec<SeesGivens>[] = [
@@ -124,6 +123,5 @@ export const sim: SimSpec<SeesGivens, SeesModel> = {
       };
     },
   },
-  tasks,
   says,
 };

@@ -1,9 +1,8 @@
 import { COLD_C } from '../../car/cold-and-hot.ts';
-import { oneFault, severityOf } from '../../car/car.ts';
+import { oneFault } from '../../car/car.ts';
 import { computed, signal } from '@preact/signals';
 import {
   applyFaults,
-  faultAmount,
   fluidClasses,
   makeFluid,
   solveEngagement,
@@ -16,6 +15,7 @@ import {
   type RangeSelection,
   training,
 } from '../../engine/index.ts';
+import { givensFrom } from '../../simulation/givens.ts';
 import type { SimModel } from '../../simulation/sim-spec.ts';
 
 /** What the speed chart shows; the turbine is the one the lesson is about. */
@@ -85,22 +85,8 @@ function asRun(solved: Engagement): Run {
   };
 }
 
-export function makeEngagement() {
-  const givens = {
-    temp: signal(START.temp),
-    fault: signal<FaultId>(START.fault),
-    severity: signal(START.severity),
-    selection: signal<RangeSelection>(START.selection),
-    range: signal<DriveRange>(START.range),
-    failSafe: signal<MechanicalFailSafe>(START.failSafe),
-    fluid: signal<FluidClass>(START.fluid),
-    show: signal<Shown>(START.show),
-  };
-  const apply = (partial: Partial<EngagementGivens>) => {
-    for (const [key, value] of Object.entries(partial)) {
-      (givens[key as keyof EngagementGivens] as { value: unknown }).value = value;
-    }
-  };
+export function makeModel() {
+  const { givens, apply, reset } = givensFrom(START);
   const plant = computed(() => {
     // A fault of one circuit sits where the driver's range is.
     const circuit = givens.range.value === 'drive' ? 'forward' : 'reverse';
@@ -121,16 +107,14 @@ export function makeEngagement() {
   return {
     givens,
     apply,
-    reset: () => apply(START),
+    reset,
     cold,
     hot,
+    /** The moment that both charts and the words show [s]; null while nobody points at one. */
+    cursor: signal<number | null>(null),
     times: thin(cold.peek().solved.trace.time),
-    /** The fault in its own measure. */
-    amount: computed(() =>
-      faultAmount(givens.fault.value, severityOf(givens.fault.value, givens.severity.value)),
-    ),
     /** The turbine's stopping time [s] at another temperature, for "find the edge" tasks. */
     stoppedAt: (tempC: number) => solveAt(tempC).stoppedAfter,
   } satisfies SimModel<EngagementGivens> & Record<string, unknown>;
 }
-export type EngagementModel = ReturnType<typeof makeEngagement>;
+export type EngagementModel = ReturnType<typeof makeModel>;

@@ -1,94 +1,57 @@
-import { format } from '../../quantity/print.ts';
 import { fluidControl } from '../../simulation/choices/fluid-class.ts';
+import { numberControl } from '../../simulation/choices/number.ts';
+import { COOL_C, HOT_C } from '../../simulation/choices/temperatures.ts';
 import { faultControl, severityControl } from '../../simulation/faults/controls.ts';
-import { temperature, length } from '../../quantity/quantities.ts';
-import type { ControlSpec, SimSpec } from '../../simulation/sim-spec.ts';
+import { printer } from '../../quantity/print.ts';
+import { length, temperature } from '../../quantity/quantities.ts';
+import type { SimSpec } from '../../simulation/sim-spec.ts';
+import { told, withIds, withValues } from '../../simulation/told.ts';
 import type { EngagementGivens, EngagementModel } from './model.ts';
-import { tasks } from './tasks.ts';
-import { atTheCheck, outcomeOf, says } from './words.ts';
+import { atTheCheck, outcomeOf, says } from './story.ts';
+import { words } from './words.en.ts';
 
-const controls: readonly ControlSpec<EngagementGivens>[] = [
-  {
-    kind: 'number',
-    key: 'temp',
-    label: 'Fluid in the hot run',
-    quantity: temperature,
-    min: -30,
-    max: 140,
-    step: 2,
-  },
-  severityControl('severity'),
-  {
-    kind: 'choice',
-    key: 'selection',
-    label: 'Range selection',
-    options: [
-      { value: 'electronic', words: 'Electronic' },
-      { value: 'mechanical', words: 'Mechanical', note: 'lever and cable' },
-    ],
-  },
-  faultControl('fault'),
-  {
-    kind: 'choice',
-    key: 'show',
-    label: 'Speed shown',
-    as: 'select',
-    options: [
-      { value: 'turbine', words: 'Turbine' },
-      { value: 'sensor', words: 'Turbine, as its sensor says' },
-      { value: 'engine', words: 'Engine' },
-      { value: 'output', words: 'Output' },
-      { value: 'slip', words: 'Slip' },
-    ],
-  },
-  {
-    kind: 'choice',
-    key: 'range',
-    label: 'Range',
-    options: [
-      { value: 'drive', words: 'Drive' },
-      { value: 'reverse', words: 'Reverse' },
-    ],
-  },
-  {
-    kind: 'choice',
-    key: 'failSafe',
-    label: 'Fail-safe with a cable',
-    options: [
-      { value: 'neutral', words: 'Neutral' },
-      { value: 'default-gear', words: 'One gear held' },
-    ],
-  },
-  fluidControl('fluid'),
-];
+/** The crack that the question is about [mm]: three quarters of the worst. */
+const CRACK_MM = 0.3;
+const { options, ...predict } = told(words.predict, (s) => ({
+  crack: printer(s)(CRACK_MM, length),
+}));
+const { controls } = words;
 
 export const sim: SimSpec<EngagementGivens, EngagementModel> = {
   id: 'engagement',
-  title: 'Seven seconds after Drive',
+  title: words.title,
   linkVersion: 1,
-  controls,
+  controls: [
+    numberControl('temp', controls.temp, temperature, { min: -30, max: 140, step: 2 }),
+    severityControl('severity'),
+    {
+      kind: 'choice',
+      key: 'selection',
+      label: controls.selection,
+      options: withValues(controls.selections),
+    },
+    faultControl('fault'),
+    {
+      kind: 'choice',
+      key: 'show',
+      label: controls.show,
+      as: 'select',
+      options: withValues(controls.shown),
+    },
+    { kind: 'choice', key: 'range', label: controls.range, options: withValues(controls.ranges) },
+    {
+      kind: 'choice',
+      key: 'failSafe',
+      label: controls.failSafe,
+      options: withValues(controls.failSafes),
+    },
+    fluidControl('fluid'),
+  ],
   predict: {
-    question: (system) =>
-      `A crack of ${format(0.3, length, system)} in the transfer seal, electronic range selection. Cold, the turbine stops within two seconds of selecting Drive and the car pulls away. Now the fluid is hot. What happens?`,
-    options: [
-      {
-        id: 'late',
-        words: 'The turbine stops a little later. The car pulls away as before.',
-        why: 'That is what a smaller crack does. This one takes more than the feed can bring, so the pressure never gets to what the torque needs. The turbine keeps turning.',
-      },
-      {
-        id: 'slips',
-        words: 'The turbine turns on. The clutch slips, and the controller lets it.',
-        why: 'It does turn on and slip. But slip is exactly what the controller watches for. It raises pressure once, and when that does not help it stores a code and takes the clutch away.',
-      },
-      {
-        id: 'park',
-        words: 'The turbine turns on. The controller gives up and selects Park.',
-        why: 'The turbine does not stop, the controller reads that as slip, and raising the pressure only pushes more fluid through the crack. With electronic selection it can move the park pawl, and at a standstill it does.',
-      },
-    ],
+    ...predict,
+    options: withIds(options),
     start: {
-      temp: 20,
+      temp: COOL_C,
       fault: 'transferSeal',
       severity: 75,
       selection: 'electronic',
@@ -96,21 +59,15 @@ export const sim: SimSpec<EngagementGivens, EngagementModel> = {
       fluid: 'low-viscosity',
       show: 'turbine',
     },
-    end: { temp: 100 },
-    runLabel: 'Run it hot',
-    outcome: ({ hot }) => {
+    end: { temp: HOT_C },
+    outcome: ({ hot, givens }) => {
       const { parked, codeStored, solved } = hot.value;
-      const option = parked
-        ? 'park'
-        : codeStored || solved.stoppedAfter === null
-          ? 'slips'
-          : 'late';
+      const slipped = codeStored || solved.stoppedAfter === null;
       return {
-        option,
-        words: (system) => `Hot, ${outcomeOf(hot.value, system)}. ${atTheCheck(hot.value, system)}`,
+        option: parked ? 'park' : slipped ? 'slips' : 'late',
+        words: (s) => `${outcomeOf(givens.temp.value, hot.value, s)} ${atTheCheck(hot.value, s)}`,
       };
     },
   },
-  tasks,
   says,
 };

@@ -8,6 +8,7 @@ const Picture = (props: PictureProps<FluidModel>) => <Thickness kind="kinematic"
 
 export const View = simulationView({
   sim,
+  tasks: () => import('./tasks.ts'),
   makeModel,
   Picture,
   below: () => import('./Below.tsx'),

@@ -2,28 +2,23 @@ import { FLUID_LIMITS } from '../../engine/index.ts';
 import { fluidOptions } from '../../simulation/choices/fluid-class.ts';
 import { numberControl, temperatureControl } from '../../simulation/choices/number.ts';
 import { COOL_C, coolAndHot, HOT_C } from '../../simulation/choices/temperatures.ts';
-import { aim, judged } from '../../simulation/judged.ts';
 import type { SimSpec } from '../../simulation/sim-spec.ts';
 import { told, withIds } from '../../simulation/told.ts';
-import { printer } from '../../quantity/print.ts';
-import { kinematicViscosity, temperature } from '../../quantity/quantities.ts';
+import { kinematicViscosity } from '../../quantity/quantities.ts';
 import { density } from '../../quantity/part-quantities.ts';
 import { facts } from './facts.ts';
 import { DEFAULT_DENSITY, type FluidGivens, type FluidModel, type Thickness } from './model.ts';
-import { ownLabel, printCst, printIndex, printTimes, saysSide } from './print.ts';
+import { ownLabel, printCst, printTimes, saysSide } from './print.ts';
 import { words } from './words.en.ts';
 
 const { options, ...predict } = told(words.predict, facts);
-const tasks = told(words.tasks, facts);
-const { controls, reached } = words;
+const { controls } = words;
 
 const { kv40CSt, kv100CSt } = FLUID_LIMITS;
 const DENSITY = { min: 801, max: 1000, step: 1 };
 const fluids = [...fluidOptions, { value: 'own', words: words.ownOption }];
-const thinner = (one: Thickness | null, other: Thickness | null): boolean =>
-  one !== null && other !== null && one.kinematic < other.kinematic;
-
-const cSt = (at: Thickness | null): string => (at ? printCst(at.kinematic) : words.table.none);
+export const cSt = (at: Thickness | null): string =>
+  at ? printCst(at.kinematic) : words.table.none;
 
 /** Where "about 2" gives way to "about 5", and that to "10 or more". */
 const FIVE_FROM = 3.2;
@@ -64,70 +59,6 @@ export const sim: SimSpec<FluidGivens, FluidModel> = {
       };
     },
   },
-  tasks: [
-    {
-      id: 'ten-times',
-      ...tasks.tenTimes,
-      start: { temp: COOL_C, fluidA: 'low-viscosity', fluidB: 'standard', log: false },
-      controls: ['temp'],
-      ...judged(({ a, givens }) => {
-        const times = a.times.value;
-        if (times === null) return null;
-        const temp = givens.temp.value;
-        return {
-          is: aim({ value: times, least: 9.5, most: 10.5, near: 1.5 }),
-          reached: (s) =>
-            reached[times < 1 ? 'thicker' : 'thinner']({
-              ...coolAndHot(s),
-              temp: printer(s)(temp, temperature),
-              times: printTimes(times),
-            }),
-        };
-      }),
-    },
-    {
-      id: 'cross',
-      ...tasks.cross,
-      start: { temp: COOL_C, fluidA: 'low-viscosity', fluidB: 'ultra-low', log: true },
-      controls: ['temp', 'fluidA', 'fluidB'],
-      ...judged(({ a, b, givens }) => {
-        // The wrong two: to say which are the right ones would be the hint.
-        if (!thinner(b.hot.value, a.hot.value)) return null;
-        const [temp, atA, atB] = [givens.temp.value, a.now.value, b.now.value];
-        return {
-          is: thinner(atA, atB) ? 'done' : 'nearly',
-          reached: (s) =>
-            reached.stillThicker({
-              temp: printer(s)(temp, temperature),
-              a: cSt(atA),
-              b: cSt(atB),
-            }),
-        };
-      }),
-    },
-    {
-      id: 'higher-index',
-      ...tasks.higherIndex,
-      start: {
-        temp: HOT_C,
-        fluidA: 'own',
-        fluidB: 'low-viscosity',
-        own40: 32,
-        own100: 5.4,
-        own15: DEFAULT_DENSITY,
-        log: true,
-      },
-      controls: ['own40', 'own100'],
-      ...judged(({ a, b, givens }) => {
-        const [mine, other] = [a.index.value, b.index.value];
-        if (mine === null || other === null || givens.fluidA.value !== 'own') return null;
-        return {
-          is: mine > other ? 'done' : mine > other - 10 ? 'nearly' : 'too-low',
-          reached: reached.index({ a: printIndex(mine), b: printIndex(other) }),
-        };
-      }),
-    },
-  ],
   says: ({ a, b, givens, own }, s) => {
     const temp = givens.temp.value;
     const second =

@@ -78,4 +78,10 @@ function Picture({ model, revealed }: PictureProps<GapOrHoleModel>) {
 const leakAt = (curve: readonly number[], tempC: number): number =>
   curve[TEMPS.findIndex((at) => at >= tempC)] ?? 0;
 
-export const View = simulationView({ sim, makeModel, Picture, below: () => import('./Below.tsx') });
+export const View = simulationView({
+  sim,
+  tasks: () => import('./tasks.ts'),
+  makeModel,
+  Picture,
+  below: () => import('./Below.tsx'),
+});

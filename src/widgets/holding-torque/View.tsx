@@ -5,6 +5,7 @@ import { makeHoldingTorque } from './model.ts';
 import { sim } from './sim.ts';
 import { TorqueChart } from './TorqueChart.tsx';
 
+const loadTasks = () => import('./tasks.ts');
 const loadBelow = () => import('./Below.tsx').then(({ Below }) => Below);
 
 export function HoldingTorque() {
@@ -12,6 +13,7 @@ export function HoldingTorque() {
   return (
     <SimShell
       sim={sim}
+      tasks={loadTasks}
       model={model}
       picture={({ revealed }) => <TorqueChart model={model} revealed={revealed} />}
       below={() => <Later load={loadBelow} props={{ model }} />}

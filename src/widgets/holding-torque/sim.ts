@@ -5,7 +5,6 @@ import { books, BOOKS } from './books.ts';
 import type { HoldingGivens, HoldingModel } from './model.ts';
 import { predict } from './predict.ts';
 import { AREA, FACES, FRICTION, PRESSURE, RADIUS, SPRING } from './ranges.ts';
-import { tasks } from './tasks.ts';
 import { says } from './words.ts';
 
 const faces = { ...count, name: 'number of faces' };
@@ -65,6 +64,5 @@ export const sim: SimSpec<HoldingGivens, HoldingModel> = {
   linkVersion: 1,
   controls,
   predict,
-  tasks,
   says,
 };

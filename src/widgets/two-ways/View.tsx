@@ -5,6 +5,7 @@ import { SimShell } from '../../simulation/SimShell.tsx';
 import { makeTwoWays, type WaysModel } from './model.ts';
 import { sim } from './sim.ts';
 
+const loadTasks = () => import('./tasks.ts');
 const loadBelow = () => import('./Below.tsx').then(({ Below }) => Below);
 
 function Pair({ model }: { readonly model: WaysModel }) {
@@ -32,6 +33,7 @@ export function TwoWays() {
   return (
     <SimShell
       sim={sim}
+      tasks={loadTasks}
       model={model}
       picture={() => <Pair model={model} />}
       below={() => <Later load={loadBelow} props={{ model }} />}

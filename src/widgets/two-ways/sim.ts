@@ -2,8 +2,10 @@ import { format } from '../../quantity/print.ts';
 import { percent, roadSpeed } from '../../quantity/quantities.ts';
 import type { ControlSpec, SimSpec } from '../../simulation/sim-spec.ts';
 import { FEED, type WaysGivens, type WaysModel } from './model.ts';
-import { feedWords, tasks } from './tasks.ts';
 import { says } from './words.ts';
+
+const feedWords = (value: number): string =>
+  value === FEED.max ? 'wide open' : `open, ${format(FEED.max - value, percent, 'si')} shut off`;
 
 const controls: readonly ControlSpec<WaysGivens>[] = [
   {
@@ -93,6 +95,5 @@ export const sim: SimSpec<WaysGivens, WaysModel> = {
       };
     },
   },
-  tasks,
   says,
 };

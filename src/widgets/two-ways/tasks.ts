@@ -1,5 +1,5 @@
 import { format } from '../../quantity/print.ts';
-import { percent, pressure, seconds, temperature } from '../../quantity/quantities.ts';
+import { pressure, seconds, temperature } from '../../quantity/quantities.ts';
 import { needed } from '../clutch-pressure/needed.ts';
 import type { TaskSpec } from '../../simulation/sim-spec.ts';
 import { FEED, makeTwoWays, type WaysGivens, type WaysModel } from './model.ts';
@@ -77,5 +77,3 @@ const ratchet: Task = {
 };
 
 export const tasks: readonly Task[] = [hand, shut, home, ratchet];
-export const feedWords = (value: number): string =>
-  value === FEED.max ? 'wide open' : `open, ${format(FEED.max - value, percent, 'si')} shut off`;

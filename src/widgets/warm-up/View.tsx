@@ -45,11 +45,14 @@ function Ends({ model }: { readonly model: WarmUpModel }) {
   );
 }
 
+const loadTasks = () => import('./tasks.ts');
+
 export function WarmUpDrive() {
   const model = useMemo(makeWarmUp, []);
   return (
     <SimShell
       sim={sim}
+      tasks={loadTasks}
       model={model}
       picture={() => <DriveChart model={model} />}
       below={() => <Ends model={model} />}

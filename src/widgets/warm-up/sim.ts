@@ -13,7 +13,6 @@ import {
   type WarmUpGivens,
   type WarmUpModel,
 } from './model.ts';
-import { tasks } from './tasks.ts';
 import { says, spoken } from './words.ts';
 
 const kindOptions: readonly { value: DriveKind; words: string }[] = [
@@ -132,6 +131,5 @@ export const sim: SimSpec<WarmUpGivens, WarmUpModel> = {
       };
     },
   },
-  tasks,
   says,
 };

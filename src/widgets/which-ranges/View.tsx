@@ -5,6 +5,7 @@ import { makeWhichRanges } from './model.ts';
 import { sim } from './sim.ts';
 import { Gauges } from './Tables.tsx';
 
+const loadTasks = () => import('./tasks.ts');
 const loadBelow = () => import('./Below.tsx').then(({ Below }) => Below);
 
 export function WhichRanges() {
@@ -12,6 +13,7 @@ export function WhichRanges() {
   return (
     <SimShell
       sim={sim}
+      tasks={loadTasks}
       model={model}
       picture={({ revealed }) => <Gauges model={model} revealed={revealed} />}
       below={() => <Later load={loadBelow} props={{ model }} />}

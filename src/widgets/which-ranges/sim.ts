@@ -2,7 +2,6 @@ import { faultControl, severityControl } from '../../simulation/faults/controls.
 import type { ControlSpec, SimSpec } from '../../simulation/sim-spec.ts';
 import type { RangesGivens, RangesModel } from './model.ts';
 import { predict } from './predict.ts';
-import { tasks } from './tasks.ts';
 import { says } from './words.ts';
 
 const ranges = [
@@ -40,6 +39,5 @@ export const sim: SimSpec<RangesGivens, RangesModel> = {
   linkVersion: 1,
   controls,
   predict,
-  tasks,
   says,
 };

@@ -5,7 +5,6 @@ import type { ControlSpec, SimSpec } from '../../simulation/sim-spec.ts';
 import type { HungryGivens, HungryModel } from './model.ts';
 import { predict } from './predict.ts';
 import { BORE, FILTER, SPEED, TEMP, WEAR } from './ranges.ts';
-import { tasks } from './tasks.ts';
 import { says } from './words.ts';
 
 const controls: readonly ControlSpec<HungryGivens>[] = [
@@ -43,6 +42,5 @@ export const sim: SimSpec<HungryGivens, HungryModel> = {
   linkVersion: 1,
   controls,
   predict,
-  tasks,
   says,
 };

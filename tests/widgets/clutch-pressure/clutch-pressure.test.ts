@@ -11,9 +11,8 @@ import {
 import { needed, takeOff } from '../../../src/widgets/clutch-pressure/needed.ts';
 import { predict } from '../../../src/widgets/clutch-pressure/predict.ts';
 import { CRACK, SPEED, SWEEP_TEMPS, TEMP } from '../../../src/widgets/clutch-pressure/ranges.ts';
-import { sim } from '../../../src/widgets/clutch-pressure/sim.ts';
+import { tasks } from '../../../src/widgets/clutch-pressure/tasks.ts';
 import { says } from '../../../src/widgets/clutch-pressure/words.ts';
-import { simProblems } from '../../simulation/sim-problems.ts';
 import { textFor } from '../../../src/quantity/unit-system.ts';
 
 const SEED = 20_240_611;
@@ -65,10 +64,6 @@ const at = (state: Partial<PressureGivens>): PressureModel => {
 };
 
 describe('the simulation as written', () => {
-  it('breaks no learning rule', () => {
-    expect(simProblems(sim, makeClutchPressure)).toEqual([]);
-  });
-
   // How each task can be met, found by walking its own controls through every stop they have.
   const walks: Record<string, (model: PressureModel) => Iterable<() => void>> = {
     temp: (m) => steps(TEMP.min, TEMP.max, TEMP.step).map((v) => () => (m.givens.temp.value = v)),
@@ -78,7 +73,7 @@ describe('the simulation as written', () => {
     circuit: (m) =>
       (['forward', 'reverse', 'high'] as const).map((v) => () => (m.givens.circuit.value = v)),
   };
-  it.each(sim.tasks.map((task) => [task.id, task] as const))(
+  it.each(tasks.map((task) => [task.id, task] as const))(
     'task %s can be met with its own controls, but not everywhere',
     (_, task) => {
       const model = at(task.start);
@@ -94,7 +89,7 @@ describe('the simulation as written', () => {
   );
 
   it('names the widest crack that the model finds', () => {
-    const task = sim.tasks.find(({ id }) => id === 'widest');
+    const task = tasks.find(({ id }) => id === 'widest');
     if (!task) throw new Error('no such task');
     const model = at(task.start);
     const widest = steps(CRACK.min, CRACK.max, CRACK.step).filter((mm) => {

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { answer } from '../../../src/solve/answer.ts';
 import { makeModel, type FluidPick } from '../../../src/widgets/fluid/model.ts';
 import { sim } from '../../../src/widgets/fluid/sim.ts';
+import { tasks } from '../../../src/widgets/fluid/tasks.ts';
 import { SideBySide } from '../../../src/widgets/fluid/Below.tsx';
 import { TEMPS } from '../../../src/simulation/choices/temperatures.ts';
 import { h } from 'preact';
@@ -10,7 +11,7 @@ import { render } from 'preact-render-to-string';
 
 const picks: readonly FluidPick[] = ['low-viscosity', 'standard', 'ultra-low', 'own'];
 const task = (id: string) => {
-  const found = sim.tasks.find((one) => one.id === id);
+  const found = tasks.find((one) => one.id === id);
   if (!found) throw new Error(`no task "${id}"`);
   return found;
 };

@@ -7,11 +7,12 @@ import {
   type GapOrHoleModel,
 } from '../../../src/widgets/gap-or-hole/model.ts';
 import { sim } from '../../../src/widgets/gap-or-hole/sim.ts';
+import { tasks } from '../../../src/widgets/gap-or-hole/tasks.ts';
 import { sharesInWords } from '../../../src/widgets/gap-or-hole/Below.tsx';
 import { printLeak } from '../../../src/widgets/gap-or-hole/print.ts';
 
 const task = (id: string) => {
-  const found = sim.tasks.find((one) => one.id === id);
+  const found = tasks.find((one) => one.id === id);
   if (!found) throw new Error(`no task "${id}"`);
   return found;
 };
@@ -67,7 +68,7 @@ describe('the gap-or-hole widget', () => {
       'five-to-one': { temp: 110 },
       'end-of-law': { height: 0.08, temp: 110 },
     };
-    for (const { id, start, controls } of sim.tasks) {
+    for (const { id, start, controls } of tasks) {
       const move = reach[id] ?? {};
       expect(controls).toEqual(expect.arrayContaining(Object.keys(move)));
       expect([id, task(id).done(at({ ...start, ...move }))]).toEqual([id, true]);

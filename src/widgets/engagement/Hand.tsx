@@ -1,32 +1,32 @@
-import type { Signal } from '@preact/signals';
+import { words as names } from '../../car/words.en.ts';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { LiveText } from '../../ui/LiveText.tsx';
-import { format } from '../../quantity/print.ts';
+import { printer } from '../../quantity/print.ts';
 import { pressure, seconds, speed } from '../../quantity/quantities.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import { END, type EngagementModel, type Run } from './model.ts';
+import { words as texts } from './words.en.ts';
 import { played, REAL_TIME, SLOW, started, steppedTo, type Playing } from './player.ts';
-
-interface PlayerProps {
-  readonly model: EngagementModel;
-  readonly cursor: Signal<number | null>;
-}
 
 const nearest = (times: readonly number[], at: number): number => {
   const step = (times[1] ?? 1) - (times[0] ?? 0);
   return Math.max(0, Math.min(times.length - 1, Math.round(at / step)));
 };
 
-function reading(run: Run, i: number, system: UnitSystem): string {
-  const turbine = format(run.speeds.turbine[i] ?? 0, speed, system);
-  const has = format(run.pressure[i] ?? 0, pressure, system);
-  return `turbine ${turbine}, clutch ${has}`;
-}
+const reading = (run: Run, i: number, system: UnitSystem) => {
+  const print = printer(system);
+  return {
+    turbine: print(run.speeds.turbine[i] ?? 0, speed),
+    has: print(run.pressure[i] ?? 0, pressure),
+  };
+};
 
 /** Scrub, play and step through the seven seconds. Nothing moves until it is asked to. */
-export function Player({ model, cursor }: PlayerProps) {
+export function Hand({ model }: { readonly model: EngagementModel }) {
+  const { cursor } = model;
   const system = useUnits();
+  const words = texts.player;
   const [playing, setPlaying] = useState<Playing>({ at: null, rate: 0 });
   const latest = useRef(playing);
   latest.current = playing;
@@ -67,62 +67,57 @@ export function Player({ model, cursor }: PlayerProps) {
   const hotEvent = [...model.hot.value.solved.events]
     .reverse()
     .find(({ time }) => time <= at + 1e-6);
-  const words = `At ${format(at, seconds, system)}: cold, ${reading(model.cold.value, i, system)}; hot, ${reading(model.hot.value, i, system)}. ${hotEvent ? `Last event in the hot run: ${hotEvent.event}.` : 'Nothing has happened yet.'}`;
+  const cold = reading(model.cold.value, i, system);
+  const hot = reading(model.hot.value, i, system);
+  const time = printer(system)(at, seconds);
+  const moment = [
+    words.reading({
+      time,
+      cold: cold.turbine,
+      coldHas: cold.has,
+      hot: hot.turbine,
+      hotHas: hot.has,
+    }),
+    hotEvent ? words.last({ event: names.events[hotEvent.event] }) : words.nothing,
+  ].join(' ');
+  const step = (by: 1 | -1) => () =>
+    put({ at: steppedTo(eventTimes(), cursor.peek(), by), rate: 0 });
+  const play = (rate: number) => () =>
+    put(
+      playing.rate === rate
+        ? { at: cursor.peek(), rate: 0 }
+        : started({ ...playing, at: cursor.peek() }, rate, END),
+    );
   return (
-    <div class="player" role="group" aria-label="Go through the seven seconds">
-      <label class="player-scrub slider-row">
-        <span>Moment</span>
+    <div class="player" role="group" aria-label={words.name}>
+      <label class="player-scrub">
+        <span>{words.moment}</span>
         <input
           type="range"
           min={0}
           max={END}
           step={0.05}
           value={at}
-          aria-valuetext={format(at, seconds, system)}
+          aria-valuetext={time}
           onInput={(event) => put({ at: Number(event.currentTarget.value), rate: 0 })}
         />
+        <span class="number">{time}</span>
       </label>
       <div class="player-buttons">
-        <button
-          type="button"
-          class="quiet"
-          onClick={() => put({ at: steppedTo(eventTimes(), cursor.peek(), -1), rate: 0 })}
-        >
-          Event before
+        <button type="button" class="quiet" onClick={step(-1)}>
+          {words.before}
         </button>
-        <button
-          type="button"
-          onClick={() =>
-            put(
-              playing.rate === REAL_TIME
-                ? { at: cursor.peek(), rate: 0 }
-                : started({ ...playing, at: cursor.peek() }, REAL_TIME, END),
-            )
-          }
-        >
-          {playing.rate === REAL_TIME ? 'Stop here' : 'Play'}
+        <button type="button" class="quiet" onClick={play(REAL_TIME)}>
+          {playing.rate === REAL_TIME ? words.stop : words.play}
         </button>
-        <button
-          type="button"
-          onClick={() =>
-            put(
-              playing.rate === SLOW
-                ? { at: cursor.peek(), rate: 0 }
-                : started({ ...playing, at: cursor.peek() }, SLOW, END),
-            )
-          }
-        >
-          {playing.rate === SLOW ? 'Stop here' : 'Play slowly'}
+        <button type="button" class="quiet" onClick={play(SLOW)}>
+          {playing.rate === SLOW ? words.stop : words.slowly}
         </button>
-        <button
-          type="button"
-          class="quiet"
-          onClick={() => put({ at: steppedTo(eventTimes(), cursor.peek(), 1), rate: 0 })}
-        >
-          Next event
+        <button type="button" class="quiet" onClick={step(1)}>
+          {words.next}
         </button>
       </div>
-      <LiveText visible text={words} />
+      <LiveText visible text={moment} />
     </div>
   );
 }
