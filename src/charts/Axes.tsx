@@ -1,5 +1,6 @@
-import type { PlacedAxis } from './axis.ts';
+import type { PlacedAxis, Tick } from './axis.ts';
 import { round } from './path.ts';
+import { textWidth } from './wrap.ts';
 
 export interface Frame {
   readonly left: number;
@@ -20,6 +21,16 @@ interface AxesProps {
   readonly titleEnd?: number;
 }
 
+/** Every tick that has room for its number, every second, or every third: each keeps its line. */
+function numbered(ticks: readonly Tick[], room: (tick: Tick) => number): (i: number) => boolean {
+  const apart = Math.min(
+    ...ticks.slice(1).map(({ place }, i) => Math.abs(place - (ticks[i]?.place ?? 0))),
+  );
+  const need = Math.max(...ticks.map(room));
+  const every = Number.isFinite(apart) && apart > 0 ? Math.max(1, Math.ceil(need / apart)) : 1;
+  return (i) => i % every === 0;
+}
+
 /** Ticks, grid and the two titles. The y title lies flat above the axis: nobody turns their head. */
 export function Axes({
   x,
@@ -30,24 +41,30 @@ export function Axes({
   grid = true,
   titleEnd = frame.right,
 }: AxesProps) {
+  const onY = numbered(y.ticks, () => em * 1.05);
+  const onX = numbered(x.ticks, ({ text }) => textWidth(text, em) + em * 0.3);
   return (
     <g class="axes">
-      {y.ticks.map(({ place, text }) => (
+      {y.ticks.map(({ place, text }, i) => (
         <g key={text}>
           {grid && (
             <path class="grid" d={`M${round(frame.left)} ${round(place)}H${round(frame.right)}`} />
           )}
-          <text text-anchor="end" x={round(frame.left - em * 0.4)} y={round(place + em * 0.35)}>
-            {text}
-          </text>
+          {onY(i) && (
+            <text text-anchor="end" x={round(frame.left - em * 0.4)} y={round(place + em * 0.35)}>
+              {text}
+            </text>
+          )}
         </g>
       ))}
-      {x.ticks.map(({ place, text }) => (
+      {x.ticks.map(({ place, text }, i) => (
         <g key={text}>
           <path class="tick" d={`M${round(place)} ${round(foot)}v${round(em * 0.35)}`} />
-          <text text-anchor="middle" x={round(place)} y={round(foot + em * 1.35)}>
-            {text}
-          </text>
+          {onX(i) && (
+            <text text-anchor="middle" x={round(place)} y={round(foot + em * 1.35)}>
+              {text}
+            </text>
+          )}
         </g>
       ))}
       <path

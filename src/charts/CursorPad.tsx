@@ -53,9 +53,13 @@ export function CursorPad({ label, x, cursor, frame, place, words }: CursorPadPr
         go(next);
       }}
       onPointerMove={(event) => {
-        if (event.pointerType === 'mouse') follow(event);
+        // A mouse points; a finger or a pen drags. Up and down a finger scrolls the page.
+        if (event.pointerType === 'mouse' || event.buttons > 0) follow(event);
       }}
-      onPointerDown={follow}
+      onPointerDown={(event) => {
+        if (event.pointerType !== 'mouse') event.currentTarget.setPointerCapture(event.pointerId);
+        follow(event);
+      }}
       onPointerLeave={(event) => {
         const focused = event.currentTarget === document.activeElement;
         if (event.pointerType === 'mouse' && !focused) cursor.value = null;

@@ -31,7 +31,7 @@ export interface SimShellProps<G extends Givens, M extends SimModel<G>> {
   readonly picture: (context: PictureContext) => ComponentChildren;
   /** Further pictures, under picture and controls; shown once the answer is out. */
   readonly below?: ((context: PictureContext) => ComponentChildren) | undefined;
-  /** Moves the picture itself and no given, as a cursor in time does; first among the controls. */
+  /** Moves the picture itself and no given, as a cursor in time does; one row, which stays in sight with it. */
   readonly hand?: ((context: PictureContext) => ComponentChildren) | undefined;
   /** Controls that are neither slider, choice nor switch. */
   readonly drawn?: DrawnControls<G> | undefined;
@@ -135,9 +135,9 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
         <div class="sim-picture">
           <Drawn draw={() => picture(context)} />
           <Says sim={sim} model={model} system={system} silent={stage === 'predict'} />
+          {hand && revealed && <Drawn draw={() => hand(context)} />}
         </div>
         <div class="sim-controls">
-          {hand && revealed && <Drawn draw={() => hand(context)} />}
           {(stage === 'predict' || stage === 'running') && (
             <Predict
               {...predict}

@@ -68,7 +68,7 @@ async function expectAllInSight(sim: Locator, where: string): Promise<void> {
   for (let i = 0; i < count; i += 1) {
     const control = controls.nth(i);
     const name = await control.evaluate(
-      (one) => one.getAttribute('aria-label') ?? (one.id || one.textContent?.trim()) ?? '',
+      (one) => one.getAttribute('aria-label') ?? (one.id || one.textContent.trim()),
     );
     expect((await look(control)).hidden, `${where}, ${name}`).toEqual([]);
   }

@@ -22,7 +22,10 @@ const reading = (run: Run, i: number, system: UnitSystem) => {
   };
 };
 
-/** Scrub, play and step through the seven seconds. Nothing moves until it is asked to. */
+/**
+ * Play and step through the seven seconds; the cursor of the chart is the handle for anything between.
+ * Nothing moves until it is asked to.
+ */
 export function Hand({ model }: { readonly model: EngagementModel }) {
   const { cursor } = model;
   const system = useUnits();
@@ -90,19 +93,6 @@ export function Hand({ model }: { readonly model: EngagementModel }) {
     );
   return (
     <div class="player" role="group" aria-label={words.name}>
-      <label class="player-scrub">
-        <span>{words.moment}</span>
-        <input
-          type="range"
-          min={0}
-          max={END}
-          step={0.05}
-          value={at}
-          aria-valuetext={time}
-          onInput={(event) => put({ at: Number(event.currentTarget.value), rate: 0 })}
-        />
-        <span class="number">{time}</span>
-      </label>
       <div class="player-buttons">
         <button type="button" class="quiet" onClick={step(-1)}>
           {words.before}
@@ -117,7 +107,7 @@ export function Hand({ model }: { readonly model: EngagementModel }) {
           {words.next}
         </button>
       </div>
-      <LiveText visible text={moment} />
+      <LiveText text={moment} />
     </div>
   );
 }

@@ -84,7 +84,6 @@ export const words = {
   },
   player: {
     name: 'Go through the seven seconds',
-    moment: 'Moment',
     before: 'Event before',
     play: 'Play',
     slowly: 'Slowly',

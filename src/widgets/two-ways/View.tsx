@@ -1,3 +1,4 @@
+import { useSignal } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
 import { ElectronicRangeDrawing, MechanicalRangeDrawing } from '../../drawings/index.ts';
 import { Later } from '../../simulation/Later.tsx';
@@ -8,9 +9,25 @@ import { sim } from './sim.ts';
 const loadTasks = () => import('./tasks.ts');
 const loadBelow = () => import('./Below.tsx').then(({ Below }) => Below);
 
+/** Side by side where there is room. On a phone one at a time, so that it can be read and stays in sight. */
 function Pair({ model }: { readonly model: WaysModel }) {
+  const side = useSignal<'wire' | 'cable'>('wire');
+  const show = (one: 'wire' | 'cable', words: string) => (
+    <button
+      type="button"
+      class="quiet"
+      aria-pressed={side.value === one}
+      onClick={() => (side.value = one)}
+    >
+      {words}
+    </button>
+  );
   return (
-    <div class="ways-pair">
+    <div class={`ways-pair ways-${side.value}`}>
+      <div class="ways-side" role="group" aria-label="Which one to see">
+        {show('wire', 'By wire')}
+        {show('cable', 'By cable')}
+      </div>
       <figure>
         <figcaption>
           <strong>By wire</strong> (electronic)
