@@ -1,5 +1,5 @@
 import { format } from '../quantity/print.ts';
-import type { UnitSystem } from '../quantity/unit-system.ts';
+import { textFor, type UnitSystem } from '../quantity/unit-system.ts';
 import type { LineChartProps } from './line-data.ts';
 import type { LineLayout } from './line-layout.ts';
 import { known, nearestIndex, round } from './path.ts';
@@ -83,5 +83,13 @@ export function cursorWords(chart: LineChartProps, i: number, system: UnitSystem
     const state = all.find(({ from, to }) => at >= from && at < to);
     return state ? [`${label} ${state.label}`] : [];
   });
-  return words.at(format(at, chart.xAxis.quantity, system), [...values, ...states].join(', '));
+  // What happened since the stop before: events need not fall on a stop.
+  const before = chart.x[i - 1] ?? -1;
+  const happened = (chart.events ?? []).flatMap((event) =>
+    event.x > before && event.x <= at ? [textFor(event.words, system)] : [],
+  );
+  return words.at(
+    format(at, chart.xAxis.quantity, system),
+    [...values, ...states, ...happened].join(', '),
+  );
 }

@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 
 /**
  * The focus goes to the head of a stage that somebody went to: what they pressed is gone, and
@@ -10,7 +10,8 @@ import { useEffect, useRef } from 'preact/hooks';
  */
 export function useArrival<E extends HTMLElement>(byHand: boolean, step: unknown = null) {
   const head = useRef<E>(null);
-  useEffect(() => {
+  // Before the page is painted: nobody sees the stage in the wrong place.
+  useLayoutEffect(() => {
     const arrived = head.current;
     if (!byHand || !arrived) return;
     arrived.focus({ preventScroll: true });

@@ -1,4 +1,4 @@
-import { computed, signal, type Signal } from '@preact/signals';
+import { computed } from '@preact/signals';
 import {
   driveHeat,
   timeToReach,
@@ -6,8 +6,9 @@ import {
   warmedTo,
   type DriveKind,
 } from '../../engine/index.ts';
-import type { LetsGo } from '../../car/lets-go.ts';
-import { makeClutchPressure } from '../clutch-pressure/model.ts';
+import { makeCar } from '../../car/car.ts';
+import { letsGo, type LetsGo } from '../../car/lets-go.ts';
+import { givensFrom } from '../../simulation/givens.ts';
 import type { Required } from '../clutch-pressure/needed.ts';
 import type { SimModel } from '../../simulation/sim-spec.ts';
 
@@ -128,30 +129,14 @@ export function shows(plan: Plan, lets: LetsGo): Shows {
   return { when: 'not-on-this-drive', shortC: lets.tempC - hottest };
 }
 
+/** What each choice of the control asks of the clutch. */
+const DEMANDS = { idle: 'standing', 'take-off': 'firm' } as const;
+
 export function makeWarmUp() {
-  // The clutch-pressure simulation itself says where a crack lets go: the same crack, the same demand.
-  const clutch = makeClutchPressure();
-  const crack: Signal<number> = clutch.givens.crack;
-  const required: Signal<Required> = clutch.givens.required;
-  crack.value = START.crack;
-  required.value = START.required;
-  const givens = {
-    outside: signal(START.outside),
-    crack,
-    kind1: signal<DriveKind>(START.kind1),
-    minutes1: signal(START.minutes1),
-    kind2: signal<DriveKind>(START.kind2),
-    minutes2: signal(START.minutes2),
-    kind3: signal<DriveKind>(START.kind3),
-    minutes3: signal(START.minutes3),
-    above: signal(START.above),
-    required,
-  };
-  const apply = (partial: Partial<WarmUpGivens>) => {
-    for (const [key, value] of Object.entries(partial)) {
-      (givens[key as keyof WarmUpGivens] as { value: unknown }).value = value;
-    }
-  };
+  const { givens, apply, reset } = givensFrom(START);
+  const lets = computed(() =>
+    letsGo(makeCar({ crackMm: givens.crack.value }), DEMANDS[givens.required.value]),
+  );
   const plan = computed<Plan>(() => ({
     outside: givens.outside.value,
     above: givens.above.value,
@@ -165,12 +150,12 @@ export function makeWarmUp() {
   return {
     givens,
     apply,
-    reset: () => apply(START),
+    reset,
     plan,
-    letsGo: clutch.letsGo,
+    letsGo: lets,
     stretches,
     temps: computed(() => TIMES.map((t) => fluidAtMinute(plan.value, stretches.value, t))),
-    shows: computed(() => shows(plan.value, clutch.letsGo.value)),
+    shows: computed(() => shows(plan.value, lets.value)),
     /** How long the drive is [min], and how warm the fluid is at its end [°C]. */
     end: computed(() => {
       const last = stretches.value.at(-1);
@@ -178,7 +163,7 @@ export function makeWarmUp() {
       return { minute: last?.to ?? 0, tempC: last?.endC ?? outside + above };
     }),
     /** The same drive in other weather, for "find the edge". */
-    showsAt: (outside: number) => shows({ ...plan.peek(), outside }, clutch.letsGo.peek()),
+    showsAt: (outside: number) => shows({ ...plan.peek(), outside }, lets.peek()),
   } satisfies SimModel<WarmUpGivens> & Record<string, unknown>;
 }
 export type WarmUpModel = ReturnType<typeof makeWarmUp>;

@@ -1,0 +1,113 @@
+import { useSignal } from '@preact/signals';
+import { useEffect, useMemo } from 'preact/hooks';
+import { CircuitDrawing, type CircuitState } from '../../drawings/index.ts';
+import { hairs } from '../../quantity/hairs.ts';
+import { printer } from '../../quantity/print.ts';
+import { flow, length, pressure, temperature } from '../../quantity/quantities.ts';
+import type { UnitSystem } from '../../quantity/unit-system.ts';
+import { CRACK } from '../../simulation/choices/number.ts';
+import { LiveText } from '../../ui/LiveText.tsx';
+import { Slider } from '../../ui/Slider.tsx';
+import { useReady, useUnits } from '../../ui/use-units.ts';
+import { makeModel, type HomeModel } from './model.ts';
+import { words } from './words.en.ts';
+
+/** Full scale of the drawing's tints [kPa]: the line command under load. */
+const FULL_SCALE = 1000;
+/** From a cold morning to the hottest a transmission should ever get [°C]. */
+const TEMP = { min: -10, max: 130, step: 1 };
+/** From here on the drawing calls the fluid hot [°C]. */
+const HOT_C = 60;
+
+function stateOf({ reading, holds, givens }: HomeModel, system: UnitSystem): CircuitState {
+  const print = printer(system);
+  const now = reading.value;
+  const { kPa, feedLmin, leaksLmin } = now.clutches.forward;
+  return {
+    pressures: { line: now.lineKpa / FULL_SCALE, clutch: kPa / FULL_SCALE },
+    flows: {
+      pump: now.pumpLmin,
+      clearances: now.clearancesLmin,
+      feed: feedLmin,
+      rings: leaksLmin.rings,
+      crack: leaksLmin.transferSeal,
+      leftOver: now.leftOverLmin,
+    },
+    holds: holds.value,
+    temp: givens.temp.value >= HOT_C ? 'hot' : 'cold',
+    crackMm: givens.crack.value,
+    labels: {
+      line: print(now.lineKpa, pressure),
+      clutch: print(kPa, pressure),
+      crack: print(leaksLmin.transferSeal, flow),
+      width: print(givens.crack.value, length),
+    },
+  };
+}
+
+function says({ givens, reading, need, holds, letsGo }: HomeModel, system: UnitSystem): string {
+  const print = printer(system);
+  const now = words[holds.value ? 'held' : 'lost']({
+    temp: print(givens.temp.value, temperature),
+    has: print(reading.value.clutches.forward.kPa, pressure),
+    need: print(need, pressure),
+  });
+  const crack = print(givens.crack.value, length);
+  const edge = letsGo.value;
+  if (givens.crack.value === 0) return `${now} ${words.edge.whole}`;
+  if (edge.kind !== 'at') return `${now} ${words.edge[edge.kind]({ crack })}`;
+  return `${now} ${words.edge.at({ crack, edge: print(edge.tempC, temperature) })}`;
+}
+
+/** The headline of the site, live: what holds cold slips hot, and the reader is the one who warms it. */
+export function View() {
+  const model = useMemo(makeModel, []);
+  const system = useUnits();
+  const ready = useReady();
+  const moved = useSignal(false);
+  const { givens, holds } = model;
+  useEffect(() => {
+    const start = givens.temp.peek();
+    return givens.temp.subscribe((temp) => {
+      if (temp !== start) moved.value = true;
+    });
+  }, []);
+  return (
+    <section class="home-circuit" data-ready={ready} aria-label={words.name}>
+      <h1 class={holds.value ? 'now-holds' : 'now-slips'}>
+        <span class="holds">{words.holds}</span>
+        <span class="slips">
+          <span>{words.slips}</span>
+        </span>
+        <span class="why">{words.findOut}</span>
+      </h1>
+      <div class="home-picture">
+        <CircuitDrawing id="home-circuit-drawing" state={stateOf(model, system)} />
+      </div>
+      <div class="home-hand">
+        <Slider
+          id="home-temp"
+          label={words.temp}
+          value={givens.temp}
+          quantity={temperature}
+          {...TEMP}
+        />
+        <LiveText visible text={says(model, system)} />
+        {/* The second handle comes after the first has been moved; its room is there before. */}
+        <div class="home-second">
+          {moved.value && (
+            <Slider
+              id="home-crack"
+              label={words.crack}
+              value={givens.crack}
+              quantity={length}
+              words={hairs}
+              {...CRACK}
+            />
+          )}
+        </div>
+        <p class="muted">{words.invented}</p>
+      </div>
+    </section>
+  );
+}
