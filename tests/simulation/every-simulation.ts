@@ -20,7 +20,6 @@ const folder = new URL('../../src/widgets/', import.meta.url);
 const OLD_MAKERS: Readonly<Record<string, string>> = {
   'clutch-pressure': 'makeClutchPressure',
   'controller-sees': 'makeControllerSees',
-  'holding-torque': 'makeHoldingTorque',
   'two-ways': 'makeTwoWays',
   'warm-up': 'makeWarmUp',
   'which-ranges': 'makeWhichRanges',

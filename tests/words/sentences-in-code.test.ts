@@ -36,7 +36,6 @@ const NOT_YET: readonly string[] = [
   'src/ui',
   'src/widgets/clutch-pressure',
   'src/widgets/controller-sees',
-  'src/widgets/holding-torque',
   'src/widgets/two-ways',
   'src/widgets/warm-up',
   'src/widgets/which-ranges',

@@ -1,22 +1,76 @@
-import { useMemo } from 'preact/hooks';
-import { Later } from '../../simulation/Later.tsx';
-import { SimShell } from '../../simulation/SimShell.tsx';
-import { makeHoldingTorque } from './model.ts';
-import { sim } from './sim.ts';
-import { TorqueChart } from './TorqueChart.tsx';
+import { LineChart } from '../../charts/LineChart.tsx';
+import type { Mark } from '../../charts/line-data.ts';
+import { format } from '../../quantity/print.ts';
+import { pressure, torque } from '../../quantity/quantities.ts';
+import { simulationView, type PictureProps } from '../../simulation/simulation-view.tsx';
+import { makeModel, needed, SWEEP, type HoldingModel } from './model.ts';
+import { needIn } from './facts.ts';
+import { FULL_TORQUE, PRESSURE, sim } from './sim.ts';
+import { words } from './words.en.ts';
 
-const loadTasks = () => import('./tasks.ts');
-const loadBelow = () => import('./Below.tsx').then(({ Below }) => Below);
+const { chart } = words;
+const X_AXIS = { label: chart.pressure, quantity: pressure, min: 0, max: PRESSURE.max };
+const Y_AXIS = { label: chart.torque, quantity: torque, min: 0, max: FULL_TORQUE };
+const BANDS = [
+  {
+    id: 'needed',
+    kind: 'needed',
+    label: chart.band(needIn('take-off', 'si')),
+    from: needed.idle.torqueNm,
+    to: needed['take-off'].torqueNm,
+  },
+] as const;
 
-export function HoldingTorque() {
-  const model = useMemo(makeHoldingTorque, []);
+/** Before the answer is out only the way from where the pressure started is drawn. */
+function Picture({ model, revealed }: PictureProps<HoldingModel>) {
+  const { build, torque: has, need, needPressure, line, trainingLine, givens } = model;
+  const kpa = build.value.pressure;
+  const at = needPressure.value;
+  const shown = revealed
+    ? line.value
+    : line.value.map((nm, i) => ((SWEEP[i] ?? 0) >= kpa && (SWEEP[i] ?? 0) <= 400 ? nm : null));
+  const example = givens.example.value;
+  const own = example !== 'training';
+  // A book asks for a number, not whether our car drives off.
+  const book = own && example !== 'own';
+  const crossing: readonly Mark[] =
+    revealed && !book && at <= PRESSURE.max
+      ? [
+          {
+            id: 'crossing',
+            x: at,
+            y: need.value,
+            words: (system) => chart.holdsFrom({ pressure: format(at, pressure, system) }),
+          },
+        ]
+      : [];
+  const required = givens.required.value;
   return (
-    <SimShell
-      sim={sim}
-      tasks={loadTasks}
-      model={model}
-      picture={({ revealed }) => <TorqueChart model={model} revealed={revealed} />}
-      below={() => <Later load={loadBelow} props={{ model }} />}
+    <LineChart
+      id="holding-torque-chart"
+      name={chart.name}
+      takeaway={(system) =>
+        book ? chart.forComparison : chart.takeaway[required](needIn(required, system))
+      }
+      xAxis={X_AXIS}
+      yAxis={Y_AXIS}
+      x={SWEEP}
+      series={[
+        ...(own && revealed
+          ? [{ id: 'training', label: chart.training, kind: 'healthy', y: trainingLine } as const]
+          : []),
+        { id: 'held', label: own ? chart.own : chart.training, kind: 'plain', y: shown },
+      ]}
+      bands={BANDS}
+      marks={[...crossing, { id: 'now', kind: 'now', x: kpa, y: has.value, words: chart.now }]}
     />
   );
 }
+
+export const View = simulationView({
+  sim,
+  tasks: () => import('./tasks.ts'),
+  makeModel,
+  Picture,
+  below: () => import('./Below.tsx'),
+});

@@ -1,8 +1,9 @@
 import { clutchPressureFor, clutchTorque, RAD_S_PER_RPM, type Clutch } from '../../engine/index.ts';
 import { format, printer } from '../../quantity/print.ts';
-import { dimension } from '../../quantity/part-quantities.ts';
-import { pressure } from '../../quantity/quantities.ts';
-import type { UnitText } from '../../quantity/unit-system.ts';
+import { dimension, workedTorque } from '../../quantity/part-quantities.ts';
+import { power, pressure } from '../../quantity/quantities.ts';
+import type { UnitSystem } from '../../quantity/unit-system.ts';
+import { words } from './words.en.ts';
 
 /** The sizes that make a clutch; pressure belongs to the book's own question. */
 export interface ClutchBuild {
@@ -22,15 +23,13 @@ export const BOOKS = ['khurmi-10.28', 'bhandari-11.1', 'bhandari-11.2'] as const
 export type Book = (typeof BOOKS)[number];
 
 export interface BookExample {
-  readonly short: string;
-  readonly full: string;
+  /** Inner and outer radius [mm]. */
+  readonly ring: readonly [number, number];
   readonly build: ClutchBuild;
   /** What the book prints, and whether that is a torque [N m] or a power [kW] at a speed. */
   readonly prints:
     | { readonly kind: 'torque'; readonly value: number }
     | { readonly kind: 'power'; readonly value: number; readonly rpm: number };
-  /** How the book's sizes become area and mean radius. */
-  readonly how: UnitText;
 }
 
 /**
@@ -48,44 +47,45 @@ function uniformPressure(outer: number, inner: number): Pick<ClutchBuild, 'area'
   return { area: (Math.PI * squares) / 100, radius: (2 * cubes) / (3 * squares) };
 }
 
-/** A book's givens, in the reader's units: radii [mm] and pressure [kPa]. */
-const ring =
-  (
-    plates: string,
-    [inner, outer]: readonly [number, number],
-    kpa: number,
-    where: string,
-  ): UnitText =>
-  (system) => {
-    const print = printer(system);
-    return `${plates}, radii ${print(inner, dimension)} and ${print(outer, dimension)}, ${print(kpa, pressure)} ${where}.`;
-  };
-
 /** Worked disc clutches from two textbooks. Neither has a return spring, so it is set to nothing. */
 export const books: Readonly<Record<Book, BookExample>> = {
   'khurmi-10.28': {
-    short: 'Theory of Machines, example 10.28',
-    full: 'R.\u00a0S.\u00a0Khurmi and J.\u00a0K.\u00a0Gupta, Theory of Machines, example 10.28',
+    ring: [75, 125],
     build: { pressure: 127, friction: 0.3, faces: 4, spring: 0, ...uniformWear(125, 75) },
     prints: { kind: 'power', value: 18.8, rpm: 500 },
-    how: ring('Four faces, friction 0.3', [75, 125], 127, 'at the inner edge, uniform wear'),
   },
   'bhandari-11.1': {
-    short: 'Machine Elements, example 11.1',
-    full: 'V.\u00a0B.\u00a0Bhandari, Design of Machine Elements, example 11.1',
+    ring: [50, 100],
     build: { pressure: 1000, friction: 0.2, faces: 1, spring: 0, ...uniformWear(100, 50) },
     prints: { kind: 'torque', value: 235.619 },
-    how: ring('One face, friction 0.2', [50, 100], 1000, 'at the inner edge, uniform wear'),
   },
   'bhandari-11.2': {
-    short: 'Machine Elements, example 11.2',
-    full: 'V.\u00a0B.\u00a0Bhandari, Design of Machine Elements, example 11.2',
+    ring: [50, 100],
     build: { pressure: 1000, friction: 0.2, faces: 1, spring: 0, ...uniformPressure(100, 50) },
     prints: { kind: 'torque', value: 366.519 },
-    how: (system) =>
-      `The same clutch with ${format(1000, pressure, system)} all over the ring, uniform pressure.`,
   },
 };
+
+/** How the book's sizes become area and mean radius, in the reader's units. */
+export function howOf(book: Book, system: UnitSystem): string {
+  const print = printer(system);
+  const { ring, build } = books[book];
+  const [inner, outer] = ring;
+  return words.books[book].how({
+    inner: print(inner, dimension),
+    outer: print(outer, dimension),
+    pressure: print(build.pressure, pressure),
+  });
+}
+
+/** What a book prints, or what the engine makes of the same sizes, in the reader's units. */
+export function bookNumber(book: Book, whose: 'book' | 'model', system: UnitSystem): string {
+  const { prints } = books[book];
+  const value = whose === 'book' ? prints.value : ours(book);
+  return prints.kind === 'power'
+    ? format(value, power, system)
+    : format(value, workedTorque, system);
+}
 
 const clutchOf = (build: ClutchBuild): Clutch => ({
   area: build.area * 1e-4,

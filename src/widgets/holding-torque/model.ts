@@ -1,10 +1,16 @@
-import { batch, computed, effect, signal } from '@preact/signals';
+import { computed, effect } from '@preact/signals';
 import { training as plant } from '../../engine/index.ts';
-import { needed, type Required } from '../clutch-pressure/needed.ts';
+import { needs } from '../../car/need.ts';
+import { givensFrom } from '../../simulation/givens.ts';
 import type { SimModel } from '../../simulation/sim-spec.ts';
 import { books, pressureFor, torqueOf, type Book, type ClutchBuild } from './books.ts';
-import { SWEEP } from './ranges.ts';
 
+/** The chart's pressures. Two points would do for a line with a corner; these keep the cursor fine enough to read. */
+export const SWEEP: readonly number[] = Array.from({ length: 61 }, (_, i) => i * 20);
+
+/** What each thing asked of the clutch takes: standing in gear, and a firm take-off. */
+export const needed = { idle: needs.standing, 'take-off': needs.firm } as const;
+export type Required = keyof typeof needed;
 export type Example = 'training' | Book | 'own';
 
 export type HoldingGivens = {
@@ -45,32 +51,16 @@ const partsOf = (example: Example): readonly (keyof ClutchBuild)[] =>
 const pick = (build: ClutchBuild, keys: readonly (keyof ClutchBuild)[]): Partial<HoldingGivens> =>
   Object.fromEntries(keys.map((key) => [key, build[key]]));
 
-export function makeHoldingTorque() {
-  const givens = {
-    pressure: signal(START.pressure),
-    friction: signal(START.friction),
-    faces: signal(START.faces),
-    required: signal<Required>(START.required),
-    example: signal<Example>(START.example),
-    area: signal(START.area),
-    radius: signal(START.radius),
-    spring: signal(START.spring),
-  };
-  const build = computed((): ClutchBuild => ({
-    pressure: givens.pressure.value,
+export function makeModel() {
+  const { givens, apply: set } = givensFrom(START);
+  const sizes = computed(() => ({
     friction: givens.friction.value,
     faces: givens.faces.value,
     area: givens.area.value,
     radius: givens.radius.value,
     spring: givens.spring.value,
   }));
-  const set = (values: Partial<HoldingGivens>) => {
-    batch(() => {
-      for (const [key, value] of Object.entries(values)) {
-        (givens[key as keyof HoldingGivens] as { value: unknown }).value = value;
-      }
-    });
-  };
+  const build = computed((): ClutchBuild => ({ ...sizes.value, pressure: givens.pressure.value }));
   let current = START.example;
   /** An example brings its numbers; what is said besides has the last word. */
   const apply = (partial: Partial<HoldingGivens>) => {
@@ -93,7 +83,7 @@ export function makeHoldingTorque() {
   });
 
   const torque = computed(() => torqueOf(build.value));
-  const need = computed(() => needed[givens.required.value].torque);
+  const need = computed(() => needed[givens.required.value].torqueNm);
   return {
     givens,
     apply,
@@ -114,19 +104,10 @@ export function makeHoldingTorque() {
       return { oil, spring, net: Math.max(0, oil - spring) };
     }),
     /** Holding torque [N m] at each pressure of the sweep; does not move with pressure. */
-    line: computed(() => {
-      const sizes = {
-        friction: givens.friction.value,
-        faces: givens.faces.value,
-        area: givens.area.value,
-        radius: givens.radius.value,
-        spring: givens.spring.value,
-      };
-      return SWEEP.map((kpa) => torqueOf({ ...sizes, pressure: kpa }));
-    }),
+    line: computed(() => SWEEP.map((kpa) => torqueOf({ ...sizes.value, pressure: kpa }))),
     trainingLine: SWEEP.map((kpa) => torqueOf(training, kpa)),
     holdsWith: (change: Partial<ClutchBuild>) =>
       torqueOf({ ...build.peek(), ...change }) >= need.peek(),
   } satisfies SimModel<HoldingGivens> & Record<string, unknown>;
 }
-export type HoldingModel = ReturnType<typeof makeHoldingTorque>;
+export type HoldingModel = ReturnType<typeof makeModel>;
