@@ -1,0 +1,54 @@
+import { expect, test } from './fixtures.ts';
+
+/** The temperature in "… lets go at 189 °F." */
+const edgeIn = (sentence: string | null): number =>
+  Number(/lets go at (\d+)/u.exec(sentence ?? '')?.[1]);
+
+test('the headline turns at the temperature it names, by keyboard alone', async ({ page }) => {
+  await page.goto('/');
+  const bench = page.locator('.home-circuit[data-ready="true"]');
+  const field = bench.locator('#home-temp-field');
+  const says = bench.locator('.live-text');
+  const warm = async (temp: number) => {
+    await field.fill(`${temp} F`);
+    await field.press('Enter');
+  };
+  await expect(bench.locator('h1')).toHaveClass('now-holds');
+  await expect(bench.locator('#home-crack')).toHaveCount(0);
+  const edge = edgeIn(await says.textContent());
+  expect(edge).toBeGreaterThan(100);
+  // The edge is printed to a whole degree: one to either side is past the rounding.
+  await warm(edge - 1);
+  await expect(bench.locator('h1')).toHaveClass('now-holds');
+  await warm(edge + 1);
+  await expect(bench.locator('h1')).toHaveClass('now-slips');
+  await expect(bench.locator('.home-picture svg')).toContainText('slips');
+
+  // The second handle is there now, and a wider crack lets go sooner.
+  await bench.locator('#home-crack').press('ArrowRight');
+  await expect.poll(async () => edgeIn(await says.textContent())).toBeLessThan(edge);
+});
+
+test('on a phone the headline, the picture and the handle share the first screen', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 664 });
+  await page.goto('/');
+  for (const part of ['h1', '.home-picture svg', '#home-temp', '.live-text']) {
+    const box = await page.locator(`.home-circuit ${part}`).first().boundingBox();
+    expect(box, part).not.toBeNull();
+    expect((box?.y ?? 0) + (box?.height ?? 0), part).toBeLessThanOrEqual(664);
+  }
+});
+
+test('without a script the circuit is drawn and said all the same', async ({
+  browser,
+  baseURL,
+}) => {
+  const context = await browser.newContext({ javaScriptEnabled: false });
+  const page = await context.newPage();
+  await page.goto(baseURL ?? '/');
+  await expect(page.locator('.home-picture svg')).toContainText('Transfer seal');
+  await expect(page.locator('.home-circuit .live-text')).toContainText('A gentle take-off needs');
+  await context.close();
+});
