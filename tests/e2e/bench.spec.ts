@@ -116,19 +116,18 @@ for (const { address, ids } of simulationPages) {
         await expectAllInSight(sim, `${id}, predict`);
         await sim.locator('.choice-stack input').first().press('Space');
         await sim.locator('.choice-row input').first().press('Space');
-        // Asked, answered and run without scrolling: from the first line of the question to Run.
         const run = sim.locator('button[type="submit"]');
         await run.press('Enter');
         const onward = sim.getByRole('button', { name: 'On to the tasks' });
-        await expect(onward).toBeVisible();
+        await expect(sim.locator('.stage-head', { hasText: 'What it did' })).toBeFocused();
         await expectHeld(sim, `${id}, compare`);
         await expectAllInSight(sim, `${id}, compare`);
         await onward.press('Enter');
-        await expect(sim.locator('.task-words')).toBeVisible();
+        await expect(sim.locator('.stage-head', { hasText: /^Task 1 of/ })).toBeFocused();
         await expectHeld(sim, `${id}, tasks`);
         await expectAllInSight(sim, `${id}, tasks`);
         await sim.getByRole('button', { name: 'Your controls' }).press('Enter');
-        await expect(sim.locator('.stage-head', { hasText: 'Your controls' })).toBeVisible();
+        await expect(sim.locator('.stage-head', { hasText: 'Your controls' })).toBeFocused();
         await expectHeld(sim, `${id}, your controls`);
         await sim.locator('.more > summary').evaluateAll((all) => {
           for (const one of all) (one.parentElement as HTMLDetailsElement).open = true;

@@ -105,6 +105,7 @@ test('finishing every task leads to your controls, the focus with it at each ste
   await sim.locator('.choice-stack input').first().press('Space');
   await sim.locator('.choice-row input').first().press('Space');
   await sim.locator('button[type="submit"]').press('Enter');
+  await expect(head(sim, 'What it did')).toBeFocused();
   await sim.getByRole('button', { name: 'On to the tasks' }).press('Enter');
 
   const type = async (key: string, text: string) => {
@@ -141,7 +142,9 @@ test('a task that is not done yet says how far off it is, and a move to the answ
   await sim.locator('.choice-stack input').first().press('Space');
   await sim.locator('.choice-row input').first().press('Space');
   await sim.locator('button[type="submit"]').press('Enter');
+  await expect(head(sim, 'What it did')).toBeFocused();
   await sim.getByRole('button', { name: 'On to the tasks' }).press('Enter');
+  await expect(head(sim, /^Task 1 of/)).toBeFocused();
   const result = sim.locator('.task-result');
   await expect(result).toBeEmpty();
   const widthTo = async (text: string) => {
@@ -162,6 +165,8 @@ test('the unit switch reaches the axes of an open simulation, and a move is spok
   await page.goto(holder?.address ?? '/');
   const sim = await open(page, 'clutch-pressure');
   await sim.getByRole('button', { name: 'Your controls' }).press('Enter');
+  // The stage has arrived: what scrolls the page has scrolled it before anything else is pressed.
+  await expect(head(sim, 'Your controls')).toBeFocused();
   const axis = sim.locator('#clutch-pressure-chart .axis-title').first();
   await expect(axis).toHaveText('Clutch pressure, psi');
   await page.getByRole('radio', { name: /Metric units/ }).check({ force: true });
@@ -215,6 +220,7 @@ test('a copied link opens the same state in your controls, and leaves the focus 
   await page.goto(holder?.address ?? '/');
   const sim = await open(page, 'clutch-pressure');
   await sim.getByRole('button', { name: 'Your controls' }).press('Enter');
+  await expect(head(sim, 'Your controls')).toBeFocused();
   await sim.locator('#clutch-pressure-temp').press('Home');
   const state = await sim.locator('#clutch-pressure-temp-field').inputValue();
   await sim.getByRole('button', { name: 'Copy a link to this state' }).press('Enter');
