@@ -24,7 +24,8 @@ export function printed(
   more: number,
   language: string,
 ): string {
-  const shown = toShown(metric, quantity, system);
+  // Conversions leave dust in the sixteenth digit, and a value halfway between two prints must not fall by it.
+  const shown = Number(toShown(metric, quantity, system).toPrecision(12));
   const [decimals, least] = decimalsFor(shown, quantity[system].digits);
   return Number(shown.toFixed(decimals + more)) === 0
     ? printNumber(0, 0, 0, language)

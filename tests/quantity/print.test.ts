@@ -78,6 +78,8 @@ describe('printing', () => {
           );
         },
       ),
+      // Halfway between 500 and 501, and a hair under it after the way to psi and back.
+      { examples: [['pressure', 'si', 50_050]] },
     );
   });
   it('follows the language it is given', () => {
