@@ -26,8 +26,7 @@ function numbered(ticks: readonly Tick[], room: (tick: Tick) => number): (i: num
   const apart = Math.min(
     ...ticks.slice(1).map(({ place }, i) => Math.abs(place - (ticks[i]?.place ?? 0))),
   );
-  const need = Math.max(...ticks.map(room));
-  const every = Number.isFinite(apart) && apart > 0 ? Math.max(1, Math.ceil(need / apart)) : 1;
+  const every = Math.max(1, Math.ceil(Math.max(...ticks.map(room)) / apart));
   return (i) => i % every === 0;
 }
 

@@ -85,7 +85,7 @@ export function BudgetBars(budget: BudgetBarsProps) {
       box={box}
       size={size}
       height={height}
-      tables={[
+      tables={() => [
         {
           caption: name,
           columns: [

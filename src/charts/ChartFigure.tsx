@@ -10,7 +10,7 @@ export interface ChartFigureProps {
   readonly takeaway: string;
   readonly box: RefObject<HTMLDivElement>;
   readonly size: Size;
-  readonly tables: readonly TableData[];
+  readonly tables: () => readonly TableData[];
   readonly height?: ChartHeight | undefined;
   /** The lower left corner is empty (beside the x title), so the table's handle may stand in it. */
   readonly corner?: boolean;

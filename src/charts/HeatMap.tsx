@@ -158,10 +158,6 @@ export function HeatMap(map: HeatMapProps) {
       </>
     );
   }, [id, xs, ys, xAxis, yAxis, cells, categories, contour, system, width, height, em]);
-  const table = useMemo(
-    () => mapTable(map, system),
-    [name, xs, ys, xAxis, yAxis, cells, categories, system],
-  );
   const nowText = now
     ? placeNow(map, textFor(now.words, system), x.place, y.place, frame, em)
     : null;
@@ -172,7 +168,7 @@ export function HeatMap(map: HeatMapProps) {
       takeaway={textFor(takeaway, system)}
       box={box}
       size={size}
-      tables={[table]}
+      tables={() => [mapTable(map, system)]}
       height={map.height}
       corner
       pad={

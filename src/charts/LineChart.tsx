@@ -97,7 +97,7 @@ export function LineChart(chart: LineChartProps) {
       takeaway={textFor(takeaway, system)}
       box={box}
       size={size}
-      tables={tables(chart, system)}
+      tables={() => tables(chart, system)}
       height={chart.height}
       corner
       pad={pad}

@@ -1,3 +1,6 @@
+import { printer } from '../quantity/print.ts';
+import { flow, length, pressure } from '../quantity/quantities.ts';
+import type { UnitSystem } from '../quantity/unit-system.ts';
 import type { Temp } from './scale.ts';
 
 export interface CircuitState {
@@ -29,6 +32,39 @@ export const circuitExample: CircuitState = {
   crackMm: 0,
   labels: { line: '600 kPa', clutch: '400 kPa', crack: '0 L/min', width: '0 mm' },
 };
+
+/** Full scale of the tints [kPa]: the line command under load. */
+const FULL_SCALE = 1000;
+/** From here on the drawing calls the fluid hot [°C]; halfway between the cold state and a hot road. */
+const HOT_C = 60;
+
+/** What a circuit reads: pressures [kPa], flows [L/min], crack [mm]. */
+interface CircuitReadings extends Pick<CircuitState, 'flows' | 'holds' | 'feedOpen'> {
+  readonly lineKpa: number;
+  readonly clutchKpa: number;
+  readonly tempC: number;
+  readonly crackMm: number;
+  /** Whether the crack lies on the way of this circuit; one that does not is drawn with a whole seal. */
+  readonly throughSeal?: boolean;
+}
+
+/** The drawing of a circuit that reads so, in the reader's units. */
+export function circuitFrom(readings: CircuitReadings, system: UnitSystem): CircuitState {
+  const { lineKpa, clutchKpa, tempC, crackMm, throughSeal = true, ...as } = readings;
+  const print = printer(system);
+  return {
+    ...as,
+    pressures: { line: lineKpa / FULL_SCALE, clutch: clutchKpa / FULL_SCALE },
+    temp: tempC >= HOT_C ? 'hot' : 'cold',
+    crackMm: throughSeal ? crackMm : 0,
+    labels: {
+      line: print(lineKpa, pressure),
+      clutch: print(clutchKpa, pressure),
+      crack: print(as.flows.crack, flow),
+      width: print(crackMm, length),
+    },
+  };
+}
 
 export function describeCircuit(s: CircuitState): string {
   const seal =

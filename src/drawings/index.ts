@@ -1,5 +1,5 @@
 export { CircuitDrawing } from './CircuitDrawing.tsx';
-export { circuitExample, describeCircuit } from './circuit-state.ts';
+export { circuitExample, circuitFrom, describeCircuit } from './circuit-state.ts';
 export type { CircuitState } from './circuit-state.ts';
 export {
   ClutchPackDrawing,

@@ -24,7 +24,8 @@ export interface TableData {
 }
 
 interface DataTableProps {
-  readonly tables: readonly TableData[];
+  /** Asked for while the fold is open, and not before. */
+  readonly tables: () => readonly TableData[];
   readonly most?: number;
 }
 
@@ -50,7 +51,7 @@ export function DataTable({ tables, most = 25 }: DataTableProps) {
   return (
     <details class="data-table" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>{words.table}</summary>
-      {open && tables.map((table) => <Rows key={table.caption} {...table} most={most} />)}
+      {open && tables().map((table) => <Rows key={table.caption} {...table} most={most} />)}
     </details>
   );
 }

@@ -15,19 +15,17 @@ const SCREENS = [
 /** Rounding of the browser's own layout. */
 const SLACK = 1;
 
-interface Sight {
-  /** What is hidden, by name; empty where all is in sight. */
-  readonly hidden: readonly string[];
-}
-
-/** Brings a control into view as the browser does for one that gets the focus, and looks what else is in sight. */
-async function look(control: Locator): Promise<Sight> {
+/**
+ * Brings a control into view as the browser does for one that gets the focus, and names what is not in
+ * sight with it, whole.
+ */
+async function hiddenBy(control: Locator): Promise<readonly string[]> {
   return control.evaluate((element, slack) => {
     element.scrollIntoView({ block: 'nearest' });
     const sim = element.closest('.sim');
     const picture = sim?.querySelector('.sim-picture');
     const says = sim?.querySelector('.sim-picture > .live-text');
-    if (!picture) return { hidden: ['there is no picture'] };
+    if (!picture) return ['there is no picture'];
     const hidden: string[] = [];
     const inside = (what: string, one: Element) => {
       const { top, bottom, left, right } = one.getBoundingClientRect();
@@ -56,7 +54,7 @@ async function look(control: Locator): Promise<Sight> {
       hidden.push(
         `the control from ${Math.round(here.top)} px lies under the picture, which ends at ${Math.round(seen.bottom)}`,
       );
-    return { hidden };
+    return hidden;
   }, SLACK);
 }
 
@@ -70,7 +68,7 @@ async function expectAllInSight(sim: Locator, where: string): Promise<void> {
     const name = await control.evaluate(
       (one) => one.getAttribute('aria-label') ?? (one.id || one.textContent.trim()),
     );
-    expect((await look(control)).hidden, `${where}, ${name}`).toEqual([]);
+    expect(await hiddenBy(control), `${where}, ${name}`).toEqual([]);
   }
 }
 

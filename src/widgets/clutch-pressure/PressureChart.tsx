@@ -4,7 +4,8 @@ import type { Band, Mark } from '../../charts/line-data.ts';
 import { format } from '../../quantity/print.ts';
 import { pressure, temperature } from '../../quantity/quantities.ts';
 import type { PressureModel } from './model.ts';
-import { needed, takeOff, type Required } from './needed.ts';
+import type { Required } from '../../simulation/choices/required.ts';
+import { needed, takeOff } from './needed.ts';
 import { SWEEP_TEMPS, TEMP } from './ranges.ts';
 import { asking } from './words.ts';
 

@@ -15,7 +15,8 @@ import {
 } from '../../engine/index.ts';
 import type { SimModel } from '../../simulation/sim-spec.ts';
 import { holdMap, letsGo, type Margin } from './hold-map.ts';
-import { needed, type Required } from './needed.ts';
+import type { Required } from '../../simulation/choices/required.ts';
+import { needed } from './needed.ts';
 import { COLD_C, SWEEP_TEMPS } from './ranges.ts';
 
 export type PressureGivens = {

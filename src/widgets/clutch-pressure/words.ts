@@ -3,7 +3,7 @@ import { formatApart } from '../../quantity/print-apart.ts';
 import { pressure, temperature, torque } from '../../quantity/quantities.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import type { LetsGo } from '../../car/lets-go.ts';
-import type { Required } from './needed.ts';
+import type { Required } from '../../simulation/choices/required.ts';
 import type { PressureModel } from './model.ts';
 
 /** What is asked of the clutch, as a subject: "Standing in gear asks for …". */

@@ -6,8 +6,10 @@ import { pressure, seconds, speed } from '../../quantity/quantities.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import { END, type EngagementModel, type Run } from './model.ts';
-import { words as texts } from './words.en.ts';
 import { played, REAL_TIME, SLOW, started, steppedTo, type Playing } from './player.ts';
+import { words as texts } from './words.en.ts';
+
+const words = texts.player;
 
 const nearest = (times: readonly number[], at: number): number => {
   const step = (times[1] ?? 1) - (times[0] ?? 0);
@@ -29,7 +31,6 @@ const reading = (run: Run, i: number, system: UnitSystem) => {
 export function Hand({ model }: { readonly model: EngagementModel }) {
   const { cursor } = model;
   const system = useUnits();
-  const words = texts.player;
   const [playing, setPlaying] = useState<Playing>({ at: null, rate: 0 });
   const latest = useRef(playing);
   latest.current = playing;

@@ -46,9 +46,10 @@ export const tasks: readonly TaskSpec<EngagementGivens, EngagementModel>[] = [
       const now = hot.value.solved.stoppedAfter;
       const inTime = (at: number | null): boolean => at !== null && at <= limit;
       const onward = (by: number): boolean => inTime(stoppedAt(Math.min(140, temp + by)));
-      const short = onward(5 * NEAR) ? 'too-low' : 'nearly';
+      // Each look further on solves an engagement; none is needed where this one is late already.
+      const inTimeHere = () => (!onward(NEAR) ? 'done' : onward(5 * NEAR) ? 'too-low' : 'nearly');
       return {
-        is: !inTime(now) ? 'too-high' : onward(NEAR) ? short : 'done',
+        is: inTime(now) ? inTimeHere() : 'too-high',
         reached: (s) => stopping(temp, now, s),
       };
     }),

@@ -1,9 +1,9 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
-import { CircuitDrawing, type CircuitState } from '../../drawings/index.ts';
+import { CircuitDrawing, circuitFrom, type CircuitState } from '../../drawings/index.ts';
 import { hairs } from '../../quantity/hairs.ts';
 import { printer } from '../../quantity/print.ts';
-import { flow, length, pressure, temperature } from '../../quantity/quantities.ts';
+import { length, pressure, temperature } from '../../quantity/quantities.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { CRACK } from '../../simulation/choices/number.ts';
 import { LiveText } from '../../ui/LiveText.tsx';
@@ -12,37 +12,29 @@ import { useReady, useUnits } from '../../ui/use-units.ts';
 import { makeModel, type HomeModel } from './model.ts';
 import { words } from './words.en.ts';
 
-/** Full scale of the drawing's tints [kPa]: the line command under load. */
-const FULL_SCALE = 1000;
 /** From a cold morning to the hottest a transmission should ever get [°C]. */
 const TEMP = { min: -10, max: 130, step: 1 };
-/** From here on the drawing calls the fluid hot [°C]. */
-const HOT_C = 60;
-
 function stateOf({ reading, holds, givens }: HomeModel, system: UnitSystem): CircuitState {
-  const print = printer(system);
   const now = reading.value;
   const { kPa, feedLmin, leaksLmin } = now.clutches.forward;
-  return {
-    pressures: { line: now.lineKpa / FULL_SCALE, clutch: kPa / FULL_SCALE },
-    flows: {
-      pump: now.pumpLmin,
-      clearances: now.clearancesLmin,
-      feed: feedLmin,
-      rings: leaksLmin.rings,
-      crack: leaksLmin.transferSeal,
-      leftOver: now.leftOverLmin,
+  return circuitFrom(
+    {
+      lineKpa: now.lineKpa,
+      clutchKpa: kPa,
+      flows: {
+        pump: now.pumpLmin,
+        clearances: now.clearancesLmin,
+        feed: feedLmin,
+        rings: leaksLmin.rings,
+        crack: leaksLmin.transferSeal,
+        leftOver: now.leftOverLmin,
+      },
+      holds: holds.value,
+      tempC: givens.temp.value,
+      crackMm: givens.crack.value,
     },
-    holds: holds.value,
-    temp: givens.temp.value >= HOT_C ? 'hot' : 'cold',
-    crackMm: givens.crack.value,
-    labels: {
-      line: print(now.lineKpa, pressure),
-      clutch: print(kPa, pressure),
-      crack: print(leaksLmin.transferSeal, flow),
-      width: print(givens.crack.value, length),
-    },
-  };
+    system,
+  );
 }
 
 function says({ givens, reading, need, holds, letsGo }: HomeModel, system: UnitSystem): string {
@@ -59,8 +51,14 @@ function says({ givens, reading, need, holds, letsGo }: HomeModel, system: UnitS
   return `${now} ${words.edge.at({ crack, edge: print(edge.tempC, temperature) })}`;
 }
 
+interface Headline {
+  readonly holds: string;
+  readonly slips: string;
+  readonly findOut: string;
+}
+
 /** The headline of the site, live: what holds cold slips hot, and the reader is the one who warms it. */
-export function View() {
+export function View({ headline }: { readonly headline: Headline }) {
   const model = useMemo(makeModel, []);
   const system = useUnits();
   const ready = useReady();
@@ -75,11 +73,11 @@ export function View() {
   return (
     <section class="home-circuit" data-ready={ready} aria-label={words.name}>
       <h1 class={holds.value ? 'now-holds' : 'now-slips'}>
-        <span class="holds">{words.holds}</span>
+        <span class="holds">{headline.holds}</span>
         <span class="slips">
-          <span>{words.slips}</span>
+          <span>{headline.slips}</span>
         </span>
-        <span class="why">{words.findOut}</span>
+        <span class="why">{headline.findOut}</span>
       </h1>
       <div class="home-picture">
         <CircuitDrawing id="home-circuit-drawing" state={stateOf(model, system)} />

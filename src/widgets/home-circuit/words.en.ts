@@ -1,7 +1,4 @@
 export const words = {
-  holds: 'Holds cold.',
-  slips: 'Slips hot.',
-  findOut: 'Find out why.',
   name: 'One clutch circuit that you can warm',
   temp: 'Warm the fluid',
   crack: 'Open the crack',

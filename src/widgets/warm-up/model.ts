@@ -9,7 +9,7 @@ import {
 import { makeCar } from '../../car/car.ts';
 import { letsGo, type LetsGo } from '../../car/lets-go.ts';
 import { givensFrom } from '../../simulation/givens.ts';
-import type { Required } from '../clutch-pressure/needed.ts';
+import { DEMAND_OF, type Required } from '../../simulation/choices/required.ts';
 import type { SimModel } from '../../simulation/sim-spec.ts';
 
 export const KINDS = Object.keys(driveHeat) as readonly DriveKind[];
@@ -129,13 +129,10 @@ export function shows(plan: Plan, lets: LetsGo): Shows {
   return { when: 'not-on-this-drive', shortC: lets.tempC - hottest };
 }
 
-/** What each choice of the control asks of the clutch. */
-const DEMANDS = { idle: 'standing', 'take-off': 'firm' } as const;
-
 export function makeWarmUp() {
   const { givens, apply, reset } = givensFrom(START);
   const lets = computed(() =>
-    letsGo(makeCar({ crackMm: givens.crack.value }), DEMANDS[givens.required.value]),
+    letsGo(makeCar({ crackMm: givens.crack.value }), DEMAND_OF[givens.required.value]),
   );
   const plan = computed<Plan>(() => ({
     outside: givens.outside.value,
