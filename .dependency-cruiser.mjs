@@ -61,7 +61,7 @@ export const folders = [
     name: 'drawings-know-no-physics',
     comment: 'A drawing shows the state that it is given; the state comes from the model.',
     from: 'src/drawings',
-    mayReach: ['src/quantity'],
+    mayReach: ['src/quantity', 'src/ui/still.ts'],
     npm: true,
   },
   {

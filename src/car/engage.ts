@@ -38,6 +38,9 @@ export function engage({ plant, fluid }: Car, asked: EngageAsked): Engagement {
 export const happened = ({ events }: Engagement, name: EngagementEventName): boolean =>
   events.some(({ event }) => event === name);
 
+/** Whether the controller gave up on the clutch. */
+export const gaveUp = (solved: Engagement): boolean => happened(solved, 'code stored');
+
 /** When something happened, after selection [s]; null if never. */
 export function afterSelection({ events }: Engagement, name: EngagementEventName): number | null {
   const found = events.find(({ event }) => event === name);

@@ -9,6 +9,8 @@ interface CursorPadProps {
   /** The stops of the cursor, metric and rising. */
   readonly x: readonly number[];
   readonly cursor: Signal<number | null>;
+  /** Moved by dragging alone, and left where it is by whoever goes away. */
+  readonly stays?: boolean;
   readonly frame: Frame;
   /** From a stop to its place, to turn a pointer's place back into a stop. */
   readonly place: (metric: number) => number;
@@ -21,7 +23,15 @@ interface CursorPadProps {
  * technology: arrow keys reach it in every mode and its value text is spoken at every step
  * without a live region.
  */
-export function CursorPad({ label, x, cursor, frame, place, words }: CursorPadProps) {
+export function CursorPad({
+  label,
+  x,
+  cursor,
+  stays = false,
+  frame,
+  place,
+  words,
+}: CursorPadProps) {
   const at = cursor.value;
   const index = at === null ? 0 : nearestIndex(x, at);
   const go = (i: number) => (cursor.value = x[i] ?? null);
@@ -43,7 +53,7 @@ export function CursorPad({ label, x, cursor, frame, place, words }: CursorPadPr
       aria-valuenow={x[index] ?? 0}
       aria-valuetext={at === null ? text.noPoint : words(index)}
       onKeyDown={(event) => {
-        if (event.key === 'Escape') {
+        if (event.key === 'Escape' && !stays) {
           cursor.value = null;
           return;
         }
@@ -54,17 +64,21 @@ export function CursorPad({ label, x, cursor, frame, place, words }: CursorPadPr
       }}
       onPointerMove={(event) => {
         // A mouse points; a finger or a pen drags. Up and down a finger scrolls the page.
-        if (event.pointerType === 'mouse' || event.buttons > 0) follow(event);
+        const points = event.pointerType === 'mouse' && !stays;
+        if (points || event.buttons > 0) follow(event);
       }}
       onPointerDown={(event) => {
-        if (event.pointerType !== 'mouse') event.currentTarget.setPointerCapture(event.pointerId);
+        if (event.pointerType !== 'mouse' || stays)
+          event.currentTarget.setPointerCapture(event.pointerId);
         follow(event);
       }}
       onPointerLeave={(event) => {
         const focused = event.currentTarget === document.activeElement;
-        if (event.pointerType === 'mouse' && !focused) cursor.value = null;
+        if (event.pointerType === 'mouse' && !focused && !stays) cursor.value = null;
       }}
-      onBlur={() => (cursor.value = null)}
+      onBlur={() => {
+        if (!stays) cursor.value = null;
+      }}
     />
   );
 }

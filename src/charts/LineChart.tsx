@@ -85,6 +85,7 @@ export function LineChart(chart: LineChartProps) {
       label={words.read(name)}
       x={chart.x}
       cursor={cursor}
+      stays={chart.cursorStays === true}
       frame={frame}
       place={x.place}
       words={(i) => cursorWords(chart, i, system)}

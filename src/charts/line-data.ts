@@ -70,5 +70,7 @@ export interface LineChartProps {
   readonly strips?: readonly Strip[];
   /** Pass the same signal to several charts and their cursors move together; metric x or null. */
   readonly cursor?: Signal<number | null>;
+  /** The cursor is a given of its own: it is dragged, and stays where it was left. */
+  readonly cursorStays?: boolean;
   readonly height?: ChartHeight;
 }

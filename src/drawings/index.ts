@@ -47,3 +47,5 @@ export type { SpoolValveState } from './SpoolValve.tsx';
 export { describeTransferSeal, TransferSealDrawing, transferSealExample } from './TransferSeal.tsx';
 export type { TransferSealState } from './TransferSeal.tsx';
 export type { Temp } from './scale.ts';
+export type { FaultPlace, Grip, WholeCarState } from './whole-car/state.ts';
+export { WholeCarDrawing } from './whole-car/WholeCarDrawing.tsx';

@@ -9,6 +9,7 @@ export interface Place {
 
 const all = [
   ['/course/', words.places.course],
+  ['/whole-car/', words.places.wholeCar],
   ['/practise/', words.places.practise],
   ['/measure/', words.places.measure],
   ['/model/', words.places.model],

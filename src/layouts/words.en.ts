@@ -4,6 +4,7 @@ export const words = {
   skip: 'Skip to the page',
   places: {
     course: 'Course',
+    wholeCar: 'The whole car',
     practise: 'Practise',
     measure: 'Measure',
     model: 'How the model works',

@@ -5,6 +5,7 @@ export const words: typeof en = {
   skip: 'Saltar al contenido',
   places: {
     course: 'Curso',
+    wholeCar: 'El carro entero',
     practise: 'Práctica',
     measure: 'Medir',
     model: 'Cómo funciona el modelo',

@@ -4,6 +4,7 @@ import Fluid from '../widgets/fluid/index.astro';
 import GapOrHole from '../widgets/gap-or-hole/index.astro';
 import HoldingTorque from '../widgets/holding-torque/index.astro';
 import WhichRanges from '../widgets/which-ranges/index.astro';
+import WholeCar from '../widgets/whole-car/index.astro';
 import WhoGoesHungry from '../widgets/who-goes-hungry/index.astro';
 import ControllerSees from '../widgets/controller-sees/index.astro';
 import TwoWays from '../widgets/two-ways/index.astro';
@@ -30,5 +31,6 @@ export const figures = {
   TwoWays,
   WarmUpDrive,
   WhichRanges,
+  WholeCar,
   WhoGoesHungry,
 } as const;

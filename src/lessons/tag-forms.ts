@@ -73,6 +73,7 @@ export const tagForms = {
   TwoWays: picture,
   WarmUpDrive: picture,
   WhichRanges: picture,
+  WholeCar: picture,
   WhoGoesHungry: picture,
   Wide: box,
 } as const satisfies Record<string, TagForm>;

@@ -102,6 +102,7 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
     stop.current = sweep({
       from: predict.start,
       to: predict.end,
+      lasts: predict.runMs,
       apply: (givens) => model.apply(givens),
       onEnd: () => {
         const { option, words: told } = predict.outcome(model);

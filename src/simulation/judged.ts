@@ -18,6 +18,12 @@ export function aim({ value, least = -Infinity, most = Infinity, near }: Aim): V
   return value < least ? 'too-low' : 'too-high';
 }
 
+/** The same for a moment of a story, which is early or late. */
+export function aimInTime(asked: Aim): Verdict['is'] {
+  const is = aim(asked);
+  return is === 'too-low' ? 'too-early' : is === 'too-high' ? 'too-late' : is;
+}
+
 /** `verdict` and `done` of a task out of one function, so that the two cannot disagree. */
 export function judged<M>(verdict: (model: M) => Verdict | null) {
   return { verdict, done: (model: M) => verdict(model)?.is === 'done' };

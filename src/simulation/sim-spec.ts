@@ -66,13 +66,15 @@ export interface PredictSpec<G extends Givens, M extends SimModel<G>> {
   readonly end: Partial<G>;
   /** What the button says: "Run it hot". */
   readonly runLabel: string;
+  /** How long the run takes [ms], where a second and a half is too quick to follow. */
+  readonly runMs?: number;
   /** Reads the model after the run: which option came true, and the sentence with its numbers. */
   readonly outcome: (model: M) => { readonly option: string; readonly words: UnitText };
 }
 
 /** How near the state is to what a task asks for, and what it has come to, in a sentence of its own. */
 export interface Verdict {
-  readonly is: 'too-high' | 'too-low' | 'nearly' | 'done';
+  readonly is: 'too-high' | 'too-low' | 'too-early' | 'too-late' | 'nearly' | 'done';
   readonly reached: UnitText;
 }
 

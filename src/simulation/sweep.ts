@@ -25,14 +25,17 @@ export function between<G extends Givens>(
 interface SweepOptions<G> {
   readonly from: Partial<G>;
   readonly to: Partial<G>;
+  /** [ms] */
+  readonly lasts?: number | undefined;
   readonly apply: (partial: Partial<G>) => void;
   readonly onEnd: () => void;
 }
 
 const stillWanted = (): boolean => matchMedia('(prefers-reduced-motion: reduce)').matches;
 
-/** Moves the givens over a second and a half, or at once where motion is not wanted. Returns how to stop it. */
-export function sweep<G extends Givens>({ from, to, apply, onEnd }: SweepOptions<G>): () => void {
+/** Moves the givens over a second and a half unless told otherwise, or at once where motion is not wanted. Returns how to stop it. */
+export function sweep<G extends Givens>(options: SweepOptions<G>): () => void {
+  const { from, to, apply, onEnd, lasts = SWEEP_MS } = options;
   let frame = 0;
   let begun = -1;
   if (stillWanted()) {
@@ -42,7 +45,7 @@ export function sweep<G extends Givens>({ from, to, apply, onEnd }: SweepOptions
   }
   const tick = (now: number) => {
     if (begun < 0) begun = now;
-    const share = (now - begun) / SWEEP_MS;
+    const share = (now - begun) / lasts;
     apply(between(from, to, share));
     if (share >= 1) onEnd();
     else frame = requestAnimationFrame(tick);

@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import * as d from '../../src/drawings/index.ts';
+import { describeWholeCar, wholeCarExample } from '../../src/drawings/whole-car/state.ts';
 import type {
   CircuitState,
   HydraulicPathState,
@@ -67,6 +68,12 @@ const controllerStates: readonly d.ControllerStateName[] = [
 ];
 
 export const samples: readonly Sample[] = [
+  {
+    name: 'whole car, standing in Drive',
+    draw: (id) => <d.WholeCarDrawing id={id} />,
+    text: describeWholeCar(wholeCarExample),
+    mentions: ['20 °C', '700 rpm', '500 kPa', '240 kPa', 'holds', 'watches slip'],
+  },
   {
     name: 'circuit, cold and whole',
     draw: (id) => <d.CircuitDrawing id={id} />,

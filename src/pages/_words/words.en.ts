@@ -14,12 +14,12 @@ export const words = {
     learn: 'Learn',
     learnAbout: (planned: string, written: string) =>
       `${planned} short lessons, from what pressure does to proving the repair. ${written} are written so far.`,
-    practise: 'Practise',
-    practiseAbout:
-      'Questions that come back until you have them. Not built yet: see what is coming.',
-    measure: 'Measure',
-    measureAbout:
-      'Your readings in, the likeliest faults and the next best test out. Not built yet: see what is coming.',
+    show: 'Show',
+    showAbout:
+      'The whole car on one screen, cold beside hot: any of the faults, from selecting Drive to the park pawl. Made for a projector, fine on a phone.',
+    lookUp: 'Look up',
+    lookUpAbout:
+      'What every word means, in the trade’s own terms, with the lesson that explains it.',
     whom: 'Whom it is for',
     whomAbout:
       'You work in an independent transmission shop, or you are learning to. You need to know why a fault shows only hot, which test will prove it, and what to say to the customer. No math beyond a calculator. You can start at the first lesson knowing nothing of hydraulics.',

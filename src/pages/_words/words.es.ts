@@ -15,12 +15,11 @@ export const words: typeof en = {
     learn: 'Aprende',
     learnAbout: (planned, written) =>
       `${planned} lecciones cortas, desde lo que hace la presión hasta comprobar la reparación. Hasta ahora hay ${written} escritas.`,
-    practise: 'Practica',
-    practiseAbout:
-      'Preguntas que regresan hasta que te las sabes. Todavía no existe: mira lo que viene.',
-    measure: 'Mide',
-    measureAbout:
-      'Entran tus lecturas y salen las fallas más probables y la prueba que más conviene. Todavía no existe: mira lo que viene.',
+    show: 'Enseña',
+    showAbout:
+      'El carro entero en una pantalla, frío junto a caliente: cualquiera de las fallas, desde que metes Drive hasta el trinquete de Park. Pensado para un proyector, y sirve en un teléfono. Está en inglés.',
+    lookUp: 'Consulta',
+    lookUpAbout: 'Qué quiere decir cada palabra, como se dice en el taller.',
     whom: 'Para quién es',
     whomAbout:
       'Trabajas en un taller independiente de transmisiones, o estás aprendiendo el oficio. Necesitas saber por qué una falla sale solo en caliente, con qué prueba la compruebas y qué le dices al cliente. No hay más matemáticas que las de una calculadora. Puedes empezar por la primera lección sin saber nada de hidráulica.',

@@ -84,11 +84,6 @@ export const words = {
   },
   player: {
     name: 'Go through the seven seconds',
-    before: 'Event before',
-    play: 'Play',
-    slowly: 'Slowly',
-    stop: 'Stop here',
-    next: 'Next event',
     reading: (p: { time: string; cold: string; coldHas: string; hot: string; hotHas: string }) =>
       `At ${p.time}: cold, turbine ${p.cold}, clutch ${p.coldHas}; hot, turbine ${p.hot}, clutch ${p.hotHas}.`,
     last: (p: { event: string }) => `Last in the hot run: ${p.event}.`,

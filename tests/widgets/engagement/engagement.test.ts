@@ -3,7 +3,6 @@ import { describe, expect, it } from 'vitest';
 import { FAULT_IDS } from '../../../src/engine/index.ts';
 import { textFor } from '../../../src/quantity/unit-system.ts';
 import { makeModel, SHOWN, type EngagementModel } from '../../../src/widgets/engagement/model.ts';
-import { played, started, steppedTo } from '../../../src/widgets/engagement/player.ts';
 import { sim } from '../../../src/widgets/engagement/sim.ts';
 import { tasks } from '../../../src/widgets/engagement/tasks.ts';
 
@@ -93,22 +92,5 @@ describe('over every control', () => {
       }),
       { numRuns: 150, seed: 20_261_125 },
     );
-  });
-});
-
-describe('the player', () => {
-  it('plays to the end and stands there', () => {
-    expect(played({ at: 6.9, rate: 1 }, 0.5, 7)).toEqual({ at: 7, rate: 0 });
-    expect(played({ at: 1, rate: 0.25 }, 1, 7)).toEqual({ at: 1.25, rate: 0.25 });
-  });
-  it('starts again from the beginning once it has come to the end', () => {
-    expect(started({ at: 7, rate: 0 }, 1, 7)).toEqual({ at: 0, rate: 1 });
-    expect(started({ at: 2, rate: 0 }, 1, 7)).toEqual({ at: 2, rate: 1 });
-  });
-  it('steps by event and stays where there is none further', () => {
-    expect(steppedTo([0.5, 2, 3], 0.5, 1)).toBe(2);
-    expect(steppedTo([0.5, 2, 3], 3, 1)).toBe(3);
-    expect(steppedTo([0.5, 2, 3], 2, -1)).toBe(0.5);
-    expect(steppedTo([0.5, 2, 3], null, 1)).toBe(0.5);
   });
 });

@@ -1,0 +1,43 @@
+import { LineChart } from '../../charts/LineChart.tsx';
+import { pressure, seconds } from '../../quantity/quantities.ts';
+import { END, type WholeCarModel } from './model.ts';
+import { words } from './words.en.ts';
+
+const { chart } = words;
+const TIME = { label: chart.time, quantity: seconds, min: 0, max: END };
+const CLUTCH = { label: chart.clutch, quantity: pressure, min: 0, max: 800 };
+const LINE = { label: chart.line, quantity: pressure, min: 0, max: 1000 };
+
+/** What two gauges would have drawn. */
+export function Below({ model }: { readonly model: WholeCarModel }) {
+  const cold = model.cold.value;
+  const hot = model.hot.value;
+  const shared = { xAxis: TIME, x: model.times, cursor: model.givens.time, cursorStays: true };
+  return (
+    <>
+      <LineChart
+        id="whole-car-clutch"
+        name={chart.clutch}
+        takeaway={chart.clutchTakeaway}
+        yAxis={CLUTCH}
+        series={[
+          { id: 'wanted', label: chart.wanted, kind: 'plain', y: hot.wanted },
+          { id: 'cold', label: chart.had.cold, kind: 'cold', y: cold.clutch },
+          { id: 'hot', label: chart.had.hot, kind: 'hot', y: hot.clutch },
+        ]}
+        {...shared}
+      />
+      <LineChart
+        id="whole-car-line"
+        name={chart.line}
+        takeaway={chart.lineTakeaway}
+        yAxis={LINE}
+        series={[
+          { id: 'cold', label: chart.cold, kind: 'cold', y: cold.line },
+          { id: 'hot', label: chart.hot, kind: 'hot', y: hot.line },
+        ]}
+        {...shared}
+      />
+    </>
+  );
+}

@@ -1,0 +1,59 @@
+import { COLD_C } from '../../car/cold-and-hot.ts';
+import { LineChart } from '../../charts/LineChart.tsx';
+import { WholeCarDrawing } from '../../drawings/index.ts';
+import { seconds, speed } from '../../quantity/quantities.ts';
+import { simulationView, type PictureProps } from '../../simulation/simulation-view.tsx';
+import { useUnits } from '../../ui/use-units.ts';
+import { END, makeModel, type WholeCarModel } from './model.ts';
+import { sim } from './sim.ts';
+import { pictured } from './story.ts';
+import { words } from './words.en.ts';
+
+const { chart } = words;
+const TIME = { label: chart.time, quantity: seconds, min: 0, max: END };
+/** Higher than an engine idles, so that a flare is seen to leave. */
+const SPEED = { label: chart.turbine, quantity: speed, min: 0, max: 1600 };
+
+/** Both cars at one moment, and the trace that is the handle for it. */
+function Picture({ model, stage }: PictureProps<WholeCarModel>) {
+  const { givens, cold, hot, times } = model;
+  const system = useUnits();
+  const now = givens.time.value;
+  // While a prediction stands, the trace shows no more than has happened.
+  const known = stage === 'predict' || stage === 'running' ? now : END;
+  const until = (values: readonly number[]) =>
+    values.map((value, i) => ((times[i] ?? 0) <= known ? value : null));
+  return (
+    <div class="whole-car">
+      <WholeCarDrawing id="whole-car-cold" state={pictured(model, cold.value, COLD_C, system)} />
+      <WholeCarDrawing
+        id="whole-car-hot"
+        state={pictured(model, hot.value, givens.temp.value, system)}
+      />
+      <LineChart
+        id="whole-car-turbine"
+        name={chart.turbine}
+        takeaway={chart.takeaway}
+        xAxis={TIME}
+        yAxis={SPEED}
+        x={times}
+        series={[
+          { id: 'cold', label: chart.cold, kind: 'cold', y: until(cold.value.turbine) },
+          { id: 'hot', label: chart.hot, kind: 'hot', y: until(hot.value.turbine) },
+        ]}
+        cursor={givens.time}
+        cursorStays
+        height="short"
+      />
+    </div>
+  );
+}
+
+export const View = simulationView({
+  sim,
+  tasks: () => import('./tasks.ts'),
+  makeModel,
+  Picture,
+  hand: () => import('./Hand.tsx'),
+  below: () => import('./Below.tsx'),
+});

@@ -1,0 +1,122 @@
+import { computed } from '@preact/signals';
+import { makeCar, oneFault } from '../../car/car.ts';
+import { COLD_C, HOT_C } from '../../car/cold-and-hot.ts';
+import { engage, gaveUp } from '../../car/engage.ts';
+import { inMotion } from '../../car/in-motion.ts';
+import {
+  trainingStory,
+  type ControllerState,
+  type DriveRange,
+  type Engagement,
+  type FaultId,
+  type FluidClass,
+  type RangeSelection,
+} from '../../engine/index.ts';
+import { givensFrom } from '../../simulation/givens.ts';
+import type { SimModel } from '../../simulation/sim-spec.ts';
+
+export type WholeCarGivens = {
+  /** The moment that the picture shows [s]. */
+  time: number;
+  fault: FaultId;
+  /** Fluid of the hot car [°C]; the cold one stays at COLD_C. */
+  temp: number;
+  /** [%] of the way from healthy to worst */
+  severity: number;
+  selection: RangeSelection;
+  range: DriveRange;
+  fluid: FluidClass;
+};
+
+export const END = trainingStory.end;
+/** The trace has a row every 10 ms; the chart takes every fifth. */
+const ROW = 0.01;
+const THIN = 5;
+
+const START: WholeCarGivens = {
+  time: 2.4,
+  fault: 'transferSeal',
+  temp: HOT_C,
+  severity: 75,
+  selection: 'electronic',
+  range: 'drive',
+  fluid: 'low-viscosity',
+};
+
+const thin = (column: Float64Array, scale = 1): readonly number[] =>
+  Array.from(column.filter((_, i) => i % THIN === 0)).map((value) => value * scale);
+
+export function makeModel() {
+  const { givens, apply, reset } = givensFrom(START);
+  const circuit = computed(() => (givens.range.value === 'drive' ? 'forward' : 'reverse'));
+  const car = computed(() =>
+    makeCar({
+      // A fault of one circuit sits where the driver's range is.
+      faults: oneFault(givens.fault.value, givens.severity.value, circuit.value),
+      fluid: givens.fluid.value,
+    }),
+  );
+  const runAt = (tempC: number) => {
+    const { value: range } = givens.range;
+    const solved = engage(car.value, { tempC, range, rangeSelection: givens.selection.value });
+    const motion = inMotion(car.value, solved, { tempC, circuit: circuit.value });
+    const { trace } = solved;
+    return {
+      solved,
+      motion,
+      turbine: thin(trace.turbineRpm),
+      clutch: thin(trace.clutchPressure, 1e-3),
+      wanted: thin(trace.clutchCommand, 1e-3),
+      line: thin(trace.linePressure, 1e-3),
+      gaveUp: gaveUp(solved),
+    };
+  };
+  const cold = computed(() => runAt(COLD_C));
+  const hot = computed(() => runAt(givens.temp.value));
+  return {
+    givens,
+    apply,
+    reset,
+    cold,
+    hot,
+    times: thin(cold.peek().solved.trace.time),
+  } satisfies SimModel<WholeCarGivens> & Record<string, unknown>;
+}
+export type WholeCarModel = ReturnType<typeof makeModel>;
+export type Run = WholeCarModel['hot']['value'];
+
+/** The row of the trace at a time. */
+export const rowAt = (run: Run, time: number): number =>
+  Math.max(0, Math.min(run.solved.trace.time.length - 1, Math.round(time / ROW)));
+
+export const stateAt = ({ solved }: Run, time: number): ControllerState =>
+  solved.states.findLast((one) => one.time <= time + 1e-9)?.state ?? 'waiting';
+
+type Column = Exclude<keyof Engagement['trace'], 'time'>;
+
+/** When a column of the hot run leaves that of the cold one by more than a tenth of it [s after selection]. */
+function parting(cold: Run, hot: Run, column: Column, least: number): number | null {
+  const one = cold.solved.trace[column];
+  const other = hot.solved.trace[column];
+  const row = one.findIndex(
+    (value, i) => Math.abs(value - (other[i] ?? 0)) > Math.max(least, value / 10),
+  );
+  return row < 0 ? null : row * ROW - trainingStory.select;
+}
+
+/** Below these nobody can tell two gauges apart [Pa], or two speeds [rpm]. */
+const LEAST = { pressure: 5e3, speed: 100 };
+
+/** When each reading of the hot car leaves that of the cold one [s after selection]; null if never. */
+export function partings({ cold: { value: cold }, hot: { value: hot } }: WholeCarModel) {
+  const seen = new Set(cold.solved.events.map(({ event }) => event));
+  const news = hot.solved.events.find(
+    ({ event }) => !seen.has(event) && event !== 'clutch filled' && event !== 'turbine stopped',
+  );
+  return {
+    line: parting(cold, hot, 'linePressure', LEAST.pressure),
+    clutch: parting(cold, hot, 'clutchPressure', LEAST.pressure),
+    turbine: parting(cold, hot, 'turbineRpm', LEAST.speed),
+    controller: news === undefined ? null : news.time - trainingStory.select,
+  };
+}

@@ -1,0 +1,67 @@
+export const words = {
+  title: 'Cold beside hot',
+  controls: {
+    time: 'Time',
+    fault: 'Fault in both',
+    temp: 'Fluid in the hot one',
+    severity: 'How bad',
+    selection: 'Range selection',
+    selections: {
+      electronic: { words: 'Electronic' },
+      mechanical: { words: 'Mechanical', note: 'lever and cable' },
+    },
+    range: 'Range',
+    ranges: { drive: { words: 'Drive' }, reverse: { words: 'Reverse' } },
+  },
+  predict: {
+    question: (p: { crack: string; cold: string; hot: string }) =>
+      `The same car twice, with the same crack of ${p.crack} in the transfer seal: at ${p.cold} above, at ${p.hot} below. Drive is selected in both. Which reading is the first to come out differently hot?`,
+    options: {
+      line: {
+        words: 'Line pressure. A leak that size pulls the pump down.',
+        why: 'A worn pump would do that. This leak sits behind the feed hole, and the hole lets only so much past. The pump has enough left to keep the line where it was told to be.',
+      },
+      clutch: {
+        words: 'Clutch pressure. It stays low while the line stays up.',
+        why: 'Hot fluid leaves through the crack as fast as the feed hole lets it in, so the piston never gets past its spring. The line does not show it. A gauge at the clutch tap does.',
+      },
+      turbine: {
+        words: 'Turbine speed. It turns on, and the pressure gives way to that.',
+        why: 'The turbine does turn on, but it parts second. It turns because there is no pressure to squeeze the plates, not the other way round.',
+      },
+      controller: {
+        words: 'The controller. It lets the clutch go, and then the pressure falls.',
+        why: 'It does let the clutch go, and that comes last. By then the turbine has been turning for seconds, and the controller has raised the pressure once for nothing.',
+      },
+    },
+    runLabel: 'Run both cars',
+  },
+  /** When each reading of the hot car left that of the cold one, after selection. */
+  parted: (p: { clutch: string; turbine: string; controller: string }) =>
+    `After selection the clutch pressures part at ${p.clutch}, the turbines at ${p.turbine}, the controllers at ${p.controller}.`,
+  lines: {
+    never: 'The line pressures stay together.',
+    after: (p: { line: string }) =>
+      `The line pressures stay together until ${p.line}, when the hot clutch has long been let go.`,
+    before: (p: { line: string }) => `The line pressures part at ${p.line}.`,
+  },
+  moment: (p: { time: string; cold: string; coldClutch: string; hot: string; hotClutch: string }) =>
+    `${p.time}: cold ${p.cold}, ${p.coldClutch}; hot ${p.hot}, ${p.hotClutch}.`,
+  last: (p: { event: string }) => `Hot car: ${p.event}.`,
+  nothing: 'Both are in Park.',
+  player: 'Go through the story',
+  chart: {
+    time: 'Time',
+    turbine: 'Turbine speed',
+    takeaway: 'Drag along it: both cars go with you.',
+    clutch: 'Clutch pressure',
+    clutchTakeaway:
+      'Wanted is what the controller commands in the hot car; had is what the clutch gets.',
+    line: 'Line pressure',
+    lineTakeaway: 'If both lines stay together, the pump is not what starves the clutch.',
+    cold: 'cold',
+    hot: 'hot',
+    wanted: 'wanted, hot',
+    had: { cold: 'had, cold', hot: 'had, hot' },
+  },
+};

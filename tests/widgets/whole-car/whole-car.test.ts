@@ -1,0 +1,108 @@
+import { render } from 'preact-render-to-string';
+import { h } from 'preact';
+import { describe, expect, it } from 'vitest';
+import { WholeCarDrawing } from '../../../src/drawings/index.ts';
+import { FAULT_IDS } from '../../../src/engine/index.ts';
+import { textFor } from '../../../src/quantity/unit-system.ts';
+import { makeModel, partings, rowAt } from '../../../src/widgets/whole-car/model.ts';
+import { sim } from '../../../src/widgets/whole-car/sim.ts';
+import { pictured } from '../../../src/widgets/whole-car/story.ts';
+import { tasks } from '../../../src/widgets/whole-car/tasks.ts';
+
+const task = (id: string) => {
+  const found = tasks.find((one) => one.id === id);
+  if (found === undefined) throw new Error(`There is no task ${id}.`);
+  const model = makeModel();
+  model.apply(found.start);
+  return { task: found, model };
+};
+
+describe('the story as told', () => {
+  it('parts at the clutch first, then at the turbine, then at the controller, the line last', () => {
+    const model = makeModel();
+    model.apply({ ...sim.predict.start, ...sim.predict.end });
+    const { clutch, turbine, controller, line } = partings(model);
+    const order = [clutch, turbine, controller, line ?? Infinity];
+    expect(order).toEqual([...order].sort((a, b) => (a ?? 0) - (b ?? 0)));
+    const { option, words } = sim.predict.outcome(model);
+    expect(option).toBe('clutch');
+    expect(textFor(words, 'us')).toMatch(/stay together/);
+  });
+
+  it('ends in Park with electronic selection, the pawl down in the hot car alone', () => {
+    const model = makeModel();
+    model.apply({ ...sim.predict.start, time: 5 });
+    const [cold, hot] = [
+      pictured(model, model.cold.value, 20, 'us'),
+      pictured(model, model.hot.value, 100, 'us'),
+    ];
+    expect([cold.parked, cold.grip, cold.failSafe]).toEqual([false, 'holds', false]);
+    expect([hot.parked, hot.grip, hot.failSafe]).toEqual([true, 'released', true]);
+  });
+});
+
+describe('the picture', () => {
+  it('stands where time stands: the turbine that stops has stopped turning in it', () => {
+    const model = makeModel();
+    model.apply({ ...sim.predict.start });
+    const turned = (time: number, run: 'cold' | 'hot') => {
+      model.apply({ time });
+      return pictured(model, model[run].value, run === 'cold' ? 20 : 100, 'si').turns.turbine;
+    };
+    // Less than half a turn of creep in a second against twelve turns.
+    expect(turned(3, 'cold') - turned(2, 'cold')).toBeLessThan(0.5);
+    expect(turned(3, 'hot') - turned(2, 'hot')).toBeGreaterThan(10);
+  });
+
+  it.each(FAULT_IDS)('shows where %s sits, and says it all in words', (fault) => {
+    const model = makeModel();
+    for (const time of [0, 2.4, 7]) {
+      model.apply({ fault, severity: 80, time });
+      const state = pictured(model, model.hot.value, 100, 'us');
+      expect(state.fault).not.toBeNull();
+      const svg = render(h(WholeCarDrawing, { id: 'x', state }));
+      expect(svg).not.toMatch(/NaN|undefined|Infinity/);
+      expect(svg).toContain(state.printed.clutch);
+    }
+  });
+});
+
+describe('the tasks', () => {
+  it('lets the moment of giving up be found on one or two stops', () => {
+    const { task: moment, model } = task('gives-up');
+    const done = Array.from({ length: 141 }, (_, i) => i * 0.05).filter((time) => {
+      model.apply({ time });
+      return moment.done(model);
+    });
+    expect(done.length).toBeGreaterThan(0);
+    expect(done.length).toBeLessThanOrEqual(2);
+    model.apply({ time: 1 });
+    expect(moment.verdict?.(model)?.is).toBe('too-early');
+    model.apply({ time: 6 });
+    expect(moment.verdict?.(model)?.is).toBe('too-late');
+  });
+
+  it('is about the line: only what makes or loses line pressure solves it', () => {
+    const { task: line, model } = task('line');
+    const ways = FAULT_IDS.filter((fault) => {
+      model.apply({ fault, severity: 100 });
+      return line.done(model);
+    });
+    // Behind the feed hole nothing pulls the line down (common practice: read the line first).
+    expect(ways).toEqual(expect.arrayContaining(['pumpWear', 'regulatorBore', 'pressureControl']));
+    for (const behind of ['transferSeal', 'sealingRings', 'pistonSeal', 'openPort', 'hardLip']) {
+      expect(ways).not.toContain(behind);
+    }
+  });
+
+  it('lets faults be found that give up cold, and none that seal in the cold', () => {
+    const { task: cold, model } = task('cold-too');
+    const ways = FAULT_IDS.filter((fault) => {
+      model.apply({ fault, severity: 100 });
+      return cold.done(model);
+    });
+    expect(ways).toContain('openPort');
+    expect(ways).not.toContain('clutchControl');
+    expect(rowAt(model.hot.value, 7)).toBe(700);
+  });
+});
