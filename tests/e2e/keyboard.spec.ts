@@ -36,6 +36,7 @@ const inEnglish = (address: string) => {
     'units',
     expect.stringContaining('page'),
     'Course',
+    'The whole car',
     'Practise',
     'Measure',
     ...(searching ? ['Search'] : []),

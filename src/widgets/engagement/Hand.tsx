@@ -48,9 +48,9 @@ export function Hand({ model }: { readonly model: EngagementModel }) {
     hotEvent ? words.last({ event: names.events[hotEvent.event] }) : words.nothing,
   ].join(' ');
   return (
-    <>
+    <div>
       <Player name={words.name} at={cursor} end={END} events={eventTimes} />
       <LiveText text={moment} />
-    </>
+    </div>
   );
 }
