@@ -48,11 +48,13 @@ const onward: Record<string, RegExp> = {
   '.css': /url\(["']?([^"')]+)["']?\)/g,
 };
 const inPage =
-  /\b(?:src|href|component-url|renderer-url|before-hydration-url)="(\/?[^":#?]+\.(?:js|css|woff2?|svg|png|jpe?g|webp|avif|ico|json))"/g;
+  /(?:\b(?:src|href|component-url|renderer-url|before-hydration-url)="(\/?[^":#?]+\.(?:js|css|woff2?|svg|png|jpe?g|webp|avif|ico|json))"|url\((\/[^)]+)\))/g;
 
 export function pageCost({ address, html }: BuiltPage, folder: string): PageCost {
   const files = new Set<string>();
-  const queue = Array.from(html.matchAll(inPage), ([, path = '']) => posix.resolve(address, path));
+  const queue = Array.from(html.matchAll(inPage), ([, attribute, inStyle]) =>
+    posix.resolve(address, attribute ?? inStyle ?? ''),
+  );
   for (const path of queue) {
     if (files.has(path)) continue;
     files.add(path);
