@@ -1,7 +1,8 @@
-import { useMemo, useRef, useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { LiveText } from '../ui/LiveText.tsx';
 import { format } from '../quantity/print.ts';
 import { textFor } from '../quantity/unit-system.ts';
+import { Kept } from '../ui/still.ts';
 import { useUnits } from '../ui/use-units.ts';
 import { Axes, type Frame } from './Axes.tsx';
 import { placeAxis, widestTick } from './axis.ts';
@@ -108,8 +109,8 @@ export function HeatMap(map: HeatMapProps) {
       )
       .join('');
 
-  // Cells, edge and names rest while only the marked state moves; Preact skips a node it has seen.
-  const ground = useMemo(() => {
+  // Cells, edge and names rest while only the marked state moves.
+  const drawGround = () => {
     const deepest = new Map(categories.map((one) => [one.id, deepestCell(cells, one.id)]));
     const areas = exactAreas(map, deepest, x.place, y.place, frame);
     return (
@@ -157,7 +158,13 @@ export function HeatMap(map: HeatMapProps) {
         })}
       </>
     );
-  }, [id, xs, ys, xAxis, yAxis, cells, categories, contour, system, width, height, em]);
+  };
+  const ground = (
+    <Kept
+      by={[id, xs, ys, xAxis, yAxis, cells, categories, contour, system, width, height, em]}
+      draw={drawGround}
+    />
+  );
   const nowText = now
     ? placeNow(map, textFor(now.words, system), x.place, y.place, frame, em)
     : null;

@@ -1,7 +1,8 @@
 import { useSignal } from '@preact/signals';
-import { useMemo, useRef } from 'preact/hooks';
+import { useRef } from 'preact/hooks';
 import type { TableData } from '../ui/DataTable.tsx';
 import { textFor, type UnitSystem } from '../quantity/unit-system.ts';
+import { Kept } from '../ui/still.ts';
 import { useUnits } from '../ui/use-units.ts';
 import { Axes } from './Axes.tsx';
 import { ChartFigure } from './ChartFigure.tsx';
@@ -44,40 +45,45 @@ export function LineChart(chart: LineChartProps) {
   const { frame, x, y } = layout;
 
   const { left, right, top, bottom } = frame;
-  // Axes stand still while a control moves; Preact skips a node it has seen.
-  const axes = useMemo(
-    () => <Axes x={x} y={y} frame={frame} em={em} foot={layout.foot} titleEnd={size.width} />,
-    [chart.xAxis, chart.yAxis, system, left, right, top, bottom, layout.foot, em, size.width],
-  );
-
-  const ground = useMemo(
-    () => (
-      <>
-        <Hatches id={id} />
-        <clipPath id={`${id}-plot`}>
-          <rect
-            x={round(frame.left)}
-            y={round(frame.top - 3)}
-            width={round(frame.right - frame.left)}
-            height={round(frame.bottom - frame.top + 6)}
-          />
-        </clipPath>
-        <g clip-path={`url(#${id}-plot)`}>
-          {bands.map(({ id: band, kind, from, to }) => (
+  // Both stand still while a control moves.
+  const ground = (
+    <Kept
+      by={[id, chart.yAxis, bands, system, left, right, top, bottom]}
+      draw={() => (
+        <>
+          <Hatches id={id} />
+          <clipPath id={`${id}-plot`}>
             <rect
-              key={band}
-              class={`band ${kind}`}
-              fill={kind === 'slips' ? hatchFill(id, 'sparse') : undefined}
               x={round(frame.left)}
+              y={round(frame.top - 3)}
               width={round(frame.right - frame.left)}
-              y={round(y.place(to))}
-              height={round(Math.max(1, y.place(from) - y.place(to)))}
+              height={round(frame.bottom - frame.top + 6)}
             />
-          ))}
-        </g>
-      </>
-    ),
-    [id, chart.yAxis, bands, system, left, right, top, bottom],
+          </clipPath>
+          <g clip-path={`url(#${id}-plot)`}>
+            {bands.map(({ id: band, kind, from, to }) => (
+              <rect
+                key={band}
+                class={`band ${kind}`}
+                fill={kind === 'slips' ? hatchFill(id, 'sparse') : undefined}
+                x={round(frame.left)}
+                width={round(frame.right - frame.left)}
+                y={round(y.place(to))}
+                height={round(Math.max(1, y.place(from) - y.place(to)))}
+              />
+            ))}
+          </g>
+        </>
+      )}
+    />
+  );
+  const axes = (
+    <Kept
+      by={[chart.xAxis, chart.yAxis, system, left, right, top, bottom, layout.foot, em, size.width]}
+      draw={() => (
+        <Axes x={x} y={y} frame={frame} em={em} foot={layout.foot} titleEnd={size.width} />
+      )}
+    />
   );
 
   const pad = chart.x.length > 0 && (

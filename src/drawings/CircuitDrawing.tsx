@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { useMemo } from 'preact/hooks';
+import { Kept, still } from '../ui/still.ts';
 import { circuitExample, describeCircuit } from './circuit-state.ts';
 import type { CircuitState } from './circuit-state.ts';
 import { clamp01, flowStep, roundPlace, type Temp } from './scale.ts';
@@ -33,25 +33,6 @@ export function CircuitDrawing({
   const left = roundPlace(clamp01(flows.leftOver / Math.max(flows.pump, 0.01)));
   const feedOpen = roundPlace(clamp01(state.feedOpen ?? flows.feed / 4));
 
-  // In the order they lie on each other. A slider moves two or three of these at most; Preact skips a node it has seen.
-  const sump = useMemo(() => <Sump {...{ id, temp }} />, [id, temp]);
-  const body = useMemo(() => <ValveBody {...{ id, line, left }} />, [id, line, left]);
-  const feed = useMemo(() => <FeedValve {...{ id, clutch, feedOpen }} />, [id, clutch, feedOpen]);
-  const joint = useMemo(
-    () => <Joint {...{ id, clutch, crackMm: state.crackMm }} />,
-    [id, clutch, state.crackMm],
-  );
-  const drum = useMemo(() => <Drum {...{ id, clutch, travel }} />, [id, clutch, travel]);
-  const gears = useMemo(
-    () => (
-      <>
-        <PumpGears id={id} cx={47} cy={213} radius={34} />
-        <path class="dw-solid" d={box(58, 283, 160, 21)} />
-      </>
-    ),
-    [id],
-  );
-  const names = useMemo(() => <Names temp={temp} />, [temp]);
   return (
     <Frame
       id={id}
@@ -61,14 +42,14 @@ export function CircuitDrawing({
       desc={describeCircuit(state)}
     >
       <g transform="translate(0 22)">
-        {sump}
-        {body}
-        {feed}
-        {joint}
-        {drum}
-        {gears}
+        <Sump {...{ id, temp }} />
+        <ValveBody {...{ id, line, left }} />
+        <FeedValve {...{ id, clutch, feedOpen }} />
+        <Joint {...{ id, clutch, crackMm: state.crackMm }} />
+        <Drum {...{ id, clutch, travel }} />
+        <Gears {...{ id }} />
         <Streams flows={flows} temp={temp} />
-        {names}
+        <Names temp={temp} />
         <Label x={316} y={-2} anchor="end" lines={[`*Clutch ${labels.clutch}`]} to="268,3 272,70" />
         <Verdict id={id} x={322} y={-18} holds={holds} />
         <Label x={70} y={163} lines={[`*Line ${labels.line}`]} to="114,168 114,210" />
@@ -99,7 +80,14 @@ interface PartProps {
   crackMm: number;
 }
 
-function Sump({ id, temp }: Pick<PartProps, 'id' | 'temp'>): JSX.Element {
+const Gears = still(({ id }: { id: string }) => (
+  <>
+    <PumpGears id={id} cx={47} cy={213} radius={34} />
+    <path class="dw-solid" d={box(58, 283, 160, 21)} />
+  </>
+));
+
+const Sump = still(function Sump({ id, temp }: Pick<PartProps, 'id' | 'temp'>): JSX.Element {
   return (
     <>
       <Tank x={8} y={304} width={374} height={52} level={10} temp={temp} />
@@ -108,10 +96,14 @@ function Sump({ id, temp }: Pick<PartProps, 'id' | 'temp'>): JSX.Element {
       <path class="dw-line" d="M40 326V246M54 326V246" />
     </>
   );
-}
+});
 
 /** Line, its clearances, and the regulator, which uncovers its port by as much as is left over. */
-function ValveBody({ id, line, left }: Pick<PartProps, 'id' | 'line' | 'left'>): JSX.Element {
+const ValveBody = still(function ValveBody({
+  id,
+  line,
+  left,
+}: Pick<PartProps, 'id' | 'line' | 'left'>): JSX.Element {
   return (
     <>
       <Cut
@@ -131,10 +123,10 @@ function ValveBody({ id, line, left }: Pick<PartProps, 'id' | 'line' | 'left'>):
       <path class="dw-line" d="M128 220V270H152V238H176V276M188 276V226H152V220" />
     </>
   );
-}
+});
 
 /** Feed valve and hole, up to the joint. */
-function FeedValve({
+const FeedValve = still(function FeedValve({
   id,
   clutch,
   feedOpen,
@@ -162,10 +154,14 @@ function FeedValve({
       <path class="dw-ink" d="M241 184h6v4h-6zM241 192h6v4h-6z" />
     </>
   );
-}
+});
 
 /** Case wall, its drilling, and the seal across the joint. */
-function Joint({ id, clutch, crackMm }: Pick<PartProps, 'id' | 'clutch' | 'crackMm'>): JSX.Element {
+const Joint = still(function Joint({
+  id,
+  clutch,
+  crackMm,
+}: Pick<PartProps, 'id' | 'clutch' | 'crackMm'>): JSX.Element {
   return (
     <>
       <Cut id={id} d="M168 154V140H186V47H250V140H268V154H235V142H201V154zM211 142V47H225V142z" />
@@ -182,10 +178,14 @@ function Joint({ id, clutch, crackMm }: Pick<PartProps, 'id' | 'clutch' | 'crack
       />
     </>
   );
-}
+});
 
 /** Rotating parts, lower half: shaft with rings, drum, piston, plates. */
-function Drum({ id, clutch, travel }: Pick<PartProps, 'id' | 'clutch' | 'travel'>): JSX.Element {
+const Drum = still(function Drum({
+  id,
+  clutch,
+  travel,
+}: Pick<PartProps, 'id' | 'clutch' | 'travel'>): JSX.Element {
   const px = roundPlace(280 + 8 * travel);
   return (
     <>
@@ -216,7 +216,7 @@ function Drum({ id, clutch, travel }: Pick<PartProps, 'id' | 'clutch' | 'travel'
       <Cut id={id} other d="M308 78H384V84H308z" />
     </>
   );
-}
+});
 
 /** All the flows. Each changes its look in steps only, see `flowStep`. */
 function Streams({ flows, temp }: Pick<CircuitState, 'flows' | 'temp'>): JSX.Element {
@@ -229,7 +229,7 @@ function Streams({ flows, temp }: Pick<CircuitState, 'flows' | 'temp'>): JSX.Ele
     flows.rings / 2,
     flows.crack,
   ];
-  return useMemo(() => {
+  const draw = () => {
     const [pump = 0, feed = 0, left = 0, clearances = 0, rings = 0, ring = 0, crack = 0] = lmin;
     return (
       <>
@@ -245,10 +245,11 @@ function Streams({ flows, temp }: Pick<CircuitState, 'flows' | 'temp'>): JSX.Ele
         <Flow points="230,163 377,163 377,312" lmin={crack} temp={temp} />
       </>
     );
-  }, [lmin.map(flowStep).join(), temp]);
+  };
+  return <Kept by={[lmin.map(flowStep).join(), temp]} draw={draw} />;
 }
 
-function Names({ temp }: Pick<PartProps, 'temp'>): JSX.Element {
+const Names = still(function Names({ temp }: Pick<PartProps, 'temp'>): JSX.Element {
   return (
     <>
       <Label x={8} y={20} lines={['Sealing rings']} to="90,21 198,43" />
@@ -270,4 +271,4 @@ function Names({ temp }: Pick<PartProps, 'temp'>): JSX.Element {
       />
     </>
   );
-}
+});

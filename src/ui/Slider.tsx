@@ -1,11 +1,12 @@
 import type { Signal } from '@preact/signals';
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { parseAmount } from '../quantity/parse-amount.ts';
 import { format, formatNumber } from '../quantity/print.ts';
 import type { Quantity } from '../quantity/quantity.ts';
 import { textFor, type UnitSystem, type UnitText } from '../quantity/unit-system.ts';
 import { shownGrid } from './shown-grid.ts';
 import { stepValue } from './step-value.ts';
+import { Kept } from './still.ts';
 import { useUnits } from './use-units.ts';
 import { words as text } from './later/words.en.ts';
 
@@ -96,15 +97,19 @@ export function Slider({ id, label: name, value, quantity, min, max, step, words
       </svg>
     </button>
   );
-  // Both stand still but at the ends; Preact skips a node it has seen.
+  // Both stand still but at the ends.
   const deps = [label, value, quantity, system, min, max, step];
-  const less = useMemo(
-    () => nudge(-1, text.less(label), now <= min, 'M5 12h14'),
-    [now <= min, ...deps],
+  const less = (
+    <Kept
+      by={[now <= min, ...deps]}
+      draw={() => nudge(-1, text.less(label), now <= min, 'M5 12h14')}
+    />
   );
-  const more = useMemo(
-    () => nudge(1, text.more(label), now >= max, 'M5 12h14M12 5v14'),
-    [now >= max, ...deps],
+  const more = (
+    <Kept
+      by={[now >= max, ...deps]}
+      draw={() => nudge(1, text.more(label), now >= max, 'M5 12h14M12 5v14')}
+    />
   );
   return (
     <div class="slider" role="group" aria-labelledby={`${id}-label`}>

@@ -33,3 +33,22 @@ export function still<P extends object>(draw: Draw<P>) {
     }
   };
 }
+
+interface KeptProps {
+  /** What the drawing depends on: by value, or by being the same thing. */
+  readonly by: readonly unknown[];
+  readonly draw: () => ComponentChildren;
+}
+
+/**
+ * A part of a component that is drawn again only when something it depends on has changed. JSX kept
+ * in `useMemo` would do the same and hold on to every drawing since: 7 MB in a thousand moves of a slider.
+ */
+export class Kept extends Component<KeptProps> {
+  override shouldComponentUpdate({ by }: Readonly<KeptProps>): boolean {
+    return !same(this.props.by, by);
+  }
+  render({ draw }: KeptProps): ComponentChildren {
+    return draw();
+  }
+}

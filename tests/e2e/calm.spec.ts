@@ -1,0 +1,113 @@
+import type { Page } from '@playwright/test';
+import { expect, test } from './fixtures.ts';
+
+/**
+ * What a page does besides what it was asked for. Counts and ratios of one run, never times: machines
+ * are noisy. The figures are those of the speed table in the project's quality bar.
+ */
+const PHONE = { width: 390, height: 664 };
+
+async function slowly(page: Page): Promise<void> {
+  const network = await page.context().newCDPSession(page);
+  await network.send('Network.enable');
+  await network.send('Network.emulateNetworkConditions', {
+    offline: false,
+    latency: 150,
+    downloadThroughput: 200_000,
+    uploadThroughput: 200_000,
+  });
+}
+
+for (const address of ['/', '/lessons/turbine-must-stop/', '/whole-car/', '/glossary/']) {
+  test(`nothing jumps on ${address} while it loads slowly, nor while it is read`, async ({
+    page,
+  }) => {
+    await page.setViewportSize(PHONE);
+    await slowly(page);
+    await page.addInitScript(() => {
+      const seen = { shift: 0 };
+      Object.assign(window, { seen });
+      new PerformanceObserver((list) => {
+        for (const entry of list.getEntries() as (PerformanceEntry & {
+          value: number;
+          hadRecentInput: boolean;
+        })[]) {
+          if (!entry.hadRecentInput) seen.shift += entry.value;
+        }
+      }).observe({ type: 'layout-shift', buffered: true });
+    });
+    await page.goto(address);
+    // The face of the page comes after its text and takes the place of another.
+    await page.evaluate(() => document.fonts.load('1em "Atkinson Hyperlegible Next Variable"'));
+    const shift = await page.evaluate(async () => {
+      for (let y = 0; y < document.documentElement.scrollHeight; y += innerHeight * 0.8) {
+        scrollTo(0, y);
+        await new Promise((done) => setTimeout(done, 100));
+      }
+      return (window as unknown as { seen: { shift: number } }).seen.shift;
+    });
+    expect(shift).toBeLessThanOrEqual(0.01);
+  });
+}
+
+const flowing = (page: Page) =>
+  page.evaluate(
+    () => document.getAnimations().filter(({ playState }) => playState === 'running').length,
+  );
+
+test('fluid flows when it comes into sight and when it is moved, and rests by itself', async ({
+  page,
+}) => {
+  await page.setViewportSize(PHONE);
+  await page.goto('/lessons/regulator-to-clutch/');
+  expect(await flowing(page), 'at the top no drawing is in sight').toBe(0);
+  await page.goto('/');
+  await expect(page.locator('.home-circuit')).toHaveAttribute('data-ready', 'true');
+  await expect.poll(() => flowing(page), 'the circuit is in sight').toBeGreaterThan(0);
+  await expect.poll(() => flowing(page), { timeout: 8000, message: 'it has come to rest' }).toBe(0);
+  await page.locator('#home-temp').press('ArrowRight');
+  await expect.poll(() => flowing(page), 'warmed, it flows').toBeGreaterThan(0);
+});
+
+test('nothing flows where motion is not wanted', async ({ page }) => {
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await page.goto('/');
+  await page.locator('#home-temp').press('ArrowRight');
+  expect(await flowing(page)).toBe(0);
+});
+
+for (const [address, id, key] of [
+  ['/lessons/thin-gap-open-hole/', 'clutch-pressure', 'temp'],
+  ['/whole-car/', 'whole-car', 'time'],
+] as const) {
+  test(`${id} keeps nothing of a thousand moves`, async ({ page }) => {
+    await page.goto(address);
+    const sim = page.locator(`#${id}`);
+    await sim.scrollIntoViewIfNeeded();
+    await expect(sim).toHaveAttribute('data-ready', 'true');
+    await sim.getByRole('button', { name: 'Your controls' }).click();
+    const slider = page.locator(`#${id}-${key}`);
+    const browser = await page.context().newCDPSession(page);
+    const heap = async () => {
+      await browser.send('HeapProfiler.collectGarbage');
+      await browser.send('HeapProfiler.collectGarbage');
+      return (await browser.send('Runtime.getHeapUsage')).usedSize / 1e6;
+    };
+    const move = (count: number) =>
+      slider.evaluate(async (element, times) => {
+        const range = element as HTMLInputElement;
+        const [min, max, step] = [Number(range.min), Number(range.max), Number(range.step)];
+        const stops = Math.round((max - min) / step);
+        for (let i = 0; i < times; i += 1) {
+          range.value = String(min + Math.abs(((i * 7) % (2 * stops)) - stops) * step);
+          range.dispatchEvent(new Event('input', { bubbles: true }));
+          if (i % 10 === 0) await new Promise((done) => setTimeout(done));
+        }
+      }, count);
+    // The first moves compile code and fill its caches.
+    await move(800);
+    const before = await heap();
+    await move(1000);
+    expect((await heap()) - before, 'MB in 1000 moves').toBeLessThan(0.2);
+  });
+}
