@@ -49,6 +49,18 @@ export default defineConfig(
     rules: { 'no-empty': ['error', { allowEmptyCatch: true }] },
   },
   {
+    // These run in the page of another browser.
+    files: ['tests/other-browsers/*.js'],
+    languageOptions: {
+      sourceType: 'script',
+      globals: Object.fromEntries(
+        ['window', 'document', 'innerWidth', 'addEventListener', 'setTimeout', 'Event'].map(
+          (name) => [name, 'readonly'],
+        ),
+      ),
+    },
+  },
+  {
     // The engine is arithmetic: no clock, chance, screen, network, storage or console.
     files: ['src/engine/**/*.ts', 'src/diagnosis/**/*.ts', 'src/quiz/**/*.ts'],
     rules: {

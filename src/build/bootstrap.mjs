@@ -5,7 +5,7 @@ import { spawn, spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { findChromium } from './chromium.mjs';
+import { findChromium, onPath } from './chromium.mjs';
 import { install } from './install.mjs';
 import { readPort } from './port.mjs';
 
@@ -71,6 +71,28 @@ function installChromium() {
   }
 }
 
+/**
+ * Firefox and WebKit, for the last step. They come while the others run; where they cannot be had, that
+ * step says so and passes.
+ * @returns {Promise<void>} when they are here, or are known not to come
+ */
+function installOthers() {
+  const all = ['firefox-esr', 'WebKitWebDriver', 'xvfb-run', 'pdftotext'];
+  const isRoot = process.getuid?.() === 0;
+  if (all.every(onPath) || !isRoot || !existsSync('/etc/debian_version')) return Promise.resolve();
+  console.log('Debian’s Firefox and WebKit are fetched meanwhile.');
+  const packages = 'firefox-esr webkit2gtk-driver xvfb xauth poppler-utils';
+  const apt = spawn(
+    'sh',
+    ['-c', `apt-get -qy update && apt-get -qy install --no-install-recommends ${packages}`],
+    { stdio: 'ignore', env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' } },
+  );
+  return new Promise((done) => {
+    apt.on('error', () => done());
+    apt.on('exit', () => done());
+  });
+}
+
 const steps = [
   ['types', 'check'],
   ['lint', 'lint'],
@@ -81,13 +103,16 @@ const steps = [
   ['build, with byte budgets', 'build'],
   ['content: links, headings, words', 'content'],
   ['browser tests on the built site', 'e2e'],
+  ['every page and simulation in Firefox and WebKit', 'other-browsers'],
 ];
 
-function test() {
+async function test() {
   installPackages();
   installChromium();
+  const others = installOthers();
   const began = Date.now();
   for (const [index, [title, script]] of steps.entries()) {
+    if (script === 'other-browsers') await others;
     const stepBegan = Date.now();
     console.log(`\n== ${index + 1} of ${steps.length}: ${title} (npm run ${script})`);
     run('npm', ['run', '--silent', script]);
@@ -117,7 +142,7 @@ function start() {
 
 const [verb] = process.argv.slice(2);
 try {
-  if (verb === 'test') test();
+  if (verb === 'test') await test();
   else if (verb === 'start') start();
   else fail(`bootstrap.mjs knows "start" and "test", not "${verb ?? ''}".`);
 } catch (error) {

@@ -14,6 +14,14 @@ function executable(path) {
   }
 }
 
+/** The program of that name that the PATH finds first. */
+export const onPath = (name) =>
+  (process.env.PATH ?? '')
+    .split(delimiter)
+    .filter((folder) => folder !== '')
+    .map((folder) => join(folder, name))
+    .find(executable);
+
 /**
  * CHROMIUM_PATH first, because whoever sets it means it: a wrong one is an error, not a hint.
  * @returns {string | undefined} undefined where only Playwright's own download can help
@@ -24,11 +32,5 @@ export function findChromium() {
     if (executable(asked)) return asked;
     throw new Error(`CHROMIUM_PATH is ${asked}, and no program stands there that can be run.`);
   }
-  for (const folder of (process.env.PATH ?? '').split(delimiter)) {
-    for (const name of names) {
-      const path = join(folder, name);
-      if (folder !== '' && executable(path)) return path;
-    }
-  }
-  return undefined;
+  return names.map(onPath).find((path) => path !== undefined);
 }

@@ -1,0 +1,92 @@
+/**
+ * Opens every page of the built site in Firefox and in WebKit and runs every simulation once. Chromium
+ * runs the whole of tests/e2e; this finds what only another browser does. Where one cannot be had it
+ * says so and passes.
+ */
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { builtPages, dist } from '../../src/build/pages.ts';
+import { siteServer } from '../../src/build/site-server.ts';
+import type { OpenBrowser } from './browser.ts';
+import { firefox } from './firefox.ts';
+import { webkit } from './webkit.ts';
+
+const beside = (name: string): string => readFileSync(new URL(name, import.meta.url), 'utf8');
+
+/** A copy of the site, each page with the probe before all else. */
+function probed(): string {
+  const folder = mkdtempSync(join(tmpdir(), 'site-'));
+  cpSync(dist, folder, { recursive: true });
+  writeFileSync(join(folder, 'probe.js'), beside('probe.js'));
+  for (const { address, html } of builtPages(folder)) {
+    const file = join(folder, address.endsWith('/') ? `${address}index.html` : address);
+    writeFileSync(file, html.replace('<head>', '<head><script src="/probe.js"></script>'));
+  }
+  return folder;
+}
+
+const walkBody = `${beside('walk.js')}; return walk();`;
+const pages = builtPages();
+const simulations = pages.flatMap(({ html }) =>
+  Array.from(html.matchAll(/<section class="sim[^"]*" id="([\w-]+)"/g), ([, id = '']) => id),
+);
+/** A lesson whose printed chart must have its axis titles. */
+const PRINTED = '/lessons/thin-gap-open-hole/';
+const AXIS_TITLES = ['Temperature, °F', 'Clutch pressure, psi'];
+
+async function walkAll(browser: OpenBrowser, origin: string): Promise<readonly string[]> {
+  const trouble: string[] = [];
+  const ran: string[] = [];
+  for (const { address } of pages) {
+    const seen = await browser.walk(origin + address, walkBody);
+    ran.push(...seen.simulations);
+    trouble.push(...seen.trouble.map((sentence) => `${address}: ${sentence}`));
+  }
+  const missing = simulations.filter((id) => !ran.includes(id));
+  if (missing.length > 0) trouble.push(`not run: ${missing.join(', ')}`);
+  if (browser.print) {
+    const paper = await browser.print(origin + PRINTED);
+    for (const title of AXIS_TITLES) {
+      if (!paper.includes(title)) trouble.push(`${PRINTED} on paper lacks "${title}".`);
+    }
+  }
+  console.log(`   ${browser.name}: ${pages.length} pages, ${ran.length} simulations run`);
+  return trouble;
+}
+
+const folder = probed();
+const server = createServer(siteServer(folder));
+await new Promise<void>((done) => server.listen(0, '127.0.0.1', done));
+const origin = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
+const found: string[] = [];
+try {
+  const kinds = [
+    ['Firefox', firefox, 'firefox-esr poppler-utils'],
+    ['WebKit', webkit, 'webkit2gtk-driver xvfb xauth'],
+  ] as const;
+  // Side by side: most of the time either waits for a picture to move.
+  await Promise.all(
+    kinds.map(async ([name, open, packages]) => {
+      const browser = await open();
+      if (browser === undefined) {
+        console.log(
+          `   NOT TRIED: ${name} is not on this machine. On Debian: apt-get install ${packages}`,
+        );
+        return;
+      }
+      try {
+        found.push(...(await walkAll(browser, origin)).map((sentence) => `${name}, ${sentence}`));
+      } finally {
+        await browser.close();
+      }
+    }),
+  );
+} finally {
+  server.close();
+  rmSync(folder, { recursive: true, force: true });
+}
+for (const sentence of found) console.error(`   ${sentence}`);
+process.exit(found.length > 0 ? 1 : 0);

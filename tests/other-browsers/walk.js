@@ -1,0 +1,73 @@
+/**
+ * Runs in the page of whatever browser it is, with the probe before it: looks at the page, runs each
+ * simulation once and moves its first control.
+ */
+// eslint-disable-next-line no-unused-vars -- run.ts calls it in the page
+async function walk() {
+  const until = async (what, ready, most = 15_000) => {
+    const end = Date.now() + most;
+    for (;;) {
+      const found = ready();
+      if (found) return found;
+      if (Date.now() > end) throw new Error(`waited in vain for ${what}`);
+      await new Promise((done) => setTimeout(done, 30));
+    }
+  };
+  const seen = { title: document.title, simulations: [], trouble: [] };
+  const say = (sentence) => seen.trouble.push(sentence);
+  await until('the page', () => document.readyState === 'complete');
+  if (!document.querySelector('main h1')) say('the page has no headline');
+  if (document.documentElement.scrollWidth > innerWidth + 1) say('the page scrolls sideways');
+  for (const sim of document.querySelectorAll('.sim')) {
+    const where = sim.id;
+    try {
+      sim.scrollIntoView();
+      await until(`${where} to come alive`, () => sim.dataset.ready === 'true');
+      const button = (selector) =>
+        until(`${selector} in ${where}`, () => {
+          const one = sim.querySelector(selector);
+          return one && !one.disabled && one;
+        });
+      sim.querySelector('.choice-stack input').click();
+      sim.querySelector('.choice-row input').click();
+      (await button('button[type="submit"]')).click();
+      // Compare, the first task, your own controls.
+      (await button('.compare ~ .act')).click();
+      (await button('.task-words ~ .sim-go button')).focus();
+      (await button('.sim-nav button:last-child')).click();
+      await button('.more > summary, .sim-go button ~ :is(div, button)');
+      const range = await until(`a control of ${where}`, () =>
+        sim.querySelector('.sim-controls :is(input[type="range"], select, input[type="radio"])'),
+      );
+      const before = sim.querySelector('.sim-picture').textContent;
+      if (range.type === 'range') {
+        range.value = String(Number(range.value) === Number(range.max) ? range.min : range.max);
+        range.dispatchEvent(new Event('input', { bubbles: true }));
+        await until(
+          `${where} to answer its first control`,
+          () => sim.querySelector('.sim-picture').textContent !== before,
+        );
+      }
+      const shown = sim.querySelector('.sim-picture').textContent;
+      if (/NaN|undefined|Infinity/.test(shown)) say(`${where} prints what is no number`);
+      const picture = sim.querySelector('.sim-picture svg, .sim-picture table');
+      const { width, height } = picture.getBoundingClientRect();
+      if (width < 100 || height < 50) say(`the picture of ${where} is ${width} by ${height} px`);
+      seen.simulations.push(where);
+    } catch (error) {
+      say(`${where}: ${error.message}`);
+    }
+  }
+  const heat = document.querySelector('#home-temp');
+  if (heat) {
+    await until(
+      'the home page to come alive',
+      () => document.querySelector('.home-circuit').dataset.ready === 'true',
+    );
+    heat.value = heat.max;
+    heat.dispatchEvent(new Event('input', { bubbles: true }));
+    await until('the headline to turn', () => document.querySelector('h1.now-slips'));
+  }
+  seen.trouble.push(...window.trouble);
+  return seen;
+}
