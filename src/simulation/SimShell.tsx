@@ -62,14 +62,22 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
 
   useLayoutEffect(() => {
     const { search: asked } = location;
-    if (asked !== '') {
+    const left = history.state as { readonly simulations?: object } | null;
+    if (asked !== '' || left?.simulations) {
       void later.load().then((stages) => {
-        const link = stages?.readLink(sim, defaults, asked);
         // Whoever was quicker than the network has begun by hand.
-        if (!link?.present || byHand.current) return;
-        model.apply(link.values as Partial<G>);
-        setSearch(asked);
-        dispatch({ type: 'to-own' });
+        if (!stages || byHand.current) return;
+        const place = stages.readPlace(sim, defaults, stages.tasks.length);
+        const link = stages.readLink(sim, defaults, asked);
+        if (place) {
+          model.apply(place.values);
+          if (place.state.stage === 'compare') setOutcomeWords(() => predict.outcome(model).words);
+          dispatch({ type: 'back-to', state: place.state });
+        } else if (link.present) {
+          model.apply(link.values as Partial<G>);
+          setSearch(asked);
+          dispatch({ type: 'to-own' });
+        }
       });
     }
     return () => stop.current();
@@ -153,9 +161,11 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
           {revealed && !stages && (
             <Waiting what="controls" failed={later.failed} retry={() => void later.load()} />
           )}
+          {stages && <stages.KeepPlace {...{ sim, model, defaults, state }} />}
           {stages && stage === 'compare' && (
             <stages.Compare
               sim={sim.id}
+              byHand={byHand.current}
               options={predict.options}
               tasks={stages.tasks.length}
               outcomeWords={outcomeWords}
@@ -167,6 +177,7 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
           {stages && stage === 'tasks' && (
             <stages.Task
               sim={sim.id}
+              byHand={byHand.current}
               tasks={stages.tasks}
               controls={sim.controls}
               model={model}

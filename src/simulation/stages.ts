@@ -32,7 +32,8 @@ export type StageEvent =
   | { readonly type: 'task-done' }
   | { readonly type: 'next-task' }
   | { readonly type: 'to-own' }
-  | { readonly type: 'predict-again' };
+  | { readonly type: 'predict-again' }
+  | { readonly type: 'back-to'; readonly state: StageState };
 
 export function startState(): StageState {
   return {
@@ -87,6 +88,8 @@ export function advance(state: StageState, event: StageEvent): StageState {
         : { ...state, stage: 'own', hint: false };
     case 'to-own':
       return stage === 'running' ? state : { ...state, stage: 'own', hint: false };
+    case 'back-to':
+      return event.state;
     case 'predict-again':
       return stage === 'running' ? state : { ...startState(), done: state.done, task: state.task };
   }

@@ -16,17 +16,22 @@ interface CompareProps {
   readonly outcomeWords: UnitText;
   readonly state: StageState;
   readonly system: UnitSystem;
+  /** False where a reload or Back led here. */
+  readonly byHand: boolean;
   readonly send: (event: StageEvent) => void;
 }
 
 /** Prediction and outcome side by side, then why. Right or wrong is never said without a reason. */
-export function Compare({ sim, options, tasks, outcomeWords, state, system, send }: CompareProps) {
-  const head = useArrival<HTMLHeadingElement>(true);
+export function Compare(props: CompareProps) {
+  const { sim, options, tasks, outcomeWords, state, system, byHand, send } = props;
+  const head = useArrival<HTMLHeadingElement>(byHand);
   const mine = options.find(({ id }) => id === state.prediction);
   const came = options.find(({ id }) => id === state.outcome);
   const right = mine !== undefined && mine === came;
   // This stage is reached by a finished run alone, so that each run is kept once.
-  useEffect(() => keepPrediction(sim, state), []);
+  useEffect(() => {
+    if (byHand) keepPrediction(sim, state);
+  }, []);
   const others = options.filter((option) => option !== mine && option !== came);
   return (
     <div class="sim-stage">

@@ -14,15 +14,17 @@ interface TaskProps<G extends Givens, M extends SimModel<G>> {
   readonly model: M;
   readonly state: StageState;
   readonly system: UnitSystem;
+  /** False where a reload or Back led here. */
+  readonly byHand: boolean;
   readonly send: (event: StageEvent) => void;
   readonly drawn?: DrawnControls<G> | undefined;
 }
 
 /** One guided task: its words, its few live controls, a hint for the asking. The model says when it is done. */
 export function Task<G extends Givens, M extends SimModel<G>>(props: TaskProps<G, M>) {
-  const { sim, tasks, controls, model, state, system, send, drawn } = props;
+  const { sim, tasks, controls, model, state, system, byHand, send, drawn } = props;
   const task = tasks[state.task];
-  const head = useArrival<HTMLHeadingElement>(true, state.task);
+  const head = useArrival<HTMLHeadingElement>(byHand, state.task);
   // Reading the givens here makes this redraw, and be judged, whenever one of them moves.
   const givens = controls.map(({ key }) => String(model.givens[key].value)).join('|');
   const begun = useRef({ task: state.task, givens });

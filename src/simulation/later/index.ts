@@ -5,4 +5,5 @@
 export { Compare } from './Compare.tsx';
 export { OwnControls } from './OwnControls.tsx';
 export { readLink } from './link-schema.ts';
+export { KeepPlace, readPlace } from './place.ts';
 export { Task } from './Task.tsx';
