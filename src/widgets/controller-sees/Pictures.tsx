@@ -11,9 +11,9 @@ import { names, score, tripWords } from './words.ts';
 
 const verdictWords: Readonly<Record<Verdict, string>> = {
   passes: 'passes',
-  'false trip': 'FALSE TRIP',
+  'false alarm': 'FALSE ALARM',
   caught: 'caught',
-  missed: 'MISSED',
+  'missed fault': 'MISSED FAULT',
 };
 
 /** Every recording under the same limits. */

@@ -31,7 +31,7 @@ export const START: SeesGivens = {
   resolution: 10,
 };
 
-export type Verdict = 'passes' | 'false trip' | 'caught' | 'missed';
+export type Verdict = 'passes' | 'false alarm' | 'caught' | 'missed fault';
 
 export interface Judged extends Replay {
   readonly id: RecordingId;
@@ -70,11 +70,11 @@ export function makeControllerSees() {
     });
     const verdict = one.healthy
       ? seen.trip
-        ? 'false trip'
+        ? 'false alarm'
         : 'passes'
       : seen.trip
         ? 'caught'
-        : 'missed';
+        : 'missed fault';
     return { ...seen, id, healthy: one.healthy, verdict };
   };
   // One for each, so that the picture asks only for the recording it shows.
@@ -95,8 +95,8 @@ export function makeControllerSees() {
     of,
     all,
     shown: computed(() => of(givens.recording.value)),
-    falseTrips: computed(() => counted('false trip')),
-    missed: computed(() => counted('missed')),
+    falseAlarms: computed(() => counted('false alarm')),
+    missedFaults: computed(() => counted('missed fault')),
     caught: computed(() => counted('caught')),
     /** What the limits must let pass: the healthy recordings at their worst. */
     healthyWorst: computed(() => {

@@ -111,15 +111,15 @@ export const sim: SimSpec<SeesGivens, SeesModel> = {
     start: START,
     end,
     runLabel: 'Halve the time',
-    outcome: ({ falseTrips }) => {
-      const tripped = falseTrips.value;
+    outcome: ({ falseAlarms }) => {
+      const tripped = falseAlarms.value;
       const option = tripped.includes('frost') ? 'frost' : tripped.length > 0 ? 'hurry' : 'nothing';
       return {
         option,
         words: (system) =>
           tripped.length === 0
-            ? 'No healthy recording trips.'
-            : `Trips now: ${tripped.map((id) => names[id](system)).join('; ')}.`,
+            ? 'No healthy recording fails a check.'
+            : `False alarm now: ${tripped.map((id) => names[id](system)).join('; ')}.`,
       };
     },
   },

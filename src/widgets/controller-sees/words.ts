@@ -36,9 +36,9 @@ const faulty = RECORDING_IDS.filter((id) => !recipes[id].healthy).length;
 const healthy = RECORDING_IDS.length - faulty;
 
 export function score(model: SeesModel): string {
-  const { caught, falseTrips } = model;
-  const tripped = falseTrips.value.length;
-  return `Faults caught: ${caught.value.length} of ${faulty}. Healthy ones tripped: ${tripped === 0 ? 'none' : tripped} of ${healthy}.`;
+  const { caught, falseAlarms } = model;
+  const tripped = falseAlarms.value.length;
+  return `Faults caught: ${caught.value.length} of ${faulty}. False alarms: ${tripped === 0 ? 'none' : tripped} of ${healthy}.`;
 }
 
 /** The sentence under the picture. */

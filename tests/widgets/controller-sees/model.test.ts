@@ -49,12 +49,12 @@ describe('the simulation as written', () => {
     expect(met.length).toBeGreaterThan(1);
   });
 
-  it('lets worn friction be caught without a false trip, and the thin crack not', () => {
+  it('lets worn friction be caught without a false alarm, and the thin crack not', () => {
     const states = range(0.3, 2.4, 0.05).map((engagementTime) => at({ engagementTime }));
     expect(states.some((model) => task('friction').done(model))).toBe(true);
     expect(states.some((model) => task('price').done(model))).toBe(true);
     const parted = states.filter(
-      (model) => model.of('crack16').verdict === 'caught' && model.falseTrips.value.length === 0,
+      (model) => model.of('crack16').verdict === 'caught' && model.falseAlarms.value.length === 0,
     );
     expect(parted).toEqual([]);
   });
@@ -105,8 +105,8 @@ describe('a replay', () => {
   });
 
   it('never trips a healthy recording at the usual limits', () => {
-    expect(at({}).falseTrips.value).toEqual([]);
-    expect(score(at({}))).toBe('Faults caught: 2 of 4. Healthy ones tripped: none of 4.');
+    expect(at({}).falseAlarms.value).toEqual([]);
+    expect(score(at({}))).toBe('Faults caught: 2 of 4. False alarms: none of 4.');
   });
 
   it('takes no longer to trip when the time is halved, and trips no fewer', () => {
