@@ -1,6 +1,7 @@
 export * from './car.ts';
 export * from './cold-and-hot.ts';
 export * from './need.ts';
+export * from './park-speed.ts';
 export * from './readings.ts';
 export * from './lets-go.ts';
 export * from './engage.ts';

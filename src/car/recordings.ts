@@ -1,5 +1,5 @@
 import { illustrativeSettings, training, trainingStory, type FaultSet } from '../engine/index.ts';
-import { crackFault, makeCar } from './car.ts';
+import { makeCar } from './car.ts';
 import { engage } from './engage.ts';
 
 /**
@@ -22,25 +22,23 @@ export type RecordingId = (typeof RECORDING_IDS)[number];
 interface Recipe {
   readonly healthy: boolean;
   readonly tempC: number;
-  readonly faults: FaultSet;
+  /** Height of the crack in the transfer seal [mm]. */
+  readonly crackMm?: number;
+  readonly faults?: FaultSet;
   /** Brake off and throttle opening from here [s]; selection is at 0.5 s. */
   readonly brakeOff?: number;
 }
 
 export const recipes: Readonly<Record<RecordingId, Recipe>> = {
-  cold: { healthy: true, tempC: 20, faults: {} },
-  hot: { healthy: true, tempC: 100, faults: {} },
+  cold: { healthy: true, tempC: 20 },
+  hot: { healthy: true, tempC: 100 },
   // Thick fluid alone makes it late; below this it would miss the usual check with nothing wrong.
-  frost: { healthy: true, tempC: -12, faults: {} },
-  hurry: { healthy: true, tempC: 100, faults: {}, brakeOff: 0.9 },
-  crack16: { healthy: false, tempC: 100, faults: crackFault(0.16) },
-  crack25: { healthy: false, tempC: 100, faults: crackFault(0.25) },
-  crack30: { healthy: false, tempC: 100, faults: crackFault(0.3) },
-  friction: {
-    healthy: false,
-    tempC: 100,
-    faults: { frictionWear: { severity: 0.8 } },
-  },
+  frost: { healthy: true, tempC: -12 },
+  hurry: { healthy: true, tempC: 100, brakeOff: 0.9 },
+  crack16: { healthy: false, tempC: 100, crackMm: 0.16 },
+  crack25: { healthy: false, tempC: 100, crackMm: 0.25 },
+  crack30: { healthy: false, tempC: 100, crackMm: 0.3 },
+  friction: { healthy: false, tempC: 100, faults: { frictionWear: { severity: 0.8 } } },
 };
 
 /** Everything the controller's sensors and the pedal told it, every 10 ms. */
@@ -64,8 +62,8 @@ export const RATIO = training.drive.ratios.forward;
 const neverActs = { ...illustrativeSettings, engagementSlipRpm: 1e9, ratioSlipRpm: 1e9 };
 
 function record(id: RecordingId): Recording {
-  const { healthy, tempC, faults, brakeOff = trainingStory.brakeOff } = recipes[id];
-  const { trace, stoppedAfter } = engage(makeCar({ faults }), {
+  const { healthy, tempC, brakeOff = trainingStory.brakeOff, ...given } = recipes[id];
+  const { trace, stoppedAfter } = engage(makeCar(given), {
     tempC,
     settings: neverActs,
     story: { ...trainingStory, brakeOff },

@@ -22,7 +22,7 @@ export interface Replay {
   readonly events: readonly ControllerEvent[];
   readonly states: readonly { readonly time: number; readonly state: ControllerState }[];
   /** The first check that failed, and how long after selection [s]. */
-  readonly trip: { readonly check: 'engagement' | 'ratio'; readonly after: number } | null;
+  readonly failed: { readonly check: 'engagement' | 'ratio'; readonly after: number } | null;
   /** When the code was stored, after selection [s]. */
   readonly codeAfter: number | null;
   /** The longest time without a break that slip was over the ratio limit while that check ran [s]. */
@@ -78,7 +78,7 @@ export function replay(
     counter = controllerCycle(counter, input, counting).memory;
     if (counter.slipSince !== null) longestOver = Math.max(longestOver, time - counter.slipSince);
   }
-  const failed = events.find(
+  const failure = events.find(
     ({ event }) => event === 'engagement not finished' || event === 'pressure raised',
   );
   const code = events.find(({ event }) => event === 'code stored');
@@ -86,10 +86,10 @@ export function replay(
     slipSeen,
     events,
     states,
-    trip: failed
+    failed: failure
       ? {
-          check: failed.event === 'pressure raised' ? 'ratio' : 'engagement',
-          after: failed.time - SELECT,
+          check: failure.event === 'pressure raised' ? 'ratio' : 'engagement',
+          after: failure.time - SELECT,
         }
       : null,
     codeAfter: code ? code.time - SELECT : null,

@@ -1,5 +1,5 @@
 import type { UnitSystem } from '../../quantity/unit-system.ts';
-import { parkSpeedWords } from '../controller-sees/park-speed.ts';
+import { parkSpeed } from '../../car/park-speed.ts';
 import type { WaysModel } from './model.ts';
 import { RANGES } from './words.ts';
 
@@ -24,7 +24,7 @@ function electronicController(
     const seen = `It saw slip, raised pressure once, stored ${CODES[range]} and let the clutch go.`;
     return electronicEnd.value === 'failSafePark'
       ? `${seen} The car stands, so it selected Park by itself, whatever the selector says.`
-      : `${seen} The car rolls too fast for the pawl: Neutral now, Park once slower than ${parkSpeedWords(system)}.`;
+      : `${seen} The car rolls too fast for the pawl: Neutral now, Park once slower than ${parkSpeed(system)}.`;
   }
   const feeds = fed.value.electronic;
   return feeds === undefined
