@@ -7,5 +7,6 @@ export * from './lets-go.ts';
 export * from './engage.ts';
 export * from './shop-tests.ts';
 export * from './range-rules.ts';
+export * from './record.ts';
 export * from './recordings.ts';
 export * from './replay.ts';

@@ -1,11 +1,19 @@
-import { illustrativeSettings, training, trainingStory, type FaultSet } from '../engine/index.ts';
-import { makeCar } from './car.ts';
-import { engage } from './engage.ts';
+import {
+  illustrativeSettings,
+  RAD_S_PER_RPM,
+  throttleAt,
+  training,
+  trainingStory,
+  type EngagementStory,
+  type FaultSet,
+} from '../engine/index.ts';
+import { speedsIn } from './speeds-as-text.ts';
 
 /**
  * Eight engagements, recorded once with a controller that never acts. So a recording is what the
  * clutch does by itself, and the same recording can be judged by any limits. What it cannot show is
- * what would have come of acting: raised pressure might have held.
+ * what would have come of acting: raised pressure might have held. They are solved in record.ts, when a
+ * page is built, so that no page carries the solver.
  */
 export const RECORDING_IDS = [
   'cold',
@@ -41,15 +49,23 @@ export const recipes: Readonly<Record<RecordingId, Recipe>> = {
   friction: { healthy: false, tempC: 100, faults: { frictionWear: { severity: 0.8 } } },
 };
 
+/** As a page brings it along; what the driver does and the ratio to the road are known. */
+export interface Recorded {
+  /** Both as speedsIn reads them. */
+  readonly turbine: string;
+  readonly output: string;
+  /** When the turbine really stood, after selection [s]; null if never. */
+  readonly stoppedAfter: number | null;
+}
+export type AllRecorded = Readonly<Record<RecordingId, Recorded>>;
+
 /** Everything the controller's sensors and the pedal told it, every 10 ms. */
 export interface Recording {
-  readonly id: RecordingId;
   readonly healthy: boolean;
-  readonly turbineRpm: Float64Array;
-  readonly outputRpm: Float64Array;
-  readonly vehicleSpeed: Float64Array;
-  readonly throttle: Float64Array;
-  /** When the turbine really stood, after selection [s]; null if never. */
+  readonly turbineRpm: readonly number[];
+  readonly outputRpm: readonly number[];
+  readonly vehicleSpeed: readonly number[];
+  readonly throttle: readonly number[];
   readonly stoppedAfter: number | null;
   /** Starts the sensor's noise: another recording, another noise. */
   readonly seed: number;
@@ -59,28 +75,38 @@ export const SELECT = trainingStory.select;
 export const END = trainingStory.end;
 export const RATIO = training.drive.ratios.forward;
 
-const neverActs = { ...illustrativeSettings, engagementSlipRpm: 1e9, ratioSlipRpm: 1e9 };
+/** What the driver does in a recording. */
+export const storyOf = (id: RecordingId): EngagementStory => ({
+  ...trainingStory,
+  brakeOff: recipes[id].brakeOff ?? trainingStory.brakeOff,
+});
 
-function record(id: RecordingId): Recording {
-  const { healthy, tempC, brakeOff = trainingStory.brakeOff, ...given } = recipes[id];
-  const { trace, stoppedAfter } = engage(makeCar(given), {
-    tempC,
-    settings: neverActs,
-    story: { ...trainingStory, brakeOff },
-    outputStep: illustrativeSettings.sample,
-  });
-  const { turbineRpm, outputRpm, vehicleSpeed, throttle } = trace;
-  const seed = RECORDING_IDS.indexOf(id) + 1;
-  return { id, healthy, turbineRpm, outputRpm, vehicleSpeed, throttle, stoppedAfter, seed };
+let brought: AllRecorded | undefined;
+const read = new Map<RecordingId, Recording>();
+
+/** Takes what the page brought along. They are the same on every page, so it need not say for whom. */
+export function bringRecordings(all: AllRecorded): void {
+  brought = all;
 }
 
-const kept = new Map<RecordingId, Recording>();
-
-/** Solved when first asked for, then kept: no control changes it. */
+/** Read when first asked for, then kept: no control changes it. */
 export function recording(id: RecordingId): Recording {
-  const known = kept.get(id);
+  const known = read.get(id);
   if (known) return known;
-  const fresh = record(id);
-  kept.set(id, fresh);
+  if (!brought) throw new Error('The page brought no recordings.');
+  const { turbine, output, stoppedAfter } = brought[id];
+  const outputRpm = speedsIn(output);
+  const { wheelRadius, finalDrive } = training.drive;
+  const story = storyOf(id);
+  const fresh = {
+    healthy: recipes[id].healthy,
+    turbineRpm: speedsIn(turbine),
+    outputRpm,
+    vehicleSpeed: outputRpm.map((rpm) => (rpm * RAD_S_PER_RPM * wheelRadius) / finalDrive),
+    throttle: outputRpm.map((_, row) => throttleAt(story, row * illustrativeSettings.sample)),
+    stoppedAfter,
+    seed: RECORDING_IDS.indexOf(id) + 1,
+  };
+  read.set(id, fresh);
   return fresh;
 }

@@ -1,4 +1,4 @@
-import { END, recording, SELECT } from '../../car/recordings.ts';
+import { bringRecordings, END, recording, SELECT, type AllRecorded } from '../../car/recordings.ts';
 import { LineChart } from '../../charts/LineChart.tsx';
 import { printer } from '../../quantity/print.ts';
 import { seconds, speed } from '../../quantity/quantities.ts';
@@ -61,10 +61,16 @@ function Picture({ model, revealed, stage }: PictureProps<SeesModel>) {
   );
 }
 
-export const View = simulationView({
+const Simulation = simulationView({
   sim,
   tasks: () => import('./tasks.ts'),
   makeModel,
   Picture,
   below: () => import('./Below.tsx'),
 });
+
+/** What was solved when the page was built comes with the island. */
+export function View({ recordings }: { readonly recordings: AllRecorded }) {
+  bringRecordings(recordings);
+  return <Simulation />;
+}

@@ -2,10 +2,19 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { answer } from '../../../src/solve/answer.ts';
 import { makeModel, START, type SeesGivens } from '../../../src/widgets/controller-sees/model.ts';
-import { recipes, recording, RECORDING_IDS, SELECT } from '../../../src/car/recordings.ts';
+import { recordAll } from '../../../src/car/record.ts';
+import {
+  bringRecordings,
+  recipes,
+  recording,
+  RECORDING_IDS,
+  SELECT,
+} from '../../../src/car/recordings.ts';
 import { sim } from '../../../src/widgets/controller-sees/sim.ts';
 import { tasks } from '../../../src/widgets/controller-sees/tasks.ts';
 import { score } from '../../../src/widgets/controller-sees/print.ts';
+
+bringRecordings(recordAll());
 
 const at = (state: Partial<SeesGivens>) => {
   const model = makeModel();
