@@ -1,4 +1,4 @@
-import { illustrativeSettings } from '../engine/index.ts';
+import { illustrativeSettings, RAD_S_PER_RPM, training } from '../engine/index.ts';
 import { makeCar } from './car.ts';
 import { engage } from './engage.ts';
 import {
@@ -24,8 +24,14 @@ export const solved = (id: RecordingId) =>
 
 function record(id: RecordingId): Recorded {
   const { trace, stoppedAfter } = solved(id);
-  const { turbineRpm, outputRpm } = trace;
-  return { turbine: speedsAsText(turbineRpm), output: speedsAsText(outputRpm), stoppedAfter };
+  const { ratios, wheelRadius, finalDrive } = training.drive;
+  return {
+    turbine: speedsAsText(trace.turbineRpm),
+    output: speedsAsText(trace.outputRpm),
+    stoppedAfter,
+    ratio: ratios.forward,
+    perRpm: (RAD_S_PER_RPM * wheelRadius) / finalDrive,
+  };
 }
 
 /** All of them, for a page to bring along. */

@@ -1,8 +1,6 @@
 import {
   illustrativeSettings,
-  RAD_S_PER_RPM,
   throttleAt,
-  training,
   trainingStory,
   type EngagementStory,
   type FaultSet,
@@ -49,31 +47,35 @@ export const recipes: Readonly<Record<RecordingId, Recipe>> = {
   friction: { healthy: false, tempC: 100, faults: { frictionWear: { severity: 0.8 } } },
 };
 
-/** As a page brings it along; what the driver does and the ratio to the road are known. */
-export interface Recorded {
+interface Common {
+  /** When the turbine really stood, after selection [s]; null if never. */
+  readonly stoppedAfter: number | null;
+  /** Of the gear it was made in: turbine over output. */
+  readonly ratio: number;
+}
+/** As a page brings it along; what the driver does is known there. */
+export interface Recorded extends Common {
   /** Both as speedsIn reads them. */
   readonly turbine: string;
   readonly output: string;
-  /** When the turbine really stood, after selection [s]; null if never. */
-  readonly stoppedAfter: number | null;
+  /** Road speed for each rpm of the output [m/s]. */
+  readonly perRpm: number;
 }
 export type AllRecorded = Readonly<Record<RecordingId, Recorded>>;
 
 /** Everything the controller's sensors and the pedal told it, every 10 ms. */
-export interface Recording {
+export interface Recording extends Common {
   readonly healthy: boolean;
   readonly turbineRpm: readonly number[];
   readonly outputRpm: readonly number[];
   readonly vehicleSpeed: readonly number[];
   readonly throttle: readonly number[];
-  readonly stoppedAfter: number | null;
   /** Starts the sensor's noise: another recording, another noise. */
   readonly seed: number;
 }
 
 export const SELECT = trainingStory.select;
 export const END = trainingStory.end;
-export const RATIO = training.drive.ratios.forward;
 
 /** What the driver does in a recording. */
 export const storyOf = (id: RecordingId): EngagementStory => ({
@@ -94,17 +96,16 @@ export function recording(id: RecordingId): Recording {
   const known = read.get(id);
   if (known) return known;
   if (!brought) throw new Error('The page brought no recordings.');
-  const { turbine, output, stoppedAfter } = brought[id];
+  const { turbine, output, perRpm, ...common } = brought[id];
   const outputRpm = speedsIn(output);
-  const { wheelRadius, finalDrive } = training.drive;
   const story = storyOf(id);
   const fresh = {
+    ...common,
     healthy: recipes[id].healthy,
     turbineRpm: speedsIn(turbine),
     outputRpm,
-    vehicleSpeed: outputRpm.map((rpm) => (rpm * RAD_S_PER_RPM * wheelRadius) / finalDrive),
+    vehicleSpeed: outputRpm.map((rpm) => rpm * perRpm),
     throttle: outputRpm.map((_, row) => throttleAt(story, row * illustrativeSettings.sample)),
-    stoppedAfter,
     seed: RECORDING_IDS.indexOf(id) + 1,
   };
   read.set(id, fresh);

@@ -7,7 +7,7 @@ import {
   type ControllerSettings,
   type ControllerState,
 } from '../engine/index.ts';
-import { RATIO, SELECT, type Recording } from './recordings.ts';
+import { SELECT, type Recording } from './recordings.ts';
 
 /** How well the turbine sensor reads [rpm]. */
 export interface SensorQuality {
@@ -34,7 +34,7 @@ export interface Replay {
  * was whatever the controller decides.
  */
 export function replay(
-  { turbineRpm, outputRpm, vehicleSpeed, throttle, seed }: Recording,
+  { turbineRpm, outputRpm, vehicleSpeed, throttle, ratio, seed }: Recording,
   settings: ControllerSettings,
   { noiseRpm, resolutionRpm }: SensorQuality,
 ): Replay {
@@ -42,7 +42,7 @@ export function replay(
     settings,
     rangeSelection: 'electronic',
     mechanicalFailSafe: 'neutral',
-    ratio: RATIO,
+    ratio,
     ratioCode: 'P0731',
   };
   // The same controller with no patience limit keeps count of how long slip lasts, by its own rules.
@@ -62,7 +62,7 @@ export function replay(
     const time = row * settings.sample;
     const output = outputRpm[row] ?? 0;
     const seen = sensorReading(sensor, turbineRpm[row] ?? 0, row);
-    slipSeen.push(Math.abs(seen - RATIO * output));
+    slipSeen.push(Math.abs(seen - ratio * output));
     if (row < first) continue;
     const input = {
       time,
