@@ -23,7 +23,6 @@ const folder = new URL('../../src/widgets/', import.meta.url);
 /** What model.ts calls its maker where it is not yet `makeModel`. Shrinks as they are converted. */
 const OLD_MAKERS: Readonly<Record<string, string>> = {
   'clutch-pressure': 'makeClutchPressure',
-  'two-ways': 'makeTwoWays',
   'warm-up': 'makeWarmUp',
   'which-ranges': 'makeWhichRanges',
   'who-goes-hungry': 'makeWhoGoesHungry',
