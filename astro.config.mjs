@@ -29,11 +29,14 @@ const shared = {
   test: /\/src\/simulation\/([^/]+|choices\/(number|temperatures|words\.[a-z]+))\.tsx?$/,
 };
 
-// The two that every solver needs; left apart, they cost each page that solves anything 0.1 kB.
-const fluid = {
-  name: 'fluid',
-  test: /\/src\/engine\/(fluid\/(fluid|density|viscosity-temperature)|numerics\/find-root)\.ts/,
-};
+// The same for the small parts of the engine that most pages ask: 0.1 kB each that one of them stands apart.
+const engine = [
+  {
+    name: 'fluid',
+    test: /\/engine\/(fluid\/(fluid|density|viscosity-temp)|numerics\/find-root|clutch\/torque)/,
+  },
+  { name: 'controller', test: /\/engine\/(controller\/|drive\/engagement-story)/ },
+];
 
 // One build, one language. Words that only the Markdown plugins need are read as the pages read them.
 const language = languageOf(process.env.SITE_LANGUAGE);
@@ -105,7 +108,7 @@ export default defineConfig({
     build: { assetsInlineLimit: 0 },
     environments: {
       client: {
-        build: { rolldownOptions: { output: { codeSplitting: { groups: [shared, fluid] } } } },
+        build: { rolldownOptions: { output: { codeSplitting: { groups: [shared, ...engine] } } } },
       },
     },
   },
