@@ -84,7 +84,7 @@ export const words = {
     takeaway: (p: { recording: string; select: string }) =>
       `${p.recording}. Drive selected at ${p.select}. The recording goes on as it was, whatever the controller decides.`,
     limitLine: 'limit',
-    slipLine: 'slip',
+    slipLine: 'slip seen',
     check: 'engagement check looks here',
     controller: 'Controller',
   },

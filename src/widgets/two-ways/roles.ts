@@ -43,8 +43,10 @@ export function cableRoles(model: WaysModel): Roles {
     const end = model.mechanicalEnd.value;
     if (fault === 'noPower') return feeds ? controller.drivesHome : controller.noPower;
     if (end === 'failSafeDefaultGear') return controller.oneGear({ code });
-    if (end !== null && range === 'P') return controller.parked({ code });
-    if (end !== null) return controller.letGo({ code, range: texts.ranges[range] });
+    if (end !== null)
+      return range === 'P'
+        ? controller.parked({ code })
+        : controller.letGo({ code, range: texts.ranges[range] });
     if (feeds === undefined) return controller.none;
     return controller.feeds({ range: texts.ranges[feeds] });
   };

@@ -4,7 +4,8 @@ interface Range {
 
 export const words = {
   title: 'Who can do what?',
-  ranges: { P: 'Park', R: 'Reverse', N: 'Neutral', D: 'Drive' },
+  /** By their full names; nothing is fed in P. */
+  ranges: { R: 'Reverse', N: 'Neutral', D: 'Drive' },
   controls: {
     range: 'Lever or selector',
     ranges: { P: { words: 'P' }, R: { words: 'R' }, N: { words: 'N' }, D: { words: 'D' } },
