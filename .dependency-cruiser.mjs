@@ -152,7 +152,7 @@ export const folders = [
  * No widget imports another: what two of them need is a fact about the car or a part of
  * src/simulation. These files are facts about the car that still lie in a widget.
  */
-const lentOut = ['clutch-pressure/(needed|hold-map|model|words)', 'controller-sees/park-speed'];
+const lentOut = ['clutch-pressure/(needed|hold-map|model|words)'];
 
 const escape = (path) => path.replaceAll('.', '\\.');
 

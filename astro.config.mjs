@@ -29,6 +29,15 @@ const shared = {
   test: /\/src\/simulation\/([^/]+|choices\/(number|temperatures|words\.[a-z]+))\.tsx?$/,
 };
 
+// The same for the small parts of the engine that most pages ask: 0.1 kB each that one of them stands apart.
+const engine = [
+  {
+    name: 'fluid',
+    test: /\/engine\/(fluid\/(fluid|density|viscosity-temp)|numerics\/find-root|clutch\/torque)/,
+  },
+  { name: 'controller', test: /\/engine\/(controller\/|drive\/engagement-story)/ },
+];
+
 // One build, one language. Words that only the Markdown plugins need are read as the pages read them.
 const language = languageOf(process.env.SITE_LANGUAGE);
 const translated = language.id !== source;
@@ -101,7 +110,7 @@ export default defineConfig({
     build: { assetsInlineLimit: 0 },
     environments: {
       client: {
-        build: { rolldownOptions: { output: { codeSplitting: { groups: [shared] } } } },
+        build: { rolldownOptions: { output: { codeSplitting: { groups: [shared, ...engine] } } } },
       },
     },
   },

@@ -1,11 +1,17 @@
-import { illustrativeSettings, training, trainingStory, type FaultSet } from '../engine/index.ts';
-import { crackFault, makeCar } from './car.ts';
-import { engage } from './engage.ts';
+import {
+  illustrativeSettings,
+  throttleAt,
+  trainingStory,
+  type EngagementStory,
+  type FaultSet,
+} from '../engine/index.ts';
+import { speedsIn } from './speeds-as-text.ts';
 
 /**
  * Eight engagements, recorded once with a controller that never acts. So a recording is what the
  * clutch does by itself, and the same recording can be judged by any limits. What it cannot show is
- * what would have come of acting: raised pressure might have held.
+ * what would have come of acting: raised pressure might have held. They are solved in record.ts, when a
+ * page is built, so that no page carries the solver.
  */
 export const RECORDING_IDS = [
   'cold',
@@ -22,67 +28,86 @@ export type RecordingId = (typeof RECORDING_IDS)[number];
 interface Recipe {
   readonly healthy: boolean;
   readonly tempC: number;
-  readonly faults: FaultSet;
+  /** Height of the crack in the transfer seal [mm]. */
+  readonly crackMm?: number;
+  readonly faults?: FaultSet;
   /** Brake off and throttle opening from here [s]; selection is at 0.5 s. */
   readonly brakeOff?: number;
 }
 
 export const recipes: Readonly<Record<RecordingId, Recipe>> = {
-  cold: { healthy: true, tempC: 20, faults: {} },
-  hot: { healthy: true, tempC: 100, faults: {} },
+  cold: { healthy: true, tempC: 20 },
+  hot: { healthy: true, tempC: 100 },
   // Thick fluid alone makes it late; below this it would miss the usual check with nothing wrong.
-  frost: { healthy: true, tempC: -12, faults: {} },
-  hurry: { healthy: true, tempC: 100, faults: {}, brakeOff: 0.9 },
-  crack16: { healthy: false, tempC: 100, faults: crackFault(0.16) },
-  crack25: { healthy: false, tempC: 100, faults: crackFault(0.25) },
-  crack30: { healthy: false, tempC: 100, faults: crackFault(0.3) },
-  friction: {
-    healthy: false,
-    tempC: 100,
-    faults: { frictionWear: { severity: 0.8 } },
-  },
+  frost: { healthy: true, tempC: -12 },
+  hurry: { healthy: true, tempC: 100, brakeOff: 0.9 },
+  crack16: { healthy: false, tempC: 100, crackMm: 0.16 },
+  crack25: { healthy: false, tempC: 100, crackMm: 0.25 },
+  crack30: { healthy: false, tempC: 100, crackMm: 0.3 },
+  friction: { healthy: false, tempC: 100, faults: { frictionWear: { severity: 0.8 } } },
 };
 
-/** Everything the controller's sensors and the pedal told it, every 10 ms. */
-export interface Recording {
-  readonly id: RecordingId;
-  readonly healthy: boolean;
-  readonly turbineRpm: Float64Array;
-  readonly outputRpm: Float64Array;
-  readonly vehicleSpeed: Float64Array;
-  readonly throttle: Float64Array;
+interface Common {
   /** When the turbine really stood, after selection [s]; null if never. */
   readonly stoppedAfter: number | null;
+  /** Of the gear it was made in: turbine over output. */
+  readonly ratio: number;
+}
+/** As a page brings it along; what the driver does is known there. */
+export interface Recorded extends Common {
+  /** Both as speedsIn reads them. */
+  readonly turbine: string;
+  readonly output: string;
+  /** Road speed for each rpm of the output [m/s]. */
+  readonly perRpm: number;
+}
+export type AllRecorded = Readonly<Record<RecordingId, Recorded>>;
+
+/** Everything the controller's sensors and the pedal told it, every 10 ms. */
+export interface Recording extends Common {
+  readonly healthy: boolean;
+  readonly turbineRpm: readonly number[];
+  readonly outputRpm: readonly number[];
+  readonly vehicleSpeed: readonly number[];
+  readonly throttle: readonly number[];
   /** Starts the sensor's noise: another recording, another noise. */
   readonly seed: number;
 }
 
 export const SELECT = trainingStory.select;
 export const END = trainingStory.end;
-export const RATIO = training.drive.ratios.forward;
 
-const neverActs = { ...illustrativeSettings, engagementSlipRpm: 1e9, ratioSlipRpm: 1e9 };
+/** What the driver does in a recording. */
+export const storyOf = (id: RecordingId): EngagementStory => ({
+  ...trainingStory,
+  brakeOff: recipes[id].brakeOff ?? trainingStory.brakeOff,
+});
 
-function record(id: RecordingId): Recording {
-  const { healthy, tempC, faults, brakeOff = trainingStory.brakeOff } = recipes[id];
-  const { trace, stoppedAfter } = engage(makeCar({ faults }), {
-    tempC,
-    settings: neverActs,
-    story: { ...trainingStory, brakeOff },
-    outputStep: illustrativeSettings.sample,
-  });
-  const { turbineRpm, outputRpm, vehicleSpeed, throttle } = trace;
-  const seed = RECORDING_IDS.indexOf(id) + 1;
-  return { id, healthy, turbineRpm, outputRpm, vehicleSpeed, throttle, stoppedAfter, seed };
+let brought: AllRecorded | undefined;
+const read = new Map<RecordingId, Recording>();
+
+/** Takes what the page brought along. They are the same on every page, so it need not say for whom. */
+export function bringRecordings(all: AllRecorded): void {
+  brought = all;
 }
 
-const kept = new Map<RecordingId, Recording>();
-
-/** Solved when first asked for, then kept: no control changes it. */
+/** Read when first asked for, then kept: no control changes it. */
 export function recording(id: RecordingId): Recording {
-  const known = kept.get(id);
+  const known = read.get(id);
   if (known) return known;
-  const fresh = record(id);
-  kept.set(id, fresh);
+  if (!brought) throw new Error('The page brought no recordings.');
+  const { turbine, output, perRpm, ...common } = brought[id];
+  const outputRpm = speedsIn(output);
+  const story = storyOf(id);
+  const fresh = {
+    ...common,
+    healthy: recipes[id].healthy,
+    turbineRpm: speedsIn(turbine),
+    outputRpm,
+    vehicleSpeed: outputRpm.map((rpm) => rpm * perRpm),
+    throttle: outputRpm.map((_, row) => throttleAt(story, row * illustrativeSettings.sample)),
+    seed: RECORDING_IDS.indexOf(id) + 1,
+  };
+  read.set(id, fresh);
   return fresh;
 }

@@ -7,7 +7,7 @@ import {
   type ControllerSettings,
   type ControllerState,
 } from '../engine/index.ts';
-import { RATIO, SELECT, type Recording } from './recordings.ts';
+import { SELECT, type Recording } from './recordings.ts';
 
 /** How well the turbine sensor reads [rpm]. */
 export interface SensorQuality {
@@ -22,7 +22,7 @@ export interface Replay {
   readonly events: readonly ControllerEvent[];
   readonly states: readonly { readonly time: number; readonly state: ControllerState }[];
   /** The first check that failed, and how long after selection [s]. */
-  readonly trip: { readonly check: 'engagement' | 'ratio'; readonly after: number } | null;
+  readonly failed: { readonly check: 'engagement' | 'ratio'; readonly after: number } | null;
   /** When the code was stored, after selection [s]. */
   readonly codeAfter: number | null;
   /** The longest time without a break that slip was over the ratio limit while that check ran [s]. */
@@ -34,7 +34,7 @@ export interface Replay {
  * was whatever the controller decides.
  */
 export function replay(
-  { turbineRpm, outputRpm, vehicleSpeed, throttle, seed }: Recording,
+  { turbineRpm, outputRpm, vehicleSpeed, throttle, ratio, seed }: Recording,
   settings: ControllerSettings,
   { noiseRpm, resolutionRpm }: SensorQuality,
 ): Replay {
@@ -42,7 +42,7 @@ export function replay(
     settings,
     rangeSelection: 'electronic',
     mechanicalFailSafe: 'neutral',
-    ratio: RATIO,
+    ratio,
     ratioCode: 'P0731',
   };
   // The same controller with no patience limit keeps count of how long slip lasts, by its own rules.
@@ -62,7 +62,7 @@ export function replay(
     const time = row * settings.sample;
     const output = outputRpm[row] ?? 0;
     const seen = sensorReading(sensor, turbineRpm[row] ?? 0, row);
-    slipSeen.push(Math.abs(seen - RATIO * output));
+    slipSeen.push(Math.abs(seen - ratio * output));
     if (row < first) continue;
     const input = {
       time,
@@ -78,7 +78,7 @@ export function replay(
     counter = controllerCycle(counter, input, counting).memory;
     if (counter.slipSince !== null) longestOver = Math.max(longestOver, time - counter.slipSince);
   }
-  const failed = events.find(
+  const failure = events.find(
     ({ event }) => event === 'engagement not finished' || event === 'pressure raised',
   );
   const code = events.find(({ event }) => event === 'code stored');
@@ -86,10 +86,10 @@ export function replay(
     slipSeen,
     events,
     states,
-    trip: failed
+    failed: failure
       ? {
-          check: failed.event === 'pressure raised' ? 'ratio' : 'engagement',
-          after: failed.time - SELECT,
+          check: failure.event === 'pressure raised' ? 'ratio' : 'engagement',
+          after: failure.time - SELECT,
         }
       : null,
     codeAfter: code ? code.time - SELECT : null,

@@ -107,7 +107,12 @@ export function LineChart(chart: LineChartProps) {
       tables={() => tables(chart, system)}
       height={chart.height}
       corner
-      pad={pad}
+      pad={
+        <>
+          {pad}
+          {chart.over?.(layout)}
+        </>
+      }
     >
       {ground}
       {axes}

@@ -1,6 +1,7 @@
 import type { Signal } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
 import type { UnitText } from '../quantity/unit-system.ts';
-import type { Axis } from './axis.ts';
+import type { Axis, PlacedAxis } from './axis.ts';
 import type { ChartHeight } from './ChartFigure.tsx';
 
 /** Says what a line means; the style follows. Cold is dashed, hot is solid, and only these two have a hue. */
@@ -54,6 +55,15 @@ export interface Strip {
   }[];
 }
 
+/** Where a chart has put its axes, in pixels. */
+export interface PlacedPlot {
+  readonly x: PlacedAxis;
+  readonly y: PlacedAxis;
+  /** Where the x ticks stand. */
+  readonly foot: number;
+  readonly frame: { readonly right: number };
+}
+
 export interface LineChartProps {
   /** Unique on the page. */
   readonly id: string;
@@ -72,5 +82,7 @@ export interface LineChartProps {
   readonly cursor?: Signal<number | null>;
   /** The cursor is a given of its own: it is dragged, and stays where it was left. */
   readonly cursorStays?: boolean;
+  /** What lies over the picture besides the cursor, as a grip does. */
+  readonly over?: (plot: PlacedPlot) => ComponentChildren;
   readonly height?: ChartHeight;
 }

@@ -124,7 +124,10 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
   const { stage } = state;
   const { stages } = later;
   const revealed = stage === 'tasks' || stage === 'own' || stage === 'compare';
-  const context: PictureContext = { stage, revealed };
+  const live = (key: string): boolean =>
+    stage === 'own' ||
+    (stage === 'tasks' && stages?.tasks[state.task]?.controls.includes(key) === true);
+  const context: PictureContext = { stage, revealed, live };
   return (
     <section
       class={revealed ? 'sim' : 'sim sim-asking'}

@@ -120,4 +120,6 @@ export interface PictureContext {
   readonly stage: Stage;
   /** False until the run has ended (or was skipped): then the picture must not show the answer. */
   readonly revealed: boolean;
+  /** Whether a given may be moved now, so that the picture may be a handle for it. */
+  readonly live: (key: string) => boolean;
 }

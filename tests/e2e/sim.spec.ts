@@ -231,3 +231,73 @@ test('a copied link opens the same state in your controls, and leaves the focus 
   await expect(sim.locator('#clutch-pressure-temp-field')).toHaveValue(state);
   await expect(head(sim, 'Your controls')).not.toBeFocused();
 });
+
+test('Reload and Back come to the same stage and values, and leave the focus alone', async ({
+  page,
+}) => {
+  test.skip(holder === undefined, 'No built page holds the clutch-pressure simulation.');
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await page.goto(holder?.address ?? '/');
+  let sim = await open(page, 'clutch-pressure');
+  await sim.locator('.choice-stack input').first().press('Space');
+  await sim.locator('.choice-row input').first().press('Space');
+  await sim.locator('button[type="submit"]').press('Enter');
+  await expect(head(sim, 'What it did')).toBeFocused();
+  const kept = () =>
+    page.evaluate(() => {
+      const { simulations } = (history.state ?? {}) as {
+        simulations?: Record<string, { stage: string; search: string }>;
+      };
+      return simulations?.['clutch-pressure'];
+    });
+  await expect.poll(async () => (await kept())?.stage).toBe('compare');
+  await page.reload();
+  sim = await open(page, 'clutch-pressure');
+  await expect(head(sim, 'What it did')).toBeVisible();
+  await expect(head(sim, 'What it did')).not.toBeFocused();
+  expect(await keptAnswers(page), 'a prediction is kept once').toHaveLength(1);
+
+  await sim.getByRole('button', { name: 'Your controls' }).press('Enter');
+  await expect(head(sim, 'Your controls')).toBeFocused();
+  await sim.locator('#clutch-pressure-temp').press('Home');
+  const state = await sim.locator('#clutch-pressure-temp-field').inputValue();
+  await expect.poll(async () => (await kept())?.search).toContain('temp.-30');
+  await page.goto('/glossary/');
+  await page.goBack();
+  sim = await open(page, 'clutch-pressure');
+  await expect(head(sim, 'Your controls')).toBeVisible();
+  await expect(sim.locator('#clutch-pressure-temp-field')).toHaveValue(state);
+});
+
+for (const [id, key, along] of [
+  ['clutch-pressure', 'temp', 'x'],
+  ['controller-sees', 'slipLimit', 'y'],
+  ['whole-car', 'time', 'x'],
+] as const) {
+  test(`${id}: ${key} is dragged in the picture, once it may be moved`, async ({ page }) => {
+    const address = pages.find(({ ids }) => ids.includes(id))?.address;
+    await page.setViewportSize({ width: 390, height: 664 });
+    await page.goto(address ?? '/');
+    const sim = await open(page, id);
+    const grip = sim.locator(`.sim-picture .chart-grip.along-${along}`);
+    // Before the prediction the picture gives nothing away.
+    await expect(grip).toHaveCount(0);
+    await sim.getByRole('button', { name: 'Your controls' }).press('Enter');
+    await expect(head(sim, 'Your controls')).toBeFocused();
+    const slider = page.locator(`#${id}-${key}`);
+    const before = Number(await slider.inputValue());
+    const { x, y } = (await grip.boundingBox()) ?? { x: 0, y: 0 };
+    const hold = { x: x + 24, y: y + 24 };
+    await page.mouse.move(hold.x, hold.y);
+    await page.mouse.down();
+    expect(Number(await slider.inputValue()), 'taking hold moves nothing').toBe(before);
+    // Towards the start of x, or up: a limit rises.
+    await page.mouse.move(hold.x - (along === 'x' ? 40 : 0), hold.y - (along === 'y' ? 20 : 0), {
+      steps: 4,
+    });
+    await page.mouse.up();
+    const after = Number(await slider.inputValue());
+    if (along === 'x') expect(after).toBeLessThan(before);
+    else expect(after).toBeGreaterThan(before);
+  });
+}

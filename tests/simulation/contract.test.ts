@@ -56,7 +56,7 @@ it('gives every simulation an id of its own, since links carry it', () => {
   expect(new Set(ids).size).toBe(ids.length);
 });
 
-describe.each(everySimulation)('$name', ({ sim, makeModel, View, Below }) => {
+describe.each(everySimulation)('$name', ({ sim, makeModel, View, props, Below }) => {
   const at = (...states: readonly Partial<Givens>[]): SimModel<Givens> => {
     const model = makeModel();
     for (const state of states) model.apply(state);
@@ -156,13 +156,15 @@ describe.each(everySimulation)('$name', ({ sim, makeModel, View, Below }) => {
 
   it.runIf(View !== undefined)('draws on the server, twice the same', { timeout: SLOW }, () => {
     if (View === undefined) return;
-    const html = render(h(View, null));
+    const html = render(h(View, props));
     expect(html).toContain(sim.title);
     expect(html).not.toMatch(/NaN|undefined| style=/u);
-    expect(render(h(View, null))).toBe(html);
+    expect(render(h(View, props))).toBe(html);
     if (Below === undefined) return;
     for (const state of [sim.predict.start, ...states.slice(0, 8)]) {
-      const below = render(h(Below, { model: at(state), revealed: true, stage: 'own' }));
+      const below = render(
+        h(Below, { model: at(state), revealed: true, stage: 'own', live: () => false }),
+      );
       expect(below).not.toMatch(/NaN|undefined| style=/u);
     }
   });

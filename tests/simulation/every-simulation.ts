@@ -1,5 +1,7 @@
 import { readdirSync, existsSync } from 'node:fs';
 import type { ComponentType } from 'preact';
+import { recordAll } from '../../src/car/record.ts';
+import { bringRecordings } from '../../src/car/recordings.ts';
 import type { Givens, SimModel, SimSpec, TasksFile } from '../../src/simulation/sim-spec.ts';
 
 /** A simulation as the tests see it: whatever its own givens are. */
@@ -10,7 +12,9 @@ export interface OneSimulation {
   readonly sim: AnySim;
   readonly makeModel: () => SimModel<Givens>;
   /** The island and what it fetches later, where they go by their common names. */
-  readonly View: ComponentType | undefined;
+  readonly View: ComponentType<Record<string, unknown>> | undefined;
+  /** What index.astro hands the island over. */
+  readonly props: Readonly<Record<string, unknown>>;
   readonly Below: ComponentType<Record<string, unknown>> | undefined;
 }
 
@@ -19,11 +23,15 @@ const folder = new URL('../../src/widgets/', import.meta.url);
 /** What model.ts calls its maker where it is not yet `makeModel`. Shrinks as they are converted. */
 const OLD_MAKERS: Readonly<Record<string, string>> = {
   'clutch-pressure': 'makeClutchPressure',
-  'controller-sees': 'makeControllerSees',
-  'two-ways': 'makeTwoWays',
   'warm-up': 'makeWarmUp',
   'which-ranges': 'makeWhichRanges',
   'who-goes-hungry': 'makeWhoGoesHungry',
+};
+
+const recordings = recordAll();
+bringRecordings(recordings);
+const PROPS: Readonly<Record<string, OneSimulation['props']>> = {
+  'controller-sees': { recordings },
 };
 
 /** Every folder of src/widgets that has a sim.ts. The question player has none. */
@@ -46,7 +54,8 @@ async function open(name: string): Promise<OneSimulation> {
     name,
     sim: { ...sim.sim, tasks: tasks.tasks } as unknown as AnySim,
     makeModel: model[maker] as () => SimModel<Givens>,
-    View: view?.View as ComponentType | undefined,
+    View: view?.View as OneSimulation['View'],
+    props: PROPS[name] ?? {},
     Below: below?.Below as ComponentType<Record<string, unknown>> | undefined,
   };
 }

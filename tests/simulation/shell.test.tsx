@@ -51,6 +51,7 @@ describe('after the run (L2, L6)', () => {
         outcomeWords={words}
         state={state}
         system="si"
+        byHand
         send={() => undefined}
       />,
     );

@@ -4,12 +4,15 @@ import type { Band, Mark } from '../../charts/line-data.ts';
 import { format } from '../../quantity/print.ts';
 import { pressure, temperature } from '../../quantity/quantities.ts';
 import type { PressureModel } from './model.ts';
+import { gripOf } from '../../simulation/grip-of.tsx';
+import type { PictureContext } from '../../simulation/sim-spec.ts';
 import type { Required } from '../../simulation/choices/required.ts';
 import { needed, takeOff } from './needed.ts';
 import { SWEEP_TEMPS, TEMP } from './ranges.ts';
+import { sim } from './sim.ts';
 import { asking } from './words.ts';
 
-interface PressureChartProps {
+interface PressureChartProps extends Pick<PictureContext, 'live'> {
   readonly model: PressureModel;
   /** Before the answer is out the line is drawn as far as the run has come, and nothing is marked ahead of it. */
   readonly revealed: boolean;
@@ -54,7 +57,7 @@ const bandsFor: Readonly<Record<Required, readonly Band[]>> = {
   ],
 };
 
-export function PressureChart({ model, revealed }: PressureChartProps) {
+export function PressureChart({ model, revealed, live }: PressureChartProps) {
   const { givens, now, need, letsGo, cracked, healthy } = model;
   const temp = givens.temp.value;
   const needs = need.value.pressure;
@@ -88,6 +91,7 @@ export function PressureChart({ model, revealed }: PressureChartProps) {
       ]}
       bands={bandsFor[givens.required.value]}
       marks={[...crossing, { id: 'now', kind: 'now', x: temp, y: now.value.clutch, words: 'now' }]}
+      {...gripOf({ live }, sim, 'temp', givens.temp)}
     />
   );
 }

@@ -16,7 +16,7 @@ export function ClutchPressure() {
       sim={sim}
       tasks={loadTasks}
       model={model}
-      picture={({ revealed }) => <PressureChart model={model} revealed={revealed} />}
+      picture={({ revealed, live }) => <PressureChart {...{ model, revealed, live }} />}
       below={() => <Later load={loadBelow} props={{ model }} />}
     />
   );

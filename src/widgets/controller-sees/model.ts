@@ -1,5 +1,6 @@
 import { computed, signal } from '@preact/signals';
 import { illustrativeSettings } from '../../engine/index.ts';
+import { givensFrom } from '../../simulation/givens.ts';
 import type { SimModel } from '../../simulation/sim-spec.ts';
 import { recording, RECORDING_IDS, type RecordingId } from '../../car/recordings.ts';
 import { replay, type Replay } from '../../car/replay.ts';
@@ -31,7 +32,7 @@ export const START: SeesGivens = {
   resolution: 10,
 };
 
-export type Verdict = 'passes' | 'false trip' | 'caught' | 'missed';
+export type Verdict = 'passes' | 'false-alarm' | 'caught' | 'missed-fault';
 
 export interface Judged extends Replay {
   readonly id: RecordingId;
@@ -39,21 +40,8 @@ export interface Judged extends Replay {
   readonly verdict: Verdict;
 }
 
-export function makeControllerSees() {
-  const givens = {
-    slipLimit: signal(START.slipLimit),
-    slipTime: signal(START.slipTime),
-    recording: signal<RecordingId>(START.recording),
-    engagementLimit: signal(START.engagementLimit),
-    engagementTime: signal(START.engagementTime),
-    noise: signal(START.noise),
-    resolution: signal(START.resolution),
-  };
-  const apply = (partial: Partial<SeesGivens>) => {
-    for (const [key, value] of Object.entries(partial)) {
-      (givens[key as keyof SeesGivens] as { value: unknown }).value = value;
-    }
-  };
+export function makeModel() {
+  const { givens, apply, reset } = givensFrom(START);
   const settings = computed(() => ({
     ...illustrativeSettings,
     ratioSlipRpm: givens.slipLimit.value,
@@ -69,12 +57,12 @@ export function makeControllerSees() {
       resolutionRpm: givens.resolution.value < 0.01 ? 0 : givens.resolution.value,
     });
     const verdict = one.healthy
-      ? seen.trip
-        ? 'false trip'
+      ? seen.failed
+        ? 'false-alarm'
         : 'passes'
-      : seen.trip
+      : seen.failed
         ? 'caught'
-        : 'missed';
+        : 'missed-fault';
     return { ...seen, id, healthy: one.healthy, verdict };
   };
   // One for each, so that the picture asks only for the recording it shows.
@@ -90,13 +78,14 @@ export function makeControllerSees() {
   return {
     givens,
     apply,
-    reset: () => apply(START),
+    reset,
+    /** The moment that the picture and the diagram show [s]; null while nobody points at one. */
+    cursor: signal<number | null>(null),
     settings,
     of,
     all,
     shown: computed(() => of(givens.recording.value)),
-    falseTrips: computed(() => counted('false trip')),
-    missed: computed(() => counted('missed')),
+    falseAlarms: computed(() => counted('false-alarm')),
     caught: computed(() => counted('caught')),
     /** What the limits must let pass: the healthy recordings at their worst. */
     healthyWorst: computed(() => {
@@ -108,4 +97,4 @@ export function makeControllerSees() {
     }),
   } satisfies SimModel<SeesGivens> & Record<string, unknown>;
 }
-export type SeesModel = ReturnType<typeof makeControllerSees>;
+export type SeesModel = ReturnType<typeof makeModel>;

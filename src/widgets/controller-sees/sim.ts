@@ -1,127 +1,73 @@
-import { format } from '../../quantity/print.ts';
-import { length, seconds, speed } from '../../quantity/quantities.ts';
-import type { ControlSpec, SimSpec } from '../../simulation/sim-spec.ts';
-import { START, makeControllerSees, type SeesGivens, type SeesModel } from './model.ts';
 import { RECORDING_IDS } from '../../car/recordings.ts';
-import { names, says } from './words.ts';
+import { printer } from '../../quantity/print.ts';
+import { seconds, speed } from '../../quantity/quantities.ts';
+import type { UnitSystem } from '../../quantity/unit-system.ts';
+import { numberControl } from '../../simulation/choices/number.ts';
+import type { SimSpec } from '../../simulation/sim-spec.ts';
+import { told, withIds } from '../../simulation/told.ts';
+import { makeModel, START, type SeesGivens, type SeesModel } from './model.ts';
+import { alarmsOf, crackOf, nameOf, score, verdictOf } from './print.ts';
+import { words } from './words.en.ts';
 
-const controls: readonly ControlSpec<SeesGivens>[] = [
-  {
-    kind: 'number',
-    key: 'slipLimit',
-    label: 'Slip limit',
-    quantity: speed,
-    min: 20,
-    max: 1000,
-    step: 10,
-  },
-  {
-    kind: 'number',
-    key: 'slipTime',
-    label: 'Time over the limit',
-    quantity: seconds,
-    min: 0.05,
-    max: 2,
-    step: 0.05,
-  },
-  {
-    kind: 'choice',
-    key: 'recording',
-    label: 'Recording',
-    as: 'select',
-    options: RECORDING_IDS.map((id) => ({ value: id, words: names[id] })),
-  },
-  {
-    kind: 'number',
-    key: 'engagementTime',
-    label: 'Engagement check, after selection',
-    quantity: seconds,
-    min: 0.3,
-    max: 2.4,
-    step: 0.05,
-  },
-  {
-    kind: 'number',
-    key: 'engagementLimit',
-    label: 'Engagement check, slip limit',
-    quantity: speed,
-    min: 20,
-    max: 800,
-    step: 10,
-  },
-  {
-    kind: 'number',
-    key: 'noise',
-    label: 'Noise of the turbine sensor',
-    quantity: speed,
-    min: 0,
-    max: 300,
-    step: 5,
-    words: (value) => (value === 0 ? 'none' : 'either way'),
-  },
-  {
-    kind: 'number',
-    key: 'resolution',
-    label: 'Smallest step the sensor can tell',
-    quantity: speed,
-    min: 0,
-    max: 300,
-    step: 5,
-    words: (value) => (value === 0 ? 'exact' : ''),
-  },
-];
+const TIME = { min: 0.05, max: 2, step: 0.05 };
+const LOOK = { min: 0.3, max: 2.4, step: 0.05 };
+const SENSOR = { min: 0, max: 300, step: 5 };
+const { controls, predict } = words;
 
-/** The numbers the explanations name, from the model at the end of the run. */
-const end = { slipTime: 0.15, recording: 'hurry' } as const;
-const after = makeControllerSees();
-after.apply({ ...START, ...end });
-const before = makeControllerSees();
+/** The numbers that the explanations name: at the usual limits, and at the end of the run. */
+const end = { slipTime: START.slipTime / 2, recording: 'hurry' } as const;
+const before = makeModel();
+const after = makeModel();
+after.apply(end);
+const facts = (system: UnitSystem) => {
+  const print = printer(system);
+  const codeIn = (model: SeesModel) => model.of('crack25').codeAfter ?? 0;
+  return {
+    slipped: print(after.of('hurry').longestOver, seconds),
+    crack: crackOf('crack25', system),
+    gained: print(codeIn(before) - codeIn(after), seconds),
+    slowest: print(after.healthyWorst.value.slowest, seconds),
+  };
+};
 
 export const sim: SimSpec<SeesGivens, SeesModel> = {
   id: 'controller-sees',
-  title: 'What does the controller catch?',
+  title: words.title,
   linkVersion: 1,
-  controls,
+  controls: [
+    numberControl('slipLimit', controls.slipLimit, speed, { min: 20, max: 1000, step: 10 }),
+    numberControl('slipTime', controls.slipTime, seconds, TIME),
+    {
+      kind: 'choice',
+      key: 'recording',
+      label: controls.recording,
+      as: 'select',
+      options: RECORDING_IDS.map((id) => ({ value: id, words: (s) => nameOf(id, s) })),
+    },
+    numberControl('engagementTime', controls.engagementTime, seconds, LOOK),
+    numberControl('engagementLimit', controls.engagementLimit, speed, {
+      min: 20,
+      max: 800,
+      step: 10,
+    }),
+    numberControl('noise', controls.noise, speed, SENSOR, (value) =>
+      value === 0 ? controls.noNoise : controls.eitherWay,
+    ),
+    numberControl('resolution', controls.resolution, speed, SENSOR, (value) =>
+      value === 0 ? controls.exact : '',
+    ),
+  ],
   predict: {
-    question: (system) =>
-      `The ratio check waits ${format(START.slipTime, seconds, system)} over the limit before it acts. Halve that, so that faults are caught sooner. What else is caught, among healthy cars?`,
-    options: [
-      {
-        id: 'nothing',
-        words: 'Nothing. A healthy clutch does not slip.',
-        why: (system) =>
-          `Once it is full, it does not. But it takes a moment to fill, and a driver may have the throttle open by then. The turbine turns free for ${format(after.of('hurry').longestOver, seconds, system)} with the check running, and to a controller that is slip.`,
-      },
-      {
-        id: 'hurry',
-        words: 'A car whose driver steps on it before the clutch is full.',
-        why: (system) => {
-          const gained =
-            (before.of('crack25').codeAfter ?? 0) - (after.of('crack25').codeAfter ?? 0);
-          return `The clutch is still filling, the throttle is open, so the ratio check runs: slip for ${format(after.of('hurry').longestOver, seconds, system)}. The usual limit lets that pass, half of it does not. And what was gained? The code for the crack of ${format(0.25, length, system)} comes ${format(gained, seconds, system)} sooner.`;
-        },
-      },
-      {
-        id: 'frost',
-        words: 'A car in the frost, whose clutch fills slowly.',
-        why: (system) =>
-          `It is the slowest to stop its turbine, ${format(after.healthyWorst.value.slowest, seconds, system)} after selection. But its driver waits. At a standstill with the throttle shut the ratio check does not run. Only the engagement check looks then, and its time was left alone.`,
-      },
-    ],
+    question: (s) => predict.question({ wait: printer(s)(START.slipTime, seconds) }),
+    options: withIds(told(predict.options, facts)),
     start: START,
     end,
-    runLabel: 'Halve the time',
-    outcome: ({ falseTrips }) => {
-      const tripped = falseTrips.value;
-      const option = tripped.includes('frost') ? 'frost' : tripped.length > 0 ? 'hurry' : 'nothing';
-      return {
-        option,
-        words: (system) =>
-          tripped.length === 0
-            ? 'No healthy recording trips.'
-            : `Trips now: ${tripped.map((id) => names[id](system)).join('; ')}.`,
-      };
+    runLabel: predict.runLabel,
+    outcome: (model) => {
+      const alarms = model.falseAlarms.value;
+      const option = alarms.includes('frost') ? 'frost' : alarms.length > 0 ? 'hurry' : 'nothing';
+      return { option, words: (s) => alarmsOf(model, s) };
     },
   },
-  says,
+  says: (model, s) => `${verdictOf(model.shown.value, s)} ${score(model, s)}`,
 };

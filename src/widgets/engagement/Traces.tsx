@@ -1,11 +1,9 @@
-import { words as stateWords } from '../../car/states/words.en.ts';
-import { words as names } from '../../car/words.en.ts';
 import { LineChart } from '../../charts/LineChart.tsx';
-import type { EventMark, Strip } from '../../charts/line-data.ts';
-import { trainingStory, type EngagementEvent } from '../../engine/index.ts';
+import { trainingStory } from '../../engine/index.ts';
 import { printer } from '../../quantity/print.ts';
 import { pressure, seconds, speed } from '../../quantity/quantities.ts';
-import { END, type EngagementModel, type Run, type Shown } from './model.ts';
+import { controllerStrip, eventMarks } from '../../simulation/traces/controller.ts';
+import { END, type EngagementModel, type Shown } from './model.ts';
 import { words } from './words.en.ts';
 
 interface TracesProps {
@@ -32,39 +30,12 @@ const SPEED_AXES = Object.fromEntries(
 ) as Readonly<Record<Shown, { label: string; quantity: typeof speed; min: number; max: number }>>;
 const PRESSURE_AXIS = { label: axes.pressure, quantity: pressure, min: 0, max: 700 };
 
-/** The events as ticks over the chart, hot run only: a cold run that works has little to tell. */
-const marked = (events: readonly EngagementEvent[]): readonly EventMark[] =>
-  events
-    .filter(({ time }) => time <= END)
-    .map(({ time, event: id, code }) => {
-      const event = names.events[id];
-      return { x: time, words: code === undefined ? event : words.event({ event, code }) };
-    });
-
-function strip(id: string, label: string, run: Run): Strip {
-  const { states } = run.solved;
-  return {
-    id,
-    label,
-    states: states
-      .filter(({ time }) => time < END)
-      .map(({ time, state }, i) => ({
-        from: time,
-        to: Math.min(END, states[i + 1]?.time ?? END),
-        label: stateWords[state],
-        kind: state.startsWith('failSafe')
-          ? 'hatched'
-          : state === 'pressureRaised'
-            ? 'filled'
-            : 'plain',
-      })),
-  };
-}
-
 export function SpeedTraces({ model, revealed }: TracesProps) {
   const show = model.givens.show.value;
   const cold = model.cold.value;
   const hot = model.hot.value;
+  // Events of the hot run alone: a cold run that works has little to tell.
+  const events = revealed ? eventMarks(hot.solved.events, END) : [];
   return (
     <LineChart
       id="engagement-speed"
@@ -85,10 +56,12 @@ export function SpeedTraces({ model, revealed }: TracesProps) {
           ? [{ id: 'hot', label: speeds.hot, kind: 'hot' as const, y: hot.speeds[show] }]
           : []),
       ]}
-      events={revealed ? marked(hot.solved.events) : []}
+      events={events}
       strips={[
-        strip('strip-cold', speeds.stripCold, cold),
-        ...(revealed ? [strip('strip-hot', speeds.stripHot, hot)] : []),
+        controllerStrip('strip-cold', speeds.stripCold, cold.solved.states, END),
+        ...(revealed
+          ? [controllerStrip('strip-hot', speeds.stripHot, hot.solved.states, END)]
+          : []),
       ]}
       cursor={model.cursor}
       height="tall"

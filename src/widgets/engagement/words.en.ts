@@ -75,7 +75,6 @@ export const words = {
     stripCold: 'Controller, cold',
     stripHot: 'Controller, hot',
   },
-  event: (p: { event: string; code: string }) => `${p.event}: ${p.code}`,
   pressures: {
     takeaway: 'Wanted is what the controller commands in the hot run; had is what the clutch gets.',
     wanted: 'wanted, hot',

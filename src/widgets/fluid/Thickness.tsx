@@ -1,11 +1,13 @@
 import { LineChart } from '../../charts/LineChart.tsx';
 import type { Mark, Series } from '../../charts/line-data.ts';
 import { TEMP_AXIS, TEMPS } from '../../simulation/choices/temperatures.ts';
+import { gripOf } from '../../simulation/grip-of.tsx';
 import type { PictureProps } from '../../simulation/simulation-view.tsx';
 import { dynamicViscosity, kinematicViscosity } from '../../quantity/quantities.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
 import type { FluidModel, FluidSide } from './model.ts';
 import { printCst, printMpas } from './print.ts';
+import { sim } from './sim.ts';
 import { words } from './words.en.ts';
 
 type Kind = 'kinematic' | 'dynamic';
@@ -28,7 +30,7 @@ interface ThicknessProps extends PictureProps<FluidModel> {
   readonly kind: Kind;
 }
 
-export function Thickness({ model, kind, revealed }: ThicknessProps) {
+export function Thickness({ model, kind, revealed, live }: ThicknessProps) {
   const { givens, a, b } = model;
   const { quantity, print } = KINDS[kind];
   const temp = givens.temp.value;
@@ -75,6 +77,7 @@ export function Thickness({ model, kind, revealed }: ThicknessProps) {
       x={TEMPS}
       series={[line(a, 'A', 'plain'), ...(alone ? [] : [line(b, 'B', 'healthy')])]}
       marks={marks}
+      {...gripOf({ live }, sim, 'temp', givens.temp)}
     />
   );
 }

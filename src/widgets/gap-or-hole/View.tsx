@@ -3,6 +3,7 @@ import { LineChart } from '../../charts/LineChart.tsx';
 import type { Mark } from '../../charts/line-data.ts';
 import { coolAndHot, TEMP_AXIS, TEMPS } from '../../simulation/choices/temperatures.ts';
 import { flow } from '../../quantity/quantities.ts';
+import { gripOf } from '../../simulation/grip-of.tsx';
 import { simulationView, type PictureProps } from '../../simulation/simulation-view.tsx';
 import { makeModel, type GapOrHoleModel } from './model.ts';
 import { printLeak } from './print.ts';
@@ -18,7 +19,7 @@ const LEAK_AXIS: Axis = {
   scale: 'log',
 };
 
-function Picture({ model, revealed }: PictureProps<GapOrHoleModel>) {
+function Picture({ model, revealed, live }: PictureProps<GapOrHoleModel>) {
   const { givens, curves, crack, hole, lawEndsAt } = model;
   const temp = givens.temp.value;
   // Before the answer is out the lines end where the thermometer stands.
@@ -70,6 +71,7 @@ function Picture({ model, revealed }: PictureProps<GapOrHoleModel>) {
         { id: 'hole', label: words.leaks.hole, kind: 'healthy', y: shown(curves.value.hole) },
       ]}
       marks={[...law, ...now]}
+      {...gripOf({ live }, sim, 'temp', givens.temp)}
     />
   );
 }

@@ -2,6 +2,7 @@ import { LineChart } from '../../charts/LineChart.tsx';
 import type { Mark } from '../../charts/line-data.ts';
 import { format } from '../../quantity/print.ts';
 import { pressure, torque } from '../../quantity/quantities.ts';
+import { gripOf } from '../../simulation/grip-of.tsx';
 import { simulationView, type PictureProps } from '../../simulation/simulation-view.tsx';
 import { makeModel, needed, SWEEP, type HoldingModel } from './model.ts';
 import { needIn } from './facts.ts';
@@ -22,7 +23,7 @@ const BANDS = [
 ] as const;
 
 /** Before the answer is out only the way from where the pressure started is drawn. */
-function Picture({ model, revealed }: PictureProps<HoldingModel>) {
+function Picture({ model, revealed, live }: PictureProps<HoldingModel>) {
   const { build, torque: has, need, needPressure, line, trainingLine, givens } = model;
   const kpa = build.value.pressure;
   const at = needPressure.value;
@@ -63,6 +64,7 @@ function Picture({ model, revealed }: PictureProps<HoldingModel>) {
       ]}
       bands={BANDS}
       marks={[...crossing, { id: 'now', kind: 'now', x: kpa, y: has.value, words: chart.now }]}
+      {...gripOf({ live }, sim, 'pressure', givens.pressure)}
     />
   );
 }

@@ -1,42 +1,42 @@
 import { useSignal } from '@preact/signals';
-import { useMemo } from 'preact/hooks';
 import { ElectronicRangeDrawing, MechanicalRangeDrawing } from '../../drawings/index.ts';
-import { Later } from '../../simulation/Later.tsx';
-import { SimShell } from '../../simulation/SimShell.tsx';
-import { makeTwoWays, type WaysModel } from './model.ts';
+import { simulationView, type PictureProps } from '../../simulation/simulation-view.tsx';
+import { makeModel, type WaysModel } from './model.ts';
 import { sim } from './sim.ts';
+import { words } from './words.en.ts';
 
-const loadTasks = () => import('./tasks.ts');
-const loadBelow = () => import('./Below.tsx').then(({ Below }) => Below);
+const { wire, cable } = words;
 
-/** Side by side where there is room. On a phone one at a time, so that it can be read and stays in sight. */
-function Pair({ model }: { readonly model: WaysModel }) {
+/**
+ * Both boxes in the same state, so that what differs is who can do something about it: side by side where there is room.
+ * On a phone one at a time, so that it can be read and stays in sight.
+ */
+function Picture({ model }: PictureProps<WaysModel>) {
   const side = useSignal<'wire' | 'cable'>('wire');
-  const show = (one: 'wire' | 'cable', words: string) => (
-    <button
-      type="button"
-      class="quiet"
-      aria-pressed={side.value === one}
-      onClick={() => (side.value = one)}
-    >
-      {words}
-    </button>
-  );
   return (
     <div class={`ways-pair ways-${side.value}`}>
-      <div class="ways-side" role="group" aria-label="Which one to see">
-        {show('wire', 'By wire')}
-        {show('cable', 'By cable')}
+      <div class="ways-side" role="group" aria-label={words.which}>
+        {(['wire', 'cable'] as const).map((one) => (
+          <button
+            key={one}
+            type="button"
+            class="quiet"
+            aria-pressed={side.value === one}
+            onClick={() => (side.value = one)}
+          >
+            {words[one].name}
+          </button>
+        ))}
       </div>
       <figure>
         <figcaption>
-          <strong>By wire</strong> (electronic)
+          <strong>{wire.name}</strong> {wire.kind}
         </figcaption>
         <ElectronicRangeDrawing id="two-ways-electronic" state={model.electronic.value} />
       </figure>
       <figure>
         <figcaption>
-          <strong>By cable</strong> (mechanical)
+          <strong>{cable.name}</strong> {cable.kind}
         </figcaption>
         <MechanicalRangeDrawing id="two-ways-mechanical" state={model.mechanical.value} />
       </figure>
@@ -44,16 +44,10 @@ function Pair({ model }: { readonly model: WaysModel }) {
   );
 }
 
-/** Both boxes in the same state, so that what differs is who can do something about it. */
-export function TwoWays() {
-  const model = useMemo(makeTwoWays, []);
-  return (
-    <SimShell
-      sim={sim}
-      tasks={loadTasks}
-      model={model}
-      picture={() => <Pair model={model} />}
-      below={() => <Later load={loadBelow} props={{ model }} />}
-    />
-  );
-}
+export const View = simulationView({
+  sim,
+  tasks: () => import('./tasks.ts'),
+  makeModel,
+  Picture,
+  below: () => import('./Below.tsx'),
+});

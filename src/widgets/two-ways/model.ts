@@ -1,18 +1,19 @@
+import { computed } from '@preact/signals';
 import { COLD_C, HOT_C } from '../../car/cold-and-hot.ts';
-import { computed, signal } from '@preact/signals';
+import { failSafeOf, PARK_BELOW_KMH } from '../../car/range-rules.ts';
+import { fedRange, isParked, type Range, type RangeState } from '../../drawings/range-state.ts';
 import {
   commandsAt,
   fluidClasses,
-  illustrativeSettings,
   makeFluid,
   revPerSecond,
-  solveEngagement,
   solveSteady,
-  type MechanicalFailSafe,
   training,
+  type Circuit,
+  type MechanicalFailSafe,
+  type Plant,
 } from '../../engine/index.ts';
-import { failSafeOf } from '../../car/range-rules.ts';
-import { fedRange, isParked, type Range, type RangeState } from '../../drawings/range-state.ts';
+import { givensFrom } from '../../simulation/givens.ts';
 import type { SimModel } from '../../simulation/sim-spec.ts';
 
 export type WayFault = 'none' | 'slip' | 'misSet' | 'noPower';
@@ -27,7 +28,7 @@ export type WaysGivens = {
   feed: number;
 };
 
-const START: WaysGivens = {
+export const START: WaysGivens = {
   range: 'D',
   fault: 'none',
   failSafe: 'neutral',
@@ -38,35 +39,36 @@ const START: WaysGivens = {
 /** A tenth is the most the fault catalogue closes a feed. */
 export const FEED = { min: 10, max: 100, step: 1 } as const;
 
-/** A speed well above and at the one that the pawl may drop in at [m/s]. */
-const SPEEDS: Readonly<Record<Rolling, number>> = {
-  standing: 0,
-  rolling: 4 * illustrativeSettings.parkSpeed,
-};
+/** Well above the speed that the pawl may drop in at. */
+export const ROLLING_KMH = 4 * PARK_BELOW_KMH;
 
-/** Clutch pressure at idle and the time the turbine takes to stop, at one temperature. */
-export interface Consequence {
-  /** [kPa] */
-  readonly clutch: number;
-  /** After selection [s]; null if it never stops. */
-  readonly stopped: number | null;
+export const fluid = /* @__PURE__ */ makeFluid(fluidClasses['low-viscosity']);
+
+/** The fault feedRestriction by its own measure, so that this page does not carry the fourteen others. */
+export const withPort = (open: number): Plant => ({
+  ...training,
+  feed: { ...training.feed, area: (training.feed.area * open) / 100 },
+});
+
+/** Clutch pressure at idle [kPa] with so much of the port open [%]. */
+export function pressureAt(circuit: Circuit, open: number, tempC: number): number {
+  const { engineRpm, line, clutch } = commandsAt(training, 'idle', circuit);
+  const { circuits } = solveSteady({
+    plant: withPort(open),
+    fluid,
+    tempC,
+    engineSpeed: revPerSecond(engineRpm),
+    lineCommand: line,
+    clutchCommand: clutch,
+    applied: [circuit],
+  });
+  return (circuits[circuit]?.pressure ?? 0) / 1e3;
 }
 
-export function makeTwoWays() {
-  const givens = {
-    range: signal<Range>(START.range),
-    fault: signal<WayFault>(START.fault),
-    failSafe: signal<MechanicalFailSafe>(START.failSafe),
-    car: signal<Rolling>(START.car),
-    feed: signal(START.feed),
-  };
-  const apply = (partial: Partial<WaysGivens>) => {
-    for (const [key, value] of Object.entries(partial)) {
-      (givens[key as keyof WaysGivens] as { value: unknown }).value = value;
-    }
-  };
+export function makeModel() {
+  const { givens, apply, reset } = givensFrom(START);
   const slip = computed(() => givens.fault.value === 'slip');
-  const speed = computed(() => SPEEDS[givens.car.value]);
+  const speed = computed(() => (givens.car.value === 'rolling' ? ROLLING_KMH / 3.6 : 0));
   const power = computed(() => givens.fault.value !== 'noPower');
   /** Null while no fail-safe is in force. */
   const electronicEnd = computed(() =>
@@ -90,41 +92,13 @@ export function makeTwoWays() {
       : givens.failSafe.value === 'default-gear',
     power: power.value,
   }));
-
-  const fluid = makeFluid(fluidClasses['low-viscosity']);
-  const circuit = computed(() => (givens.range.value === 'R' ? 'reverse' : 'forward'));
-  const at = (open: number, tempC: number): Consequence => {
-    // The fault feedRestriction by its own measure, so that this page does not carry the fourteen others.
-    const plant = {
-      ...training,
-      feed: { ...training.feed, area: (training.feed.area * open) / 100 },
-    };
-    const name = circuit.value;
-    const { engineRpm, line, clutch } = commandsAt(training, 'idle', name);
-    const steady = solveSteady({
-      plant,
-      fluid,
-      tempC,
-      engineSpeed: revPerSecond(engineRpm),
-      lineCommand: line,
-      clutchCommand: clutch,
-      applied: [name],
-    });
-    const { stoppedAfter } = solveEngagement({
-      plant,
-      fluid,
-      tempC,
-      range: name === 'reverse' ? 'reverse' : 'drive',
-      rangeSelection: 'mechanical',
-    });
-    return { clutch: (steady.circuits[name]?.pressure ?? 0) / 1e3, stopped: stoppedAfter };
-  };
+  const circuit = computed<Circuit>(() => (givens.range.value === 'R' ? 'reverse' : 'forward'));
   /** The port is as open as the cable leaves it; set right it is open. */
   const open = computed(() => (givens.fault.value === 'misSet' ? givens.feed.value : FEED.max));
   return {
     givens,
     apply,
-    reset: () => apply(START),
+    reset,
     electronicEnd,
     mechanicalEnd,
     electronic,
@@ -137,12 +111,11 @@ export function makeTwoWays() {
       electronic: fedRange(electronic.value, 'electronic'),
       mechanical: fedRange(mechanical.value, 'mechanical'),
     })),
+    circuit,
     open,
-    cold: computed(() => at(open.value, COLD_C)),
-    hot: computed(() => at(open.value, HOT_C)),
-    whole: computed(() => ({ cold: at(FEED.max, COLD_C), hot: at(FEED.max, HOT_C) })),
-    /** The same for another setting, for "find the edge". */
-    consequence: at,
+    /** Clutch pressure at idle [kPa]. */
+    cold: computed(() => pressureAt(circuit.value, open.value, COLD_C)),
+    hot: computed(() => pressureAt(circuit.value, open.value, HOT_C)),
   } satisfies SimModel<WaysGivens> & Record<string, unknown>;
 }
-export type WaysModel = ReturnType<typeof makeTwoWays>;
+export type WaysModel = ReturnType<typeof makeModel>;

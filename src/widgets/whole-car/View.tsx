@@ -2,6 +2,7 @@ import { COLD_C } from '../../car/cold-and-hot.ts';
 import { LineChart } from '../../charts/LineChart.tsx';
 import { WholeCarDrawing } from '../../drawings/index.ts';
 import { seconds, speed } from '../../quantity/quantities.ts';
+import { gripOf } from '../../simulation/grip-of.tsx';
 import { simulationView, type PictureProps } from '../../simulation/simulation-view.tsx';
 import { useUnits } from '../../ui/use-units.ts';
 import { END, makeModel, type WholeCarModel } from './model.ts';
@@ -15,7 +16,7 @@ const TIME = { label: chart.time, quantity: seconds, min: 0, max: END };
 const SPEED = { label: chart.turbine, quantity: speed, min: 0, max: 1600 };
 
 /** Both cars at one moment, and the trace that is the handle for it. */
-function Picture({ model, stage }: PictureProps<WholeCarModel>) {
+function Picture({ model, stage, live }: PictureProps<WholeCarModel>) {
   const { givens, cold, hot, times } = model;
   const system = useUnits();
   const now = givens.time.value;
@@ -41,8 +42,8 @@ function Picture({ model, stage }: PictureProps<WholeCarModel>) {
           { id: 'cold', label: chart.cold, kind: 'cold', y: until(cold.value.turbine) },
           { id: 'hot', label: chart.hot, kind: 'hot', y: until(hot.value.turbine) },
         ]}
-        cursor={givens.time}
-        cursorStays
+        {...((live('time') || stage === 'running') && { cursor: givens.time, cursorStays: true })}
+        {...gripOf({ live }, sim, 'time', givens.time)}
         height="short"
       />
     </div>

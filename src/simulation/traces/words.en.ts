@@ -1,0 +1,3 @@
+export const words = {
+  event: (p: { event: string; code: string }) => `${p.event}: ${p.code}`,
+};
