@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import { useRef } from 'preact/hooks';
 import { Kept, still } from '../ui/still.ts';
 import { circuitExample, describeCircuit } from './circuit-state.ts';
 import type { CircuitState } from './circuit-state.ts';
@@ -21,9 +22,12 @@ const SPRING_SHARE = 0.106;
 export function CircuitDrawing({
   id,
   state = circuitExample,
+  onCrack,
 }: {
   id: string;
   state?: CircuitState | undefined;
+  /** Given the height that a drag of the crack has come to [mm], in hundredths; whoever takes it keeps it in range. */
+  onCrack?: ((mm: number) => void) | undefined;
 }): JSX.Element {
   const { pressures, flows, temp, holds, labels } = state;
   // To a hundredth: less cannot be seen, and a part whose numbers have not changed is not drawn again.
@@ -51,6 +55,7 @@ export function CircuitDrawing({
         <Streams flows={flows} temp={temp} />
         <Names temp={temp} />
         <Label x={316} y={-2} anchor="end" lines={[`*Clutch ${labels.clutch}`]} to="268,3 272,70" />
+        {onCrack && <CrackGrip crackMm={state.crackMm} onCrack={onCrack} />}
         <Verdict id={id} x={322} y={-18} holds={holds} />
         <Label x={70} y={163} lines={[`*Line ${labels.line}`]} to="114,168 114,210" />
         <Label
@@ -64,6 +69,34 @@ export function CircuitDrawing({
         )}
       </g>
     </Frame>
+  );
+}
+
+/** Drawing units that the pointer moves for a millimeter: ten times what the crack itself is drawn with. */
+const UNITS_PER_MM = 200;
+
+/** Takes hold of the split and opens it, pulled down. A slider is its twin for keys and for the ear. */
+function CrackGrip({ crackMm, onCrack }: { crackMm: number; onCrack: (mm: number) => void }) {
+  const held = useRef({ y: 0, mm: 0 });
+  return (
+    <g
+      class="dw-grip"
+      onPointerDown={(event) => {
+        event.currentTarget.setPointerCapture(event.pointerId);
+        held.current = { y: event.clientY, mm: crackMm };
+      }}
+      onPointerMove={(event) => {
+        const { currentTarget, pointerId, clientY } = event;
+        if (!currentTarget.hasPointerCapture(pointerId)) return;
+        const scale = currentTarget.getScreenCTM()?.d ?? 1;
+        const { y, mm } = held.current;
+        onCrack(Math.round((mm + (clientY - y) / scale / UNITS_PER_MM) * 100) / 100);
+      }}
+    >
+      <path class="dw-void" fill-opacity="0" d={box(182, 130, 86, 68)} />
+      <circle class="dw-solid" cx="244" cy="163" r="10" />
+      <path class="dw-line" d="M244 157V169M241 160L244 157L247 160M241 166L244 169L247 166" />
+    </g>
   );
 }
 

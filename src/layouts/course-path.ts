@@ -1,5 +1,6 @@
 export interface PathLesson {
   readonly id: string;
+  readonly title: string;
   readonly order: number;
   /** Places in the course. One that is not in this list stands left of the picture. */
   readonly needs: readonly number[];

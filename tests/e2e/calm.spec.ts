@@ -111,3 +111,31 @@ for (const [address, id, key] of [
     expect((await heap()) - before, 'MB in 1000 moves').toBeLessThan(0.2);
   });
 }
+
+test('a simulation whose script does not come says so, and shows its picture', async ({
+  browser,
+  baseURL,
+}) => {
+  const page = await (await browser.newContext({ viewport: PHONE })).newPage();
+  // The network goes after the page itself has come.
+  await page.route('**/_astro/*.js', (route) => route.abort());
+  await page.goto(`${baseURL ?? ''}/whole-car/`);
+  const asleep = page.locator('.sim-frame > .sim-asleep');
+  await expect(page.locator('#whole-car .sim-picture svg').first()).toBeVisible();
+  await expect(asleep, 'it is given a while').toBeHidden();
+  await expect(asleep).toBeVisible({ timeout: 12_000 });
+  await expect(asleep).toContainText('Reload the page');
+  await page.context().close();
+});
+
+test('a simulation without JavaScript says so, and shows its picture', async ({
+  browser,
+  baseURL,
+}) => {
+  const context = await browser.newContext({ javaScriptEnabled: false, viewport: PHONE });
+  const page = await context.newPage();
+  await page.goto(`${baseURL ?? ''}/whole-car/`);
+  await expect(page.locator('#whole-car .sim-picture svg').first()).toBeVisible();
+  await expect(page.locator('noscript > .sim-asleep')).toBeVisible();
+  await context.close();
+});

@@ -52,3 +52,21 @@ test('without a script the circuit is drawn and said all the same', async ({
   await expect(page.locator('.home-circuit .live-text')).toContainText('A gentle take-off needs');
   await context.close();
 });
+
+test('the crack is pulled open in the drawing, once the first handle has been moved', async ({
+  page,
+}) => {
+  await page.goto('/');
+  await expect(page.locator('.home-circuit')).toHaveAttribute('data-ready', 'true');
+  const grip = page.locator('.home-picture .dw-grip');
+  await expect(grip).toHaveCount(0);
+  await page.locator('#home-temp').press('ArrowRight');
+  const crack = page.locator('#home-crack');
+  const before = Number(await crack.inputValue());
+  const { x, y, width, height } = (await grip.boundingBox()) ?? new DOMRect();
+  await page.mouse.move(x + width / 2, y + height / 2);
+  await page.mouse.down();
+  await page.mouse.move(x + width / 2, y + height / 2 + 25, { steps: 4 });
+  await page.mouse.up();
+  expect(Number(await crack.inputValue())).toBeGreaterThan(before);
+});

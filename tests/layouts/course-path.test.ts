@@ -3,8 +3,9 @@ import { coursePath, nodeSize } from '../../src/layouts/course-path.ts';
 import { course } from '../../src/lessons/course.ts';
 
 const place = new Map(course.map(({ id }, index) => [id, index + 1]));
-const all = course.map(({ id, needs }, index) => ({
+const all = course.map(({ id, title, needs }, index) => ({
   id,
+  title,
   order: index + 1,
   needs: needs.map((need) => place.get(need) ?? 0),
   written: true,

@@ -56,6 +56,7 @@ export const words = {
     description:
       'Plain meanings of the transmission and hydraulics words that the lessons use, with what else the trade calls them.',
     lead: 'The words of the lessons, in plain terms, with what else the trade calls them.',
+    letters: 'Letters',
     also: 'Also called:',
     see: 'See also:',
     lesson: 'Lesson:',

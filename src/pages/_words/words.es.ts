@@ -55,6 +55,7 @@ export const words: typeof en = {
     description:
       'Qué quieren decir, en palabras sencillas, los términos de transmisiones e hidráulica de las lecciones, y cómo más se les dice en el taller.',
     lead: 'Las palabras de las lecciones, explicadas en corto, y cómo más se les dice en el taller.',
+    letters: 'Letras',
     also: 'También se le dice:',
     see: 'Ver también:',
     lesson: 'Lección:',

@@ -1,13 +1,17 @@
 import { Budgets } from './Budgets.tsx';
 import { CircuitFigure } from './CircuitFigure.tsx';
 import { CrackMap } from './CrackMap.tsx';
+import type { PictureContext } from '../../simulation/sim-spec.ts';
 import type { PressureModel } from './model.ts';
 
 /** What explains the answer, and would give it away before. */
-export function Below({ model }: { readonly model: PressureModel }) {
+export function Below({
+  model,
+  live,
+}: { readonly model: PressureModel } & Pick<PictureContext, 'live'>) {
   return (
     <>
-      <CircuitFigure model={model} />
+      <CircuitFigure model={model} live={live} />
       <Budgets model={model} />
       <div class="pressure-map">
         <CrackMap model={model} />

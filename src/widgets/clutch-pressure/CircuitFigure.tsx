@@ -3,13 +3,21 @@ import { More } from '../../ui/More.tsx';
 import { pressure, torque } from '../../quantity/quantities.ts';
 import { Readout } from '../../ui/Readout.tsx';
 import { useUnits } from '../../ui/use-units.ts';
+import { CRACK } from '../../simulation/choices/number.ts';
+import type { PictureContext } from '../../simulation/sim-spec.ts';
 import type { PressureModel } from './model.ts';
 
-export function CircuitFigure({ model }: { readonly model: PressureModel }) {
+export function CircuitFigure({
+  model,
+  live,
+}: { readonly model: PressureModel } & Pick<PictureContext, 'live'>) {
   const { now, holds, need, givens } = model;
   const system = useUnits();
   const high = givens.circuit.value === 'high';
   const { line, clutch, flows, feedOpen, torque: carries } = now.value;
+  const openTo = (mm: number) => {
+    givens.crack.value = Math.min(CRACK.max, Math.max(CRACK.min, mm));
+  };
   const state = circuitFrom(
     {
       lineKpa: line,
@@ -31,7 +39,11 @@ export function CircuitFigure({ model }: { readonly model: PressureModel }) {
           ? 'high goes another way round and does not pass through the transfer seal, so the crack cannot reach it. Drawn here with a whole seal.'
           : 'what the crack takes has to come through the feed hole first.'}
       </figcaption>
-      <CircuitDrawing id="clutch-pressure-circuit" state={state} />
+      <CircuitDrawing
+        id="clutch-pressure-circuit"
+        state={state}
+        onCrack={!high && live('crack') ? openTo : undefined}
+      />
       <dl class="readouts">
         <Readout label="Line" value={line} quantity={pressure}>
           {now.value.lineAtCommand ? 'at its command' : 'short of its command'}

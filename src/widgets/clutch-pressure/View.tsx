@@ -17,7 +17,7 @@ export function ClutchPressure() {
       tasks={loadTasks}
       model={model}
       picture={({ revealed, live }) => <PressureChart {...{ model, revealed, live }} />}
-      below={() => <Later load={loadBelow} props={{ model }} />}
+      below={({ live }) => <Later load={loadBelow} props={{ model, live }} />}
     />
   );
 }

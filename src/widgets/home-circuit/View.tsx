@@ -70,6 +70,9 @@ export function View({ headline }: { readonly headline: Headline }) {
       if (temp !== start) moved.value = true;
     });
   }, []);
+  const openTo = (mm: number) => {
+    givens.crack.value = Math.min(CRACK.max, Math.max(CRACK.min, mm));
+  };
   return (
     <section class="home-circuit" data-ready={ready} aria-label={words.name}>
       <h1 class={holds.value ? 'now-holds' : 'now-slips'}>
@@ -80,7 +83,11 @@ export function View({ headline }: { readonly headline: Headline }) {
         <span class="why">{headline.findOut}</span>
       </h1>
       <div class="home-picture">
-        <CircuitDrawing id="home-circuit-drawing" state={stateOf(model, system)} />
+        <CircuitDrawing
+          id="home-circuit-drawing"
+          state={stateOf(model, system)}
+          onCrack={moved.value ? openTo : undefined}
+        />
       </div>
       <div class="home-hand">
         <Slider

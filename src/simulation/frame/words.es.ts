@@ -1,0 +1,8 @@
+import type { words as en } from './words.en.ts';
+
+export const words: typeof en = {
+  noScript:
+    'Esta simulación necesita JavaScript, y aquí está apagado. La imagen muestra cómo empieza. Todo lo que enseña está también en el texto.',
+  asleep:
+    'Esta simulación no ha despertado: su programa no ha llegado. Recarga la página cuando tengas conexión. Mientras tanto, la imagen muestra cómo empieza.',
+};
