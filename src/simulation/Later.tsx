@@ -12,33 +12,33 @@ interface LaterProps<P extends object> {
 export function Later<P extends object>({ load, props }: LaterProps<P>) {
   const [Loaded, setLoaded] = useState<ComponentType<P> | null>(null);
   const [failed, setFailed] = useState(false);
-  const fetchIt = () => {
-    setFailed(false);
+  useEffect(() => {
     load().then(
       // A function given to a setter would be called, so it is wrapped.
       (component) => setLoaded(() => component),
       () => setFailed(true),
     );
-  };
-  useEffect(fetchIt, []);
+  }, []);
   if (Loaded) return <Loaded {...props} />;
-  return <Waiting what="pictures" failed={failed} retry={fetchIt} />;
+  return <Waiting what="pictures" failed={failed} />;
 }
 
 interface WaitingProps {
   readonly what: 'pictures' | 'controls';
   readonly failed: boolean;
-  readonly retry: () => void;
 }
 
-/** In the place of what is being fetched. */
-export function Waiting({ what, failed, retry }: WaitingProps) {
+/**
+ * In the place of what is being fetched. What failed once stays failed in two of three browsers until the page is
+ * loaded again; it then opens where it stood.
+ */
+export function Waiting({ what, failed }: WaitingProps) {
   return (
     <div class="sim-stage">
       <p role="status">{failed ? words.failed[what] : words.loading[what]}</p>
       {failed && (
-        <button type="button" class="quiet" onClick={retry}>
-          {words.tryAgain}
+        <button type="button" class="quiet" onClick={() => location.reload()}>
+          {words.reload}
         </button>
       )}
     </div>

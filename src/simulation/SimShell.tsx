@@ -161,9 +161,7 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
               onRun={run}
             />
           )}
-          {revealed && !stages && (
-            <Waiting what="controls" failed={later.failed} retry={() => void later.load()} />
-          )}
+          {revealed && !stages && <Waiting what="controls" failed={later.failed} />}
           {stages && <stages.KeepPlace {...{ sim, model, defaults, state }} />}
           {stages && stage === 'compare' && (
             <stages.Compare

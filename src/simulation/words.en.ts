@@ -18,5 +18,5 @@ export const words = {
     controls: 'Could not load the controls. Check that you are connected, then try again.',
     pictures: 'Could not load the pictures. Check that you are connected, then try again.',
   },
-  tryAgain: 'Try again',
+  reload: 'Load the page again',
 };

@@ -19,5 +19,5 @@ export const words: typeof en = {
     controls: 'No se pudieron cargar los controles. Revisa tu conexión y vuelve a intentarlo.',
     pictures: 'No se pudieron cargar las gráficas. Revisa tu conexión y vuelve a intentarlo.',
   },
-  tryAgain: 'Intentar otra vez',
+  reload: 'Volver a cargar la página',
 };

@@ -31,20 +31,29 @@ async function found(axe: AxeBuilder): Promise<unknown[]> {
 
 // One visit a page: it is opening the page and waking its simulations that takes the time.
 for (const address of addresses) {
-  test(`axe finds nothing on ${address}, light and dark, and it fits 320 px`, async ({ page }) => {
+  test(`axe finds nothing on ${address}, light and dark, and it fits 320 px and text at 200 %`, async ({
+    page,
+  }) => {
     // Axe takes as long as the page is large, and the model page has every table unfolded.
     test.setTimeout(180_000);
     await page.emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' });
     await page.goto(address);
     await wakeIslands(page);
-    for (const width of [390, 320]) {
+    // As it is, on the narrowest phone, and with text twice as large.
+    for (const [width, text] of [
+      [390, ''],
+      [320, ''],
+      [390, '225%'],
+    ] as const) {
       await page.setViewportSize({ width, height: 700 });
+      await page.evaluate((size) => (document.documentElement.style.fontSize = size), text);
       const { scroll, client } = await page.evaluate(() => ({
         scroll: document.documentElement.scrollWidth,
         client: document.documentElement.clientWidth,
       }));
-      expect(scroll, `at ${width} px`).toBeLessThanOrEqual(client);
+      expect(scroll, `at ${width} px ${text}`).toBeLessThanOrEqual(client);
     }
+    await page.evaluate(() => (document.documentElement.style.fontSize = ''));
     await page.setViewportSize({ width: 1280, height: 720 });
     // What is folded is read by somebody too.
     await page

@@ -13,7 +13,9 @@ import { words } from './words.en.ts';
 export function Below(props: PictureProps<FluidModel>) {
   return (
     <>
-      <SideBySide model={props.model} />
+      <div>
+        <SideBySide model={props.model} />
+      </div>
       <Thickness kind="dynamic" {...props} />
     </>
   );
