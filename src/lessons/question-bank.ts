@@ -9,8 +9,8 @@ import type { Asked } from '../quiz/asked.ts';
 import { readQuestionSet, type QuestionSet } from '../quiz/question-set.ts';
 import { resolveQuestion } from '../quiz/resolve.ts';
 import { parseQuestions, type Question } from '../quiz/schema.ts';
+import { numberNamed } from './number-named.ts';
 import { objectivesOf, type Objective } from './objectives.ts';
-import { questionNumber } from './question-numbers/index.ts';
 
 const folder = join('content', language.id, 'questions');
 
@@ -59,7 +59,7 @@ export interface RetrievalSet {
 export function retrievalSet(lesson: string): RetrievalSet {
   const questions = questionBank()
     .filter((q) => q.lesson === lesson)
-    .map((q) => resolveQuestion(q, questionNumber));
+    .map((q) => resolveQuestion(q, numberNamed));
   return { lesson, questions, objectives: objectivesOf(lesson) };
 }
 
