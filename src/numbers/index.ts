@@ -12,6 +12,7 @@ import { thinGapOpenHole } from './thin-gap-open-hole.ts';
 import { turbineMustStop } from './turbine-must-stop.ts';
 import { turbineSums } from './turbine-sums.ts';
 import { twoRangeSelections } from './two-range-selections.ts';
+import { warmUp } from './warm-up.ts';
 import { whatPressureDoes } from './what-pressure-does.ts';
 import { whatSlipIs } from './what-slip-is.ts';
 
@@ -27,4 +28,5 @@ export const numbers = tableOf({
   'turbine-must-stop.ts': turbineMustStop,
   'turbine-sums.ts': turbineSums,
   'what-slip-is.ts': whatSlipIs,
+  'warm-up.ts': warmUp,
 });

@@ -21,6 +21,7 @@ import { fluidState, holeLeak, read, tapKpa } from './ask.ts';
 import { kPa, lmin, mm, percent, times, type Entries, type WrongRules } from './entry.ts';
 
 const rings = oneFault('sealingRings', 40);
+const fifthWorn = oneFault('sealingRings', 20);
 const piston = oneFault('pistonSeal', 80);
 const port = oneFault('openPort', 70);
 const valve = oneFault('clutchControl', 80);
@@ -164,11 +165,13 @@ export const regulatorToClutch: Entries = {
   'air-tester-hole': mm(holeMm(TESTER_HOLE), 'hole of the air tester'),
   'air-sound': air('healthy', 'forward'),
   'air-rings': air('worn rings', 'forward', rings),
+  'air-rings-fifth': air('rings worn by a fifth of the worst', 'forward', fifthWorn),
   'air-piston': air('cut piston seal', 'forward', piston),
   'air-lip': air('hardened lip', 'forward', lip),
   'air-valve': air('valve that fades hot', 'forward', valve),
   'air-port': air('open port', 'forward', port),
   'air-split-circuit': air('split transfer seal', 'forward', split),
+  'air-seal-sound': air('sound', 'transferSeal'),
   'air-seal-split': air('split', 'transferSeal', split),
   'air-thinner-than-hot': times(
     fluidState(100).dynamic / airDynamicViscosity(BENCH_AIR.tempK),

@@ -10,18 +10,11 @@ import {
   soundCar,
   traceAt,
 } from '../car/index.ts';
-import {
-  driveHeat,
-  timeToReach,
-  training,
-  trainingLump,
-  warmedTo,
-  type DriveKind,
-  type Engagement,
-} from '../engine/index.ts';
+import { training, type Engagement } from '../engine/index.ts';
 import { tapKpa } from './ask.ts';
 import { IDLE_COMMAND } from './asked-for.ts';
-import { degC, entry, kPa, newtonMetres, rpm, seconds, type Entries } from './entry.ts';
+import { degC, kPa, newtonMetres, rpm, seconds, type Entries } from './entry.ts';
+import { minutesTo } from './warm-up.ts';
 
 const cracked = makeCar({ crackMm: REFERENCE_CRACK_MM });
 export const healthyCold = engage(soundCar, { tempC: 20 });
@@ -50,12 +43,6 @@ const neededKpa = needs.standing.kPa;
 
 /** The coolest fluid at which this crack makes the training controller say "not finished". */
 const lateFrom = coolestWith(cracked, 'engagement not finished');
-const minutesTo = (targetC: number, kind: DriveKind, what: string) => {
-  const cold = { fluidC: 20, coolantC: 20, ambientC: 20 };
-  const t = timeToReach(trainingLump, { ...cold, heat: driveHeat[kind] }, targetC);
-  if (t === null) throw new Error(`The lesson says that ${kind} driving gets to ${targetC} °C.`);
-  return entry('minutes', t / 60, what);
-};
 
 export const turbineMustStop: Entries = {
   'stop-turbine-free': rpm(traceAt(healthyCold, 'turbineRpm', 0), 'turbine in Park at idle'),
@@ -113,19 +100,9 @@ export const turbineMustStop: Entries = {
     'clutch holds before the brake is let go, 0.25 mm, 100 °C',
   ),
   'stop-late-from': degC(lateFrom, 'from here on a 0.25 mm crack makes the engagement check fail'),
-  'stop-minutes-gentle': minutesTo(lateFrom, 'gentle', 'gentle driving from 20 °C to there'),
-  'stop-minutes-idling': minutesTo(lateFrom, 'idling', 'idling from 20 °C to there'),
-  'stop-minutes-pulling': minutesTo(lateFrom, 'pulling', 'stop and go, pulling, to there'),
-  'stop-idling-end': degC(
-    warmedTo(trainingLump, {
-      fluidC: 20,
-      coolantC: 20,
-      ambientC: 20,
-      heat: driveHeat.idling,
-      time: 1e6,
-    }).fluidC,
-    'where idling alone ends on a 20 °C day',
-  ),
+  'stop-minutes-gentle': minutesTo(lateFrom, 'gentle'),
+  'stop-minutes-idling': minutesTo(lateFrom, 'idling'),
+  'stop-minutes-pulling': minutesTo(lateFrom, 'pulling'),
   'stop-seen-at-rest': rpm(
     420 - training.drive.ratios.forward * 0,
     'slip at standstill with the turbine at 420 rpm',

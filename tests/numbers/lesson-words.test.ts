@@ -27,8 +27,8 @@ test('what the lesson on the turbine says still holds', () => {
   expect(value('stop-sum-healthy')).toBeLessThan(rest);
   expect(value('stop-filled-healthy-20')).toBeGreaterThan(2 * rest);
   // "It levels off where the engine's coolant holds it", and narrower cracks let go above that.
-  expect(value('stop-idling-end')).toBeLessThan(88);
-  expect(value('stop-idling-end')).toBeGreaterThan(value('stop-late-from'));
+  expect(value('warm-up-idling-end')).toBeLessThan(88);
+  expect(value('warm-up-idling-end')).toBeGreaterThan(value('stop-late-from'));
   // "The spring loses" at 6000 rpm and not at 4000.
   expect(value('stop-head-4000')).toBeLessThan(value('spring-force'));
   expect(value('stop-head-6000')).toBeGreaterThan(value('spring-force'));
