@@ -28,6 +28,14 @@ export const folders = [
     npm: false,
   },
   {
+    name: 'numbers-ask-the-car',
+    comment:
+      'A number of the course is an answer of the car or the engine, with its name and its quantity; who prints it, and in what sentence, is not its business.',
+    from: 'src/numbers',
+    mayReach: ['src/engine', 'src/car', 'src/quantity'],
+    npm: false,
+  },
+  {
     name: 'diagnosis-knows-only-the-engine',
     comment: 'What a reading means follows from the physics alone, never from how a page shows it.',
     from: 'src/diagnosis',
@@ -117,11 +125,12 @@ export const folders = [
   {
     name: 'lessons-map-tags',
     comment:
-      'Lessons turn the tags of the prose into components, and print engine numbers; they know no page.',
+      'Lessons turn the tags of the prose into components, and print the numbers of the course; they know no page.',
     from: 'src/lessons',
     mayReach: [
       'src/engine',
       'src/car',
+      'src/numbers',
       'src/quantity',
       'src/quiz',
       'src/drawings',
@@ -186,7 +195,7 @@ export default {
       comment: 'The engine runs in the browser: no file system, no process.',
       severity: 'error',
       from: {
-        path: '^src/(engine|quantity|quiz|diagnosis|charts|drawings|ui|storage|simulation|widgets)/',
+        path: '^src/(engine|quantity|numbers|quiz|diagnosis|charts|drawings|ui|storage|simulation|widgets)/',
       },
       to: { dependencyTypes: ['core'] },
     },

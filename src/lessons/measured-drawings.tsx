@@ -14,13 +14,13 @@ import {
   SpoolValveDrawing,
   TransferSealDrawing,
 } from '../drawings/index.ts';
-import { clutchTorque, litresPerMinute, type SteadyState, training } from '../engine/index.ts';
+import { makeCar, readingOf, REFERENCE_CRACK_MM, type Reading } from '../car/index.ts';
+import { clutchTorque, training } from '../engine/index.ts';
 import { format } from '../quantity/print.ts';
 import { area, force } from '../quantity/part-quantities.ts';
 import { flow, length, pressure, torque } from '../quantity/quantities.ts';
 import type { UnitSystem } from '../quantity/unit-system.ts';
 import type { MeasuredName } from './drawing-names.ts';
-import { crack, gauge } from './numbers/entry.ts';
 
 interface MeasuredDrawing {
   readonly draw: (id: string, system: UnitSystem) => JSX.Element;
@@ -28,28 +28,22 @@ interface MeasuredDrawing {
   readonly caption: string;
 }
 
-/** Full scale of the drawings' tints [Pa]. */
-const FULL_SCALE = 1e6;
-const share = (pascals: number): number => pascals / FULL_SCALE;
-const kPa = (pascals: number, system: UnitSystem) => format(pascals / 1e3, pressure, system);
-const lmin = (metres3: number, system: UnitSystem) =>
-  format(litresPerMinute(metres3), flow, system);
-const forward = (state: SteadyState) => {
-  const found = state.circuits.forward;
-  if (found === undefined) throw new Error('These drawings apply the forward clutch.');
-  return found;
-};
+/** Full scale of the drawings' tints [kPa]. */
+const FULL_SCALE = 1000;
+const share = (kPa: number): number => kPa / FULL_SCALE;
+const inKpa = (kPa: number, system: UnitSystem) => format(kPa, pressure, system);
+const inLmin = (lmin: number, system: UnitSystem) => format(lmin, flow, system);
 
-const cold = gauge({ tempC: 20 });
-const hot = gauge({ tempC: 100 });
-/** The crack of lesson 3, in millimetres. */
-const CRACK_MM = 0.25;
-const split = gauge({ tempC: 100, faults: crack(CRACK_MM) });
-/** Clutch command at idle, which the pistons and plates of the drawings stand at. */
-const applied = training.testPoints.idle.clutch;
+const at = (tempC: number, crackMm = 0): Reading => readingOf(makeCar({ crackMm }), { tempC });
+const cold = at(20);
+const hot = at(100);
+const split = at(100, REFERENCE_CRACK_MM);
+/** Clutch command at idle [kPa], which the pistons and plates of the drawings stand at. */
+const applied = training.testPoints.idle.clutch / 1e3;
+const torqueApplied = clutchTorque(training.clutches.forward, training.testPoints.idle.clutch);
 
-function seal(state: SteadyState, crackMm: number, temp: 'cold' | 'hot') {
-  const { pressure: clutch, parts } = forward(state);
+function seal(state: Reading, crackMm: number, temp: 'cold' | 'hot') {
+  const { kPa: clutch, leaksLmin } = state.clutches.forward;
   return (id: string, system: UnitSystem) => (
     <TransferSealDrawing
       id={id}
@@ -57,10 +51,10 @@ function seal(state: SteadyState, crackMm: number, temp: 'cold' | 'hot') {
         crackMm,
         pressure: share(clutch),
         temp,
-        leak: litresPerMinute(parts.transferSeal),
+        leak: leaksLmin.transferSeal,
         labels: {
-          pressure: kPa(clutch, system),
-          leak: lmin(parts.transferSeal, system),
+          pressure: inKpa(clutch, system),
+          leak: inLmin(leaksLmin.transferSeal, system),
           width: format(crackMm, length, system),
         },
       }}
@@ -71,7 +65,7 @@ function seal(state: SteadyState, crackMm: number, temp: 'cold' | 'hot') {
 export const measuredDrawings = {
   'piston-spring': {
     draw: (id, system) => {
-      const oil = training.clutches.forward.area * applied;
+      const oil = training.clutches.forward.area * training.testPoints.idle.clutch;
       const spring = training.clutches.forward.springForce;
       const pushes = (value: number) => format(value, force, system);
       return (
@@ -81,7 +75,7 @@ export const measuredDrawings = {
             pressure: share(applied),
             force: { oil, spring, net: oil - spring },
             labels: {
-              pressure: kPa(applied, system),
+              pressure: inKpa(applied, system),
               area: format(training.clutches.forward.area * 1e4, area, system),
               oil: pushes(oil),
               spring: pushes(spring),
@@ -98,7 +92,7 @@ export const measuredDrawings = {
     draw: (id, system) => (
       <ClutchPackDrawing
         id={id}
-        state={{ ...clutchPackReleased, labels: { pressure: kPa(0, system) } }}
+        state={{ ...clutchPackReleased, labels: { pressure: inKpa(0, system) } }}
       />
     ),
     caption:
@@ -112,8 +106,8 @@ export const measuredDrawings = {
           ...clutchPackExample,
           pressure: share(applied),
           labels: {
-            pressure: kPa(applied, system),
-            torque: format(clutchTorque(training.clutches.forward, applied), torque, system),
+            pressure: inKpa(applied, system),
+            torque: format(torqueApplied, torque, system),
           },
         }}
       />
@@ -125,7 +119,7 @@ export const measuredDrawings = {
     caption: 'A whole transfer seal carries the fluid from valve body to case and loses none.',
   },
   'transfer-seal-split': {
-    draw: seal(split, CRACK_MM, 'hot'),
+    draw: seal(split, REFERENCE_CRACK_MM, 'hot'),
     caption:
       'The same seal, split, with hot fluid at idle. What gets out runs along the joint and back to the sump. The crack is drawn far larger than it is, in the seal and under the lens.',
   },
@@ -134,17 +128,17 @@ export const measuredDrawings = {
       <PumpRegulatorDrawing
         id={id}
         state={{
-          line: share(hot.linePressure),
+          line: share(hot.lineKpa),
           temp: 'hot',
           flows: {
-            pump: litresPerMinute(hot.pumpFlow),
-            toClutches: litresPerMinute(hot.pumpFlow - hot.leftOver),
-            leftOver: litresPerMinute(hot.leftOver),
+            pump: hot.pumpLmin,
+            toClutches: hot.pumpLmin - hot.leftOverLmin,
+            leftOver: hot.leftOverLmin,
           },
           labels: {
-            line: kPa(hot.linePressure, system),
-            pump: lmin(hot.pumpFlow, system),
-            leftOver: lmin(hot.leftOver, system),
+            line: inKpa(hot.lineKpa, system),
+            pump: inLmin(hot.pumpLmin, system),
+            leftOver: inLmin(hot.leftOverLmin, system),
           },
         }}
       />
@@ -154,24 +148,24 @@ export const measuredDrawings = {
   },
   'spool-valve': {
     draw: (id, system) => {
-      const command = training.testPoints.idle.clutch;
+      const command = applied;
       // 60 % open, by the engine's own proportional band, so 0.8 between exhaust (0) and line (1).
-      const clutch = command - 0.6 * training.feed.band;
+      const clutch = command - (0.6 * training.feed.band) / 1e3;
       return (
         <SpoolValveDrawing
           id={id}
           state={{
             position: 0.8,
             pressures: {
-              line: share(hot.linePressure),
+              line: share(hot.lineKpa),
               clutch: share(clutch),
               command: share(command),
             },
             temp: 'hot',
             labels: {
-              line: kPa(hot.linePressure, system),
-              clutch: kPa(clutch, system),
-              command: kPa(command, system),
+              line: inKpa(hot.lineKpa, system),
+              clutch: inKpa(clutch, system),
+              command: inKpa(command, system),
             },
           }}
         />
@@ -182,27 +176,27 @@ export const measuredDrawings = {
   },
   'hydraulic-path': {
     draw: (id, system) => {
-      const clutch = forward(hot);
+      const clutch = hot.clutches.forward;
       return (
         <HydraulicPathDrawing
           id={id}
           state={{
-            line: { pressure: share(hot.linePressure), label: kPa(hot.linePressure, system) },
+            line: { pressure: share(hot.lineKpa), label: inKpa(hot.lineKpa, system) },
             circuits: {
               forward: {
-                pressure: share(clutch.pressure),
-                label: kPa(clutch.pressure, system),
+                pressure: share(clutch.kPa),
+                label: inKpa(clutch.kPa, system),
                 applied: true,
                 holds: true,
-                feed: litresPerMinute(clutch.feed),
+                feed: clutch.feedLmin,
               },
-              reverse: { pressure: 0, label: kPa(0, system), applied: false },
-              high: { pressure: 0, label: kPa(0, system), applied: false },
+              reverse: { pressure: 0, label: inKpa(0, system), applied: false },
+              high: { pressure: 0, label: inKpa(0, system), applied: false },
             },
             temp: 'hot',
             flows: {
-              pump: litresPerMinute(hot.pumpFlow),
-              leftOver: litresPerMinute(hot.leftOver),
+              pump: hot.pumpLmin,
+              leftOver: hot.leftOverLmin,
             },
           }}
         />
@@ -213,7 +207,7 @@ export const measuredDrawings = {
   },
   'sealing-rings': {
     draw: (id, system) => {
-      const { pressure: clutch, parts } = forward(hot);
+      const { kPa: clutch, leaksLmin } = hot.clutches.forward;
       return (
         <SealingRingsDrawing
           id={id}
@@ -221,10 +215,10 @@ export const measuredDrawings = {
             wear: 0,
             pressure: share(clutch),
             temp: 'hot',
-            leak: litresPerMinute(parts.rings),
+            leak: leaksLmin.rings,
             labels: {
-              pressure: kPa(clutch, system),
-              leak: lmin(parts.rings, system),
+              pressure: inKpa(clutch, system),
+              leak: inLmin(leaksLmin.rings, system),
               gap: format(training.leaks.forward.rings.height * 1e3, length, system),
             },
           }}

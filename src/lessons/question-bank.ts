@@ -5,12 +5,13 @@
 import { existsSync, readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { language } from '../language/current.ts';
+import type { PrintedBoth } from '../quantity/print-both.ts';
 import type { Asked } from '../quiz/asked.ts';
 import { readQuestionSet, type QuestionSet } from '../quiz/question-set.ts';
 import { resolveQuestion } from '../quiz/resolve.ts';
 import { parseQuestions, type Question } from '../quiz/schema.ts';
+import { numberNamed } from './number-named.ts';
 import { objectivesOf, type Objective } from './objectives.ts';
-import { questionNumber } from './question-numbers/index.ts';
 
 const folder = join('content', language.id, 'questions');
 
@@ -59,8 +60,15 @@ export interface RetrievalSet {
 export function retrievalSet(lesson: string): RetrievalSet {
   const questions = questionBank()
     .filter((q) => q.lesson === lesson)
-    .map((q) => resolveQuestion(q, questionNumber));
+    .map((q) => resolveQuestion(q, numberNamed));
   return { lesson, questions, objectives: objectivesOf(lesson) };
+}
+
+/** An amount as it travels: without its value before rounding, and as a string where both systems read alike. */
+function asSent(_key: string, value: unknown): unknown {
+  if (typeof value !== 'object' || value === null || !('amount' in value)) return value;
+  const { si, us } = value as PrintedBoth;
+  return si === us ? si : { si, us };
 }
 
 /** The text of the lesson's question file, read back here as the page will: one it would refuse fails the build. */
@@ -72,7 +80,7 @@ export function questionFile(lesson: string): string {
     questions,
     objectives: objectives.map(({ id, text }) => ({ id, text })),
   };
-  const text = JSON.stringify(set);
+  const text = JSON.stringify(set, asSent);
   readQuestionSet(text, lesson);
   return text;
 }

@@ -1,6 +1,4 @@
-import { fahrenheit } from '../engine/index.ts';
-
-/** A row of a table on the model page: the value is read from the engine, never typed. */
+/** A row of a table on the model page: the value is read from the engine or src/numbers, never typed. */
 export interface Row {
   readonly what: string;
   readonly value: string;
@@ -31,8 +29,3 @@ export const shownUnit = (unit: string): string =>
     .replace('kg m2', 'kg·m²')
     .replace('sqrt(N m)', '√(N·m)')
     .replace(/^um$/, 'µm');
-
-/** With the minus sign of print. */
-const signed = (value: number): string => number(value).replace('-', '−');
-export const degrees = (tempC: number): string =>
-  `${signed(tempC)} °C (${signed(Math.round(fahrenheit(tempC)))} °F)`;

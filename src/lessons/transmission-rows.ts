@@ -3,25 +3,18 @@ import { words } from '../car/words.en.ts';
 import {
   FAULT_IDS,
   HARD_LIP_WARM,
-  airHeld,
-  applyFaults,
   coolant,
   driveHeat,
   faultKinds,
-  faultSeverity,
   faultSpan,
   fluidClasses,
   illustrativeSettings,
-  makeFluid,
-  solveEngagement,
-  timeToReach,
   training,
   trainingLump,
   viscosityIndex,
-  warmedTo,
 } from '../engine/index.ts';
-import type { FaultId, FaultKind, Plant } from '../engine/index.ts';
-import { degrees, number, power, type Row } from './row-values.ts';
+import type { FaultId, FaultKind } from '../engine/index.ts';
+import { number, power, type Row } from './row-values.ts';
 
 export const fluidRows: readonly Row[] = Object.entries(fluidClasses).map(([name, spec]) => ({
   what: name,
@@ -57,76 +50,44 @@ export const faultRows: readonly FaultRow[] = FAULT_IDS.map((id) => {
   };
 });
 
-const settings = illustrativeSettings;
+/** The values below are written as in a question: {= id} for a number of the course, {quantity value} for a given. */
+const { lineLead } = training.commands;
 export const controllerRows: readonly Row[] = [
   {
     what: 'Engagement check',
-    value: `slip over ${settings.engagementSlipRpm} rpm, ${settings.engagementTime} s after selection`,
+    value: 'slip over {= slip-check-limit}, {= check-time} after selection',
   },
   {
     what: 'Ratio check',
-    value: `slip over ${settings.ratioSlipRpm} rpm or ${number(settings.ratioSlipShare * 100)} % of turbine speed, whichever is more, for ${settings.ratioTime} s`,
+    value:
+      'slip over {= slip-limit-floor} or {= slip-limit-share} of turbine speed, whichever is more, for {= slip-limit-time}',
   },
   {
     what: 'First failed check',
-    value: `clutch command times ${settings.pressureRaise}, within the most that may be commanded; line by its own rule, ${training.commands.lineLead / 1e3} kPa above`,
+    value: `clutch command times ${illustrativeSettings.pressureRaise}, within the most that may be commanded; line by its own rule, {pressure ${lineLead / 1e3}} above`,
   },
   { what: 'Second failed check', value: 'code stored, fail-safe' },
-  {
-    what: 'Park pawl may drop in below',
-    value: `${number(settings.parkSpeed * 3.6)} km/h`,
-  },
-  { what: 'Controller cycle', value: `${number(settings.sample * 1e3)} ms` },
+  { what: 'Park pawl may drop in below', value: '{= range-park-below}' },
+  { what: 'Controller cycle', value: '{= slip-cycle}' },
 ];
 
-const fluid = makeFluid(training.fluid);
-function stops(plant: Plant, tempC: number): string {
-  const { stoppedAfter } = solveEngagement({
-    plant,
-    fluid,
-    tempC,
-    range: 'drive',
-    rangeSelection: 'electronic',
-  });
-  return stoppedAfter === null ? 'never' : `${stoppedAfter.toFixed(2)} s`;
-}
-
 /** How long the turbine takes to stop after Drive is selected. */
-export const frostRows: readonly Row[] = [100, 20, -10, -20].map((tempC) => ({
-  what: degrees(tempC),
-  value: stops(training, tempC),
-}));
-
-const held = (plant: Plant, target: 'forward' | 'transferSeal'): string =>
-  `${(airHeld(plant, target) * 100).toFixed(0)} %`;
-const withFault = (id: FaultId, severity: number): Plant =>
-  applyFaults(training, { [id]: { severity } });
+export const frostRows: readonly Row[] = [
+  { what: '{temperature 100}', value: '{= stop-healthy-100}' },
+  { what: '{temperature 20}', value: '{= stop-healthy-20}' },
+  { what: '{temperature -10}', value: '{= stop-healthy-minus-10}' },
+  { what: '{temperature -20}', value: '{= stop-healthy-minus-20}' },
+];
 
 /** What stays of the supply in the bench air test. */
 export const airRows: readonly Row[] = [
-  { what: 'A circuit with sound rings', value: held(training, 'forward') },
-  {
-    what: 'Rings worn by a fifth of the worst',
-    value: held(withFault('sealingRings', 0.2), 'forward'),
-  },
-  { what: 'A sound transfer seal', value: held(training, 'transferSeal') },
-  {
-    what: 'A crack of 0.25 mm in it',
-    value: held(withFault('transferSeal', faultSeverity('transferSeal', 0.25)), 'transferSeal'),
-  },
+  { what: 'A circuit with sound rings', value: '{= air-sound}' },
+  { what: 'Rings worn by a fifth of the worst', value: '{= air-rings-fifth}' },
+  { what: 'A sound transfer seal', value: '{= air-seal-sound}' },
+  { what: 'A crack of {= crack-default} in it', value: '{= air-seal-split}' },
 ];
 
 /** Warm-up from overnight cold. */
-const START_C = 20;
-const start = { fluidC: START_C, coolantC: START_C, ambientC: START_C };
-const after = (heat: number, time: number): string =>
-  degrees(Math.round(warmedTo(trainingLump, { ...start, heat, time }).fluidC));
-const reaches = (heat: number, tempC: number): string => {
-  const time = timeToReach(trainingLump, { ...start, heat }, tempC);
-  return time === null ? 'never' : `${(time / 60).toFixed(1)} min`;
-};
-const long = 1e6;
-
 export const warmUpRows: readonly Row[] = [
   {
     what: 'Heat capacity C of fluid and case',
@@ -136,14 +97,14 @@ export const warmUpRows: readonly Row[] = [
   { what: 'Exchange with the coolant H', value: `${trainingLump.exchange} W/K` },
   {
     what: 'Coolant held at, and how fast it comes there',
-    value: `${coolant.heldC} °C, ${coolant.time} s`,
+    value: `{temperature ${coolant.heldC}}, ${coolant.time} s`,
   },
   {
     what: 'Heat P: idling, driving gently, stop and go pulling',
-    value: `${number(driveHeat.idling / 1e3)}, ${number(driveHeat.gentle / 1e3)}, ${number(driveHeat.pulling / 1e3)} kW`,
+    value: `{power ${driveHeat.idling / 1e3}}, {power ${driveHeat.gentle / 1e3}}, {power ${driveHeat.pulling / 1e3}}`,
   },
-  { what: `Idling from ${degrees(START_C)} ends at`, value: after(driveHeat.idling, long) },
-  { what: 'Driving gently, after 15 min', value: after(driveHeat.gentle, 900) },
-  { what: `Driving gently, ${degrees(83)} after`, value: reaches(driveHeat.gentle, 83) },
-  { what: 'Pulling ends at', value: after(driveHeat.pulling, long) },
+  { what: 'Idling from {temperature 20} ends at', value: '{= warm-up-idling-end}' },
+  { what: 'Driving gently, after {minutes 15}', value: '{= warm-up-gentle-15}' },
+  { what: 'Driving gently, {temperature 83} after', value: '{= warm-up-gentle-to-83}' },
+  { what: 'Pulling ends at', value: '{= warm-up-pulling-end}' },
 ];

@@ -3,13 +3,11 @@
  * can be computed at build time and sent to the page as a file; nothing here knows zod or the engine.
  */
 import type { QuantityName } from '../quantity/by-name.ts';
+import type { PrintedBoth } from '../quantity/print-both.ts';
 import type { UnitSystem } from '../quantity/unit-system.ts';
 
-/** A piece of text that reads differently in the two unit systems. */
-export interface TwoUnits {
-  readonly si: string;
-  readonly us: string;
-}
+/** An amount; only the page's own list has it before rounding, the questions that travel do without. */
+export type TwoUnits = Pick<PrintedBoth, 'si' | 'us'> & Partial<PrintedBoth>;
 /** Text of a question in pieces: what stands as it is, and amounts in both systems. Plain data, unlike `UnitText`. */
 export type Passage = readonly (string | TwoUnits)[];
 

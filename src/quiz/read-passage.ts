@@ -2,9 +2,8 @@
  * Numbers inside question text. `{pressure 600}` is a given, written by the author in the quantity's metric unit (src/quantity/quantities.ts); `{= key}` is a
  * number the engine computes. Both come out in both unit systems, so no text states an amount in one of them only.
  */
-import type { Passage, TwoUnits } from './asked.ts';
 import { type QuantityName, quantityNames, quantityOf } from '../quantity/by-name.ts';
-import { format } from '../quantity/print.ts';
+import { printBoth, type PrintedBoth } from '../quantity/print-both.ts';
 
 export interface EngineNumber {
   readonly quantity: QuantityName;
@@ -12,20 +11,18 @@ export interface EngineNumber {
 }
 export type Lookup = (key: string) => EngineNumber;
 
-export function bothUnits(value: number, quantity: QuantityName): string | TwoUnits {
-  const si = format(value, quantityOf(quantity), 'si');
-  const us = format(value, quantityOf(quantity), 'us');
-  return si === us ? si : { si, us };
-}
+/** A passage with its amounts as they are before rounding too. */
+export type ReadPassage = readonly (string | PrintedBoth)[];
+
+export const bothUnits = (value: number, quantity: QuantityName): PrintedBoth =>
+  printBoth(value, quantityOf(quantity));
 
 const token = /\{([^{}]*)\}/g;
 
-export function readPassage(text: string, lookup: Lookup): Passage {
-  const out: (string | TwoUnits)[] = [];
-  const add = (piece: string | TwoUnits): void => {
-    const last = out.at(-1);
-    if (typeof piece === 'string' && typeof last === 'string') out[out.length - 1] = last + piece;
-    else if (piece !== '') out.push(piece);
+export function readPassage(text: string, lookup: Lookup): ReadPassage {
+  const out: (string | PrintedBoth)[] = [];
+  const add = (piece: string | PrintedBoth): void => {
+    if (piece !== '') out.push(piece);
   };
   let from = 0;
   for (const match of text.matchAll(token)) {
@@ -37,7 +34,7 @@ export function readPassage(text: string, lookup: Lookup): Passage {
   return out;
 }
 
-function readToken(body: string, lookup: Lookup): string | TwoUnits {
+function readToken(body: string, lookup: Lookup): PrintedBoth {
   const [head = '', tail = ''] = body.trim().split(/\s+/, 2);
   if (head === '=') {
     const { quantity, value } = lookup(tail);

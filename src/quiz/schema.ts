@@ -54,7 +54,7 @@ export const optionSchema = strict('An option', {
 });
 
 export const numberSchema = strict('The "number" part', {
-  /** Name in src/lessons/question-numbers: the engine computes the answer, nobody types it. */
+  /** Name in src/numbers: the engine computes the answer, nobody types it. */
   key: id('The "key" of a number'),
   quantity: z.enum(quantityNames, {
     error: (issue) =>
@@ -73,7 +73,7 @@ export const numberSchema = strict('The "number" part', {
   distractors: list(
     '"distractors"',
     strict('A distractor', {
-      /** Name of a wrong rule under the same key in src/lessons/question-numbers. */
+      /** Name of a wrong rule of that number. */
       rule: id('The "rule" of a distractor'),
       why: words('The explanation ("why") of a distractor', 15),
     }),

@@ -2,15 +2,16 @@
 import { readdirSync, readFileSync, existsSync } from 'node:fs';
 import { basename, extname, join } from 'node:path';
 import { parse } from 'yaml';
+import { numbers } from '../../numbers/index.ts';
+import type { NumberTable } from '../../numbers/table.ts';
 import { course } from '../course.ts';
-import { numbers } from '../numbers.ts';
 
 export interface Known {
   readonly folders: Readonly<Record<Folder, string>>;
   /** Glossary ids, with the lesson that introduces each. */
   readonly terms: ReadonlyMap<string, string | undefined>;
   readonly sources: ReadonlyMap<string, unknown>;
-  readonly numbers: ReadonlyMap<string, unknown>;
+  readonly numbers: NumberTable;
   /** Ids of the course plan, with their places from 1. */
   readonly lessons: ReadonlyMap<string, number>;
 }
@@ -54,7 +55,7 @@ export function knownIn(root: string, source = root): Known {
     },
     terms: new Map(readIn(root, 'glossary').map(({ id, text }) => [id, introducedBy(text)])),
     sources: new Map(readIn(source, 'sources').map(({ id }) => [id, true])),
-    numbers: new Map(Object.entries(numbers)),
+    numbers,
     lessons: new Map(course.map(({ id }, index) => [id, index + 1])),
   };
 }

@@ -99,7 +99,7 @@ function wrongIds(tag: Tag, known: Known): readonly Placed[] {
     {
       Term: [known.terms, 'glossary entry', known.folders.glossary],
       Src: [known.sources, 'source', known.folders.sources],
-      Num: [known.numbers, 'number', 'src/lessons/numbers.ts'],
+      Num: [known.numbers, 'number', 'src/numbers'],
     };
   const [ids, what, where] = places[tag.name ?? ''] ?? [];
   if (ids === undefined || ids.has(id)) return [];

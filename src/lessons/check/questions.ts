@@ -2,8 +2,8 @@
 import { lintItem, type ItemFault } from '../../quiz/lint.ts';
 import { questionSchema, type Question } from '../../quiz/schema.ts';
 import { readPassage } from '../../quiz/read-passage.ts';
+import { noNumber, numberNamed } from '../number-named.ts';
 import { objectives } from '../objectives.ts';
-import { questionNumbers } from '../question-numbers/index.ts';
 import { inFile, type Fault, type Placed } from './fault.ts';
 import { readJson, type JsonText } from './json-text.ts';
 import type { Known } from './known.ts';
@@ -135,7 +135,7 @@ function targets(question: Question, known: Known): readonly ItemFault[] {
   }
   if (question.kind !== 'number') return faults;
   const { key, quantity, distractors } = question.number;
-  const number = questionNumbers[key];
+  const number = known.numbers.get(key);
   if (number === undefined)
     return [...faults, { path: ['number', 'key'], sentence: noNumber(key) }];
   if (number.quantity !== quantity)
@@ -143,7 +143,7 @@ function targets(question: Question, known: Known): readonly ItemFault[] {
       path: ['number', 'quantity'],
       sentence: `The question asks for a ${quantity}, and the number "${key}" is a ${number.quantity}.`,
     });
-  const rules = Object.keys(number.wrong ?? {});
+  const rules = Object.keys(number.wrong);
   distractors.forEach(({ rule }, index) => {
     if (!rules.includes(rule))
       faults.push({
@@ -152,16 +152,6 @@ function targets(question: Question, known: Known): readonly ItemFault[] {
       });
   });
   return faults;
-}
-
-const noNumber = (key: string): string =>
-  `There is no question number "${key}". ${allowedWords(key, Object.keys(questionNumbers), 'src/lessons/question-numbers')}`;
-
-/** Only the name and the quantity matter here; the value is computed when the site is built. */
-function numberNamed(key: string) {
-  const number = questionNumbers[key];
-  if (number === undefined) throw new Error(noNumber(key));
-  return { quantity: number.quantity, value: 1 };
 }
 
 function texts(

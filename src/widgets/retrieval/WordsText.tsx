@@ -8,9 +8,15 @@ export function WordsText({ words }: { readonly words: Passage }) {
         typeof piece === 'string' ? (
           piece
         ) : (
-          <span key={i}>
-            <span class="number u-si">{piece.si}</span>
-            <span class="number u-us">{piece.us}</span>
+          <span key={i} data-amount={piece.amount}>
+            {piece.si === piece.us ? (
+              piece.si
+            ) : (
+              <>
+                <span class="number u-si">{piece.si}</span>
+                <span class="number u-us">{piece.us}</span>
+              </>
+            )}
           </span>
         ),
       )}

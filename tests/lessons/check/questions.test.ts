@@ -64,11 +64,11 @@ breaks(QUESTIONS, 'questions', [
   ],
   [
     'a number that is not there',
-    '"dynamic-90"',
-    '"dynamic-91"',
-    'dynamic-91',
-    /no question number "dynamic-91"/,
-    /mean "dynamic-90"/,
+    '"low-mu-90"',
+    '"low-mu-91"',
+    'low-mu-91',
+    /no number "low-mu-91"/,
+    /mean "low-mu-90"/,
   ],
   [
     'a quantity of another kind',
@@ -87,10 +87,10 @@ breaks(QUESTIONS, 'questions', [
   ],
   [
     'an unknown number in a text',
-    '{= fluid-cst-90}',
-    '{= fluid-cst-9}',
-    'fluid-cst-9}',
-    /no question number "fluid-cst-9"/,
+    '{= low-kv-90}',
+    '{= low-kv-91}',
+    'low-kv-91}',
+    /no number "low-kv-91"/,
   ],
   [
     'an amount in one system',

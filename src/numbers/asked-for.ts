@@ -1,13 +1,6 @@
-import {
-  coolestWith,
-  letsGoAtC,
-  makeCar,
-  REFERENCE_CRACK_MM,
-  type Asked,
-} from '../../car/index.ts';
-import { training } from '../../engine/index.ts';
-import { temperature } from '../../quantity/quantities.ts';
-import { kiloPascals, type EngineNumber, type EngineNumbers } from './entry.ts';
+import { coolestWith, letsGoAtC, makeCar, REFERENCE_CRACK_MM, type Asked } from '../car/index.ts';
+import { training } from '../engine/index.ts';
+import { degC, kPa, type Entries } from './entry.ts';
 
 /*
  * One crack, several temperatures at which it lets go: each belongs to what was asked for. The
@@ -15,20 +8,18 @@ import { kiloPascals, type EngineNumber, type EngineNumbers } from './entry.ts';
  * and 7 print them side by side so that nobody takes one for a contradiction of the other.
  */
 const car = makeCar({ crackMm: REFERENCE_CRACK_MM });
-const lets = (value: number, what: string): EngineNumber => ({
-  value,
-  quantity: temperature,
-  what: `${REFERENCE_CRACK_MM} mm crack: ${what}`,
-});
+const lets = (tempC: number, what: string) =>
+  degC(tempC, `${REFERENCE_CRACK_MM} mm crack: ${what}`);
 
-/** What the controller asks for at idle (the model's section 7: never under 500 and 250 kPa). */
-const IDLE_COMMAND: Omit<Asked, 'tempC'> = { lineKpa: 500, clutchKpa: 250 };
+const { lineLeast, clutchLeast } = training.commands;
+/** What the controller asks for at idle: the least it may (the model's section 7). */
+export const IDLE_COMMAND: Omit<Asked, 'tempC'> = {
+  lineKpa: lineLeast / 1e3,
+  clutchKpa: clutchLeast / 1e3,
+};
 
-export const askedForNumbers: EngineNumbers = {
-  'clutch-command-load': kiloPascals(
-    training.testPoints.load.clutch,
-    'clutch commanded at 1500 rpm',
-  ),
+export const askedFor: Entries = {
+  'clutch-command-load': kPa(training.testPoints.load.clutch / 1e3, 'clutch commanded at 1500 rpm'),
   'crossing-default-load': lets(
     letsGoAtC(car, 'firm', { point: 'load' }),
     'firm take-off up to here, line and clutch commanded for load',

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { numbers } from '../../src/lessons/numbers.ts';
+import { numbers } from '../../src/numbers/index.ts';
 
-const value = (id: string): number => numbers[id]?.value ?? Number.NaN;
+const value = (id: string): number => numbers.get(id)?.value ?? Number.NaN;
 
 // V. B. Bhandari, Design of Machine Elements, ex. 11.14, as printed by the solved examples of the
 // book: 10 kW at 2000 rpm, 20 kg at 75 mm and 35 kg at 125 mm. Half of the last printed digit.
@@ -13,9 +13,12 @@ test('the slip time and heat of the textbook clutch are the printed ones', () =>
 // The lesson's words hang on these: if the engine changes, the words must be looked at again.
 test('what the lesson on the turbine says still holds', () => {
   expect(value('stop-crack-20')).toBeLessThan(1);
-  expect(value('stop-filled-crack-100')).toBeGreaterThan(value('stop-check-time'));
-  expect(value('stop-had-crack-100')).toBeLessThan(value('needed-stall-idle'));
-  expect(value('stop-holds-crack-100')).toBeLessThan(value('torque-stall-idle'));
+  expect(value('stop-filled-crack-100')).toBeGreaterThan(value('check-time'));
+  expect(value('stop-had-crack-100')).toBeLessThan(value('needed-standing'));
+  // "On its way up still": standing on the brake it would settle higher, and short even so; cold it has settled long since.
+  expect(value('stop-had-crack-100')).toBeLessThan(value('stop-settles-crack-100') - 1);
+  expect(value('stop-settles-crack-100')).toBeLessThan(value('needed-standing'));
+  expect(value('stop-holds-crack-100')).toBeLessThan(value('torque-standing'));
   expect(value('stop-turbine-crack-100-waiting')).toBeGreaterThan(50);
   // "Most of the wait is fill", then a fifth of a second; the sum is shorter, since it has the pressure from the start.
   const rest = value('stop-healthy-20') - value('stop-filled-healthy-20');
@@ -24,8 +27,8 @@ test('what the lesson on the turbine says still holds', () => {
   expect(value('stop-sum-healthy')).toBeLessThan(rest);
   expect(value('stop-filled-healthy-20')).toBeGreaterThan(2 * rest);
   // "It levels off where the engine's coolant holds it", and narrower cracks let go above that.
-  expect(value('stop-idling-end')).toBeLessThan(88);
-  expect(value('stop-idling-end')).toBeGreaterThan(value('stop-late-from'));
+  expect(value('warm-up-idling-end')).toBeLessThan(88);
+  expect(value('warm-up-idling-end')).toBeGreaterThan(value('stop-late-from'));
   // "The spring loses" at 6000 rpm and not at 4000.
   expect(value('stop-head-4000')).toBeLessThan(value('spring-force'));
   expect(value('stop-head-6000')).toBeGreaterThan(value('spring-force'));
@@ -33,8 +36,8 @@ test('what the lesson on the turbine says still holds', () => {
 
 test('what the lesson on the turbine says of frost and of the sum still holds', () => {
   // Late in frost with nothing wrong, and past the check only in hard frost.
-  expect(value('stop-healthy-minus-10')).toBeLessThan(value('stop-check-time'));
-  expect(value('stop-healthy-minus-20')).toBeGreaterThan(value('stop-check-time'));
+  expect(value('stop-healthy-minus-10')).toBeLessThan(value('check-time'));
+  expect(value('stop-healthy-minus-20')).toBeGreaterThan(value('check-time'));
   // "Expect a few times as much in a log", and most of what the crack adds cold is fill.
   expect(value('stop-rise-healthy')).toBeGreaterThan(2 * value('stop-sum-healthy'));
   const fill = value('stop-filled-crack-20') - value('stop-filled-healthy-20');
@@ -54,7 +57,7 @@ test('what the lesson on the way to the clutch says still holds', () => {
   expect(value('stop-turbine-valve-100')).toBeGreaterThan(value('slip-check-limit'));
   // The hardened lip goes the other way.
   expect(value('lip-20')).toBeLessThan(0.8 * value('healthy-forward-20'));
-  expect(value('lip-60')).toBeGreaterThan(0.95 * value('healthy-forward-60'));
+  expect(value('lip-60')).toBeGreaterThan(0.95 * value('healthy-forward-20'));
   // The line holds in Drive even with the widest crack; in Reverse the usual one brings it down.
   expect(value('widest-line-100')).toBe(600);
   expect(value('split-line-reverse-100')).toBeLessThan(value('healthy-line-reverse-100'));

@@ -1,0 +1,32 @@
+/**
+ * Every number of the course: what prose prints with <Num id="…" />, and what questions quote with {= id} or ask for.
+ * Values come from the car and the engine when the site is built, wrong ones too; nobody types a result.
+ */
+import { askedFor } from './asked-for.ts';
+import { hotFluidThinFluid } from './hot-fluid-thin-fluid.ts';
+import { pumpAndRegulator } from './pump-and-regulator.ts';
+import { regulatorToClutch } from './regulator-to-clutch.ts';
+import { tableOf } from './table.ts';
+import { temperatures } from './temperatures.ts';
+import { thinGapOpenHole } from './thin-gap-open-hole.ts';
+import { turbineMustStop } from './turbine-must-stop.ts';
+import { turbineSums } from './turbine-sums.ts';
+import { twoRangeSelections } from './two-range-selections.ts';
+import { warmUp } from './warm-up.ts';
+import { whatPressureDoes } from './what-pressure-does.ts';
+import { whatSlipIs } from './what-slip-is.ts';
+
+export const numbers = tableOf({
+  'temperatures.ts': temperatures,
+  'what-pressure-does.ts': whatPressureDoes,
+  'hot-fluid-thin-fluid.ts': hotFluidThinFluid,
+  'thin-gap-open-hole.ts': thinGapOpenHole,
+  'asked-for.ts': askedFor,
+  'pump-and-regulator.ts': pumpAndRegulator,
+  'regulator-to-clutch.ts': regulatorToClutch,
+  'two-range-selections.ts': twoRangeSelections,
+  'turbine-must-stop.ts': turbineMustStop,
+  'turbine-sums.ts': turbineSums,
+  'what-slip-is.ts': whatSlipIs,
+  'warm-up.ts': warmUp,
+});

@@ -1,0 +1,139 @@
+import { needs } from '../car/index.ts';
+import { clutchPressureFor, clutchTorque, training } from '../engine/index.ts';
+import { read, tapKpa } from './ask.ts';
+import {
+  count,
+  entry,
+  kPa,
+  newtonMetres,
+  newtons,
+  percent,
+  rpm,
+  type Entries,
+  type WrongRules,
+} from './entry.ts';
+
+const clutch = training.clutches.forward;
+const areaCm2 = clutch.area * 1e4;
+const glazed = { ...clutch, friction: clutch.friction / 2 };
+/** Torque for each newton that presses the plates together [N·m/N]. */
+const arm = (faces: number = clutch.faces): number => clutch.friction * faces * clutch.meanRadius;
+const squeeze = (torqueNm: number): number => torqueNm / arm();
+const pushN = (pressureKpa: number): number => pressureKpa * 1e3 * clutch.area;
+const holdsNm = (pressureKpa: number, on = clutch): number => clutchTorque(on, pressureKpa * 1e3);
+const neededKpa = (torqueNm: number): number => clutchPressureFor(clutch, torqueNm) / 1e3;
+
+const holds = (pressureKpa: number, wrong?: WrongRules) =>
+  newtonMetres(holdsNm(pressureKpa), `torque held at ${pressureKpa} kPa`, wrong);
+const load = { tempC: 100, point: 'load' } as const;
+
+export const whatPressureDoes: Entries = {
+  'piston-area': entry('area', areaCm2, 'piston area'),
+  'spring-force': newtons(clutch.springForce, 'return spring force'),
+  'spring-pressure': kPa(neededKpa(0), 'pressure that only balances the spring', {
+    multiplied: {
+      mistake: 'multiply spring by area',
+      value: (clutch.springForce * areaCm2) / 1e3,
+    },
+    'per-face': {
+      mistake: 'share the spring out among the faces',
+      value: neededKpa(0) / clutch.faces,
+    },
+  }),
+  'pressure-400': kPa(400, 'clutch pressure commanded at idle'),
+  'pressure-250': kPa(250, 'a pressure chosen for an exercise'),
+  'pressure-200': kPa(200, 'half of the clutch pressure at idle'),
+  'force-at-400': newtons(pushN(400), 'piston force at 400 kPa', {
+    'spring-added': {
+      mistake: 'add the spring to what the fluid does',
+      value: pushN(400) + clutch.springForce,
+    },
+    'spring-taken': {
+      mistake: 'take the spring off already, which was not asked',
+      value: pushN(400) - clutch.springForce,
+    },
+    divided: { mistake: 'divide the pressure by the area', value: 400e3 / areaCm2 },
+  }),
+  'left-at-400': newtons(pushN(400) - clutch.springForce, 'left for the plates, 400 kPa'),
+  'force-at-200': newtons(pushN(200), 'piston force at 200 kPa'),
+  'left-at-200': newtons(pushN(200) - clutch.springForce, 'left for the plates, 200 kPa'),
+  'holds-at-400': holds(400, {
+    'forgot-spring': { mistake: 'forget the spring', value: arm() * pushN(400) },
+    'one-face': { mistake: 'count one face only', value: holdsNm(400) / clutch.faces },
+    diameter: { mistake: 'use the diameter for the radius', value: 2 * holdsNm(400) },
+  }),
+  'holds-at-250': holds(250),
+  'holds-at-200': holds(200),
+  'holds-at-90': holds(90),
+  'holds-share-200': percent(
+    (100 * holdsNm(200)) / holdsNm(400),
+    'torque at half the pressure, as a share of the full',
+  ),
+  'holds-worn-400': newtonMetres(
+    holdsNm(400, glazed),
+    'torque held at 400 kPa with half the friction',
+    {
+      unchanged: { mistake: 'judge by the gauge alone', value: holdsNm(400) },
+      'half-pressure': {
+        mistake: 'halve the pressure instead of the friction',
+        value: holdsNm(200),
+      },
+    },
+  ),
+  'holds-eight-faces': newtonMetres(
+    holdsNm(400, { ...clutch, faces: 8 }),
+    'torque held at 400 kPa with eight faces',
+  ),
+  'no-spring-250': newtonMetres(
+    holdsNm(250, { ...clutch, springForce: 0 }),
+    'the answer that forgets the spring',
+  ),
+  faces: count(clutch.faces, 'friction faces'),
+  friction: entry('friction', clutch.friction, 'friction'),
+  'friction-radius': entry('dimension', clutch.meanRadius * 1e3, 'mean friction radius'),
+  'lever-ten': entry('leverArm', arm(10), 'torque for each newton, ten faces'),
+  'lever-eight': entry('leverArm', arm(8), 'torque for each newton, eight faces'),
+
+  'idle-speed': rpm(training.drive.idleRpm, 'idle'),
+  'speed-gentle': rpm(
+    needs.gentle.engineRpm,
+    'engine speed of the gentle take-off, turbine standing',
+  ),
+  'stall-ratio': count(training.drive.stallTorqueRatio, 'stall torque ratio'),
+  'torque-gentle': newtonMetres(needs.gentle.torqueNm, 'on the clutch, gentle take-off'),
+  'torque-firm': newtonMetres(needs.firm.torqueNm, 'on the clutch, standing, 1500 rpm'),
+  'needed-standing': kPa(needs.standing.kPa, 'needed to hold at idle against the brake'),
+  'needed-gentle': kPa(needs.gentle.kPa, 'needed to pull away gently'),
+  'needed-firm': kPa(needs.firm.kPa, 'needed at 1500 rpm, standing'),
+
+  'torque-100': newtonMetres(100, 'a torque chosen for an exercise'),
+  'squeeze-100': newtons(squeeze(100), 'squeeze for 100 N·m'),
+  'push-100': newtons(squeeze(100) + clutch.springForce, 'squeeze for 100 N·m and the spring'),
+  'needed-for-100': kPa(neededKpa(100), 'pressure needed for 100 N·m'),
+  'torque-60': newtonMetres(60, 'a torque chosen for an exercise'),
+  'squeeze-60': newtons(squeeze(60), 'squeeze for 60 N·m'),
+  'push-60': newtons(squeeze(60) + clutch.springForce, 'squeeze for 60 N·m and the spring'),
+  'needed-for-60': kPa(neededKpa(60), 'pressure needed for 60 N·m'),
+  'no-spring-60': kPa(squeeze(60) / clutch.area / 1e3, 'the answer that forgets the spring'),
+  'needed-for-200': kPa(neededKpa(200), 'pressure needed for 200 N·m', {
+    'forgot-spring': { mistake: 'forget the spring', value: squeeze(200) / clutch.area / 1e3 },
+    'spring-helps': {
+      mistake: 'let the spring help instead of paying for it',
+      value: (squeeze(200) - clutch.springForce) / clutch.area / 1e3,
+    },
+  }),
+
+  'healthy-load-100': kPa(tapKpa(load), 'forward clutch, healthy, 100 °C, load'),
+  'holds-healthy-load-100': newtonMetres(
+    read(load).clutches.forward.holdsNm,
+    'healthy clutch, 100 °C, load',
+  ),
+  'holds-worn-load-100': newtonMetres(
+    read({ ...load, faults: { frictionWear: { severity: 1 } } }).clutches.forward.holdsNm,
+    'clutch with friction worn to the worst, 100 °C, load',
+  ),
+  'jack-force': newtons((300 / 2) * 40, 'workshop press: 300 N on 2 cm², ram of 40 cm²', {
+    'same-force': { mistake: 'pass the force on instead of the pressure', value: 300 },
+    'upside-down': { mistake: 'turn the areas upside down', value: (300 * 2) / 40 },
+  }),
+};
