@@ -31,7 +31,8 @@ test('a set comes back as it was sent', () => {
 test('what travels reads as what was asked, and leaves the values before rounding at home', () => {
   const { questions } = readQuestionSet(sent, 'lesson-a');
   for (const system of ['si', 'us'] as const) {
-    const stems = (list: QuestionSet['questions']) => list.map(({ stem }) => passageText(stem, system));
+    const stems = (list: QuestionSet['questions']) =>
+      list.map(({ stem }) => passageText(stem, system));
     expect(stems(questions)).toEqual(stems(asked));
   }
   expect(print(set)).toContain('"amount"');
