@@ -5,9 +5,8 @@
 import { existsSync, readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { language } from '../language/current.ts';
-import type { PrintedBoth } from '../quantity/print-both.ts';
 import type { Asked } from '../quiz/asked.ts';
-import { readQuestionSet, type QuestionSet } from '../quiz/question-set.ts';
+import { readQuestionSet, writeQuestionSet, type QuestionSet } from '../quiz/question-set.ts';
 import { resolveQuestion } from '../quiz/resolve.ts';
 import { parseQuestions, type Question } from '../quiz/schema.ts';
 import { numberNamed } from './number-named.ts';
@@ -64,13 +63,6 @@ export function retrievalSet(lesson: string): RetrievalSet {
   return { lesson, questions, objectives: objectivesOf(lesson) };
 }
 
-/** An amount as it travels: without its value before rounding, and as a string where both systems read alike. */
-function asSent(_key: string, value: unknown): unknown {
-  if (typeof value !== 'object' || value === null || !('amount' in value)) return value;
-  const { si, us } = value as PrintedBoth;
-  return si === us ? si : { si, us };
-}
-
 /** The text of the lesson's question file, read back here as the page will: one it would refuse fails the build. */
 export function questionFile(lesson: string): string {
   const { questions, objectives } = retrievalSet(lesson);
@@ -80,7 +72,7 @@ export function questionFile(lesson: string): string {
     questions,
     objectives: objectives.map(({ id, text }) => ({ id, text })),
   };
-  const text = JSON.stringify(set, asSent);
+  const text = writeQuestionSet(set);
   readQuestionSet(text, lesson);
   return text;
 }

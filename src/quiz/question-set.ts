@@ -6,6 +6,7 @@
 import * as z from 'zod/mini';
 import type { Asked, AskedChoice, AskedNumber } from './asked.ts';
 import { quantityNames } from '../quantity/by-name.ts';
+import type { PrintedBoth } from '../quantity/print-both.ts';
 
 // The policy of the site forbids code made from text, and trying it would be reported as a breach.
 z.config({ jitless: true });
@@ -17,6 +18,16 @@ export interface QuestionSet {
   readonly questions: readonly Asked[];
   readonly objectives: readonly { readonly id: string; readonly text: string }[];
 }
+
+/** An amount as it travels: without its value before rounding, and as a string where both systems read alike. */
+function asSent(_key: string, value: unknown): unknown {
+  if (typeof value !== 'object' || value === null || !('amount' in value)) return value;
+  const { si, us } = value as PrintedBoth;
+  return si === us ? si : { si, us };
+}
+
+/** The set as it travels. */
+export const writeQuestionSet = (set: QuestionSet): string => JSON.stringify(set, asSent);
 
 const text = z.string().check(z.minLength(1));
 const words = z

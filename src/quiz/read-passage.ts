@@ -2,7 +2,7 @@
  * Numbers inside question text. `{pressure 600}` is a given, written by the author in the quantity's metric unit (src/quantity/quantities.ts); `{= key}` is a
  * number the engine computes. Both come out in both unit systems, so no text states an amount in one of them only.
  */
-import { type QuantityName, quantityNames, quantityOf } from '../quantity/by-name.ts';
+import { type QuantityName, quantityNames } from '../quantity/by-name.ts';
 import { printBoth, type PrintedBoth } from '../quantity/print-both.ts';
 
 export interface EngineNumber {
@@ -13,9 +13,6 @@ export type Lookup = (key: string) => EngineNumber;
 
 /** A passage with its amounts as they are before rounding too. */
 export type ReadPassage = readonly (string | PrintedBoth)[];
-
-export const bothUnits = (value: number, quantity: QuantityName): PrintedBoth =>
-  printBoth(value, quantityOf(quantity));
 
 const token = /\{([^{}]*)\}/g;
 
@@ -38,7 +35,7 @@ function readToken(body: string, lookup: Lookup): PrintedBoth {
   const [head = '', tail = ''] = body.trim().split(/\s+/, 2);
   if (head === '=') {
     const { quantity, value } = lookup(tail);
-    return bothUnits(value, quantity);
+    return printBoth(value, quantity);
   }
   const quantity = quantityNames.find((name) => name === head);
   const value = Number(tail);
@@ -47,5 +44,5 @@ function readToken(body: string, lookup: Lookup): PrintedBoth {
       `"{${body}}" is no number in question text. Write {= engine-key}, or a quantity and a value such as {pressure 600}. Quantities: ${quantityNames.join(', ')}.`,
     );
   }
-  return bothUnits(value, quantity);
+  return printBoth(value, quantity);
 }

@@ -1,7 +1,8 @@
 /** Turns questions as authored into questions as asked. The engine's numbers come through `numbers`: quiz knows no engine. */
+import { printBoth } from '../quantity/print-both.ts';
 import type { Asked, AskedNumber, AskedOption } from './asked.ts';
 import type { Question } from './schema.ts';
-import { bothUnits, readPassage, type EngineNumber, type Lookup } from './read-passage.ts';
+import { readPassage, type EngineNumber, type Lookup } from './read-passage.ts';
 
 export interface KeyNumber extends EngineNumber {
   /** Wrong rules under this key: what the mistake is called, and the value it leads to. */
@@ -65,7 +66,7 @@ function resolve(question: Question, numbers: KeyLookup): Asked {
     quantity,
     value: answer.value,
     within,
-    valueWords: [bothUnits(answer.value, quantity)],
+    valueWords: [printBoth(answer.value, quantity)],
     why: readPassage(why, lookup),
     distractors: distractors.map((d) => {
       const rule = answer.wrong[d.rule];
@@ -77,7 +78,7 @@ function resolve(question: Question, numbers: KeyLookup): Asked {
       return {
         rule: d.rule,
         value: rule.value,
-        valueWords: [bothUnits(rule.value, quantity)],
+        valueWords: [printBoth(rule.value, quantity)],
         mistake: rule.mistake,
         why: readPassage(d.why, lookup),
       };

@@ -15,7 +15,7 @@ test('what the lesson on the turbine says still holds', () => {
   expect(value('stop-crack-20')).toBeLessThan(1);
   expect(value('stop-filled-crack-100')).toBeGreaterThan(value('check-time'));
   expect(value('stop-had-crack-100')).toBeLessThan(value('needed-standing'));
-  // "On its way up still": standing on the brake it would settle higher, and short even so; cold it has settled long since.
+  // "Still on its way": kept on the brake it settles higher, and "either way" it is short.
   expect(value('stop-had-crack-100')).toBeLessThan(value('stop-settles-crack-100') - 1);
   expect(value('stop-settles-crack-100')).toBeLessThan(value('needed-standing'));
   expect(value('stop-holds-crack-100')).toBeLessThan(value('torque-standing'));

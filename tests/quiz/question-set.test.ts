@@ -1,17 +1,23 @@
 import { expect, test } from 'vitest';
-import { readQuestionSet } from '../../src/quiz/question-set.ts';
+import { passageText } from '../../src/quiz/asked.ts';
+import {
+  readQuestionSet,
+  writeQuestionSet,
+  type QuestionSet,
+} from '../../src/quiz/question-set.ts';
 import { asked } from './sample.ts';
 
-const set = {
+const set: QuestionSet = {
   form: 1,
   lesson: 'lesson-a',
   questions: asked,
   objectives: [{ id: 'a-1', text: 'Tell a gap from a hole.' }],
 };
 const print = (value: unknown): string => JSON.stringify(value);
+const sent = writeQuestionSet(set);
 /** The set with something else at a place in it. */
 function spoilt(path: readonly (string | number)[], value: unknown): unknown {
-  const copy: unknown = JSON.parse(print(set));
+  const copy: unknown = JSON.parse(sent);
   let at = copy as Record<string | number, unknown>;
   for (const step of path.slice(0, -1)) at = at[step] as typeof at;
   at[path.at(-1) ?? ''] = value;
@@ -19,7 +25,18 @@ function spoilt(path: readonly (string | number)[], value: unknown): unknown {
 }
 
 test('a set comes back as it was sent', () => {
-  expect(readQuestionSet(print(set), 'lesson-a')).toEqual(set);
+  expect(readQuestionSet(sent, 'lesson-a')).toEqual(JSON.parse(sent));
+});
+
+test('what travels reads as what was asked, and leaves the values before rounding at home', () => {
+  const { questions } = readQuestionSet(sent, 'lesson-a');
+  for (const system of ['si', 'us'] as const) {
+    const stems = (list: QuestionSet['questions']) =>
+      list.map(({ stem }) => passageText(stem, system));
+    expect(stems(questions)).toEqual(stems(asked));
+  }
+  expect(print(set)).toContain('"amount"');
+  expect(sent).not.toContain('"amount"');
 });
 
 test.each<[string, (string | number)[], unknown]>([
@@ -39,7 +56,7 @@ test.each<[string, (string | number)[], unknown]>([
   expect(() => readQuestionSet(print(spoilt(path, value)), 'lesson-a')).toThrow(/lesson-[ab]/u);
 });
 
-test.each(['', '<!doctype html><title>Log in</title>', 'null', '[]', print(set).slice(0, -30)])(
+test.each(['', '<!doctype html><title>Log in</title>', 'null', '[]', sent.slice(0, -30)])(
   '%s is refused',
   (text) => {
     expect(() => readQuestionSet(text, 'lesson-a')).toThrow(/"lesson-a"/u);

@@ -1,11 +1,12 @@
 import { afterEach, expect, test, vi } from 'vitest';
+import { readQuestionSet, writeQuestionSet } from '../../src/quiz/question-set.ts';
 import { questionsAddress } from '../../src/widgets/retrieval/address.ts';
 import { fetchQuestions } from '../../src/widgets/retrieval/fetch-questions.ts';
 import { offerWords } from '../../src/widgets/retrieval/offer-words.ts';
 import * as player from '../../src/widgets/retrieval/player.ts';
 import { asked } from '../quiz/sample.ts';
 
-const good = JSON.stringify({ form: 1, lesson: 'a', questions: asked, objectives: [] });
+const good = writeQuestionSet({ form: 1, lesson: 'a', questions: asked, objectives: [] });
 const words = offerWords(4, 4);
 const load = vi.fn(() => Promise.resolve(player));
 const ask = () => fetchQuestions('/questions/a.json', 'a', words, load);
@@ -27,7 +28,7 @@ test.each([
 test('questions that arrive are handed on with what asks them', async () => {
   answers(() => Promise.resolve(new Response(good)));
   const opened = await ask();
-  expect('set' in opened && opened.set.questions).toEqual(asked);
+  expect('set' in opened && opened.set).toEqual(readQuestionSet(good, 'a'));
 });
 
 test('without a connection it can be tried again, and no script was asked for', async () => {
