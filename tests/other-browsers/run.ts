@@ -73,7 +73,7 @@ try {
       const browser = await open();
       if (browser === undefined) {
         console.log(
-          `   NOT TRIED: ${name} is not on this machine. On Debian: apt-get install ${packages}`,
+          `   NOT TRIED: ${name} is not on this machine, or does not start. On Debian: apt-get install ${packages}`,
         );
         return;
       }

@@ -43,7 +43,13 @@ export async function webkit(): Promise<OpenBrowser | undefined> {
     stdio: 'ignore',
     detached: true,
   });
-  await started(driver);
+  try {
+    await started(driver);
+  } catch (error) {
+    console.log(`   ${String(error)}`);
+    if (driver.pid !== undefined && driver.exitCode === null) process.kill(-driver.pid);
+    return undefined;
+  }
   const { sessionId, capabilities } = (await command('POST', '/session', {
     capabilities: {
       alwaysMatch: {
