@@ -24,16 +24,18 @@ function fail(sentence) {
   process.exit(1);
 }
 
+/** For what runs inside: the Node and the programs of the packages first. */
+const environment = {
+  ...process.env,
+  PATH: [bin, outside].join(delimiter),
+  ASTRO_TELEMETRY_DISABLED: '1',
+};
+
 function run(command, args, { env = {}, allowFailure = false } = {}) {
   const result = spawnSync(command, args, {
     cwd: root,
     stdio: ['ignore', 'inherit', 'inherit'],
-    env: {
-      ...process.env,
-      PATH: [bin, outside].join(delimiter),
-      ASTRO_TELEMETRY_DISABLED: '1',
-      ...env,
-    },
+    env: { ...environment, ...env },
     shell: onWindows,
   });
   if (result.error !== undefined) fail(`Could not run ${command}: ${result.error.message}`);
@@ -123,11 +125,7 @@ function runScript(script, aside) {
   const child = spawn('npm', ['run', '--silent', script], {
     cwd: root,
     stdio: ['ignore', aside ? 'pipe' : 'inherit', aside ? 'pipe' : 'inherit'],
-    env: {
-      ...process.env,
-      PATH: [bin, outside].join(delimiter),
-      ASTRO_TELEMETRY_DISABLED: '1',
-    },
+    env: environment,
     shell: onWindows,
   });
   const said = [];

@@ -10,6 +10,10 @@ export interface BuiltPage {
   readonly html: string;
 }
 
+/** Ids of the simulations that a page holds. */
+export const simulationsIn = (html: string): readonly string[] =>
+  Array.from(html.matchAll(/<section class="sim[^"]*" id="([\w-]+)"/g), ([, id = '']) => id);
+
 /** Every page of a built site, found by looking, so that a new one cannot escape the checks. */
 export function builtPages(folder: string = dist): BuiltPage[] {
   return readdirSync(folder, { recursive: true, withFileTypes: true })

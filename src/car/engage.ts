@@ -1,4 +1,5 @@
 import {
+  circuitOf,
   illustrativeSettings,
   solveEngagement,
   trainingStory,
@@ -6,9 +7,23 @@ import {
   type Engagement,
   type EngagementEventName,
   type EngagementRequest,
+  type FaultId,
+  type FluidClass,
   type RangeSelection,
 } from '../engine/index.ts';
-import type { Car } from './car.ts';
+import { makeCar, oneFault, type Car } from './car.ts';
+
+/** A car with one fault, bad by so many percent; a fault of one circuit sits where the driver's range is. */
+export const faultyCar = (given: {
+  readonly fault: FaultId;
+  readonly severity: number;
+  readonly range: DriveRange;
+  readonly fluid: FluidClass;
+}): Car =>
+  makeCar({
+    faults: oneFault(given.fault, given.severity, circuitOf[given.range]),
+    fluid: given.fluid,
+  });
 
 /** An engagement asked for; Drive with electronic selection where nothing is said. */
 export interface EngageAsked extends Omit<

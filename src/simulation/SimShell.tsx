@@ -62,8 +62,8 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
 
   useLayoutEffect(() => {
     const { search: asked } = location;
-    const left = history.state as { readonly simulations?: object } | null;
-    if (asked !== '' || left?.simulations) {
+    const left = history.state as { readonly simulations?: Record<string, unknown> } | null;
+    if (asked !== '' || left?.simulations?.[sim.id]) {
       void later.load().then((stages) => {
         // Whoever was quicker than the network has begun by hand.
         if (!stages || byHand.current) return;

@@ -1,4 +1,4 @@
-import { builtPages } from '../../src/build/pages.ts';
+import { builtPages, simulationsIn } from '../../src/build/pages.ts';
 import { languageAt, source } from '../../src/language/languages.ts';
 
 const pages = builtPages();
@@ -9,6 +9,6 @@ export const addresses = pages.map(({ address }) => address);
 /** Every English page that holds a simulation, with the ids of those it holds. */
 export const simulationPages = pages.flatMap(({ address, html }) => {
   if (languageAt(address).id !== source) return [];
-  const ids = Array.from(html.matchAll(/<section class="sim[^"]*" id="([\w-]+)"/g), ([, id]) => id);
-  return ids.length === 0 ? [] : [{ address, ids: ids.filter((id) => id !== undefined) }];
+  const ids = simulationsIn(html);
+  return ids.length === 0 ? [] : [{ address, ids }];
 });

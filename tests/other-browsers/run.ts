@@ -8,7 +8,7 @@ import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { builtPages, dist } from '../../src/build/pages.ts';
+import { builtPages, dist, simulationsIn } from '../../src/build/pages.ts';
 import { siteServer } from '../../src/build/site-server.ts';
 import type { OpenBrowser } from './browser.ts';
 import { firefox } from './firefox.ts';
@@ -30,9 +30,7 @@ function probed(): string {
 
 const walkBody = `${beside('walk.js')}; return walk();`;
 const pages = builtPages();
-const simulations = pages.flatMap(({ html }) =>
-  Array.from(html.matchAll(/<section class="sim[^"]*" id="([\w-]+)"/g), ([, id = '']) => id),
-);
+const simulations = pages.flatMap(({ html }) => simulationsIn(html));
 /** A lesson whose printed chart must have its axis titles. */
 const PRINTED = '/lessons/thin-gap-open-hole/';
 const AXIS_TITLES = ['Temperature, °F', 'Clutch pressure, psi'];

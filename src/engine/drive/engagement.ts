@@ -60,7 +60,11 @@ const MILESTONE_GRID = 2e-3;
 /** How long after the end of the story a rolling vehicle is followed [s]; no coast of the story lasts longer. */
 const LONGEST_COAST = 120;
 
-const circuitOf: Readonly<Record<DriveRange, Circuit>> = { drive: 'forward', reverse: 'reverse' };
+/** The clutch circuit that each range applies. */
+export const circuitOf: Readonly<Record<DriveRange, Circuit>> = {
+  drive: 'forward',
+  reverse: 'reverse',
+};
 const codeOf: Readonly<Record<DriveRange, string>> = { drive: 'P0731', reverse: 'P0736' };
 
 /** Marches one engagement; one instance, one run. Over 300 lines with its driver: one march, one state, read as a whole. */

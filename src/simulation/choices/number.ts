@@ -1,4 +1,5 @@
 /** Sliders, and the two that most simulations have, so that they read and reach alike everywhere. */
+import type { Signal } from '@preact/signals';
 import { hairs } from '../../quantity/hairs.ts';
 import { length, temperature } from '../../quantity/quantities.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
@@ -21,6 +22,11 @@ export const CRACK: Reach = { min: 0, max: 0.4, step: 0.01 };
  */
 export const crackStop = (mm: number): number =>
   Math.abs(mm / CRACK.step - Math.round(mm / CRACK.step)) < 1e-6 ? CRACK.step : 0.0254;
+
+/** Takes what a drag of the crack has come to [mm], as far as its control goes. */
+export const pulledTo = (crack: Signal<number>) => (mm: number) => {
+  crack.value = Math.min(CRACK.max, Math.max(CRACK.min, mm));
+};
 
 /** A slider: its given, its label, what it measures, how far it goes and by what step. */
 export const numberControl = <K extends string>(

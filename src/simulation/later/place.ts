@@ -1,5 +1,6 @@
 import { useEffect } from 'preact/hooks';
 import { parseLink, printLink, type LinkValues } from '../../ui/link-state.ts';
+import { currentValues } from '../current-values.ts';
 import type { Givens, SimModel, SimSpec } from '../sim-spec.ts';
 import { CONFIDENCES, startState, type Stage, type StageState } from '../stages.ts';
 import { linkSchema } from './link-schema.ts';
@@ -32,10 +33,11 @@ interface KeepPlaceProps<G extends Givens, M extends SimModel<G>> {
 /** Draws nothing; writes down where the reader stands whenever that has changed and come to rest. */
 export function KeepPlace<G extends Givens, M extends SimModel<G>>(props: KeepPlaceProps<G, M>) {
   const { sim, model, defaults, state } = props;
-  const values = Object.fromEntries(sim.controls.map(({ key }) => [key, model.givens[key].value]));
-  const search = printLink(linkSchema(sim, defaults), values, '');
+  // Read here, so that each move sets it off again; what is written is worked out once all rests.
+  const moved = sim.controls.map(({ key }) => String(model.givens[key].value)).join('|');
   useEffect(() => {
     const timer = setTimeout(() => {
+      const search = printLink(linkSchema(sim, defaults), currentValues(sim, model), '');
       const place: Kept = { ...state, search };
       history.replaceState(
         { ...(history.state as object | null), [KEPT]: { ...all(), [sim.id]: place } },
@@ -43,7 +45,7 @@ export function KeepPlace<G extends Givens, M extends SimModel<G>>(props: KeepPl
       );
     }, REST_MS);
     return () => clearTimeout(timer);
-  }, [search, state]);
+  }, [moved, state]);
   return null;
 }
 

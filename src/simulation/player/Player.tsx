@@ -9,8 +9,8 @@ interface PlayerProps {
   /** The moment that the pictures show [s]; null while none is chosen. */
   readonly at: Signal<number | null>;
   readonly end: number;
-  /** When something happens [s], in order. */
-  readonly events: () => readonly number[];
+  /** What happens in it, in order [s]; what comes after its end is passed over. */
+  readonly events: () => readonly { readonly time: number }[];
 }
 
 /** Play and step through a story in time. Nothing moves until it is asked to. */
@@ -24,12 +24,17 @@ export function Player({ name, at, end, events }: PlayerProps) {
     at.value = next.at;
   };
 
+  const times = () =>
+    events()
+      .map(({ time }) => time)
+      .filter((time) => time <= end);
+
   useEffect(() => {
     if (playing.rate === 0) return undefined;
     // Where motion is not wanted, play goes from event to event instead of sliding.
     const still = matchMedia('(prefers-reduced-motion: reduce)').matches;
     if (still) {
-      put({ at: steppedTo(events(), playing.at, 1), rate: 0 });
+      put({ at: steppedTo(times(), playing.at, 1), rate: 0 });
       return undefined;
     }
     let frame = 0;
@@ -45,7 +50,7 @@ export function Player({ name, at, end, events }: PlayerProps) {
     return () => cancelAnimationFrame(frame);
   }, [playing.rate]);
 
-  const step = (by: 1 | -1) => () => put({ at: steppedTo(events(), at.peek(), by), rate: 0 });
+  const step = (by: 1 | -1) => () => put({ at: steppedTo(times(), at.peek(), by), rate: 0 });
   const play = (rate: number) => () =>
     put(
       playing.rate === rate

@@ -5,13 +5,14 @@ import type { EventMark, Strip } from '../../charts/line-data.ts';
 import type { ControllerState, EngagementEvent } from '../../engine/index.ts';
 import { words } from './words.en.ts';
 
+type States = readonly { readonly time: number; readonly state: ControllerState }[];
+
+/** Its state at a moment [s]. */
+export const stateAt = (states: States, at: number): ControllerState =>
+  states.findLast(({ time }) => time <= at + 1e-9)?.state ?? 'waiting';
+
 /** Its states up to an end [s], as a strip. */
-export const controllerStrip = (
-  id: string,
-  label: string,
-  states: readonly { readonly time: number; readonly state: ControllerState }[],
-  end: number,
-): Strip => ({
+export const controllerStrip = (id: string, label: string, states: States, end: number): Strip => ({
   id,
   label,
   states: states

@@ -3,7 +3,7 @@ import { More } from '../../ui/More.tsx';
 import { pressure, torque } from '../../quantity/quantities.ts';
 import { Readout } from '../../ui/Readout.tsx';
 import { useUnits } from '../../ui/use-units.ts';
-import { CRACK } from '../../simulation/choices/number.ts';
+import { pulledTo } from '../../simulation/choices/number.ts';
 import type { PictureContext } from '../../simulation/sim-spec.ts';
 import type { PressureModel } from './model.ts';
 
@@ -15,9 +15,6 @@ export function CircuitFigure({
   const system = useUnits();
   const high = givens.circuit.value === 'high';
   const { line, clutch, flows, feedOpen, torque: carries } = now.value;
-  const openTo = (mm: number) => {
-    givens.crack.value = Math.min(CRACK.max, Math.max(CRACK.min, mm));
-  };
   const state = circuitFrom(
     {
       lineKpa: line,
@@ -42,7 +39,7 @@ export function CircuitFigure({
       <CircuitDrawing
         id="clutch-pressure-circuit"
         state={state}
-        onCrack={!high && live('crack') ? openTo : undefined}
+        onCrack={!high && live('crack') ? pulledTo(givens.crack) : undefined}
       />
       <dl class="readouts">
         <Readout label="Line" value={line} quantity={pressure}>

@@ -2,6 +2,7 @@ import { parkSpeed } from '../../car/park-speed.ts';
 import { END } from '../../car/recordings.ts';
 import { ControllerStatesDrawing, describeControllerStates } from '../../drawings/index.ts';
 import { seconds } from '../../quantity/quantities.ts';
+import { stateAt } from '../../simulation/traces/controller.ts';
 import { More } from '../../ui/More.tsx';
 import { Readout } from '../../ui/Readout.tsx';
 import { useUnits } from '../../ui/use-units.ts';
@@ -67,8 +68,7 @@ function Score({ model }: Props) {
 /** The controller's states with the limits chosen; inked is the state at the cursor, else the last one. */
 function States({ model }: Props) {
   const { cursor, settings, shown } = model;
-  const at = cursor.value ?? END;
-  const current = shown.value.states.findLast(({ time }) => time <= at + 1e-9)?.state ?? 'waiting';
+  const current = stateAt(shown.value.states, cursor.value ?? END);
   const state = { current, settings: settings.value, parkSpeed: parkSpeed(useUnits()) };
   return (
     <figure class="sees-states">

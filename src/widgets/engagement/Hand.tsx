@@ -27,11 +27,6 @@ const reading = (run: Run, i: number, system: UnitSystem) => {
 export function Hand({ model }: { readonly model: EngagementModel }) {
   const { cursor } = model;
   const system = useUnits();
-  const eventTimes = (): readonly number[] =>
-    model.hot
-      .peek()
-      .solved.events.map(({ time }) => time)
-      .filter((time) => time <= END);
   const at = cursor.value ?? 0;
   const i = nearest(model.times, at);
   const hotEvent = model.hot.value.solved.events.findLast(({ time }) => time <= at + 1e-6);
@@ -49,7 +44,12 @@ export function Hand({ model }: { readonly model: EngagementModel }) {
   ].join(' ');
   return (
     <div>
-      <Player name={words.name} at={cursor} end={END} events={eventTimes} />
+      <Player
+        name={words.name}
+        at={cursor}
+        end={END}
+        events={() => model.hot.peek().solved.events}
+      />
       <LiveText text={moment} />
     </div>
   );

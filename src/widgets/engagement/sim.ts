@@ -4,6 +4,7 @@ import { COOL_C, HOT_C } from '../../simulation/choices/temperatures.ts';
 import { faultControl, severityControl } from '../../simulation/faults/controls.ts';
 import { printer } from '../../quantity/print.ts';
 import { length, temperature } from '../../quantity/quantities.ts';
+import { rangeControl, selectionControl } from '../../simulation/ranges/controls.ts';
 import type { SimSpec } from '../../simulation/sim-spec.ts';
 import { told, withIds, withValues } from '../../simulation/told.ts';
 import type { EngagementGivens, EngagementModel } from './model.ts';
@@ -24,12 +25,7 @@ export const sim: SimSpec<EngagementGivens, EngagementModel> = {
   controls: [
     numberControl('temp', controls.temp, temperature, { min: -30, max: 140, step: 2 }),
     severityControl('severity'),
-    {
-      kind: 'choice',
-      key: 'selection',
-      label: controls.selection,
-      options: withValues(controls.selections),
-    },
+    selectionControl('selection'),
     faultControl('fault'),
     {
       kind: 'choice',
@@ -38,7 +34,7 @@ export const sim: SimSpec<EngagementGivens, EngagementModel> = {
       as: 'select',
       options: withValues(controls.shown),
     },
-    { kind: 'choice', key: 'range', label: controls.range, options: withValues(controls.ranges) },
+    rangeControl('range'),
     {
       kind: 'choice',
       key: 'failSafe',

@@ -6,11 +6,6 @@ export const words = {
   title: 'Seven seconds after Drive',
   controls: {
     temp: 'Fluid in the hot run',
-    selection: 'Range selection',
-    selections: {
-      electronic: { words: 'Electronic' },
-      mechanical: { words: 'Mechanical', note: 'lever and cable' },
-    },
     show: 'Speed shown',
     shown: {
       turbine: { words: 'Turbine' },
@@ -19,8 +14,6 @@ export const words = {
       output: { words: 'Output' },
       slip: { words: 'Slip' },
     },
-    range: 'Range',
-    ranges: { drive: { words: 'Drive' }, reverse: { words: 'Reverse' } },
     failSafe: 'Fail-safe with a cable',
     failSafes: {
       neutral: { words: 'Neutral' },

@@ -5,7 +5,7 @@ import { hairs } from '../../quantity/hairs.ts';
 import { printer } from '../../quantity/print.ts';
 import { length, pressure, temperature } from '../../quantity/quantities.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
-import { CRACK } from '../../simulation/choices/number.ts';
+import { CRACK, pulledTo } from '../../simulation/choices/number.ts';
 import { LiveText } from '../../ui/LiveText.tsx';
 import { Slider } from '../../ui/Slider.tsx';
 import { useReady, useUnits } from '../../ui/use-units.ts';
@@ -70,9 +70,6 @@ export function View({ headline }: { readonly headline: Headline }) {
       if (temp !== start) moved.value = true;
     });
   }, []);
-  const openTo = (mm: number) => {
-    givens.crack.value = Math.min(CRACK.max, Math.max(CRACK.min, mm));
-  };
   return (
     <section class="home-circuit" data-ready={ready} aria-label={words.name}>
       <h1 class={holds.value ? 'now-holds' : 'now-slips'}>
@@ -86,7 +83,7 @@ export function View({ headline }: { readonly headline: Headline }) {
         <CircuitDrawing
           id="home-circuit-drawing"
           state={stateOf(model, system)}
-          onCrack={moved.value ? openTo : undefined}
+          onCrack={moved.value ? pulledTo(givens.crack) : undefined}
         />
       </div>
       <div class="home-hand">

@@ -23,7 +23,7 @@ function Picture({ model, stage, live }: PictureProps<WholeCarModel>) {
   // While a prediction stands, the trace shows no more than has happened.
   const known = stage === 'predict' || stage === 'running' ? now : END;
   const until = (values: readonly number[]) =>
-    values.map((value, i) => ((times[i] ?? 0) <= known ? value : null));
+    known === END ? values : values.map((value, i) => ((times[i] ?? 0) <= known ? value : null));
   return (
     <div class="whole-car">
       <WholeCarDrawing id="whole-car-cold" state={pictured(model, cold.value, COLD_C, system)} />

@@ -1,11 +1,10 @@
 import { computed } from '@preact/signals';
-import { makeCar, oneFault } from '../../car/car.ts';
 import { COLD_C, HOT_C } from '../../car/cold-and-hot.ts';
-import { engage, gaveUp } from '../../car/engage.ts';
+import { engage, faultyCar, gaveUp } from '../../car/engage.ts';
 import { inMotion } from '../../car/in-motion.ts';
 import {
+  circuitOf,
   trainingStory,
-  type ControllerState,
   type DriveRange,
   type Engagement,
   type FaultId,
@@ -14,6 +13,7 @@ import {
 } from '../../engine/index.ts';
 import { givensFrom } from '../../simulation/givens.ts';
 import type { SimModel } from '../../simulation/sim-spec.ts';
+import { thinned } from '../../simulation/traces/thinned.ts';
 
 export type WholeCarGivens = {
   /** The moment that the picture shows [s]. */
@@ -29,11 +29,10 @@ export type WholeCarGivens = {
 };
 
 export const END = trainingStory.end;
-/** The trace has a row every 10 ms; the chart takes every fifth. */
+/** The trace has a row every 10 ms. */
 const ROW = 0.01;
-const THIN = 5;
 
-const START: WholeCarGivens = {
+export const START: WholeCarGivens = {
   time: 2.4,
   fault: 'transferSeal',
   temp: HOT_C,
@@ -43,31 +42,28 @@ const START: WholeCarGivens = {
   fluid: 'low-viscosity',
 };
 
-const thin = (column: Float64Array, scale = 1): readonly number[] =>
-  Array.from(column.filter((_, i) => i % THIN === 0)).map((value) => value * scale);
-
 export function makeModel() {
   const { givens, apply, reset } = givensFrom(START);
-  const circuit = computed(() => (givens.range.value === 'drive' ? 'forward' : 'reverse'));
   const car = computed(() =>
-    makeCar({
-      // A fault of one circuit sits where the driver's range is.
-      faults: oneFault(givens.fault.value, givens.severity.value, circuit.value),
+    faultyCar({
+      fault: givens.fault.value,
+      severity: givens.severity.value,
+      range: givens.range.value,
       fluid: givens.fluid.value,
     }),
   );
   const runAt = (tempC: number) => {
     const { value: range } = givens.range;
     const solved = engage(car.value, { tempC, range, rangeSelection: givens.selection.value });
-    const motion = inMotion(car.value, solved, { tempC, circuit: circuit.value });
+    const motion = inMotion(car.value, solved, { tempC, circuit: circuitOf[range] });
     const { trace } = solved;
     return {
       solved,
       motion,
-      turbine: thin(trace.turbineRpm),
-      clutch: thin(trace.clutchPressure, 1e-3),
-      wanted: thin(trace.clutchCommand, 1e-3),
-      line: thin(trace.linePressure, 1e-3),
+      turbine: thinned(trace.turbineRpm),
+      clutch: thinned(trace.clutchPressure, 1e-3),
+      wanted: thinned(trace.clutchCommand, 1e-3),
+      line: thinned(trace.linePressure, 1e-3),
       gaveUp: gaveUp(solved),
     };
   };
@@ -79,7 +75,7 @@ export function makeModel() {
     reset,
     cold,
     hot,
-    times: thin(cold.peek().solved.trace.time),
+    times: thinned(cold.peek().solved.trace.time),
   } satisfies SimModel<WholeCarGivens> & Record<string, unknown>;
 }
 export type WholeCarModel = ReturnType<typeof makeModel>;
@@ -88,9 +84,6 @@ export type Run = WholeCarModel['hot']['value'];
 /** The row of the trace at a time. */
 export const rowAt = (run: Run, time: number): number =>
   Math.max(0, Math.min(run.solved.trace.time.length - 1, Math.round(time / ROW)));
-
-export const stateAt = ({ solved }: Run, time: number): ControllerState =>
-  solved.states.findLast((one) => one.time <= time + 1e-9)?.state ?? 'waiting';
 
 type Column = Exclude<keyof Engagement['trace'], 'time'>;
 

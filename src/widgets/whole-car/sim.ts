@@ -3,19 +3,18 @@ import { printer } from '../../quantity/print.ts';
 import { length, seconds, temperature } from '../../quantity/quantities.ts';
 import { fluidControl } from '../../simulation/choices/fluid-class.ts';
 import { numberControl } from '../../simulation/choices/number.ts';
-import { coolAndHot, HOT_C } from '../../simulation/choices/temperatures.ts';
+import { coolAndHot } from '../../simulation/choices/temperatures.ts';
 import { faultControl, severityControl } from '../../simulation/faults/controls.ts';
+import { rangeControl, selectionControl } from '../../simulation/ranges/controls.ts';
 import type { SimSpec } from '../../simulation/sim-spec.ts';
-import { told, withIds, withValues } from '../../simulation/told.ts';
-import { END, type WholeCarGivens, type WholeCarModel } from './model.ts';
+import { told, withIds } from '../../simulation/told.ts';
+import { END, START, type WholeCarGivens, type WholeCarModel } from './model.ts';
 import { outcome, says } from './story.ts';
 import { words } from './words.en.ts';
 
-/** The seal that the question is about [% of the worst]. */
-const SEVERITY = 75;
 const { options, ...predict } = told(words.predict, (s) => {
   const { cool, hot } = coolAndHot(s);
-  const crack = (faultKinds.transferSeal.worst * SEVERITY) / 100;
+  const crack = (faultKinds.transferSeal.worst * START.severity) / 100;
   return { crack: printer(s)(crack, length), cold: cool, hot };
 });
 const { controls } = words;
@@ -29,27 +28,14 @@ export const sim: SimSpec<WholeCarGivens, WholeCarModel> = {
     faultControl('fault', controls.fault),
     numberControl('temp', controls.temp, temperature, { min: -30, max: 140, step: 2 }),
     severityControl('severity'),
-    {
-      kind: 'choice',
-      key: 'selection',
-      label: controls.selection,
-      options: withValues(controls.selections),
-    },
-    { kind: 'choice', key: 'range', label: controls.range, options: withValues(controls.ranges) },
+    selectionControl('selection'),
+    rangeControl('range'),
     fluidControl('fluid'),
   ],
   predict: {
     ...predict,
     options: withIds(options),
-    start: {
-      time: 0,
-      fault: 'transferSeal',
-      temp: HOT_C,
-      severity: SEVERITY,
-      selection: 'electronic',
-      range: 'drive',
-      fluid: 'low-viscosity',
-    },
+    start: { ...START, time: 0 },
     end: { time: 5 },
     // As long as it takes: this is the story in its own time.
     runMs: 5000,

@@ -3,8 +3,7 @@ import { COLD_C } from '../../car/cold-and-hot.ts';
 import { words as states } from '../../car/states/words.en.ts';
 import { words as names } from '../../car/words.en.ts';
 import type { FaultPlace, Grip, WholeCarState } from '../../drawings/index.ts';
-import { ENGAGED_SLIP_RPM } from '../../engine/drive/engagement-story.ts';
-import { trainingStory, type FaultId } from '../../engine/index.ts';
+import { ENGAGED_SLIP_RPM, trainingStory, type FaultId } from '../../engine/index.ts';
 import { printer } from '../../quantity/print.ts';
 import {
   flow,
@@ -14,8 +13,9 @@ import {
   speed,
   temperature,
 } from '../../quantity/quantities.ts';
+import { stateAt } from '../../simulation/traces/controller.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
-import { partings, rowAt, stateAt, type Run, type WholeCarModel } from './model.ts';
+import { partings, rowAt, type Run, type WholeCarModel } from './model.ts';
 import { words } from './words.en.ts';
 
 const PLACE: Readonly<Record<FaultId, FaultPlace>> = {
@@ -40,7 +40,7 @@ const FULL_SCALE = 1e6;
 /** Less than this many newton meters squeezes nothing. */
 const GRIPS_NM = 1;
 
-function gripOf({ trace }: Run['solved'], i: number): Grip {
+function gripAt({ trace }: Run['solved'], i: number): Grip {
   if ((trace.capacity[i] ?? 0) < GRIPS_NM) return 'released';
   return Math.abs(trace.slipRpm[i] ?? 0) > ENGAGED_SLIP_RPM ? 'slips' : 'holds';
 }
@@ -58,7 +58,7 @@ export function pictured(
   const { solved, motion } = run;
   const { trace } = solved;
   const at = (column: Float64Array): number => column[i] ?? 0;
-  const state = stateAt(run, time);
+  const state = stateAt(solved.states, time);
   const [line, clutch, wanted] = [trace.linePressure, trace.clutchPressure, trace.clutchCommand];
   return {
     temp: tempC === COLD_C ? 'cold' : 'hot',
@@ -75,7 +75,7 @@ export function pictured(
       clutch: at(clutch) / FULL_SCALE,
       wanted: at(wanted) / FULL_SCALE,
     },
-    grip: gripOf(solved, i),
+    grip: gripAt(solved, i),
     parked: state === 'waiting' || state === 'failSafePark',
     controller: states[state],
     failSafe: state.startsWith('failSafe'),

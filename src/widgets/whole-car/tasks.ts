@@ -2,21 +2,13 @@ import { words as states } from '../../car/states/words.en.ts';
 import { training } from '../../engine/index.ts';
 import { printer } from '../../quantity/print.ts';
 import { pressure, seconds } from '../../quantity/quantities.ts';
-import { HOT_C } from '../../simulation/choices/temperatures.ts';
 import { aim, aimInTime, judged } from '../../simulation/judged.ts';
 import type { TaskSpec } from '../../simulation/sim-spec.ts';
-import { rowAt, stateAt, type WholeCarGivens, type WholeCarModel } from './model.ts';
+import { rowAt, START, type WholeCarGivens, type WholeCarModel } from './model.ts';
+import { stateAt } from '../../simulation/traces/controller.ts';
 import { words } from './task-words.en.ts';
 
-const sealed: Partial<WholeCarGivens> = {
-  time: 0,
-  fault: 'transferSeal',
-  temp: HOT_C,
-  severity: 75,
-  selection: 'electronic',
-  range: 'drive',
-  fluid: 'low-viscosity',
-};
+const sealed: Partial<WholeCarGivens> = { ...START, time: 0 };
 /** A stop of the time control [s]. */
 const STOP = 0.05;
 /** Standing in gear, long after a sound clutch has filled and before the brake is let go [s]. */
@@ -44,7 +36,7 @@ export const tasks: readonly TaskSpec<WholeCarGivens, WholeCarModel>[] = [
         reached: (s) =>
           words.reached.time({
             time: printer(s)(time, seconds),
-            state: states[stateAt(hot.value, time)],
+            state: states[stateAt(hot.value.solved.states, time)],
           }),
       };
     }),

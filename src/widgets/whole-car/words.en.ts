@@ -5,13 +5,6 @@ export const words = {
     fault: 'Fault in both',
     temp: 'Fluid in the hot one',
     severity: 'How bad',
-    selection: 'Range selection',
-    selections: {
-      electronic: { words: 'Electronic' },
-      mechanical: { words: 'Mechanical', note: 'lever and cable' },
-    },
-    range: 'Range',
-    ranges: { drive: { words: 'Drive' }, reverse: { words: 'Reverse' } },
   },
   predict: {
     question: (p: { crack: string; cold: string; hot: string }) =>

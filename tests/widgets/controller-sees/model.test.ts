@@ -1,5 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { taskOf } from '../../simulation/task-of.ts';
 import { answer } from '../../../src/solve/answer.ts';
 import { makeModel, START, type SeesGivens } from '../../../src/widgets/controller-sees/model.ts';
 import { recordAll } from '../../../src/car/record.ts';
@@ -21,11 +22,7 @@ const at = (state: Partial<SeesGivens>) => {
   model.apply({ ...START, ...state });
   return model;
 };
-const task = (id: string) => {
-  const found = tasks.find((one) => one.id === id);
-  if (!found) throw new Error(`There is no task ${id}.`);
-  return found;
-};
+const task = (id: string) => taskOf(tasks, id);
 const exact = { noise: 0, resolution: 0 };
 const range = (from: number, to: number, step: number): number[] =>
   Array.from(

@@ -5,14 +5,9 @@ import { textFor } from '../../../src/quantity/unit-system.ts';
 import { makeModel, SHOWN, type EngagementModel } from '../../../src/widgets/engagement/model.ts';
 import { sim } from '../../../src/widgets/engagement/sim.ts';
 import { tasks } from '../../../src/widgets/engagement/tasks.ts';
+import { begun } from '../../simulation/task-of.ts';
 
-const task = (id: string) => {
-  const found = tasks.find((one) => one.id === id);
-  if (found === undefined) throw new Error(`There is no task ${id}.`);
-  const model = makeModel();
-  model.apply(found.start);
-  return { task: found, model };
-};
+const task = (id: string) => begun(tasks, makeModel, id);
 
 describe('the simulation as written', () => {
   it('ends the prediction in Park', () => {

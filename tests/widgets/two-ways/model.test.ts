@@ -1,5 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { taskOf } from '../../simulation/task-of.ts';
 import { answer } from '../../../src/solve/answer.ts';
 import { needs } from '../../../src/car/need.ts';
 import {
@@ -21,11 +22,7 @@ const at = (state: Partial<WaysGivens>) => {
   model.apply(state);
   return model;
 };
-const task = (id: string) => {
-  const found = tasks.find((one) => one.id === id);
-  if (!found) throw new Error(`There is no task ${id}.`);
-  return found;
-};
+const task = (id: string) => taskOf(tasks, id);
 const allOf = ({ hand, controller, park }: Roles): readonly string[] => [hand, controller, park];
 const RANGES = ['P', 'R', 'N', 'D'] as const;
 const FAULTS: readonly WayFault[] = ['none', 'slip', 'misSet', 'noPower'];

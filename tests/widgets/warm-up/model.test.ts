@@ -1,5 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { taskOf } from '../../simulation/task-of.ts';
 import { answer } from '../../../src/solve/answer.ts';
 import { textFor } from '../../../src/quantity/unit-system.ts';
 import { needed } from '../../../src/widgets/clutch-pressure/needed.ts';
@@ -24,11 +25,7 @@ const at = (state: Partial<WarmUpGivens>) => {
   model.apply({ ...START, ...state });
   return model;
 };
-const task = (id: string) => {
-  const found = tasks.find((one) => one.id === id);
-  if (!found) throw new Error(`There is no task ${id}.`);
-  return found;
-};
+const task = (id: string) => taskOf(tasks, id);
 
 describe('the simulation as written', () => {
   it('says how long, in words', () => {

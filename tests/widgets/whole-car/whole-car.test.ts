@@ -8,14 +8,9 @@ import { makeModel, partings, rowAt } from '../../../src/widgets/whole-car/model
 import { sim } from '../../../src/widgets/whole-car/sim.ts';
 import { pictured } from '../../../src/widgets/whole-car/story.ts';
 import { tasks } from '../../../src/widgets/whole-car/tasks.ts';
+import { begun } from '../../simulation/task-of.ts';
 
-const task = (id: string) => {
-  const found = tasks.find((one) => one.id === id);
-  if (found === undefined) throw new Error(`There is no task ${id}.`);
-  const model = makeModel();
-  model.apply(found.start);
-  return { task: found, model };
-};
+const task = (id: string) => begun(tasks, makeModel, id);
 
 describe('the story as told', () => {
   it('parts at the clutch first, then at the turbine, then at the controller, the line last', () => {
