@@ -1,15 +1,27 @@
 import { spawn, type ChildProcess } from 'node:child_process';
 import { existsSync, globSync } from 'node:fs';
+import { createServer } from 'node:net';
+import type { AddressInfo } from 'node:net';
 import { setTimeout as pause } from 'node:timers/promises';
 import { onPath } from '../../src/build/chromium.mjs';
 import type { OpenBrowser, Seen } from './browser.ts';
 
-const PORT = 20_000 + ((process.pid + 7) % 20_000);
 /** How long one page may take to be walked [ms]. */
 const MOST_MS = 120_000;
 
+/** A port that nobody has: the browser tests serve the site at the same time on one of their own. */
+async function freePort(): Promise<number> {
+  const server = createServer();
+  await new Promise<void>((done) => server.listen(0, '127.0.0.1', done));
+  const { port } = server.address() as AddressInfo;
+  await new Promise((done) => server.close(done));
+  return port;
+}
+
+let driverPort = 0;
+
 async function command(method: string, path: string, body?: object): Promise<unknown> {
-  const response = await fetch(`http://127.0.0.1:${PORT}${path}`, {
+  const response = await fetch(`http://127.0.0.1:${driverPort}${path}`, {
     method,
     ...(body && { body: JSON.stringify(body) }),
   });
@@ -20,7 +32,8 @@ async function command(method: string, path: string, body?: object): Promise<unk
 
 async function started(driver: ChildProcess): Promise<void> {
   for (let i = 0; i < 100; i += 1) {
-    if (driver.exitCode !== null) break;
+    if (driver.exitCode !== null)
+      throw new Error(`WebKitWebDriver ended with code ${driver.exitCode}.`);
     try {
       await command('GET', '/status');
       return;
@@ -28,7 +41,7 @@ async function started(driver: ChildProcess): Promise<void> {
       await pause(100);
     }
   }
-  throw new Error('WebKitWebDriver did not answer.');
+  throw new Error('WebKitWebDriver did not answer within 10 s.');
 }
 
 /** WebKitGTK's own small browser over W3C WebDriver. Undefined where there is none. */
@@ -39,7 +52,9 @@ export async function webkit(): Promise<OpenBrowser | undefined> {
   if (program === undefined || screen === undefined || !binary || !existsSync(binary)) {
     return undefined;
   }
-  const driver = spawn(screen, ['-a', '-s', '-screen 0 1600x1300x24', program, `--port=${PORT}`], {
+  driverPort = await freePort();
+  const display = ['-a', '-s', '-screen 0 1600x1300x24'];
+  const driver = spawn(screen, [...display, program, `--port=${driverPort}`], {
     stdio: 'ignore',
     detached: true,
   });
