@@ -3,18 +3,19 @@ import { describe, expect, it } from 'vitest';
 import { effect } from '@preact/signals';
 import { answer } from '../../../src/solve/answer.ts';
 import { textFor } from '../../../src/quantity/unit-system.ts';
+import type { Reading } from '../../../src/car/readings.ts';
+import { TEMP } from '../../../src/simulation/choices/temperatures.ts';
 import {
   COMMANDS,
-  makeWhoGoesHungry,
-  type HungryGivens,
-  type HungryModel,
-  type Reading,
+  makeModel,
+  SPEED,
+  type PumpGivens,
+  type PumpModel,
 } from '../../../src/widgets/who-goes-hungry/model.ts';
-import { predict } from '../../../src/widgets/who-goes-hungry/predict.ts';
-import { BORE, FILTER, SPEED, TEMP, WEAR } from '../../../src/widgets/who-goes-hungry/ranges.ts';
+import { BORE, FILTER, sim, WEAR } from '../../../src/widgets/who-goes-hungry/sim.ts';
 import { tasks } from '../../../src/widgets/who-goes-hungry/tasks.ts';
-import { fedWords, says } from '../../../src/widgets/who-goes-hungry/words.ts';
 
+const { predict, says } = sim;
 const SEED = 20_240_613;
 type Range = { readonly min: number; readonly max: number; readonly step: number };
 const stops = ({ min, max, step }: Range): readonly number[] =>
@@ -22,7 +23,7 @@ const stops = ({ min, max, step }: Range): readonly number[] =>
     { length: Math.round((max - min) / step) + 1 },
     (_, i) => Math.round((min + i * step) * 1e6) / 1e6,
   );
-const ways: Readonly<Record<keyof HungryGivens, readonly number[]>> = {
+const ways: Readonly<Record<keyof PumpGivens, readonly number[]>> = {
   rpm: stops(SPEED),
   temp: stops(TEMP),
   pump: stops(WEAR),
@@ -36,14 +37,14 @@ const anyState = fc.record({
   bore: fc.constantFrom(...ways.bore),
   filter: fc.constantFrom(...ways.filter),
 });
-const at = (state: Partial<HungryGivens>): HungryModel => {
-  const model = makeWhoGoesHungry();
+const at = (state: Partial<PumpGivens>): PumpModel => {
+  const model = makeModel();
   model.apply({ pump: 0, ...state });
   return model;
 };
 
 /** What the command line says to the same question: the contract for outside checks. */
-function asked(given: Partial<HungryGivens> & { temp: number; rpm: number }) {
+function asked(given: Partial<PumpGivens> & { temp: number; rpm: number }) {
   return answer({
     kind: 'steady',
     temperature_C: given.temp,
@@ -65,26 +66,6 @@ function asked(given: Partial<HungryGivens> & { temp: number; rpm: number }) {
 }
 
 describe('the simulation as written', () => {
-  it.each(tasks.map((task) => [task.id, task] as const))(
-    'task %s can be met with its own controls, but not everywhere',
-    (id, task) => {
-      const model = at(task.start);
-      // Two controls have to move for the second car: clean the filter first, as its hint says.
-      if (id === 'car-b') model.givens.filter.value = 1;
-      const met = task.controls.flatMap((key) => {
-        const before = model.givens[key].value;
-        const done = ways[key].map((value) => {
-          model.givens[key].value = value;
-          return task.done(model);
-        });
-        model.givens[key].value = before;
-        return done;
-      });
-      expect(met).toContain(true);
-      expect(met).toContain(false);
-    },
-  );
-
   it('does not take a worn pump for car A nor a clogged filter for car B', () => {
     const [carA, carB] = ['car-a', 'car-b'].map((id) => tasks.find((task) => task.id === id));
     if (!carA || !carB) throw new Error('no such task');
@@ -108,7 +89,7 @@ describe('the simulation as written', () => {
 });
 
 describe('the prediction', () => {
-  const run = (state: Partial<HungryGivens>) =>
+  const run = (state: Partial<PumpGivens>) =>
     predict.outcome(at({ ...predict.start, ...state })).option;
   it('comes out as the command line says', () => {
     const hot = asked({ temp: 100, rpm: 700, pump: 20 });
@@ -141,28 +122,29 @@ describe('the model', () => {
       fc.property(anyState, (state) => {
         const { now } = at(state);
         const other = asked(state);
-        expect(now.value.line).toBeCloseTo(other.line_kPa, 6);
-        expect(now.value.clutch).toBeCloseTo(other.circuits.forward.pressure_kPa, 6);
-        expect(now.value.flows.leftOver).toBeCloseTo(other.leftOver_Lmin, 6);
-        expect(now.value.flows.delivered).toBeCloseTo(other.pump_Lmin, 6);
+        expect(now.value.lineKpa).toBeCloseTo(other.line_kPa, 6);
+        expect(now.value.clutches.forward.kPa).toBeCloseTo(other.circuits.forward.pressure_kPa, 6);
+        expect(now.value.leftOverLmin).toBeCloseTo(other.leftOver_Lmin, 6);
+        expect(now.value.pumpLmin).toBeCloseTo(other.pump_Lmin, 6);
       }),
       { seed: SEED, numRuns: 200 },
     );
   });
 
   it('has a finite number for everything, and budgets that add up', () => {
-    const whole = ({ flows, line, clutch }: Reading): void => {
-      const numbers = [...Object.values(flows), line, clutch];
-      expect(numbers.every((n) => Number.isFinite(n) && n >= 0)).toBe(true);
-      const { intake, slip, clearances, bleed, bore, clutch: feed, leftOver, full } = flows;
-      const parts = slip + clearances + bleed + bore + feed + leftOver;
-      expect(Math.abs(parts - intake)).toBeLessThan(1e-8 * intake);
-      expect(intake).toBeLessThanOrEqual(full * (1 + 1e-12));
+    const whole = (reading: Reading): void => {
+      const { intakeLmin, slipLmin, clearancesLmin, bleedLmin, boreLmin, leftOverLmin } = reading;
+      const feed = reading.clutches.forward.feedLmin;
+      const parts = [slipLmin, clearancesLmin, bleedLmin, boreLmin, feed, leftOverLmin];
+      expect(parts.every((n) => Number.isFinite(n) && n >= 0)).toBe(true);
+      const sum = parts.reduce((all, one) => all + one, 0);
+      expect(Math.abs(sum - intakeLmin)).toBeLessThan(1e-8 * intakeLmin);
+      expect(intakeLmin).toBeLessThanOrEqual(reading.fullLmin * (1 + 1e-12));
     };
     fc.assert(
       fc.property(anyState, (state) => {
         const model = at(state);
-        [model.now.value, model.cold.value, model.sound.value].forEach(whole);
+        [model.now.value, model.cold.value, model.healthy.value].forEach(whole);
         for (const { line, leftOver } of [model.sweep.value, model.coldSweep.value]) {
           expect([...line, ...leftOver].every((n) => Number.isFinite(n) && n >= 0)).toBe(true);
         }
@@ -179,12 +161,13 @@ describe('the model', () => {
       fc.property(anyState, (state) => {
         const model = at(state);
         const { now } = model;
-        if (now.value.flows.leftOver > 0) expect(now.value.line).toBe(COMMANDS.line);
-        if (now.value.line < COMMANDS.line - 1e-6) expect(now.value.flows.leftOver).toBe(0);
+        const { leftOverLmin, lineKpa, clutches } = now.value;
+        if (leftOverLmin > 0) expect(lineKpa).toBe(COMMANDS.line);
+        if (lineKpa < COMMANDS.line - 1e-6) expect(leftOverLmin).toBe(0);
         // Never more in the clutch than in the line.
-        expect(now.value.clutch).toBeLessThanOrEqual(now.value.line + 1e-9);
-        const words = fedWords(now.value, model.sound.value);
-        if (words.line !== 'fed') expect(words.leftOver).toBe('hungry');
+        expect(clutches.forward.kPa).toBeLessThanOrEqual(lineKpa + 1e-9);
+        const { line, leftOver } = model.fed.value;
+        if (line !== 'fed') expect(leftOver).toBe('starved');
       }),
       { seed: SEED, numRuns: 200 },
     );
@@ -211,13 +194,13 @@ describe('the model', () => {
     const pump = at({ pump: 70 }).twoReadings.value;
     const sound = at({}).twoReadings.value;
     expect(filter.hotIdle).toEqual(sound.hotIdle);
-    expect(filter.coldFast.flows.leftOver).toBeLessThan(0.2 * sound.coldFast.flows.leftOver);
-    expect(pump.coldFast.flows.leftOver).toBeGreaterThan(0.95 * sound.coldFast.flows.leftOver);
-    expect(pump.hotIdle.line).toBeLessThan(0.75 * sound.hotIdle.line);
+    expect(filter.coldFast.leftOverLmin).toBeLessThan(0.2 * sound.coldFast.leftOverLmin);
+    expect(pump.coldFast.leftOverLmin).toBeGreaterThan(0.95 * sound.coldFast.leftOverLmin);
+    expect(pump.hotIdle.lineKpa).toBeLessThan(0.75 * sound.hotIdle.lineKpa);
   });
 
   it('keeps both sweeps at rest while speed moves, and the cold one while temperature does', () => {
-    const model = makeWhoGoesHungry();
+    const model = makeModel();
     const runs = { cold: 0, now: 0 };
     effect(() => {
       runs.cold += model.coldSweep.value.line.length > 0 ? 1 : 0;
