@@ -6,7 +6,7 @@ import { printer } from '../../quantity/print.ts';
 import { flow, temperature } from '../../quantity/quantities.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import type { PressureModel } from './model.ts';
-import { words } from './words.en.ts';
+import { words } from './below-words.en.ts';
 
 const { budget } = words;
 

@@ -6,7 +6,7 @@ import { More } from '../../ui/More.tsx';
 import { Readout } from '../../ui/Readout.tsx';
 import { useUnits } from '../../ui/use-units.ts';
 import type { PressureModel } from './model.ts';
-import { words } from './words.en.ts';
+import { words } from './below-words.en.ts';
 
 interface CircuitFigureProps extends Pick<PictureContext, 'live'> {
   readonly model: PressureModel;

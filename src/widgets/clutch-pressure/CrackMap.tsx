@@ -6,9 +6,11 @@ import { TEMP } from '../../simulation/choices/temperatures.ts';
 import { MAP_CRACKS, MAP_TEMPS } from './hold-map.ts';
 import type { PressureModel } from './model.ts';
 import { demandOf } from './sim.ts';
-import { words } from './words.en.ts';
+import { words } from './below-words.en.ts';
+import { words as common } from './words.en.ts';
 
-const { map: said, chart } = words;
+const { map: said } = words;
+const { chart } = common;
 const X_AXIS = { label: chart.x, quantity: temperature, min: TEMP.min, max: TEMP.max };
 const Y_AXIS = { label: said.y, quantity: length, min: CRACK.min, max: CRACK.max };
 const CATEGORIES: readonly MapCategory[] = [

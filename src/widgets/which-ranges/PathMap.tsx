@@ -12,7 +12,7 @@ import { printer } from '../../quantity/print.ts';
 import { pressure, speed, temperature } from '../../quantity/quantities.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import type { RangesModel } from './model.ts';
-import { words } from './words.en.ts';
+import { words } from './below-words.en.ts';
 
 /** Full scale of the drawing's tints [kPa]: the line command under load. */
 const FULL_SCALE = 1e3;

@@ -7,7 +7,8 @@ import { needed } from '../../simulation/required/control.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import type { RangesModel } from './model.ts';
 import { across, PatternTable } from './PatternTable.tsx';
-import { words } from './words.en.ts';
+import { words } from './below-words.en.ts';
+import { words as common } from './words.en.ts';
 
 interface TableProps {
   readonly model: RangesModel;
@@ -34,7 +35,7 @@ export function Torques({ model }: TableProps) {
         label: names.circuits[circuit],
         values: across(readings, (column) => column.torque[circuit]),
         verdicts: pattern.torque[circuit],
-        gone: words.table.slips,
+        gone: common.table.slips,
       }))}
     />
   );

@@ -6,7 +6,7 @@ import { flow, temperature } from '../../quantity/quantities.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import { heldBack, NOTHING, type PumpModel } from './model.ts';
-import { words } from './words.en.ts';
+import { words } from './below-words.en.ts';
 
 const { budget } = words;
 

@@ -4,9 +4,10 @@ import { useUnits } from '../../ui/use-units.ts';
 import { SWEEP_RPM, type PumpModel } from './model.ts';
 import { seriesOf, X_AXIS } from './series.ts';
 import { FILTER } from './sim.ts';
-import { words } from './words.en.ts';
+import { words } from './below-words.en.ts';
+import { words as common } from './words.en.ts';
 
-const { left, line } = words;
+const { left } = words;
 /** The pump moves 45 L/min at 3000 rpm. */
 const FLOW_AXIS = { label: left.y, quantity: flow, min: 0, max: 45 };
 
@@ -23,7 +24,13 @@ export function LeftOver({ model }: { readonly model: PumpModel }) {
       x={SWEEP_RPM}
       series={seriesOf(model, 'leftOver', { hide: false, system })}
       marks={[
-        { id: 'now', kind: 'now', x: givens.rpm.value, y: now.value.leftOverLmin, words: line.now },
+        {
+          id: 'now',
+          kind: 'now',
+          x: givens.rpm.value,
+          y: now.value.leftOverLmin,
+          words: common.line.now,
+        },
       ]}
     />
   );

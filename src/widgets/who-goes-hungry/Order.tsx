@@ -14,7 +14,7 @@ import {
   type Consumer,
   type PumpModel,
 } from './model.ts';
-import { words } from './words.en.ts';
+import { words } from './below-words.en.ts';
 
 const { order, two } = words;
 

@@ -8,7 +8,7 @@ import { flow, pressure } from '../../quantity/quantities.ts';
 import { More } from '../../ui/More.tsx';
 import { useUnits } from '../../ui/use-units.ts';
 import type { PumpModel } from './model.ts';
-import { words } from './words.en.ts';
+import { words } from './below-words.en.ts';
 
 /** Full scale of the drawing's tints [kPa]. */
 const FULL_SCALE = 1000;
