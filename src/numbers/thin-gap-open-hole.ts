@@ -57,6 +57,7 @@ export const thinGapOpenHole: Entries = {
   'crack-two-hairs': mm(0.16, 'a crack of about two hairs'),
   'crack-default': mm(REFERENCE_CRACK_MM, 'the crack of the lessons'),
   'crack-wide': mm(0.4, 'the widest crack of the training transmission'),
+  'pressure-300': kPa(LESSON_KPA, 'pressure behind the leaks of the lesson on gaps and holes'),
   'leak-thin-20': leak(0.05, 20),
   'leak-wide-20': leak(0.4, 20),
   'growth-thin': growth(0.05),
