@@ -58,7 +58,11 @@ export function findingsOf({ cells, shares }: Posterior): readonly Finding[] {
       ...(inOneCircuit(fault) && { circuits }),
       ...(hasSeverity(fault) &&
         probability > COUNTS && {
-          severity: [quantile(sorted, 0.05), quantile(sorted, 0.5), quantile(sorted, 0.95)] as const,
+          severity: [
+            quantile(sorted, 0.05),
+            quantile(sorted, 0.5),
+            quantile(sorted, 0.95),
+          ] as const,
         }),
     };
   });
@@ -121,7 +125,7 @@ export function fitOf({ cells, shares, numbers }: Posterior): Fit {
   if (numbers === 0) return { d2: 0, readings: 0, p: null };
   const p = chiSquareTail(d2, numbers);
   if (numbers < FEW) return { d2, readings: numbers, p };
-  const misfits = numbers >= MANY ? d2 / numbers > 1.1 : numbers >= SOME ? d2 / numbers > 1.4 : p < 0.02;
+  const misfits =
+    numbers >= MANY ? d2 / numbers > 1.1 : numbers >= SOME ? d2 / numbers > 1.4 : p < 0.02;
   return { d2, readings: numbers, p, singleFaultFits: !misfits };
 }
-

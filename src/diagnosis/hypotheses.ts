@@ -3,12 +3,22 @@
  * which a fault shows, and weights are assumptions of this site: no published rates exist (specification of the planner,
  * section 1).
  */
-import { CIRCUITS, FAULT_IDS, faultKinds, type Circuit, type FaultId, type FaultKind } from '../engine/index.ts';
+import {
+  CIRCUITS,
+  FAULT_IDS,
+  faultKinds,
+  type Circuit,
+  type FaultId,
+  type FaultKind,
+} from '../engine/index.ts';
 
 /** The fifteen faults, a car with nothing wrong, and a cause that is not in this list. */
 export const NAMES = [...FAULT_IDS, 'healthy', 'unlisted'] as const;
 /** Name of a hypothesis. */
 export type Name = (typeof NAMES)[number];
+
+/** Whether a text is a name. */
+export const isName = (text: string): text is Name => (NAMES as readonly string[]).includes(text);
 
 /** A hypothesis with its place: the five faults of one circuit come three times. */
 export interface FaultClass {

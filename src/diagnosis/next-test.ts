@@ -163,7 +163,8 @@ function bitsOfNumber(shares: readonly Share[], test: NumericTest): number {
     const eps = ANY_VALUE * (broken.groups.get(test.group) ?? broken.from);
     const part = (edge: number) => Math.min(1, Math.max(0, (edge - from) / (to - from)));
     return p.map((share, b) => {
-      const any = (b < edges.length ? part(edges[b] ?? to) : 1) - (b === 0 ? 0 : part(edges[b - 1] ?? from));
+      const any =
+        (b < edges.length ? part(edges[b] ?? to) : 1) - (b === 0 ? 0 : part(edges[b - 1] ?? from));
       const anything = stop ? 0.5 * any + (b === bins - 1 ? 0.5 : 0) : any;
       return (1 - eps) * share + eps * anything;
     });
@@ -181,7 +182,8 @@ export function rankTests(posterior: Posterior, state: CarState = ARRIVES): read
   const total = kept.reduce((sum, { share }) => sum + share, 0);
   const shares = kept.map(({ cell, share }) => ({ cell, share: share / total }));
   const frosty = state.coldMorning || state.temperature === 'frost';
-  return TESTS.filter(({ at }) => at.warmth !== 'frost' || frosty)
+  return TESTS.filter(({ id }) => !posterior.taken.includes(id))
+    .filter(({ at }) => at.warmth !== 'frost' || frosty)
     .map((test) => ({
       test,
       bits: isNumeric(test) ? bitsOfNumber(shares, test) : bitsOfWords(shares, test),

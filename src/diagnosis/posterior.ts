@@ -53,7 +53,8 @@ export interface Posterior {
   readonly shares: Float64Array;
   /** How many readings in numbers there were. */
   readonly numbers: number;
-  readonly readings: number;
+  /** Ids of the tests that were taken: the same again tells little, and is not proposed. */
+  readonly taken: readonly string[];
 }
 
 const unit = (): Float64Array => {
@@ -207,6 +208,6 @@ export function weigh(
     cells,
     shares: shares.map((share) => share / sum),
     numbers: readings.filter((reading) => isNumeric(reading.test) && !neverStopped(reading)).length,
-    readings: readings.length,
+    taken: readings.map(({ test }) => test.id),
   };
 }

@@ -77,10 +77,18 @@ function steady({ plant, fluid, warmth }: Subject, { at }: NumericTest) {
   const { range, circuit, rpm = 700, warmth: warm = 'hot' } = at;
   const asked = circuit as Circuit | undefined;
   const applied: readonly Circuit[] =
-    asked !== undefined ? [asked] : range === 'park' || range === undefined ? [] : [circuitIn[range]];
+    asked !== undefined
+      ? [asked]
+      : range === 'park' || range === undefined
+        ? []
+        : [circuitIn[range]];
   const point: keyof Plant['testPoints'] = rpm <= plant.testPoints.idle.engineRpm ? 'idle' : 'load';
   // The cooler is read in Park on the commands of idle, whatever the engine does.
-  const commands = commandsAt(plant, applied.length === 0 ? 'idle' : point, applied[0] ?? 'forward');
+  const commands = commandsAt(
+    plant,
+    applied.length === 0 ? 'idle' : point,
+    applied[0] ?? 'forward',
+  );
   return solveSteady({
     plant,
     fluid: makeFluid(fluid),

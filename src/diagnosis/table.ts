@@ -35,7 +35,9 @@ export const nominalWarmth: Subject['warmth'] = {
 /** A transmission with a class of fault at a severity. */
 export function withFault(plant: Plant, { name, circuit }: FaultClass, severity: number): Plant {
   if (!isFault(name)) return plant;
-  return applyFaults(plant, { [name]: circuit === undefined ? { severity } : { severity, circuit } });
+  return applyFaults(plant, {
+    [name]: circuit === undefined ? { severity } : { severity, circuit },
+  });
 }
 
 const pressures = (test: NumericTest): boolean =>
@@ -51,7 +53,8 @@ function feels({ kind, at }: NumericTest, { id, warmth, circuit }: Nuisance): bo
   }
   if (warmth !== undefined) return warmth === at.warmth;
   const inUse =
-    at.circuit ?? (at.range === 'drive' ? 'forward' : at.range === 'reverse' ? 'reverse' : undefined);
+    at.circuit ??
+    (at.range === 'drive' ? 'forward' : at.range === 'reverse' ? 'reverse' : undefined);
   if (circuit !== undefined) return circuit === inUse;
   if (id === 'crackWidth') return inUse === 'forward' || inUse === 'reverse';
   return id !== 'feed' || inUse !== undefined;
