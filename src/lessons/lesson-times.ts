@@ -18,7 +18,15 @@ const PER_SIMULATION = 4;
 /** Four questions of half a minute [min]. */
 const QUESTIONS = 2;
 
-const PICTURES = ['ControllerDiagram', 'Drawing', 'EngineTable', 'Retrieval', 'Num', 'Src'];
+const PICTURES = [
+  'ControllerDiagram',
+  'Drawing',
+  'EngineTable',
+  'NextTest',
+  'Retrieval',
+  'Num',
+  'Src',
+];
 const simulations = Object.entries(tagForms).flatMap(([name, { holds }]) =>
   holds || PICTURES.includes(name) ? [] : [name],
 );
