@@ -9,3 +9,4 @@ export * from './findings.ts';
 export * from './next-test.ts';
 export * from './request.ts';
 export * from './planner.ts';
+export * from './cars.ts';
