@@ -251,7 +251,10 @@ export default {
       severity: 'error',
       from: {},
       // astro:content and its like exist only inside Astro's build; .astro files resolve there too. mdast is types alone.
-      to: { couldNotResolve: true, pathNot: '^(astro:|virtual:)|^mdast$|\\.astro$|\\?(raw|worker&url)$' },
+      to: {
+        couldNotResolve: true,
+        pathNot: '^(astro:|virtual:)|^mdast$|\\.astro$|\\?(raw|worker&url)$',
+      },
     },
     {
       name: 'only-tests-import-tests',

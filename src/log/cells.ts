@@ -2,7 +2,8 @@
 
 export type DecimalMark = '.' | ',';
 
-const CLOCK = /^(?:\d{4}-\d\d-\d\d[T ]|\d{1,2}[./]\d{1,2}[./]\d{2,4} )?(\d{1,2}):(\d\d):(\d\d)(?:[.,](\d+))?Z?$/u;
+const CLOCK =
+  /^(?:\d{4}-\d\d-\d\d[T ]|\d{1,2}[./]\d{1,2}[./]\d{2,4} )?(\d{1,2}):(\d\d):(\d\d)(?:[.,](\d+))?Z?$/u;
 const NUMBER = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/iu;
 
 /** Minus signs as word processors write them. */
@@ -60,7 +61,8 @@ export function decimalMarkOf(cells: readonly string[]): DecimalMark {
   for (const cell of cells) {
     const text = tidy(cell);
     if (/^[+-]?\d*\.\d+$/u.test(text) || /^[+-]?\d{1,3}(,\d{3})+\.\d+$/u.test(text)) dots += 1;
-    else if (/^[+-]?\d*,\d+$/u.test(text) || /^[+-]?\d{1,3}(\.\d{3})+,\d+$/u.test(text)) commas += 1;
+    else if (/^[+-]?\d*,\d+$/u.test(text) || /^[+-]?\d{1,3}(\.\d{3})+,\d+$/u.test(text))
+      commas += 1;
   }
   return commas > dots ? ',' : '.';
 }

@@ -49,10 +49,10 @@ function lay(head: string, separator: Separator, given?: DecimalMark): Laid {
   const mark = given ?? decimalMarkOf(rows.flat());
   const numbers = rows.map((row) => row.filter((cell) => isReading(cell, mark)).length);
   const first = rows.findIndex(
-    (row, i) =>
+    (_, i) =>
       (numbers[i] ?? 0) >= 2 &&
-      ((numbers[i + 1] ?? 0) >= 2 || i === rows.length - 1) &&
-      row.every((cell, column) => isReading(cell, mark) || isBlank(cell) || !isTitle(rows, i, column)),
+      // A last line may be alone, or followed by the empty one that ends a file.
+      ((numbers[i + 1] ?? 0) >= 2 || i >= rows.length - 2),
   );
   const data = first < 0 ? [] : rows.slice(first).filter((row) => row.length > 1);
   const cells = data.flat();
@@ -61,12 +61,6 @@ function lay(head: string, separator: Separator, given?: DecimalMark): Laid {
   // More columns win among equals: a comma that parts columns also reads as a decimal.
   const score = cells.length === 0 ? 0 : good / cells.length + width / 1000;
   return { rows, separator, mark, first, width, score };
-}
-
-/** A row with a word where the row below it has a number is still part of the header. */
-function isTitle(rows: readonly (readonly string[])[], row: number, column: number): boolean {
-  const below = rows[row + 1]?.[column];
-  return below !== undefined && isReading(below, '.') && unitIn(rows[row]?.[column] ?? '') !== '';
 }
 
 const filled = (row: readonly string[]): number => row.filter((cell) => cell.trim() !== '').length;
@@ -87,7 +81,9 @@ export function findLayout(
   const above = rows.slice(0, first);
   const isUnits = (row: readonly string[]): boolean => {
     const words = row.filter((cell) => cell.trim() !== '');
-    return words.length > 0 && words.filter((cell) => unitIn(cell) !== '').length * 2 > words.length;
+    return (
+      words.length > 0 && words.filter((cell) => unitIn(cell) !== '').length * 2 > words.length
+    );
   };
   const unitRow = above.findLast((row) => filled(row) * 2 >= width && isUnits(row));
   const nameRow = above.findLast(
@@ -101,7 +97,9 @@ export function findLayout(
     names,
     units: columns.map((column) => {
       const own = unitIn(unitRow?.[column] ?? '');
-      return own === '' ? unitIn(/[[(,/]\s*([^\])]+)[\])]?\s*$/u.exec(names[column] ?? '')?.[1] ?? '') : own;
+      return own === ''
+        ? unitIn(/[[(,/]\s*([^\])]+)[\])]?\s*$/u.exec(names[column] ?? '')?.[1] ?? '')
+        : own;
     }),
     firstRow: first,
     sample: rows.slice(first, first + 5),
