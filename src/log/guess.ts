@@ -34,6 +34,8 @@ const NAMES: readonly (readonly [Role, RegExp])[] = [
 /** Words between letters that a header runs together: "TurbineSpeed_rpm" reads as "Turbine Speed rpm". */
 const spaced = (name: string): string =>
   name
+    // A unit behind the name is read apart.
+    .replace(/[[(][^\])]*[\])]\s*$/u, '')
     .replace(/([a-z])([A-Z])/gu, '$1 $2')
     .replace(/[_\-.[\](){}/:]+/gu, ' ')
     .trim();
