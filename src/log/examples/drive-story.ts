@@ -1,5 +1,10 @@
 import { engage, makeCar, type CarGiven } from '../../car/index.ts';
-import { illustrativeSettings, STOPPED_RPM, trainingStory, type DriveRange } from '../../engine/index.ts';
+import {
+  illustrativeSettings,
+  STOPPED_RPM,
+  trainingStory,
+  type DriveRange,
+} from '../../engine/index.ts';
 
 /** One moment of an invented drive, before a tool samples it. Speeds [rpm], pressure [kPa], temperature [°C], road [km/h]. */
 export interface Moment {
@@ -92,7 +97,8 @@ export function driveStory(legs: readonly Leg[]): readonly Moment[] {
     }
     const end = trace.time.length - 1;
     // A false sensor goes on reading the same when the vehicle stops in gear.
-    const floor = Math.min(...trace.turbineSeenRpm) > STOPPED_RPM ? Math.min(...trace.turbineSeenRpm) : 0;
+    const floor =
+      Math.min(...trace.turbineSeenRpm) > STOPPED_RPM ? Math.min(...trace.turbineSeenRpm) : 0;
     const held = !(states.at(-1)?.state ?? '').startsWith('failSafe');
     const output = at(trace.outputRpm, end);
     // Where the controller has let go, engine and turbine run down by themselves once the driver lifts.
@@ -103,9 +109,7 @@ export function driveStory(legs: readonly Leg[]): readonly Moment[] {
       const locked = ratio * shaft;
       put({
         ...still,
-        engine: held
-          ? Math.max(still.engine, locked)
-          : falls(at(trace.engineRpm, end), after),
+        engine: held ? Math.max(still.engine, locked) : falls(at(trace.engineRpm, end), after),
         turbine: held ? Math.max(locked, floor) : falls(at(trace.turbineRpm, end), after),
         output: shaft,
         road: kmh(end) * share,
