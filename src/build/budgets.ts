@@ -23,7 +23,7 @@ export const budgets = {
 const over: Readonly<Record<string, number>> = {
   '/': 0.5,
   '/lessons/turbine-must-stop/': 4.5,
-  '/whole-car/': 8.5,
+  '/whole-car/': 8.6,
 };
 
 /** As a host sends it that compresses once and ahead of time. */

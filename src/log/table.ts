@@ -85,7 +85,7 @@ export function readTable(
   Papa.parse<string[]>(text, {
     delimiter: separator,
     chunkSize: 1 << 20,
-    chunk: ({ data, meta }, parser) => {
+    chunk: ({ data, meta }: Papa.ParseResult<string[]>, parser: Papa.Parser) => {
       for (const cells of data) {
         seen += 1;
         if (seen <= firstRow || cells.length < 2) continue;

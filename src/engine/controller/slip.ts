@@ -12,6 +12,5 @@
  * @example
  * slipRpm(2100, 4, 500) // 100
  */
-export function slipRpm(turbineRpm: number, ratio: number, outputRpm: number): number {
-  return turbineRpm - ratio * outputRpm;
-}
+export const slipRpm = (turbineRpm: number, ratio: number, outputRpm: number): number =>
+  turbineRpm - ratio * outputRpm;

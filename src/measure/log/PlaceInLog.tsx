@@ -1,4 +1,4 @@
-import { useSignal } from '@preact/signals';
+import { useSignal, type Signal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { Axis } from '../../charts/axis.ts';
 import { LineChart } from '../../charts/LineChart.tsx';
@@ -94,7 +94,7 @@ const top = (series: readonly Series[], step: number): number =>
 interface PressuresProps {
   readonly cut: Cut;
   readonly xAxis: Axis;
-  readonly cursor: ReturnType<typeof useSignal<number | null>>;
+  readonly cursor: Signal<number | null>;
 }
 
 function Pressures({ cut, xAxis, cursor }: PressuresProps) {
