@@ -50,6 +50,15 @@ export function ColdHot({ log, cuts }: ColdHotProps) {
   );
 }
 
+/** The stop is drawn up to here [s after selection]: a take-off that runs away would flatten it to a line. */
+const STOP_DRAWN = 3.2;
+
+function until({ x, a, b }: Laid, end: number): Laid {
+  const beyond = x.findIndex((when) => when > end);
+  const kept = beyond < 2 ? x.length : beyond;
+  return { x: x.slice(0, kept), a: a.slice(0, kept), b: b.slice(0, kept) };
+}
+
 function lineOf({ read }: Chosen, isHot: boolean, system: UnitSystem): string {
   const tempC = read.tempC ?? 0;
   const temp = format(tempC, temperature, system);
@@ -88,20 +97,20 @@ function Charts({ pair, cuts }: { readonly pair: Pair; readonly cuts: readonly C
   const system = useUnits();
   const [cold, hot] = [cuts[pair.cold.index], cuts[pair.hot.index]];
   if (cold === undefined || hot === undefined) return null;
-  const turbine = layOver(
-    { time: cold.time, values: cold.turbine },
-    { time: hot.time, values: hot.turbine },
+  const turbine = until(
+    layOver({ time: cold.time, values: cold.turbine }, { time: hot.time, values: hot.turbine }),
+    STOP_DRAWN,
   );
   const slip =
     cold.slip && hot.slip
       ? layOver({ time: cold.time, values: cold.slip }, { time: hot.time, values: hot.slip })
       : null;
-  const xAxis: Axis = {
+  const xAxis = (laid: Laid): Axis => ({
     label: words.sinceSelection,
     quantity: seconds,
-    min: Math.min(0, turbine.x[0] ?? 0),
-    max: Math.max(1, turbine.x.at(-1) ?? 1),
-  };
+    min: Math.min(0, laid.x[0] ?? 0),
+    max: Math.max(1, laid.x.at(-1) ?? 1),
+  });
   const series = ({ a, b }: Laid) => [
     { id: 'cold', kind: 'cold' as const, label: lineOf(pair.cold, false, system), y: a },
     { id: 'hot', kind: 'hot' as const, label: lineOf(pair.hot, true, system), y: b },
@@ -122,7 +131,7 @@ function Charts({ pair, cuts }: { readonly pair: Pair; readonly cuts: readonly C
           cold: says(pair.cold.read.stop),
           hot: says(pair.hot.read.stop),
         })}
-        xAxis={xAxis}
+        xAxis={xAxis(turbine)}
         yAxis={yAxis(words.turbineAxis, turbine)}
         x={turbine.x}
         series={series(turbine)}
@@ -141,7 +150,7 @@ function Charts({ pair, cuts }: { readonly pair: Pair; readonly cuts: readonly C
                 })
               : words.slipTakeawayNone
           }
-          xAxis={xAxis}
+          xAxis={xAxis(slip)}
           yAxis={yAxis(words.slipAxis, slip)}
           x={slip.x}
           series={series(slip)}

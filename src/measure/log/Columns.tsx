@@ -1,3 +1,5 @@
+import { useSignal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
 import { formatNumber } from '../../quantity/print.ts';
 import { count } from '../../quantity/quantities.ts';
 import {
@@ -17,14 +19,21 @@ import { troubleWords } from './trouble-words.ts';
 
 const NEEDED: readonly Role[] = ['time', 'turbine'];
 const SEPARATORS: readonly Separator[] = [';', '\t', ','];
+const NO_TROUBLES: readonly ColumnTrouble[] = [];
 const MARKS: readonly DecimalMark[] = ['.', ','];
 
 /** Which column is what, in which unit, and what the range column says. */
 export function Columns({ model }: { readonly model: LogReader }) {
   const opened = model.opened.value;
+  const troubles: readonly ColumnTrouble[] = model.read.value?.troubles ?? NO_TROUBLES;
+  // What was right the last time needs no second look, unless something is wrong with it now.
+  const keepOpen = useSignal(true);
+  useEffect(() => {
+    if (troubles.length > 0) keepOpen.value = true;
+    else if (model.fromMemory.peek()) keepOpen.value = false;
+  }, [opened, troubles]);
   if (opened === null) return null;
   const { layout, rows } = opened;
-  const troubles: readonly ColumnTrouble[] = model.read.value?.troubles ?? [];
   const range = model.mapping.value.columns.range;
   const sayings = range === undefined ? [] : (opened.sayings[range.column] ?? []);
   return (
@@ -38,12 +47,20 @@ export function Columns({ model }: { readonly model: LogReader }) {
         })}{' '}
         {model.fromMemory.value ? words.remembered : words.guessed}
       </p>
-      <div class="log-roles">
-        {ROLES.map((role) => (
-          <RoleRow key={role} role={role} model={model} says={troubleWords(troubles, role)} />
-        ))}
-      </div>
-      {sayings.length > 0 && <Ranges model={model} sayings={sayings} />}
+      {model.read.value?.log && (
+        <p>
+          <a href="#log-findings-title">{words.onward}</a>
+        </p>
+      )}
+      <details class="log-layout" open={keepOpen.value}>
+        <summary>{words.choices}</summary>
+        <div class="log-roles">
+          {ROLES.map((role) => (
+            <RoleRow key={role} role={role} model={model} says={troubleWords(troubles, role)} />
+          ))}
+        </div>
+        {sayings.length > 0 && <Ranges model={model} sayings={sayings} />}
+      </details>
       <details class="log-layout">
         <summary>{words.layout}</summary>
         <div class="log-pair">

@@ -55,6 +55,8 @@ export const words = {
   rangesHow:
     'Each tool has its own words or numbers. An engagement begins where Park or Neutral ends.',
   noRange: 'no range',
+  choices: 'The columns and their units',
+  onward: 'On to what the log shows',
   layout: 'How the file is laid out',
   separator: 'Between the columns',
   separators: { ';': 'semicolon', '\t': 'tab', ',': 'comma' },
