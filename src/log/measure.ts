@@ -106,11 +106,7 @@ export function measure(
   const ratio = selection.range === 'reverse' ? ratios.reverse : ratios.drive;
   const step = readingStep(series, turbine, selection);
   const slip = takeoffSlip(series, turbine, selection, ratio);
-  // After a shift the ratio is another, and what the controller said then would be of no gear.
-  const end =
-    slip.kind === 'measured' && slip.shifted
-      ? lastInGear(series, turbine, selection, ratio)
-      : selection.last;
+  const end = lastInGear(series, turbine, selection, ratio);
   return {
     selection,
     at: series.time[selection.first] ?? 0,
@@ -124,6 +120,7 @@ export function measure(
   };
 }
 
+/** After a shift up the ratio is another, and what the controller made of it would be of no gear. */
 function lastInGear(
   series: Series,
   turbine: Float64Array,

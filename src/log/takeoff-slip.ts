@@ -64,6 +64,10 @@ function shiftRow(
   });
 }
 
+/** The rows from one towards an end, itself left out. */
+const others = (row: number, end: number, step: 1 | -1): readonly number[] =>
+  Array.from({ length: Math.max(0, (end - row) * step) }, (_, i) => row + (i + 1) * step);
+
 /**
  * Largest slip of a take-off, and how far between two readings it may have gone: half of the larger step beside the
  * largest reading, which is the whole of it where slip rises and falls in straight lines.
@@ -92,15 +96,25 @@ export function takeoffSlip(
   const rows = cut < 0 ? window : window.slice(0, cut);
   const covered = (time[rows.at(-1) ?? 0] ?? 0) - (time[rows[0] ?? 0] ?? 0);
   if (rows.length < 2 || covered < LEAST) return { kind: 'tooShort' };
-  const slips = rows.map((row) => Math.abs(slipRpm(turbine[row] ?? 0, ratio, output[row] ?? 0)));
+  const slipAt = (row: number): number =>
+    Math.abs(slipRpm(turbine[row] ?? Number.NaN, ratio, output[row] ?? Number.NaN));
+  const slips = rows.map(slipAt);
   const most = slips.indexOf(Math.max(...slips));
   const peak = slips[most] ?? 0;
-  const beside = [slips[most - 1], slips[most + 1]].map((slip) => peak - (slip ?? peak));
+  const row = rows[most] ?? 0;
+  // The readings beside it count also where they lie before or after the three seconds.
+  const reads = (other: number): boolean => !Number.isNaN(slipAt(other));
+  const before = others(row, selection.first, -1).find(reads);
+  const after =
+    most === slips.length - 1 && cut >= 0 ? undefined : others(row, selection.last, 1).find(reads);
+  const beside = [before, after].map((other) =>
+    other === undefined ? 0 : Math.abs(peak - slipAt(other)),
+  );
   return {
     kind: 'measured',
     peak,
     between: { low: peak, high: peak + Math.max(...beside) / 2 },
-    at: time[rows[most] ?? 0] ?? 0,
+    at: time[row] ?? 0,
     covered,
     rows: rows.length,
     shifted: cut >= 0,

@@ -120,18 +120,16 @@ def takeoff(rows, first, end):
 def slip(rows, first, end):
     begun = takeoff(rows, first, end)
     ratio = RATIO[rows[first]["range"]]
-    part = [
-        (r["t"], abs(r["turbine"] - ratio * r["output"]))
+    known = [
+        (r["t"] - begun, abs(r["turbine"] - ratio * r["output"]))
         for r in rows[first : end + 1]
-        if r["turbine"] is not None
-        and r["output"] is not None
-        and 1 - 1e-9 <= r["t"] - begun <= 4 + 1e-9
+        if r["turbine"] is not None and r["output"] is not None
     ]
-    values = [s for _, s in part]
-    peak = max(values)
-    k = values.index(peak)
-    beside = [peak - values[j] for j in (k - 1, k + 1) if 0 <= j < len(values)]
-    return {"peak": peak, "high": peak + max(beside) / 2, "rows": len(values), "begun": begun}
+    inside = [j for j, (after, _) in enumerate(known) if 1 - 1e-9 <= after <= 4 + 1e-9]
+    k = max(inside, key=lambda j: (known[j][1], -j))
+    peak = known[k][1]
+    beside = [abs(peak - known[j][1]) for j in (k - 1, k + 1) if 0 <= j < len(known)]
+    return {"peak": peak, "high": peak + max(beside) / 2, "rows": len(inside), "begun": begun}
 
 
 def temperature(rows, first):
