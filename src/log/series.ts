@@ -211,7 +211,7 @@ export function readSeries(table: Table, mapping: Mapping): SeriesRead {
       brake,
     );
   }
-  const { turbine, output: _signed, ...others } = numbers;
+  const { turbine, ...others } = numbers;
   if (turbine === undefined || troubles.some(stops)) return { troubles };
   return {
     troubles,

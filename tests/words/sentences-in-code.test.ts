@@ -40,7 +40,7 @@ const NOT_YET: readonly string[] = [
   'src/widgets/who-goes-hungry',
 ];
 
-const files = globSync('src/{simulation,widgets,ui,charts}/**/*.{ts,tsx}')
+const files = globSync('src/{simulation,widgets,ui,charts,measure}/**/*.{ts,tsx}')
   .map((file) => file.replaceAll('\\', '/'))
   .filter((file) => !/[/-]words\.[a-z]{2}\.ts$/u.test(file));
 const waits = (file: string): string | undefined =>

@@ -1,6 +1,6 @@
 /**
  * Three invented logs of the training transmission, each as another tool might write it: other names, units and separators,
- * other readings a second. `node src/log/examples/write.ts` puts them into public/logs; a test holds the two together.
+ * other readings a second. `node tests/log/write-examples.ts` puts them into public/logs; a test holds the two together.
  */
 import { crackFault } from '../../car/index.ts';
 import { chance } from './chance.ts';

@@ -26,7 +26,7 @@ export function PlaceInLog({ model, log, back }: PlaceProps) {
   const cursor = useSignal<number | null>(null);
   const place = model.place.value;
   const cut = model.placeCut.value;
-  const read = place?.engagement == null ? undefined : log.engagements[place.engagement];
+  const read = log.engagements[place?.engagement ?? -1];
   const zero = read?.at ?? 0;
   const at = (place?.at ?? 0) - zero;
   useEffect(() => {

@@ -26,9 +26,15 @@ export function logWork(tell: (answer: Answer) => void): (ask: Ask) => Promise<v
     table = undefined;
     series = undefined;
     const text = textOf(new Uint8Array(await file.arrayBuffer()));
-    if (typeof text !== 'string') return tell({ kind: 'refused', trouble: text });
+    if (typeof text !== 'string') {
+      tell({ kind: 'refused', trouble: text });
+      return;
+    }
     const layout = findLayout(text, given);
-    if (layout === undefined) return tell({ kind: 'refused', trouble: { kind: 'noTable' } });
+    if (layout === undefined) {
+      tell({ kind: 'refused', trouble: { kind: 'noTable' } });
+      return;
+    }
     let told = 0;
     table = readTable(text, layout, (share) => {
       if (share - told < 0.02) return;
@@ -36,7 +42,8 @@ export function logWork(tell: (answer: Answer) => void): (ask: Ask) => Promise<v
       tell({ kind: 'progress', share });
     });
     if (table.rows > MOST_ROWS) {
-      return tell({ kind: 'refused', trouble: { kind: 'tooLarge', rows: table.rows } });
+      tell({ kind: 'refused', trouble: { kind: 'tooLarge', rows: table.rows } });
+      return;
     }
     tell({
       kind: 'opened',
@@ -53,7 +60,10 @@ export function logWork(tell: (answer: Answer) => void): (ask: Ask) => Promise<v
     if (table === undefined) return;
     const { series: found, troubles } = readSeries(table, mapping);
     series = found;
-    if (found === undefined) return tell({ kind: 'read', troubles, cuts: [] });
+    if (found === undefined) {
+      tell({ kind: 'read', troubles, cuts: [] });
+      return;
+    }
     const log = analyse(found, ratios);
     const cuts = log.engagements.map(({ at, selection: { range } }) =>
       cut(

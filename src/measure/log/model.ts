@@ -153,7 +153,10 @@ export function makeLogReader(start: Start, keeper: Keeper<LogColumns> = logColu
       if (mine === turn) told(answer);
     });
     // Another file, or cancel, while the worker was fetched.
-    if (mine !== turn) return fresh.stop();
+    if (mine !== turn) {
+      fresh.stop();
+      return;
+    }
     works = fresh;
     fresh.ask({ kind: 'open', file: blob, given });
   }
@@ -225,7 +228,9 @@ export function makeLogReader(start: Start, keeper: Keeper<LogColumns> = logColu
       change({ ...mapping.value, columns });
     },
     setRange: (saying: string, range: LogRange | null): void => {
-      const { [saying]: _, ...others } = mapping.value.ranges;
+      const others = Object.fromEntries(
+        Object.entries(mapping.value.ranges).filter(([said]) => said !== saying),
+      );
       change({
         ...mapping.value,
         ranges: range === null ? others : { ...others, [saying]: range },

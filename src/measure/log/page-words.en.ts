@@ -2,11 +2,11 @@
 export const words = {
   title: 'Read a scan log',
   description:
-    'Open a log from any scan tool: when the turbine stood still after selection, how far the clutch slipped, cold beside hot, and what the log cannot show.',
-  lead: 'You have a log from the car. Open it here, say which column is what, and see when the turbine stood still and how far the clutch slipped, cold beside hot.',
+    'Open a log from any scan tool: when the turbine stopped after selection, how far the clutch slipped, cold beside hot, and what the log cannot show.',
+  lead: 'You have a log from the car. Open it here, say which column is what, and see when the turbine stopped and how far the clutch slipped, cold beside hot.',
   does: [
     'It finds every time that Drive or Reverse was selected from Park or Neutral, and the take-off after it.',
-    'It times the turbine from selection until it stands, and says how sure that is. Ten readings a second cannot tell 0.8 s from 0.9 s.',
+    'It times the turbine from selection until it stops, and says how sure that is. Ten readings a second cannot tell 0.8 s from 0.9 s.',
     'It tells you what the log cannot show, before you take a part out on the strength of it.',
   ],
   caution:

@@ -19,13 +19,13 @@ export const words = {
   at: ({ range, temp }: At) => `${range} at ${temp}`,
   atUnknown: (range: string) => `${range}, temperature not in the log`,
   stopped: (p: { where: string; low: string; high: string; middle: string }) =>
-    `${p.where}: the turbine stands ${p.low} to ${p.high} after selection, ${p.middle} in the middle.`,
+    `${p.where}: the turbine stops ${p.low} to ${p.high} after selection, ${p.middle} in the middle.`,
   fell: (p: { where: string; low: string; high: string; middle: string }) =>
-    `${p.where}: the turbine takes ${p.low} to ${p.high} from the start of its fall until it stands, ${p.middle} in the middle. Selection came before that, and how long before is not in the log.`,
+    `${p.where}: the turbine takes ${p.low} to ${p.high} from the start of its fall until it stops, ${p.middle} in the middle. Selection came before that, and how long before is not in the log.`,
   notStopped: (p: { where: string; watched: string; lowest: string }) =>
-    `${p.where}: the turbine does not stand. In ${p.watched} in gear it never reads under ${p.lowest}.`,
+    `${p.where}: the turbine does not stop. In ${p.watched} in gear it never reads under ${p.lowest}.`,
   cutShort: (p: { where: string; watched: string }) =>
-    `${p.where}: the turbine still turned when the vehicle moved or the log broke off, ${p.watched} after selection. Too early to say whether it would have stood.`,
+    `${p.where}: the turbine still turned when the vehicle moved or the log broke off, ${p.watched} after selection. Too early to say whether it would have stopped.`,
   notFromRest: (where: string) =>
     `${where}: the turbine stood already, or the vehicle rolled, when the range was selected. No time to stop.`,
   lateCheck: (p: { where: string; slip: string; limit: string; after: string }) =>
@@ -39,9 +39,9 @@ export const words = {
   code: (p: { where: string; code: string; after: string }) =>
     `${p.where}: ${p.after} after selection it would store ${p.code}, wrong ratio, and let go.`,
   laterHot: (p: { range: string; cold: string; hot: string }) =>
-    `${p.range} is slower hot than cold: it stands after ${p.hot}, and after ${p.cold} cold. A leak does that, and thin fluid helps it.`,
+    `${p.range} is slower hot than cold: it stops after ${p.hot}, and after ${p.cold} cold. A leak does that, and thin fluid helps it.`,
   laterCold: (p: { range: string; cold: string; hot: string }) =>
-    `${p.range} is slower cold than hot: it stands after ${p.cold}, and after ${p.hot} hot. Thick fluid alone does some of that; a hard seal lip or a tight filter more.`,
+    `${p.range} is slower cold than hot: it stops after ${p.cold}, and after ${p.hot} hot. Thick fluid alone does some of that; a hard seal lip or a tight filter more.`,
   alike: (p: { range: string; cold: string; hot: string }) =>
     `${p.range} takes as long cold as hot, as far as this log can tell: ${p.cold} cold, ${p.hot} hot.`,
   onlyHot: (p: { range: string; cold: string }) =>
@@ -49,7 +49,7 @@ export const words = {
   onlyCold: (p: { range: string; hot: string }) =>
     `${p.range} takes hold hot, after ${p.hot}, and does not cold.`,
   neither: (p: { range: string }) =>
-    `${p.range} does not stand, cold or hot. Prove the turbine sensor first, then the pressures.`,
+    `${p.range} does not stop the turbine, cold or hot. Prove the turbine sensor first, then the pressures.`,
   between: (low: string, high: string) => `${low} to ${high}`,
   floor: (rpm: string) =>
     `The turbine never reads under ${rpm}, standing in gear either, yet it agrees with the output shaft on the road. Check its sensor before you call this slip: engine off, key on, it has to read nothing.`,
@@ -99,13 +99,13 @@ export const words = {
   turbineAxis: 'Turbine speed',
   slipAxis: 'Slip',
   turbineTakeaway: (p: { cold: string; hot: string }) => `Cold: ${p.cold} Hot: ${p.hot}`,
-  standsAfter: (p: { low: string; high: string }) => `It stands after ${p.low} to ${p.high}.`,
-  standsNot: 'It does not stand.',
+  standsAfter: (p: { low: string; high: string }) => `It stops after ${p.low} to ${p.high}.`,
+  standsNot: 'It does not stop.',
   standsUnknown: 'It was not watched for long enough.',
   slipTakeaway: (p: { cold: string; hot: string }) =>
     `On take-off up to ${p.cold} cold and ${p.hot} hot.`,
   slipTakeawayNone: 'No take-off to read slip from in one of the two.',
-  markStands: (p: { low: string; high: string }) => `stands ${p.low} to ${p.high}`,
+  markStands: (p: { low: string; high: string }) => `stops after ${p.low} to ${p.high}`,
   coldLine: (temp: string) => `cold, ${temp}`,
   hotLine: (temp: string) => `hot, ${temp}`,
   coolerLine: (temp: string) => `cooler, ${temp}`,
@@ -136,7 +136,7 @@ export const words = {
     range: 'Range',
     temp: 'Fluid',
     group: 'Group',
-    stop: 'Turbine stands after',
+    stop: 'Turbine stops after',
     slip: 'Slip on take-off',
     show: 'Place',
   },

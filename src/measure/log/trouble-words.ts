@@ -1,4 +1,4 @@
-import { ROLES, type Role } from '../../log/roles.ts';
+import type { Role } from '../../log/roles.ts';
 import type { ColumnTrouble } from '../../log/trouble.ts';
 import { words } from './column-words.en.ts';
 
@@ -37,6 +37,3 @@ export function troubleWords(troubles: readonly ColumnTrouble[], role: Role): st
       return says[trouble.kind];
   }
 }
-
-/** In the order of the page. */
-export const roleOrder: readonly Role[] = ROLES;
