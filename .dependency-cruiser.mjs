@@ -185,12 +185,6 @@ export const folders = [
   },
 ];
 
-/**
- * No widget imports another: what two of them need is a fact about the car or a part of
- * src/simulation. These files are facts about the car that still lie in a widget.
- */
-const lentOut = ['clutch-pressure/(needed|hold-map|model|words)'];
-
 const escape = (path) => path.replaceAll('.', '\\.');
 
 export default {
@@ -235,7 +229,7 @@ export default {
       from: { path: '^src/widgets/([^/]+)/' },
       to: {
         path: '^src/widgets/',
-        pathNot: ['^src/widgets/$1/', `^src/widgets/(${lentOut.join('|')})\\.tsx?$`],
+        pathNot: '^src/widgets/$1/',
       },
     },
     {

@@ -36,8 +36,9 @@ export function CursorLayer({ chart, layout, at, em, system }: CursorLayerProps)
   });
   const middles = placeLabels(
     points.map(({ place }) => ({ at: place, height: em * LINE_HEIGHT })),
-    frame.top,
-    frame.bottom,
+    // The place of the cursor itself is printed above them.
+    frame.top + em * 0.9,
+    frame.bottom + em * 0.5,
   );
   const widest = Math.max(0, ...points.map(({ text }) => textWidth(text, em)));
   const toRight = across + em + widest < frame.right;

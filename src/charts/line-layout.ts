@@ -3,7 +3,7 @@ import { placeAxis, widestTick, type PlacedAxis } from './axis.ts';
 import type { Frame } from './Axes.tsx';
 import type { Band, LineChartProps, Mark, Series, SeriesKind } from './line-data.ts';
 import { known } from './path.ts';
-import { leastCovered, type Box } from './place-boxes.ts';
+import { leastCovered, TEXT_WEIGHT, type Box, type Obstacle } from './place-boxes.ts';
 import { placeLabels } from './place-labels.ts';
 import { LINE_HEIGHT } from './TextLines.tsx';
 import type { Size } from './use-size.ts';
@@ -76,8 +76,9 @@ export function layOutLines(props: LineChartProps, size: Size, system: UnitSyste
     width: frame.right - frame.left,
     height: frame.bottom - frame.top,
   };
-  const obstacles: Box[] = [
+  const obstacles: Obstacle[] = [
     ...lineObstacles(props, x, y, em),
+    ...gripObstacles(props, x, frame, em),
     ...bands.flatMap((band) => edgesOf(band, y, plot)),
   ];
   const bandNames = bands.map((band) => placeBandName(band, y, plot, em, obstacles));
@@ -115,6 +116,35 @@ function lineObstacles(
   return boxes;
 }
 
+/** The grip of a given that is dragged along x, at the foot of the state it is at. */
+function gripObstacles(
+  { marks = [], over }: LineChartProps,
+  x: PlacedAxis,
+  frame: Frame,
+  em: number,
+): readonly Obstacle[] {
+  const now = marks.find(({ kind }) => kind === 'now');
+  if (!over || !now) return [];
+  const size = em * 1.6;
+  const place = { x: x.place(now.x) - size / 2, y: frame.bottom - size / 2 };
+  return [{ ...place, width: size, height: size, weight: TEXT_WEIGHT }];
+}
+
+const pushedInto = (plot: Box, box: Box): Box => ({
+  ...box,
+  x: Math.max(plot.x, Math.min(box.x, plot.x + plot.width - box.width)),
+  y: Math.max(plot.y, Math.min(box.y, plot.y + plot.height - box.height)),
+});
+
+/** What a name has taken, with room to the next. */
+const printed = ({ x, y, width, height }: Box, em: number): Obstacle => ({
+  x: x - em * 0.3,
+  y,
+  width: width + em * 0.6,
+  height,
+  weight: TEXT_WEIGHT,
+});
+
 /** A band's two edges: its own name rests on them, every other keeps off. */
 function edgesOf(band: Band, y: PlacedAxis, plot: Box): readonly Box[] {
   return [band.from, band.to].map((value) => ({ ...plot, y: y.place(value) - 2, height: 4 }));
@@ -125,7 +155,7 @@ function placeBandName(
   y: PlacedAxis,
   plot: Box,
   em: number,
-  obstacles: Box[],
+  obstacles: Obstacle[],
 ): PlacedText {
   const clamp = (place: number): number => Math.min(plot.y + plot.height, Math.max(plot.y, place));
   const high = clamp(y.place(band.to));
@@ -144,7 +174,7 @@ function placeBandName(
     columns.map((x) => ({ x, y: middle - height / 2, width, height })),
   );
   const box = candidates[leastCovered(candidates, obstacles, plot)] ?? plot;
-  obstacles.push(box);
+  obstacles.push(printed(box, em));
   return { id: band.id, lines: [band.label], x: box.x, y: box.y + height / 2 };
 }
 
@@ -155,7 +185,7 @@ function placeMarkName(
   plot: Box,
   em: number,
   system: UnitSystem,
-  obstacles: Box[],
+  obstacles: Obstacle[],
 ): PlacedText {
   const lines = wrap(textFor(mark.words, system), Math.min(plot.width * 0.6, em * 13), em);
   // A mark without words is a mark all the same.
@@ -171,11 +201,15 @@ function placeMarkName(
     py - height / 2,
     py - away - height * 2,
     py + away + height,
+    py - away - height * 3,
+    py + away + height * 2,
   ];
-  const candidates = down.flatMap((top) =>
+  const places = down.flatMap((top) =>
     across.map((start) => ({ x: start, y: top, width, height })),
   );
+  // Where a place sticks out, the same pushed back in may be free.
+  const candidates = [...places, ...places.map((place) => pushedInto(plot, place))];
   const box = candidates[leastCovered(candidates, obstacles, plot)] ?? plot;
-  obstacles.push(box);
+  obstacles.push(printed(box, em));
   return { id: mark.id, lines, x: box.x, y: box.y + height / 2 };
 }

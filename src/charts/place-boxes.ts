@@ -5,6 +5,16 @@ export interface Box {
   readonly height: number;
 }
 
+/** What a label should not cover, and how much worse than a line it is to cover it. */
+export interface Obstacle extends Box {
+  readonly weight?: number;
+}
+
+/** Text on text can be read neither way; text on a line still can. */
+export const TEXT_WEIGHT = 100;
+
+const OUTSIDE_WEIGHT = 120;
+
 const shared = (a: Box, b: Box): number => {
   const across = Math.min(a.x + a.width, b.x + b.width) - Math.max(a.x, b.x);
   const down = Math.min(a.y + a.height, b.y + b.height) - Math.max(a.y, b.y);
@@ -12,21 +22,23 @@ const shared = (a: Box, b: Box): number => {
 };
 
 /**
- * The candidate that covers least. Anything outside the frame counts ten times, because text cut
- * off is worse than text on a line. The first of equals wins, so that labels do not hop about
+ * The candidate that covers least. Anything outside the frame counts most: there stand the axes, and
+ * text cut off cannot be read at all. The first of equals wins, so that labels do not hop about
  * while a slider moves.
  */
 export function leastCovered(
   candidates: readonly Box[],
-  obstacles: readonly Box[],
+  obstacles: readonly Obstacle[],
   frame: Box,
 ): number {
   let best = 0;
   let least = Number.POSITIVE_INFINITY;
   candidates.forEach((candidate, i) => {
     const outside = candidate.width * candidate.height - shared(candidate, frame);
-    let cost = outside * 10;
-    for (const obstacle of obstacles) cost += shared(candidate, obstacle);
+    let cost = outside * OUTSIDE_WEIGHT;
+    for (const obstacle of obstacles) {
+      cost += shared(candidate, obstacle) * (obstacle.weight ?? 1);
+    }
     if (cost < least - 0.5) {
       least = cost;
       best = i;

@@ -5,7 +5,7 @@ export const words = {
   places: {
     course: 'Course',
     wholeCar: 'The whole car',
-    practise: 'Practise',
+    practise: 'Practice',
     measure: 'Measure',
     model: 'How the model works',
     glossary: 'Glossary',
@@ -31,7 +31,7 @@ export const words = {
     invented:
       'It is no maker’s transmission. Its numbers are chosen for teaching. [See all of them, with every equation.](model)',
     about:
-      'Free, and open source under the MIT licence. It asks for no account and sends nothing about you anywhere. What it remembers stays on this device. Its typeface and some of its software are the work of others: [their licences.](licences)',
+      'Free, and open source under the MIT license. It asks for no account and sends nothing about you anywhere. What it remembers stays on this device. Its typeface and some of its software are the work of others: [their licenses.](licences)',
   },
   coursePath: {
     /** A name for the picture, for the ear: "Why it happens: lesson 3 after 1 and 2, 4 after 3." */
@@ -44,6 +44,8 @@ export const words = {
   lesson: {
     place: (order: string) => `Lesson ${order}`,
     minutes: (minutes: string) => `${minutes} minutes`,
+    times: (p: { read: string; simulate: string; questions: string }) =>
+      `${p.read} to read, ${p.simulate} to try it, ${p.questions} for four questions`,
     after: 'Comes after:',
     notWritten: (title: string) => `${title} (not written yet)`,
     /** What only a translation has cause to say. */

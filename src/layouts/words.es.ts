@@ -43,6 +43,8 @@ export const words: typeof en = {
   lesson: {
     place: (order) => `Lección ${order}`,
     minutes: (minutes) => `${minutes} minutos`,
+    times: ({ read, simulate, questions }) =>
+      `${read} para leer, ${simulate} para probar, ${questions} para cuatro preguntas`,
     after: 'Va después de:',
     notWritten: (title) => `${title} (todavía no está escrita)`,
     inEnglish: (title) => `${title} (en inglés)`,

@@ -1,4 +1,4 @@
-/** The sixteen lessons, planned or written. Once a lesson exists, its own front matter speaks. */
+/** The lessons, planned or written. Once a lesson exists, its own front matter speaks. */
 export interface PlannedLesson {
   readonly id: string;
   readonly title: string;
@@ -21,14 +21,21 @@ export const theory: readonly PlannedLesson[] = [
   },
   {
     id: 'thin-gap-open-hole',
-    title: 'Thin gap, open hole, and the clutch that lets go hot',
+    title: 'Thin gap, open hole',
     needs: ['what-pressure-does', 'hot-fluid-thin-fluid'],
-    about: 'Why a thin crack leaks hot and hardly cold, while an open hole does not care.',
+    about:
+      'Why a thin crack leaks hot and hardly cold, while an open hole leaks alike at any temperature.',
+  },
+  {
+    id: 'holds-cold-slips-hot',
+    title: 'The clutch that lets go hot',
+    needs: ['thin-gap-open-hole'],
+    about: 'When a leak becomes a fault, and which ranges a split seal takes and spares.',
   },
   {
     id: 'pump-and-regulator',
-    title: 'The pump, the regulator, and who goes hungry first at hot idle',
-    needs: ['thin-gap-open-hole'],
+    title: 'The pump, the regulator, and who runs short first at hot idle',
+    needs: ['holds-cold-slips-hot'],
     about: 'Where the pump’s flow goes, and what gives way when there is not enough.',
   },
   {
@@ -50,9 +57,15 @@ export const theory: readonly PlannedLesson[] = [
     about: 'The two seconds after a range is picked, cold beside hot.',
   },
   {
+    id: 'warm-to-the-complaint',
+    title: 'Warm it until it does it',
+    needs: ['turbine-must-stop'],
+    about: 'Why a hot fault goes by temperature and not by the clock, and how to drive there.',
+  },
+  {
     id: 'what-slip-is',
     title: 'What the controller calls slip',
-    needs: ['turbine-must-stop', 'two-range-selections'],
+    needs: ['warm-to-the-complaint', 'two-range-selections'],
     about: 'What the controller sees, how long it waits, and what it does then.',
   },
 ];

@@ -22,8 +22,13 @@ export const objectives: readonly Objective[] = [
     'gap-hole',
     'Tell a gap from a hole by how its leak changes with temperature.',
     'Use the viscous share to say why.',
-    'Read holding pressure needed against pressure had, and name the temperature where they cross.',
     'Say why a wide crack leaks cold too.',
+  ),
+  ...of(
+    'holds-cold-slips-hot',
+    'lets-go',
+    'Read holding pressure needed against pressure had, and name the temperature where they cross.',
+    'Say why one crack has several such temperatures, and what to write beside each.',
     'Say which ranges suffer from a split transfer seal and which are spared.',
   ),
   ...of(
@@ -57,6 +62,13 @@ export const objectives: readonly Objective[] = [
     'Read a turbine-speed trace and tell a finished engagement from a clutch that slips.',
     'Say why the same crack lets the turbine stop cold and not hot.',
     'Work out the torque a clutch must hold at standstill, and say why a stall test is dangerous.',
+  ),
+  ...of(
+    'warm-to-the-complaint',
+    'warm',
+    'Say why a hot fault goes by fluid temperature and not by minutes.',
+    'Say what warms the fluid, and where idling, gentle driving and pulling end.',
+    'Plan a drive that brings a car to its complaint, and say what to write when it does not show.',
   ),
   ...of(
     'what-slip-is',

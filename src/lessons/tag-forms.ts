@@ -36,6 +36,7 @@ const picture = { props: none, stands: 'alone', holds: false } as const;
 const box = { props: none, stands: 'alone', holds: true } as const;
 
 export const tagForms = {
+  AfterRun: { ...box, props: z.strictObject({ of: id }), inside: ['Section'] },
   Caution: box,
   ClutchPressure: picture,
   ControllerDiagram: picture,
@@ -51,8 +52,14 @@ export const tagForms = {
   },
   Fluid: picture,
   GapOrHole: picture,
+  GoDeeper: {
+    ...box,
+    props: z.strictObject({ title }),
+    inside: ['Section', 'AfterRun', 'Caution'],
+  },
   HoldingTorque: picture,
   Mistake: { ...box, inside: top },
+  NextTest: picture,
   Num: { props: z.strictObject({ id }), stands: 'in a line', holds: false },
   Recap: { ...box, inside: top },
   Retrieval: { ...picture, props: z.strictObject({ lesson: id }), inside: top },

@@ -1,6 +1,8 @@
 import { figures } from './figures.en.ts';
 import type { TagName } from './tag-forms.ts';
+import AfterRun from './tags/AfterRun.astro';
 import Caution from './tags/Caution.astro';
+import GoDeeper from './tags/GoDeeper.astro';
 import Mistake from './tags/Mistake.astro';
 import Num from './tags/Num.astro';
 import Recap from './tags/Recap.astro';
@@ -19,7 +21,9 @@ import Wide from './tags/Wide.astro';
  */
 export const tags = {
   ...figures,
+  AfterRun,
   Caution,
+  GoDeeper,
   Mistake,
   Num,
   Recap,

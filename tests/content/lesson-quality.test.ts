@@ -4,6 +4,7 @@ import { basename, join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import { glossarySchema, lessonSchema } from '../../src/lessons/lesson-schema.ts';
+import { lessonTimes, minutesOf } from '../../src/lessons/lesson-times.ts';
 import { objectivesOf } from '../../src/lessons/objectives.ts';
 import { count, grade, TERM } from './reading-grade.ts';
 
@@ -58,33 +59,30 @@ function prose(body: string): string {
 const fillers =
   /\b(simply|just|obviously|basically|clearly|of course|needless to say|as you can see|it is important to note|please note)\b/gi;
 
+/** `WarmUpDrive` drives the warm-up; others go by the name of their folder. */
+const OTHER_NAMES: Readonly<Record<string, string>> = { WarmUpDrive: 'warm-up' };
+
 /** `WhoGoesHungry` lives in src/widgets/who-goes-hungry; what makes it a simulation is its sim.ts, which the question player has not. */
 const folder = (tag: string): string =>
-  tag.replace(/(?<=[a-z])[A-Z]/g, (letter) => `-${letter}`).toLowerCase();
+  OTHER_NAMES[tag] ?? tag.replace(/(?<=[a-z])[A-Z]/g, (letter) => `-${letter}`).toLowerCase();
 
 test('there are lessons to check', () => {
   expect(lessons.length).toBeGreaterThan(0);
 });
 
-/** Tags that stand alone on a line and move nothing. */
-const NOT_SIMULATIONS = ['ControllerDiagram', 'Drawing', 'EngineTable', 'Retrieval'];
-
 describe.each(lessons)('$id', ({ id, body, head }) => {
   const words = `${prose(body)}\n\n${head.hook.replace(terms, TERM)}`;
 
-  test('the minutes it promises are what its words and simulations take', () => {
-    const text = body.slice(0, body.indexOf('<Tasks>')).replace(/\$\$[\s\S]*?\$\$/g, '');
-    const words = text
-      .replace(/<[^>]+>/g, ' x ')
-      .split(/\s+/)
-      .filter(Boolean).length;
-    const simulations = Array.from(text.matchAll(/^<([A-Z]\w*)\s*\/>/gm)).filter(
-      ([, tag = '']) => !NOT_SIMULATIONS.includes(tag),
-    ).length;
-    // 220 words a minute, a calm pace for plain text (common practice, no source), and a bet and a run for each picture.
-    const needed = words / 220 + 2 * simulations;
-    expect(simulations).toBeGreaterThan(0);
-    expect(head.minutes).toBeGreaterThanOrEqual(Math.floor(needed));
+  test('the minutes it promises are what its words, simulations and questions take', () => {
+    const times = lessonTimes(body, head.hook);
+    expect(times.simulate).toBeGreaterThan(0);
+    expect(head.minutes, JSON.stringify(times)).toBe(minutesOf(times));
+  });
+
+  test('shows nothing after a run that it does not have', () => {
+    const ids = Array.from(body.matchAll(/<AfterRun of="([^"]*)"/gu), ([, of]) => of);
+    const tags = Array.from(body.matchAll(/^<([A-Z]\w*)\s*\/>/gmu), ([, tag = '']) => folder(tag));
+    expect(ids.filter((of = '') => !tags.includes(of))).toEqual([]);
   });
 
   test(`reads at grade ${READING_GRADE} or below (Kincaid et al. 1975)`, () => {

@@ -1,5 +1,6 @@
 import type { Locator, Page } from '@playwright/test';
-import { makeClutchPressure } from '../../src/widgets/clutch-pressure/model.ts';
+import { letsGoAtC } from '../../src/car/lets-go.ts';
+import { makeCar, REFERENCE_CRACK_MM } from '../../src/car/car.ts';
 import { expect, test } from './fixtures.ts';
 import { keptAnswers } from './kept-answers.ts';
 import { simulationPages as pages } from './pages.ts';
@@ -113,10 +114,7 @@ test('finishing every task leads to your controls, the focus with it at each ste
     await field.fill(text);
     await field.press('Enter');
   };
-  const edge = makeClutchPressure();
-  edge.apply({ temp: 20, crack: 0.3, required: 'idle' });
-  const at = edge.letsGo.value;
-  const past = at.kind === 'at' ? Math.ceil(at.tempC) : Number.NaN;
+  const past = Math.ceil(letsGoAtC(makeCar({ crackMm: REFERENCE_CRACK_MM }), 'standing'));
   const steps: readonly (() => Promise<void>)[] = [
     () => type('temp', `${past} C`),
     () => type('crack', '0.13 mm'),

@@ -20,14 +20,6 @@ export interface OneSimulation {
 
 const folder = new URL('../../src/widgets/', import.meta.url);
 
-/** What model.ts calls its maker where it is not yet `makeModel`. Shrinks as they are converted. */
-const OLD_MAKERS: Readonly<Record<string, string>> = {
-  'clutch-pressure': 'makeClutchPressure',
-  'warm-up': 'makeWarmUp',
-  'which-ranges': 'makeWhichRanges',
-  'who-goes-hungry': 'makeWhoGoesHungry',
-};
-
 const recordings = recordAll();
 bringRecordings(recordings);
 const PROPS: Readonly<Record<string, OneSimulation['props']>> = {
@@ -45,15 +37,14 @@ async function open(name: string): Promise<OneSimulation> {
   const [model, sim, tasks, view, below] = await Promise.all(
     ['model.ts', 'sim.ts', 'tasks.ts', 'View.tsx', 'Below.tsx'].map(load),
   );
-  const maker = OLD_MAKERS[name] ?? 'makeModel';
-  if (typeof model?.[maker] !== 'function')
-    throw new Error(`${name}/model.ts exports no ${maker}.`);
+  if (typeof model?.['makeModel'] !== 'function')
+    throw new Error(`${name}/model.ts exports no makeModel.`);
   if (typeof sim?.sim !== 'object') throw new Error(`${name}/sim.ts exports no sim.`);
   if (!Array.isArray(tasks?.tasks)) throw new Error(`${name}/tasks.ts exports no tasks.`);
   return {
     name,
     sim: { ...sim.sim, tasks: tasks.tasks } as unknown as AnySim,
-    makeModel: model[maker] as () => SimModel<Givens>,
+    makeModel: model['makeModel'] as () => SimModel<Givens>,
     View: view?.View as OneSimulation['View'],
     props: PROPS[name] ?? {},
     Below: below?.Below as ComponentType<Record<string, unknown>> | undefined,

@@ -1,4 +1,4 @@
-import { schemaProblems } from '../../src/ui/link-state.ts';
+import { schemaProblems } from '../ui/schema-problems.ts';
 import { currentValues } from '../../src/simulation/current-values.ts';
 import { linkSchema } from '../../src/simulation/later/link-schema.ts';
 import type { Givens, SimModel, SimSpec, TasksFile } from '../../src/simulation/sim-spec.ts';

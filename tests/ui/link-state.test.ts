@@ -5,10 +5,10 @@ import {
   LONGEST_LINK,
   parseLink,
   printLink,
-  schemaProblems,
   type LinkSchema,
   type LinkValues,
 } from '../../src/ui/link-state.ts';
+import { schemaProblems } from './schema-problems.ts';
 
 const schema: LinkSchema = {
   id: 'clutch',

@@ -31,20 +31,9 @@ describe('what counts as a sentence in code', () => {
   ])('not %s', (_what, code) => expect(texts(code)).toEqual([]));
 });
 
-/** Folders whose words still stand in code. A folder leaves the list when it has its words files. */
-const NOT_YET: readonly string[] = [
-  'src/ui',
-  'src/widgets/clutch-pressure',
-  'src/widgets/warm-up',
-  'src/widgets/which-ranges',
-  'src/widgets/who-goes-hungry',
-];
-
 const files = globSync('src/{simulation,widgets,ui,charts,measure}/**/*.{ts,tsx}')
   .map((file) => file.replaceAll('\\', '/'))
   .filter((file) => !/[/-]words\.[a-z]{2}\.ts$/u.test(file));
-const waits = (file: string): string | undefined =>
-  NOT_YET.find((folder) => file.startsWith(`${folder}/`));
 const wrongIn = (file: string): readonly string[] =>
   sentencesIn(file, readFileSync(file, 'utf8')).map(({ line, text }) => `${file}:${line} ${text}`);
 
@@ -52,17 +41,11 @@ describe('the code of the site', () => {
   it('is looked at', () => expect(files.length).toBeGreaterThan(50));
 
   it('has its words in words files', () => {
-    expect(files.filter((file) => !waits(file)).flatMap(wrongIn)).toEqual([]);
+    expect(files.flatMap(wrongIn)).toEqual([]);
   });
 
   it('has no label put into small letters: another language has its own rules for that', () => {
-    const lowered = files.filter(
-      (file) => !waits(file) && readFileSync(file, 'utf8').includes('toLowerCase('),
-    );
+    const lowered = files.filter((file) => readFileSync(file, 'utf8').includes('toLowerCase('));
     expect(lowered).toEqual([]);
-  });
-
-  it.each(NOT_YET)('%s still has words in code, or leaves the list', (folder) => {
-    expect(files.filter((file) => waits(file) === folder).flatMap(wrongIn)).not.toEqual([]);
   });
 });

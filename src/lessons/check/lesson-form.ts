@@ -140,7 +140,8 @@ function sameAddress(tags: readonly Tag[]): readonly Placed[] {
   const seen = new Map<string, string>();
   return tags.flatMap((tag) => {
     const title = prop(tag, 'title');
-    if (title === undefined) return [];
+    // A fold is no heading.
+    if (title === undefined || tag.name === 'GoDeeper') return [];
     const address = prop(tag, 'id') ?? slug(title);
     const before = seen.get(address);
     seen.set(address, title);

@@ -6,6 +6,8 @@ export const words = {
   recap: 'In short',
   tasks: 'Your turn',
   kinds: { finish: 'Finish', diagnose: 'Diagnose', decide: 'Decide' },
+  deeper: (title: string) => `Go deeper: ${title}`,
+  afterRun: 'What came out, and why. Run it above first; this opens by itself.',
   solution: 'Show the answer, and why',
   glossary: 'See it in the glossary',
   /** Where the questions of a lesson are in English alone; the link leads to them. */

@@ -7,6 +7,8 @@ export const words: typeof en = {
   recap: 'En resumen',
   tasks: 'Ahora tú',
   kinds: { finish: 'Termina', diagnose: 'Diagnostica', decide: 'Decide' },
+  deeper: (title) => `Más a fondo: ${title}`,
+  afterRun: 'Qué salió, y por qué. Primero pruébalo arriba; esto se abre solo.',
   solution: 'Ver la respuesta y el porqué',
   glossary: 'Verlo en el glosario',
   questions: {

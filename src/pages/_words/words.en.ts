@@ -25,7 +25,7 @@ export const words = {
       'You work in an independent transmission shop, or you are learning to. You need to know why a fault shows only hot, which test will prove it, and what to say to the customer. No math beyond a calculator. You can start at the first lesson knowing nothing of hydraulics.',
     notYet: 'What is not here yet',
     notYetAbout: (missing: string, planned: string) =>
-      `${missing} of the ${planned} lessons are still to be written. There is no practice beyond the questions of each lesson, and no diagnosis planner. Nobody has measured yet whether this site makes anyone better at the job. That takes a trial with apprentices, and there has been none.`,
+      `${missing} of the ${planned} lessons are still to be written. There is no practice beyond the questions of each lesson, and no job sheet or log reader yet. Nobody has measured yet whether this site makes anyone better at the job. That takes a trial with apprentices, and there has been none.`,
   },
   /** The home page of a translation, which has a part of the site. */
   translated: {
@@ -40,9 +40,9 @@ export const words = {
   course: {
     title: 'Course',
     description:
-      'Sixteen short lessons on why a clutch that holds cold slips hot: what pressure does, hot fluid, thin gaps, and how to prove the repair.',
+      'Short lessons on why a clutch that holds cold slips hot: what pressure does, hot fluid, thin gaps, and how to prove the repair.',
     lead: (planned: string, written: string, minutes: string) =>
-      `${planned} lessons of about ten minutes. ${written} can be read now, ${minutes} minutes in all, for the text and its simulations. The tasks and questions at the end of each come on top. The others are named so that you can see where the path leads.`,
+      `${planned} lessons of a quarter of an hour at most. ${written} can be read now, ${minutes} minutes in all: the text at a calm pace, each simulation once with its tasks, and four questions. What goes deeper is folded, and the written tasks at the end come on top. The others are named so that you can see where the path leads.`,
     why: 'Why it happens',
     how: 'How to find it',
     notWritten: 'Not written yet',

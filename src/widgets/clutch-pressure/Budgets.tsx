@@ -1,9 +1,14 @@
+import { COLD_C } from '../../car/cold-and-hot.ts';
+import type { Reading } from '../../car/readings.ts';
 import { BudgetBars, type BudgetPart } from '../../charts/BudgetBars.tsx';
-import { format } from '../../quantity/print.ts';
+import type { Circuit } from '../../engine/index.ts';
+import { printer } from '../../quantity/print.ts';
 import { flow, temperature } from '../../quantity/quantities.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
-import type { PressureModel, Reading } from './model.ts';
-import { COLD_C } from './ranges.ts';
+import type { PressureModel } from './model.ts';
+import { words } from './below-words.en.ts';
+
+const { budget } = words;
 
 /**
  * Full height [L/min], by engine speed alone, so that nothing but the engine rescales the bars: the
@@ -12,81 +17,79 @@ import { COLD_C } from './ranges.ts';
  */
 const fullHeight = (rpm: number): number => (rpm <= 800 ? 14 : rpm <= 1600 ? 28 : 52);
 
-const partsOf = ({ flows }: Reading): readonly BudgetPart[] => [
-  { id: 'slip', label: 'pump slip', value: flows.slip, fill: 'dense' },
-  { id: 'clearances', label: 'clearances', value: flows.clearances, fill: 'sparse' },
-  { id: 'bleed', label: 'bleeds', value: flows.bleed, fill: 'sparse' },
-  { id: 'rings', label: 'rings', value: flows.rings, fill: 'dense' },
-  { id: 'crack', label: 'the crack', value: flows.crack, fill: 'full' },
-  // Nil as long as the crack is the only fault; without a line of its own unless it is something.
-  ...(flows.other > 0
-    ? [{ id: 'other', label: 'other leaks', value: flows.other, fill: 'sparse' } as const]
-    : []),
-  { id: 'left', label: 'converter, lubrication', value: flows.leftOver, fill: 'open' },
-];
+const partsOf = (reading: Reading, circuit: Circuit): readonly BudgetPart[] => {
+  const { rings, transferSeal } = reading.clutches[circuit].leaksLmin;
+  return [
+    { id: 'slip', label: budget.slip, value: reading.slipLmin, fill: 'dense' },
+    { id: 'clearances', label: budget.clearances, value: reading.clearancesLmin, fill: 'sparse' },
+    { id: 'bleed', label: budget.bleed, value: reading.bleedLmin, fill: 'sparse' },
+    { id: 'rings', label: budget.rings, value: rings, fill: 'dense' },
+    { id: 'crack', label: budget.crack, value: transferSeal, fill: 'full' },
+    { id: 'left', label: budget.left, value: reading.leftOverLmin, fill: 'open' },
+  ];
+};
 
-function share({ flows }: Reading, tempC: number, system: UnitSystem): string {
-  const left = flows.leftOver === 0 ? 'nothing' : format(flows.leftOver, flow, system);
-  const taken =
-    flows.crack === 0
-      ? 'no crack in this circuit'
-      : `the crack takes ${format(flows.crack, flow, system)}`;
-  return `at ${format(tempC, temperature, system)} ${taken}, ${left} is left for converter and lubrication.`;
+function share(reading: Reading, circuit: Circuit, tempC: number, system: UnitSystem): string {
+  const print = printer(system);
+  const taken = reading.clutches[circuit].leaksLmin.transferSeal;
+  const nothing = reading.leftOverLmin === 0;
+  const said = {
+    temp: print(tempC, temperature),
+    crack: print(taken, flow),
+    left: print(reading.leftOverLmin, flow),
+  };
+  if (taken === 0) return (nothing ? budget.noCrackNothing : budget.noCrack)(said);
+  return (nothing ? budget.takesAll : budget.takes)(said);
 }
 
 interface BudgetProps {
   readonly id: string;
   /** Stands still: the table under the bars goes by it, and would fold shut at every move. */
   readonly name: string;
+  readonly model: PressureModel;
   readonly reading: Reading;
   readonly tempC: number;
-  readonly rpm: number;
 }
 
-function Budget({ id, name, reading, tempC, rpm }: BudgetProps) {
+function Budget({ id, name, model, reading, tempC }: BudgetProps) {
+  const circuit = model.givens.circuit.value;
   return (
     <BudgetBars
       id={id}
       name={name}
-      takeaway={(system) => share(reading, tempC, system)}
+      takeaway={(system) => share(reading, circuit, tempC, system)}
       quantity={flow}
-      supply={{ label: 'Pump takes in', value: reading.flows.intake }}
-      parts={partsOf(reading)}
-      max={fullHeight(rpm)}
+      supply={{ label: budget.supply, value: reading.intakeLmin }}
+      parts={partsOf(reading, circuit)}
+      max={fullHeight(model.givens.rpm.value)}
     />
   );
 }
 
-function ColdBudget({ model }: { readonly model: PressureModel }) {
+interface BudgetsProps {
+  readonly model: PressureModel;
+}
+
+// Each reads its own signals, so that the cold one rests while the temperature moves.
+function Cold({ model }: BudgetsProps) {
+  const reading = model.cold.value;
   return (
-    <Budget
-      id="clutch-pressure-cold"
-      name="Flow, cold"
-      reading={model.cold.value}
-      tempC={COLD_C}
-      rpm={model.givens.rpm.value}
-    />
+    <Budget id="clutch-pressure-cold" name={budget.cold} tempC={COLD_C} {...{ model, reading }} />
   );
 }
 
-function BudgetNow({ model }: { readonly model: PressureModel }) {
-  return (
-    <Budget
-      id="clutch-pressure-now"
-      name="Flow, now"
-      reading={model.now.value}
-      tempC={model.givens.temp.value}
-      rpm={model.givens.rpm.value}
-    />
-  );
+function Now({ model }: BudgetsProps) {
+  const reading = model.now.value;
+  const tempC = model.givens.temp.value;
+  return <Budget id="clutch-pressure-now" name={budget.now} {...{ model, reading, tempC }} />;
 }
 
 /** Where the pump's flow goes, cold and at the temperature chosen. */
-export function Budgets({ model }: { readonly model: PressureModel }) {
+export function Budgets({ model }: BudgetsProps) {
   return (
     <div class="pressure-budgets">
-      <ColdBudget model={model} />
-      <BudgetNow model={model} />
+      <Cold model={model} />
+      <Now model={model} />
     </div>
   );
 }

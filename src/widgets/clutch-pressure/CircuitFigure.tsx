@@ -1,40 +1,48 @@
 import { CircuitDrawing, circuitFrom, describeCircuit } from '../../drawings/index.ts';
-import { More } from '../../ui/More.tsx';
 import { pressure, torque } from '../../quantity/quantities.ts';
-import { Readout } from '../../ui/Readout.tsx';
-import { useUnits } from '../../ui/use-units.ts';
 import { pulledTo } from '../../simulation/choices/number.ts';
 import type { PictureContext } from '../../simulation/sim-spec.ts';
+import { More } from '../../ui/More.tsx';
+import { Readout } from '../../ui/Readout.tsx';
+import { useUnits } from '../../ui/use-units.ts';
 import type { PressureModel } from './model.ts';
+import { words } from './below-words.en.ts';
 
-export function CircuitFigure({
-  model,
-  live,
-}: { readonly model: PressureModel } & Pick<PictureContext, 'live'>) {
-  const { now, holds, need, givens } = model;
+interface CircuitFigureProps extends Pick<PictureContext, 'live'> {
+  readonly model: PressureModel;
+}
+
+export function CircuitFigure({ model, live }: CircuitFigureProps) {
+  const { now, clutch, holds, need, givens, feedOpen } = model;
   const system = useUnits();
+  const { circuit } = words;
   const high = givens.circuit.value === 'high';
-  const { line, clutch, flows, feedOpen, torque: carries } = now.value;
+  const { lineKpa, pumpLmin, clearancesLmin, leftOverLmin, lineAtCommand } = now.value;
+  const { kPa, feedLmin, leaksLmin, holdsNm } = clutch.value;
   const state = circuitFrom(
     {
-      lineKpa: line,
-      clutchKpa: clutch,
-      flows: { ...flows, pump: flows.delivered },
+      lineKpa,
+      clutchKpa: kPa,
+      flows: {
+        pump: pumpLmin,
+        clearances: clearancesLmin,
+        feed: feedLmin,
+        rings: leaksLmin.rings,
+        crack: leaksLmin.transferSeal,
+        leftOver: leftOverLmin,
+      },
       holds: holds.value,
       tempC: givens.temp.value,
       crackMm: givens.crack.value,
       throughSeal: !high,
-      feedOpen,
+      feedOpen: feedOpen.value,
     },
     system,
   );
   return (
     <figure class="pressure-circuit">
       <figcaption>
-        <strong>The circuit:</strong>{' '}
-        {high
-          ? 'high goes another way round and does not pass through the transfer seal, so the crack cannot reach it. Drawn here with a whole seal.'
-          : 'what the crack takes has to come through the feed hole first.'}
+        <strong>{circuit.name}</strong> {high ? circuit.past : circuit.through}
       </figcaption>
       <CircuitDrawing
         id="clutch-pressure-circuit"
@@ -42,16 +50,16 @@ export function CircuitFigure({
         onCrack={!high && live('crack') ? pulledTo(givens.crack) : undefined}
       />
       <dl class="readouts">
-        <Readout label="Line" value={line} quantity={pressure}>
-          {now.value.lineAtCommand ? 'at its command' : 'short of its command'}
+        <Readout label={circuit.line} value={lineKpa} quantity={pressure}>
+          {lineAtCommand ? circuit.atCommand : circuit.short}
         </Readout>
-        <Readout label="Clutch" value={clutch} quantity={pressure}>
-          {holds.value ? 'holds' : 'slips'}
+        <Readout label={circuit.clutch} value={kPa} quantity={pressure}>
+          {holds.value ? circuit.holds : circuit.slips}
         </Readout>
-        <Readout label="Torque it can hold" value={carries} quantity={torque} />
-        <Readout label="Torque asked of it" value={need.value.torque} quantity={torque} />
+        <Readout label={circuit.canHold} value={holdsNm} quantity={torque} />
+        <Readout label={circuit.asked} value={need.value.torqueNm} quantity={torque} />
       </dl>
-      <More label="The drawing in words">
+      <More label={circuit.inWords}>
         <p>{describeCircuit(state)}</p>
       </More>
     </figure>

@@ -1,6 +1,7 @@
 import { letsGoWhere, type LetsGo } from '../../car/lets-go.ts';
 import { findRoot } from '../../engine/index.ts';
-import { CRACK, TEMP } from './ranges.ts';
+import { CRACK } from '../../simulation/choices/number.ts';
+import { TEMP } from '../../simulation/choices/temperatures.ts';
 
 /** Clutch pressure over what is needed [kPa], below zero where it slips; falls with temperature and with crack. */
 export type Margin = (crackMm: number, tempC: number) => number;

@@ -13,7 +13,8 @@ import { pressure, torque } from '../../quantity/quantities.ts';
 import { Readout } from '../../ui/Readout.tsx';
 import { useUnits } from '../../ui/use-units.ts';
 import { bookNumber, BOOKS, howOf } from './books.ts';
-import { needed, type HoldingModel } from './model.ts';
+import { needed } from '../../simulation/required/control.ts';
+import type { HoldingModel } from './model.ts';
 import { words } from './words.en.ts';
 
 /** Shown once the answer is out, and fetched then. */

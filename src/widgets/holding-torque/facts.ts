@@ -4,7 +4,8 @@ import { area, dimension, force, friction } from '../../quantity/part-quantities
 import { count, power, pressure, speed, torque } from '../../quantity/quantities.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { bookNumber, books, howOf, powerOf, torqueOf } from './books.ts';
-import { needed, training } from './model.ts';
+import { needed, type Required } from '../../simulation/required/control.ts';
+import { training } from './model.ts';
 import { words } from './words.en.ts';
 
 export const FULL = 400;
@@ -17,7 +18,7 @@ const WORN = 0.09;
 export const NEAR = 14;
 
 /** What is needed, and at what engine speed, as printed. */
-export function needIn(required: keyof typeof needed, system: UnitSystem) {
+export function needIn(required: Required, system: UnitSystem) {
   const print = printer(system);
   const { torqueNm, engineRpm } = needed[required];
   return { need: print(torqueNm, torque), speed: print(engineRpm, speed) };

@@ -1,7 +1,6 @@
 import { computed, effect } from '@preact/signals';
 import { training as plant } from '../../engine/index.ts';
-import { needs } from '../../car/need.ts';
-import { DEMAND_OF, type Required } from '../../simulation/choices/required.ts';
+import { needed, type Required } from '../../simulation/required/control.ts';
 import { givensFrom } from '../../simulation/givens.ts';
 import type { SimModel } from '../../simulation/sim-spec.ts';
 import { books, pressureFor, torqueOf, type Book, type ClutchBuild } from './books.ts';
@@ -9,11 +8,6 @@ import { books, pressureFor, torqueOf, type Book, type ClutchBuild } from './boo
 /** The chart's pressures. Two points would do for a line with a corner; these keep the cursor fine enough to read. */
 export const SWEEP: readonly number[] = Array.from({ length: 61 }, (_, i) => i * 20);
 
-/** What each thing asked of the clutch takes. */
-export const needed = {
-  idle: needs[DEMAND_OF.idle],
-  'take-off': needs[DEMAND_OF['take-off']],
-} as const;
 export type Example = 'training' | Book | 'own';
 
 export type HoldingGivens = {

@@ -2,6 +2,7 @@ import { formatNumber, printer } from '../../quantity/print.ts';
 import { area, dimension, force, friction } from '../../quantity/part-quantities.ts';
 import { count, percent, power, pressure, speed, torque } from '../../quantity/quantities.ts';
 import { numberControl } from '../../simulation/choices/number.ts';
+import { requiredControl } from '../../simulation/required/control.ts';
 import type { SimSpec } from '../../simulation/sim-spec.ts';
 import { told, withIds } from '../../simulation/told.ts';
 import { bookNumber, BOOKS, books, powerOf } from './books.ts';
@@ -58,16 +59,7 @@ export const sim: SimSpec<HoldingGivens, HoldingModel> = {
         { value: 'own', words: words.examples.own },
       ],
     },
-    {
-      kind: 'choice',
-      key: 'required',
-      label: controls.required,
-      options: (['idle', 'take-off'] as const).map((value) => ({
-        value,
-        words: words.required[value].words,
-        note: (system) => words.required[value].note(needIn(value, system)),
-      })),
-    },
+    requiredControl('required'),
     numberControl('area', controls.area, area, AREA),
     numberControl('radius', controls.radius, dimension, RADIUS),
     numberControl('spring', controls.spring, force, SPRING),

@@ -5,7 +5,6 @@ export const words = {
     friction: 'Friction of the plates',
     faces: 'Faces that rub',
     example: 'Which clutch',
-    required: 'The clutch has to',
     area: 'Piston area',
     radius: 'Mean radius',
     spring: 'Return spring',
@@ -20,13 +19,6 @@ export const words = {
     training: 'The training clutch',
     own: 'Your own numbers',
     book: (p: { book: string }) => `Book: ${p.book}`,
-  },
-  required: {
-    idle: { words: 'Stand in gear', note: (p: { speed: string }) => `engine at ${p.speed}` },
-    'take-off': {
-      words: 'Take off',
-      note: (p: { speed: string }) => `engine at ${p.speed}, car not yet moving`,
-    },
   },
   predict: {
     question: (p: { full: string; half: string; before: string }) =>
@@ -73,8 +65,10 @@ export const words = {
     needed: {
       idle: (p: { need: string; pressure: string }) =>
         `Standing in gear at idle asks for ${p.need}, which takes ${p.pressure} on the gauge.`,
+      gentle: (p: { need: string; speed: string; pressure: string }) =>
+        `A gentle take-off at ${p.speed} asks for ${p.need}, which takes ${p.pressure} on the gauge.`,
       'take-off': (p: { need: string; speed: string; pressure: string }) =>
-        `Taking off at ${p.speed} asks for ${p.need}, which takes ${p.pressure} on the gauge.`,
+        `A firm take-off at ${p.speed} asks for ${p.need}, which takes ${p.pressure} on the gauge.`,
     },
   },
   chart: {
@@ -85,8 +79,10 @@ export const words = {
     forComparison: 'the band is what our car needs, for comparison.',
     takeaway: {
       idle: (p: { need: string; speed: string }) => `${p.need} is needed to stand in gear at idle.`,
+      gentle: (p: { need: string; speed: string }) =>
+        `${p.need} is needed for a gentle take-off at ${p.speed}.`,
       'take-off': (p: { need: string; speed: string }) =>
-        `${p.need} is needed to take off at ${p.speed}.`,
+        `${p.need} is needed for a firm take-off at ${p.speed}.`,
     },
     holdsFrom: (p: { pressure: string }) => `holds from ${p.pressure}`,
     training: 'training clutch',

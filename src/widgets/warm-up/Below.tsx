@@ -1,41 +1,48 @@
-import { driveHeat, trainingLump } from '../../engine/index.ts';
-import { format } from '../../quantity/print.ts';
+import { coolant, driveHeat, LONGEST_DRIVE, trainingLump, warmedTo } from '../../engine/index.ts';
+import { listOf } from '../../quantity/lists.ts';
+import { printer } from '../../quantity/print.ts';
 import { heat, power, temperature, temperatureRise } from '../../quantity/quantities.ts';
+import type { PictureProps } from '../../simulation/simulation-view.tsx';
 import { useUnits } from '../../ui/use-units.ts';
 import { KINDS, type WarmUpModel } from './model.ts';
-import { kindWords } from './words.ts';
+import { words } from './below-words.en.ts';
+import { words as common } from './words.en.ts';
+
+/** Where a kind of driving has ended after four hours, which is as good as for ever [°C]. */
+const endOf = (kind: (typeof KINDS)[number], outsideC: number): number =>
+  warmedTo(trainingLump, {
+    fluidC: outsideC,
+    coolantC: outsideC,
+    ambientC: outsideC,
+    heat: driveHeat[kind],
+    time: LONGEST_DRIVE,
+  }).fluidC;
 
 /** Where each kind of driving would end if it went on for ever, in this weather. */
-export function Below({ model }: { readonly model: WarmUpModel }) {
-  const system = useUnits();
+export function Below({ model }: PictureProps<WarmUpModel>) {
+  const print = printer(useUnits());
   const outside = model.givens.outside.value;
+  const each = KINDS.map((kind) =>
+    words.each({ kind: common.kinds[kind], temp: print(endOf(kind, outside), temperature) }),
+  );
+  const watts = (value: number): string => print(value / 1e3, power);
   return (
     <div class="warm-ends">
       <p>
-        Each kind of driving has a temperature of its own, where the fluid gives off as much heat as
-        it takes in. At {format(outside, temperature, system)} outside:{' '}
-        {KINDS.map((kind, i) => (
-          <span key={kind}>
-            {i > 0 && ', '}
-            {kindWords[kind]}{' '}
-            <span class="number">
-              {format(outside + driveHeat[kind] / trainingLump.loss, temperature, system)}
-            </span>
-          </span>
-        ))}
-        . Pulling is stop and go under load. The model leaves out the cooler’s thermostat, so what
-        it says of long pulling is too hot. It does not matter here: you stop long before.
+        {words.lead({ outside: print(outside, temperature) })} {listOf(each)}. {words.rest}
       </p>
       <p class="muted">
-        All invented for the training transmission: {format(trainingLump.capacity, heat, system)} to
-        warm it by {format(1, temperatureRise, system)}, {trainingLump.loss} W given off for each
-        such step above the air,{' '}
-        {KINDS.map(
-          (kind) => `${kindWords[kind]} ${format(driveHeat[kind] / 1e3, power, system)}`,
-        ).join(', ')}
-        . Where the crack lets go comes from “Does the clutch hold?”, with the command held fixed at
-        its idle values. A controller that asks for more as you give throttle pulls away hotter than
-        this.
+        {words.invented({
+          capacity: print(trainingLump.capacity, heat),
+          degree: print(1, temperatureRise),
+          loss: watts(trainingLump.loss),
+          exchange: watts(trainingLump.exchange),
+          coolant: print(coolant.heldC, temperature),
+          idling: watts(driveHeat.idling),
+          gentle: watts(driveHeat.gentle),
+          pulling: watts(driveHeat.pulling),
+        })}{' '}
+        {words.command}
       </p>
     </div>
   );

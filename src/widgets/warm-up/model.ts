@@ -6,10 +6,10 @@ import {
   warmedTo,
   type DriveKind,
 } from '../../engine/index.ts';
-import { makeCar } from '../../car/car.ts';
+import { makeCar, REFERENCE_CRACK_MM } from '../../car/car.ts';
 import { letsGo, type LetsGo } from '../../car/lets-go.ts';
 import { givensFrom } from '../../simulation/givens.ts';
-import { DEMAND_OF, type Required } from '../../simulation/choices/required.ts';
+import { DEMAND_OF, type Required } from '../../simulation/required/control.ts';
 import type { SimModel } from '../../simulation/sim-spec.ts';
 
 export const KINDS = Object.keys(driveHeat) as readonly DriveKind[];
@@ -33,7 +33,7 @@ export type WarmUpGivens = {
 
 export const START: WarmUpGivens = {
   outside: 20,
-  crack: 0.2,
+  crack: REFERENCE_CRACK_MM,
   kind1: 'gentle',
   minutes1: 20,
   kind2: 'gentle',
@@ -41,7 +41,7 @@ export const START: WarmUpGivens = {
   kind3: 'gentle',
   minutes3: 20,
   above: 0,
-  required: 'take-off',
+  required: 'gentle',
 };
 
 export const OUTSIDE = { min: -30, max: 45, step: 1 } as const;
@@ -129,7 +129,7 @@ export function shows(plan: Plan, lets: LetsGo): Shows {
   return { when: 'not-on-this-drive', shortC: lets.tempC - hottest };
 }
 
-export function makeWarmUp() {
+export function makeModel() {
   const { givens, apply, reset } = givensFrom(START);
   const lets = computed(() =>
     letsGo(makeCar({ crackMm: givens.crack.value }), DEMAND_OF[givens.required.value]),
@@ -163,4 +163,4 @@ export function makeWarmUp() {
     showsAt: (outside: number) => shows({ ...plan.peek(), outside }, lets.peek()),
   } satisfies SimModel<WarmUpGivens> & Record<string, unknown>;
 }
-export type WarmUpModel = ReturnType<typeof makeWarmUp>;
+export type WarmUpModel = ReturnType<typeof makeModel>;

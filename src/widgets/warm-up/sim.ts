@@ -1,133 +1,111 @@
 import type { DriveKind } from '../../engine/index.ts';
-import { hairs } from '../../quantity/hairs.ts';
-import { format } from '../../quantity/print.ts';
-import { length, temperature, temperatureRise, minutes } from '../../quantity/quantities.ts';
-import { CRACK } from '../../simulation/choices/number.ts';
-import type { ControlSpec, NumberSpec, SimSpec } from '../../simulation/sim-spec.ts';
+import { printer } from '../../quantity/print.ts';
+import { length, minutes, temperature, temperatureRise } from '../../quantity/quantities.ts';
+import { crackControl, numberControl } from '../../simulation/choices/number.ts';
+import { requiredControl } from '../../simulation/required/control.ts';
+import type { ChoiceSpec, SimSpec } from '../../simulation/sim-spec.ts';
+import { told, withIds, withValues } from '../../simulation/told.ts';
 import {
   ABOVE,
-  makeWarmUp,
+  makeModel,
   MINUTES,
   OUTSIDE,
   START,
   type WarmUpGivens,
   type WarmUpModel,
 } from './model.ts';
-import { says, spoken } from './words.ts';
+import { says, spoken } from './says.ts';
+import { words } from './words.en.ts';
 
-const kindOptions: readonly { value: DriveKind; words: string }[] = [
-  { value: 'idling', words: 'Idling' },
-  { value: 'gentle', words: 'Gentle' },
-  { value: 'pulling', words: 'Pulling' },
-];
-const lasting = (key: NumberSpec<WarmUpGivens>['key'], which: string) =>
-  ({
-    kind: 'number',
-    key,
-    label: `${which}, how long`,
-    quantity: minutes,
-    ...MINUTES,
-    words: (value) => (value === 0 ? 'left out' : ''),
-  }) as const satisfies NumberSpec<WarmUpGivens>;
+const { controls } = words;
+const kindOptions = withValues<{ words: string }>({
+  idling: { words: controls.options.idling },
+  gentle: { words: controls.options.gentle },
+  pulling: { words: controls.options.pulling },
+} satisfies Record<DriveKind, { words: string }>);
+const kindControl = (key: keyof typeof controls.kinds): ChoiceSpec<WarmUpGivens> => ({
+  kind: 'choice',
+  key,
+  label: controls.kinds[key],
+  options: kindOptions,
+});
+const lasting = (key: keyof typeof controls.minutes) =>
+  numberControl(key, controls.minutes[key], minutes, MINUTES, (value) =>
+    value === 0 ? controls.leftOut : '',
+  );
 
-const controls: readonly ControlSpec<WarmUpGivens>[] = [
-  {
-    kind: 'number',
-    key: 'outside',
-    label: 'Outside',
-    quantity: temperature,
-    ...OUTSIDE,
-  },
-  {
-    kind: 'number',
-    key: 'crack',
-    label: 'Crack in the transfer seal',
-    quantity: length,
-    ...CRACK,
-    words: hairs,
-  },
-  { kind: 'choice', key: 'kind1', label: 'First', options: kindOptions },
-  lasting('minutes1', 'First'),
-  { kind: 'choice', key: 'kind2', label: 'Then', options: kindOptions },
-  lasting('minutes2', 'Then'),
-  { kind: 'choice', key: 'kind3', label: 'At last', options: kindOptions },
-  lasting('minutes3', 'At last'),
-  {
-    kind: 'number',
-    key: 'above',
-    label: 'Fluid at the start, above outside',
-    quantity: temperatureRise,
-    ...ABOVE,
-    words: (value) => (value === 0 ? 'stood overnight' : 'still warm'),
-  },
-  {
-    kind: 'choice',
-    key: 'required',
-    label: 'The clutch has to',
-    options: [
-      { value: 'idle', words: 'Stand in gear', note: 'engine at 700 rpm' },
-      { value: 'take-off', words: 'Take off', note: 'engine up to 1500 rpm, car not yet moving' },
-    ],
-  },
-];
+/** How long the drive of the prediction is [min], and how much more "a little more" would be. */
+const DRIVEN = 10;
+const MORE = 5;
+const start: WarmUpGivens = { ...START, minutes1: 0, minutes2: 0, minutes3: 0 };
+const end = { minutes1: DRIVEN };
 
-const start: WarmUpGivens = {
-  ...START,
-  crack: 0.16,
-  minutes1: 0,
-  minutes2: 0,
-  minutes3: 0,
-};
-const end = { minutes1: 10 };
-const after = makeWarmUp();
-after.apply({ ...start, ...end });
-const { letsGo, end: driven } = after;
-const goesAt = letsGo.value.kind === 'at' ? letsGo.value.tempC : Number.NaN;
-const gentle = makeWarmUp();
-gentle.apply({ ...START, crack: 0.16 });
-const found = gentle.shows.value;
-const hour = found.when === 'at' ? found.minute : Number.NaN;
+/** The model at a state, for the numbers in the words. */
+export function at(state: Partial<WarmUpGivens>): WarmUpModel {
+  const model = makeModel();
+  model.apply({ ...START, ...state });
+  return model;
+}
+/** Where the crack lets go [°C]; the words rely on there being such a temperature. */
+export function goesAt({ letsGo }: WarmUpModel): number {
+  const lets = letsGo.value;
+  return lets.kind === 'at' ? lets.tempC : Number.NaN;
+}
+/** After how many minutes it shows; null where it does not on this drive. */
+export function minuteOf({ shows }: WarmUpModel): number | null {
+  const found = shows.value;
+  return found.when === 'at' ? found.minute : null;
+}
+
+const driven = at({ ...start, ...end });
+const { options, ...predict } = told(words.predict, (system) => {
+  const print = printer(system);
+  return {
+    crack: print(START.crack, length),
+    goesAt: print(goesAt(driven), temperature),
+    outside: print(START.outside, temperature),
+    minutes: spoken(DRIVEN),
+    got: print(driven.end.value.tempC, temperature),
+    needs: spoken(minuteOf(at({})) ?? Number.NaN),
+  };
+});
 
 export const sim: SimSpec<WarmUpGivens, WarmUpModel> = {
   id: 'warm-up',
-  title: 'When will it let go?',
+  title: words.title,
   linkVersion: 1,
-  controls,
+  controls: [
+    numberControl('outside', controls.outside, temperature, OUTSIDE),
+    crackControl('crack'),
+    kindControl('kind1'),
+    lasting('minutes1'),
+    kindControl('kind2'),
+    lasting('minutes2'),
+    kindControl('kind3'),
+    lasting('minutes3'),
+    numberControl('above', controls.above, temperatureRise, ABOVE, (value) =>
+      value === 0 ? controls.overnight : controls.warm,
+    ),
+    requiredControl('required'),
+  ],
   predict: {
-    question: (system) =>
-      `The customer says: it slips when hot. The crack, ${format(0.16, length, system)}, lets go at ${format(goesAt, temperature, system)}. The car stood overnight at ${format(START.outside, temperature, system)}. You drive it gently for ${spoken(end.minutes1)}. What do you find?`,
-    options: [
-      {
-        id: 'shows',
-        words: 'It slips. After ten minutes on the road any car is hot.',
-        why: (system) =>
-          `The engine may be by then. The fluid warms by its own losses and by the engine’s coolant in the cooler, and it comes after both. It has got to ${format(driven.value.tempC, temperature, system)}.`,
-      },
-      {
-        id: 'close',
-        words: 'It just holds. Five minutes more and it would slip.',
-        why: (system) =>
-          `It is a long way off: ${format(driven.value.tempC, temperature, system)} of ${format(goesAt, temperature, system)}. The warmer the fluid, the slower it warms, since it gives off more heat. Driven like this it takes ${spoken(hour)}.`,
-      },
-      {
-        id: 'far',
-        words: 'Nothing. The fluid is not nearly warm enough.',
-        why: (system) =>
-          `${format(driven.value.tempC, temperature, system)} after ${spoken(end.minutes1)}; the crack lets go at ${format(goesAt, temperature, system)}, and driven like this that takes ${spoken(hour)}. A short test drive proves nothing about a hot fault. Note the fluid temperature, not the minutes.`,
-      },
-    ],
+    ...predict,
+    options: withIds(options),
     start,
     end,
-    runLabel: 'Drive it',
     outcome: (model) => {
-      const { when } = model.shows.value;
-      const later = makeWarmUp();
-      later.apply({ ...start, minutes1: end.minutes1 + 5 });
-      const option = when === 'at' ? 'shows' : later.shows.value.when === 'at' ? 'close' : 'far';
+      const later = at({ ...start, minutes1: DRIVEN + MORE });
+      const { tempC, minute } = model.end.value;
       return {
-        option,
-        words: (system) =>
-          `Fluid at ${format(model.end.value.tempC, temperature, system)} after ${spoken(model.end.value.minute)}. Lets go at ${format(goesAt, temperature, system)}.`,
+        option: minuteOf(model) !== null ? 'shows' : minuteOf(later) !== null ? 'close' : 'far',
+        words: (system) => {
+          const print = printer(system);
+          return words.outcome({
+            got: print(tempC, temperature),
+            minutes: spoken(minute),
+            goesAt: print(goesAt(driven), temperature),
+          });
+        },
       };
     },
   },

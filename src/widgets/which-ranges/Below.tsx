@@ -1,9 +1,10 @@
+import type { PictureProps } from '../../simulation/simulation-view.tsx';
 import type { RangesModel } from './model.ts';
 import { PathMap } from './PathMap.tsx';
 import { Bench, Legend, Torques } from './Tables.tsx';
 
 /** Shown once the answer is out, and fetched then. */
-export function Below({ model }: { readonly model: RangesModel }) {
+export function Below({ model }: PictureProps<RangesModel>) {
   return (
     <>
       <PathMap model={model} />

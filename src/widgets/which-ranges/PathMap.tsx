@@ -6,13 +6,13 @@ import {
   type HydraulicPathState,
   type PathCircuitState,
 } from '../../drawings/index.ts';
-import { CIRCUITS, type Circuit } from '../../engine/index.ts';
+import { CIRCUITS, training, type Circuit } from '../../engine/index.ts';
 import { More } from '../../ui/More.tsx';
 import { printer } from '../../quantity/print.ts';
-import { pressure } from '../../quantity/quantities.ts';
+import { pressure, speed, temperature } from '../../quantity/quantities.ts';
 import { useUnits } from '../../ui/use-units.ts';
-import { type RangesModel } from './model.ts';
-import { rangeNames, testWords } from './words.ts';
+import type { RangesModel } from './model.ts';
+import { words } from './below-words.en.ts';
 
 /** Full scale of the drawing's tints [kPa]: the line command under load. */
 const FULL_SCALE = 1e3;
@@ -60,14 +60,17 @@ export function PathMap({ model }: { readonly model: RangesModel }) {
         ? [{ id: fault, circuit: sitsInOneCircuit(fault) ? givens.circuit.value : undefined }]
         : [],
   };
+  const shown = words.tests[test]({
+    temp: print(tempC, temperature),
+    speed: print(training.testPoints.load.engineRpm, speed),
+  });
   return (
     <figure class="ranges-map">
       <figcaption>
-        <strong>The map:</strong> {rangeNames[engaged].toLowerCase()} engaged,{' '}
-        {testWords(test, system)}. The ring marks the fault.
+        <strong>{words.map.name}</strong> {words.map.shows[engaged]({ test: shown })}
       </figcaption>
       <HydraulicPathDrawing id="which-ranges-map" state={drawn} />
-      <More label="The drawing in words">
+      <More label={words.map.inWords}>
         <p>{describeHydraulicPath(drawn)}</p>
       </More>
     </figure>

@@ -1,16 +1,22 @@
 import { COLD_C, HOT_C } from '../../car/cold-and-hot.ts';
-import { SHOP_TESTS, type ShopTest, type Verdict } from '../../car/shop-tests.ts';
-import type { ComponentChildren } from 'preact';
+import {
+  conditionsOf,
+  SHOP_TESTS,
+  type ShopTest,
+  type TestReadings,
+  type Verdict,
+} from '../../car/shop-tests.ts';
 import { format, formatNumber } from '../../quantity/print.ts';
 import { temperature } from '../../quantity/quantities.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
 import { useUnits } from '../../ui/use-units.ts';
+import { words } from './words.en.ts';
 
 export interface PatternRow {
   readonly id: string;
   readonly label: string;
   readonly values: Readonly<Record<ShopTest, number>>;
-  readonly words: Readonly<Record<ShopTest, Verdict>>;
+  readonly verdicts: Readonly<Record<ShopTest, Verdict>>;
   /** What this row calls "gone", where another word fits better: a torque slips. */
   readonly gone?: string;
   /** Where the row is in another unit than the table. */
@@ -18,54 +24,69 @@ export interface PatternRow {
 }
 
 interface PatternTableProps {
-  readonly caption: ComponentChildren;
+  readonly head: string;
+  readonly caption: string;
   readonly name: string;
   readonly quantity: Quantity;
   readonly rows: readonly PatternRow[];
 }
 
+/** One number of each test. */
+export const across = (
+  readings: Readonly<Record<ShopTest, TestReadings>>,
+  read: (column: TestReadings) => number,
+): Record<ShopTest, number> =>
+  Object.fromEntries(SHOP_TESTS.map((test) => [test, read(readings[test])])) as Record<
+    ShopTest,
+    number
+  >;
+
 /**
  * Four columns of number and word, cold and hot under one head each. A real table: a pattern is
  * read along and across, and a screen reader has to say which column it is in.
  */
-export function PatternTable({ caption, name, quantity, rows }: PatternTableProps) {
+export function PatternTable({ head, caption, name, quantity, rows }: PatternTableProps) {
   const system = useUnits();
-  const { symbol } = quantity[system];
+  const { table } = words;
   return (
     <figure class="pattern">
-      <figcaption>{caption}</figcaption>
+      <figcaption>
+        <strong>{head}</strong> {caption}
+      </figcaption>
       <table aria-label={name}>
         <thead>
           <tr>
             <th scope="col" rowSpan={2}>
-              {symbol}
+              {quantity[system].symbol}
             </th>
             <th scope="colgroup" colSpan={2} class="pattern-cold">
-              Cold, {format(COLD_C, temperature, system)}
+              {table.cold({ temp: format(COLD_C, temperature, system) })}
             </th>
             <th scope="colgroup" colSpan={2} class="pattern-hot">
-              Hot, {format(HOT_C, temperature, system)}
+              {table.hot({ temp: format(HOT_C, temperature, system) })}
             </th>
           </tr>
           <tr>
             {SHOP_TESTS.map((test) => (
               <th key={test} scope="col">
-                {test.endsWith('load') ? '1500 rpm' : 'idle'}
+                {table[conditionsOf[test].point]}
               </th>
             ))}
           </tr>
         </thead>
         <tbody>
-          {rows.map(({ id, label, values, words, gone = 'gone', quantity: own = quantity }) => (
+          {rows.map(({ id, label, values, verdicts, gone, quantity: own = quantity }) => (
             <tr key={id}>
               <th scope="row">
                 {label}
                 {own !== quantity && <span class="pattern-unit"> {own[system].symbol}</span>}
               </th>
               {SHOP_TESTS.map((test) => (
-                <td key={test} class={`pattern-${words[test]}`}>
+                <td key={test} class={`pattern-${verdicts[test]}`}>
                   <span class="pattern-number">{formatNumber(values[test], own, system)}</span>{' '}
-                  <span class="pattern-word">{words[test] === 'gone' ? gone : words[test]}</span>
+                  <span class="pattern-word">
+                    {(verdicts[test] === 'gone' && gone) || table.verdicts[verdicts[test]]}
+                  </span>
                 </td>
               ))}
             </tr>

@@ -1,7 +1,8 @@
-import { computed, signal } from '@preact/signals';
+import { computed } from '@preact/signals';
 import { makeCar, oneFault } from '../../car/car.ts';
 import { benchOf, patternOf, shopReadings, type ShopTest } from '../../car/shop-tests.ts';
 import type { Circuit, FaultId } from '../../engine/index.ts';
+import { givensFrom } from '../../simulation/givens.ts';
 import type { SimModel } from '../../simulation/sim-spec.ts';
 
 export type RangesGivens = {
@@ -23,19 +24,8 @@ const START: RangesGivens = {
   test: 'hot-load',
 };
 
-export function makeWhichRanges() {
-  const givens = {
-    fault: signal<FaultId>(START.fault),
-    severity: signal(START.severity),
-    circuit: signal<Circuit>(START.circuit),
-    engaged: signal<Circuit>(START.engaged),
-    test: signal<ShopTest>(START.test),
-  };
-  const apply = (partial: Partial<RangesGivens>) => {
-    for (const [key, value] of Object.entries(partial)) {
-      (givens[key as keyof RangesGivens] as { value: unknown }).value = value;
-    }
-  };
+export function makeModel() {
+  const { givens, apply, reset } = givensFrom(START);
   const car = computed(() =>
     makeCar({
       faults: oneFault(givens.fault.value, givens.severity.value, givens.circuit.value),
@@ -46,7 +36,7 @@ export function makeWhichRanges() {
   return {
     givens,
     apply,
-    reset: () => apply(START),
+    reset,
     /** All that gauges show, in every range and test; does not move with the drawing's own choices. */
     readings,
     bench,
@@ -55,4 +45,4 @@ export function makeWhichRanges() {
     sensorAtRest: computed(() => car.value.plant.turbineSensorRestRpm),
   } satisfies SimModel<RangesGivens> & Record<string, unknown>;
 }
-export type RangesModel = ReturnType<typeof makeWhichRanges>;
+export type RangesModel = ReturnType<typeof makeModel>;

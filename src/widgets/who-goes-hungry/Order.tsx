@@ -1,52 +1,57 @@
-import { Both } from '../../ui/Both.tsx';
+import { COLD_C, HOT_C } from '../../car/cold-and-hot.ts';
+import type { Reading } from '../../car/readings.ts';
 import { format, formatNumber } from '../../quantity/print.ts';
 import { flow, pressure, speed, temperature } from '../../quantity/quantities.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
+import { Both } from '../../ui/Both.tsx';
 import { useUnits } from '../../ui/use-units.ts';
-import { soundReadings, type HungryModel, type Reading } from './model.ts';
-import { COLD_C, FAST_RPM, HOT_C, IDLE_RPM } from './ranges.ts';
-import { eaterNames, EATERS, fedWords, NOTHING, type Eater } from './words.ts';
+import {
+  CONSUMERS,
+  FAST_RPM,
+  healthyReadings,
+  IDLE_RPM,
+  NOTHING,
+  type Consumer,
+  type PumpModel,
+} from './model.ts';
+import { words } from './below-words.en.ts';
 
-function Amount({ of, reading }: { readonly of: Eater; readonly reading: Reading }) {
-  if (of === 'leftOver' && reading.flows.leftOver < NOTHING) return <strong>nothing</strong>;
-  return of === 'leftOver' ? (
-    <Both value={reading.flows.leftOver} quantity={flow} />
-  ) : (
-    <Both value={of === 'line' ? reading.line : reading.clutch} quantity={pressure} />
-  );
+const { order, two } = words;
+
+function Amount({ of, reading }: { readonly of: Consumer; readonly reading: Reading }) {
+  const { leftOverLmin, lineKpa, clutches } = reading;
+  if (of === 'leftOver') {
+    if (leftOverLmin < NOTHING) return <strong>{order.nothing}</strong>;
+    return <Both value={leftOverLmin} quantity={flow} />;
+  }
+  return <Both value={of === 'line' ? lineKpa : clutches.forward.kPa} quantity={pressure} />;
 }
 
 /** Who loses first, second and last, and how each stands now. */
-export function Order({ model }: { readonly model: HungryModel }) {
-  const now = model.now.value;
-  const words = fedWords(now, model.sound.value);
+export function Order({ model }: { readonly model: PumpModel }) {
+  const fed = model.fed.value;
   return (
-    <figure class="hungry-order">
+    <figure class="pump-order">
       <figcaption>
-        <strong>The order of hunger:</strong> the regulator feeds the line first and sends on what
-        is over.
+        <strong>{order.name}</strong> {order.how}
       </figcaption>
       <ol>
-        {EATERS.map((eater) => (
-          <li key={eater}>
-            <span class={`hungry-mark ${words[eater]}`}>
-              <span>{words[eater]}</span>
+        {CONSUMERS.map((consumer) => (
+          <li key={consumer}>
+            <span class={`pump-mark ${fed[consumer]}`}>
+              <span>{order.states[fed[consumer]]}</span>
             </span>{' '}
-            {eaterNames[eater]}: <Amount of={eater} reading={now} />
+            {order.who[consumer]}: <Amount of={consumer} reading={model.now.value} />
           </li>
         ))}
       </ol>
-      <p class="hungry-note">
-        Short: less than half of what a healthy transmission leaves over here; line under its
-        command; clutch too weak to take off. Hungry: nothing left over; line under the clutch’s
-        command; clutch too weak to stand in gear.
-      </p>
+      <p class="pump-note">{order.note}</p>
     </figure>
   );
 }
 
 interface RowProps {
-  readonly head: string;
+  readonly head: (p: { unit: string }) => string;
   readonly quantity: Quantity;
   readonly values: readonly number[];
 }
@@ -55,9 +60,7 @@ function Row({ head, quantity, values }: RowProps) {
   const system = useUnits();
   return (
     <tr>
-      <th scope="row">
-        {head}, {quantity[system].symbol}
-      </th>
+      <th scope="row">{head({ unit: quantity[system].symbol })}</th>
       {values.map((value, i) => (
         <td key={i}>{formatNumber(value, quantity, system)}</td>
       ))}
@@ -66,18 +69,18 @@ function Row({ head, quantity, values }: RowProps) {
 }
 
 /** Hot at idle shows a leak, cold and fast shows a starved pump: both readings, and a healthy transmission beside them. */
-export function TwoReadings({ model }: { readonly model: HungryModel }) {
+export function TwoReadings({ model }: { readonly model: PumpModel }) {
   const system = useUnits();
   const { hotIdle, coldFast } = model.twoReadings.value;
   const where = (tempC: number, rpm: number): string =>
-    `${format(tempC, temperature, system)}, ${format(rpm, speed, system)}`;
-  const columns = [hotIdle, soundReadings.hotIdle, coldFast, soundReadings.coldFast];
+    two.where({ temp: format(tempC, temperature, system), speed: format(rpm, speed, system) });
+  const columns = [hotIdle, healthyReadings.hotIdle, coldFast, healthyReadings.coldFast];
   return (
-    <figure class="hungry-two">
+    <figure class="pump-two">
       <figcaption>
-        <strong>Two readings:</strong> this transmission beside a sound one.
+        <strong>{two.head}</strong> {two.how}
       </figcaption>
-      <table aria-label="Two readings">
+      <table aria-label={two.name}>
         <thead>
           <tr>
             <td />
@@ -90,7 +93,7 @@ export function TwoReadings({ model }: { readonly model: HungryModel }) {
           </tr>
           <tr>
             <td />
-            {['this', 'sound', 'this', 'sound'].map((head, i) => (
+            {[two.this, two.healthy, two.this, two.healthy].map((head, i) => (
               <th key={i} scope="col">
                 {head}
               </th>
@@ -98,12 +101,8 @@ export function TwoReadings({ model }: { readonly model: HungryModel }) {
           </tr>
         </thead>
         <tbody>
-          <Row head="Line" quantity={pressure} values={columns.map(({ line }) => line)} />
-          <Row
-            head="Left over"
-            quantity={flow}
-            values={columns.map(({ flows }) => flows.leftOver)}
-          />
+          <Row head={two.line} quantity={pressure} values={columns.map((one) => one.lineKpa)} />
+          <Row head={two.left} quantity={flow} values={columns.map((one) => one.leftOverLmin)} />
         </tbody>
       </table>
     </figure>

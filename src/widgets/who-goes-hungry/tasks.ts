@@ -1,147 +1,193 @@
-import { printer } from '../../quantity/print.ts';
+import { COLD_C, HOT_C } from '../../car/cold-and-hot.ts';
+import { multiple } from '../../quantity/part-quantities.ts';
+import { formatNumber, printer } from '../../quantity/print.ts';
 import {
   flow,
+  length,
   percent,
   pressure,
   speed,
   temperature,
   temperatureRise,
-  length,
 } from '../../quantity/quantities.ts';
-import type { TaskSpec } from '../../simulation/sim-spec.ts';
+import { aim, judged } from '../../simulation/judged.ts';
+import type { TaskSpec, Verdict } from '../../simulation/sim-spec.ts';
+import { told } from '../../simulation/told.ts';
 import {
+  carWith,
   COMMANDS,
-  makeWhoGoesHungry,
-  plantWith,
-  readingOf,
-  soundReadings,
-  type HungryGivens,
-  type HungryModel,
-  type Reading,
+  FAST_RPM,
+  HEALTHY,
+  healthyReadings,
+  IDLE_RPM,
+  makeModel,
+  readingAt,
+  SPEED,
+  twoReadingsOf,
+  type PumpGivens,
+  type PumpModel,
 } from './model.ts';
-import { COLD_C, FAST_RPM, HOT_C, IDLE_RPM } from './ranges.ts';
-import { NOTHING } from './words.ts';
+import { words } from './task-words.en.ts';
 
-type Task = TaskSpec<HungryGivens, HungryModel>;
+/** How far past the point where nothing is left [°C]. */
+const NEAR_C = 3;
+/** Car A: made with the filter so many times as hard to draw through; only its readings are told. */
+const A_FILTER = 30;
+const carA = twoReadingsOf(carWith({ ...HEALTHY, filter: A_FILTER }));
+/** Car B, by how far its pump is worn [%]. */
+const B_PUMP = 25;
+const carB = twoReadingsOf(carWith({ ...HEALTHY, pump: B_PUMP }));
+/** The wear of a regulator bore that reads as car B does [mm]. */
+const LIKE_B_MM = 0.12;
 
-const soundParts = { pump: 0, bore: 0, filter: 1 } as const;
-const at = (state: Partial<HungryGivens>) => {
-  const model = makeWhoGoesHungry();
+const wornHot: PumpGivens = { ...HEALTHY, rpm: IDLE_RPM, temp: HOT_C, pump: 30 };
+const healthyIdle: PumpGivens = { ...HEALTHY, rpm: IDLE_RPM, temp: 90 };
+
+const at = (state: PumpGivens): PumpModel => {
+  const model = makeModel();
   model.apply(state);
   return model;
 };
 
-/** One stop of the speed control. */
-const NEAR_RPM = 50;
-const wornHot: HungryGivens = { ...soundParts, rpm: IDLE_RPM, temp: HOT_C, pump: 30 };
-const speedUp: Task = {
-  id: 'speed',
-  words: (system) => {
-    const print = printer(system);
-    const { line } = at(wornHot).now.value;
-    return `A worn pump, hot, at idle: the line has ${print(line, pressure)} of ${print(COMMANDS.line, pressure)}. Bring the engine up to the lowest speed at which the pump feeds the line again.`;
-  },
-  start: wornHot,
-  controls: ['rpm'],
-  done: ({ now, fedFrom, givens }) => {
-    const from = fedFrom.value;
-    return now.value.lineAtCommand && from.kind === 'at' && givens.rpm.value - from.rpm <= NEAR_RPM;
-  },
-  hint: 'Go up in steps of 50. Watch for the line to stop rising, and for something to be left over.',
-  after: (system) => {
-    const print = printer(system);
-    const from = at(wornHot).fedFrom.value;
-    const rpm = from.kind === 'at' ? from.rpm : 0;
-    const idle = at(wornHot).now.value.flows.slip;
-    const fast = at({ ...wornHot, rpm: FAST_RPM }).now.value.flows.slip;
-    return `From ${print(rpm, speed)} up. What slips back through the pump goes with pressure, not with speed: ${print(idle, flow)} at idle, ${print(fast, flow)} at ${print(FAST_RPM, speed)} with the line full. At idle that is half of what it draws; fast, about a fifth. So wear shows hot at idle and hides as you rev it.`;
-  },
-};
+const texts = told(words.tasks, (system) => {
+  const print = printer(system);
+  const idle = at(wornHot);
+  const fast = at({ ...wornHot, rpm: FAST_RPM }).now.value;
+  const fed = idle.fedFrom.value;
+  const slow = idle.now.value;
+  const dry = at(healthyIdle).dryFrom.value ?? Number.NaN;
+  const justDry = readingAt(carWith(HEALTHY), Math.ceil(dry), IDLE_RPM);
+  const bore = readingAt(carWith({ ...HEALTHY, bore: LIKE_B_MM }), HOT_C, IDLE_RPM);
+  return {
+    wornLine: print(slow.lineKpa, pressure),
+    lineCommand: print(COMMANDS.line, pressure),
+    step: print(SPEED.step, speed),
+    fed: print(fed.kind === 'at' ? fed.rpm : Number.NaN, speed),
+    slipIdle: print(slow.slipLmin, flow),
+    slipFast: print(fast.slipLmin, flow),
+    fast: print(FAST_RPM, speed),
+    shareIdle: print((100 * slow.slipLmin) / slow.intakeLmin, percent),
+    shareFast: print((100 * fast.slipLmin) / fast.intakeLmin, percent),
+    near: print(NEAR_C, temperatureRise),
+    dry: print(dry, temperature),
+    clutchDry: print(justDry.clutches.forward.kPa, pressure),
+    aLine: print(carA.hotIdle.lineKpa, pressure),
+    aHotLeft: print(carA.hotIdle.leftOverLmin, flow),
+    aColdLeft: print(carA.coldFast.leftOverLmin, flow),
+    aColdLine: print(carA.coldFast.lineKpa, pressure),
+    aFilter: formatNumber(A_FILTER, multiple, system),
+    healthyColdLeft: print(healthyReadings.coldFast.leftOverLmin, flow),
+    bLine: print(carB.hotIdle.lineKpa, pressure),
+    bColdLeft: print(carB.coldFast.leftOverLmin, flow),
+    bWear: print(B_PUMP, percent),
+    bore: print(LIKE_B_MM, length),
+    boreLine: print(bore.lineKpa, pressure),
+  };
+});
+const { reached } = words;
 
-/** [°C] past the point where nothing is left. */
-const NEAR_C = 3;
-const soundIdle: HungryGivens = { ...soundParts, rpm: IDLE_RPM, temp: 90 };
-const runDry: Task = {
-  id: 'run-dry',
-  words: (system) =>
-    `A good transmission now, at idle. Warm it until nothing is left for converter, cooler and lubrication, and stop within ${printer(system)(NEAR_C, temperatureRise)} past that point.`,
-  start: soundIdle,
-  controls: ['temp'],
-  done: ({ now, dryFrom, givens }) => {
-    const dry = dryFrom.value;
-    return now.value.flows.leftOver < NOTHING && dry !== null && givens.temp.value - dry <= NEAR_C;
-  },
-  hint: 'Watch the last block of the right-hand column. It goes before the line moves.',
-  after: (system) => {
-    const print = printer(system);
-    const dry = at(soundIdle).dryFrom.value ?? Number.NaN;
-    const there = readingOf(plantWith(soundParts), Math.ceil(dry), IDLE_RPM);
-    return `At ${print(dry, temperature)} even a good pump at idle gives nothing away. The line is just starting to sag and the clutch still has ${print(there.clutch, pressure)}. Wear does not change who goes first. It makes it happen cooler.`;
-  },
-};
+/** Within a share of a reading; a little farther out is nearly. */
+const within = (value: number, target: number, share: number): Verdict['is'] =>
+  aim({
+    value,
+    least: (1 - share) * target,
+    most: (1 + share) * target,
+    near: 2 * share * target,
+  });
 
-/** How near a reading of the car is near enough. */
-const near = (value: number, target: number, share: number): boolean =>
-  Math.abs(value - target) <= share * target;
-const soundIn = (reading: Reading, sound: Reading): boolean =>
-  near(reading.line, sound.line, 0.01) && near(reading.flows.leftOver, sound.flows.leftOver, 0.05);
+interface Matched {
+  readonly like: typeof carA;
+  /** How near the line hot at idle, and what is left over there and cold and fast, have to come. */
+  readonly line: number;
+  readonly hotLeft?: number;
+  readonly coldLeft: number;
+}
 
-/** Car A: made with the filter at 30 times; only its readings are told. */
-const clogged = plantWith({ ...soundParts, filter: 30 });
-const carA = {
-  hotIdle: readingOf(clogged, HOT_C, IDLE_RPM),
-  coldFast: readingOf(clogged, COLD_C, FAST_RPM),
-};
-const coldFast: HungryGivens = { ...soundParts, rpm: FAST_RPM, temp: COLD_C };
-const readA: Task = {
-  id: 'car-a',
-  words: (system) => {
-    const print = printer(system);
-    return `Car A. Hot at idle all is well: line ${print(carA.hotIdle.line, pressure)}, ${print(carA.hotIdle.flows.leftOver, flow)} to the cooler. Cold at ${print(FAST_RPM, speed)} the pump howls and only ${print(carA.coldFast.flows.leftOver, flow)} goes to the cooler, where a good one sends ${print(soundReadings.coldFast.flows.leftOver, flow)}. Wear the pump or clog the filter until both readings match (within a tenth).`;
-  },
-  start: coldFast,
-  controls: ['pump', 'filter'],
-  done: ({ twoReadings }) => {
-    const { hotIdle, coldFast: fast } = twoReadings.value;
-    return (
-      soundIn(hotIdle, carA.hotIdle) && near(fast.flows.leftOver, carA.coldFast.flows.leftOver, 0.1)
-    );
-  },
-  hint: 'Both readings stand further down, under “Two readings”. Pump wear shows in the hot one. What shows only in the cold one?',
-  after: (system) => {
-    const print = printer(system);
-    return `The filter, at about thirty times a clean one. Stiff cold fluid will not go through it, and the faster the pump wants it, the more is missing. Hot and slow it passes all that idle asks. A leak does the opposite. (In this model the cold line keeps its pressure even so, ${print(carA.coldFast.line, pressure)}: stiff fluid hardly leaks, so the little that comes is enough. Who runs short is the cooler and lubrication. The howl is the pump drawing bubbles.)`;
-  },
-};
+/** Both readings of a car have to come out; the hot one is told first. */
+const matching = ({ like, line, hotLeft, coldLeft }: Matched) =>
+  judged(({ twoReadings }: PumpModel): Verdict => {
+    const { hotIdle, coldFast } = twoReadings.value;
+    const checks = [
+      within(hotIdle.lineKpa, like.hotIdle.lineKpa, line),
+      ...(hotLeft === undefined
+        ? []
+        : [within(hotIdle.leftOverLmin, like.hotIdle.leftOverLmin, hotLeft)]),
+    ];
+    const off = checks.find((is) => is !== 'done');
+    if (off) {
+      return {
+        is: off,
+        reached: (system) => {
+          const print = printer(system);
+          return reached.hot({
+            line: print(hotIdle.lineKpa, pressure),
+            left: print(hotIdle.leftOverLmin, flow),
+          });
+        },
+      };
+    }
+    return {
+      is: within(coldFast.leftOverLmin, like.coldFast.leftOverLmin, coldLeft),
+      reached: (system) => reached.fast({ left: printer(system)(coldFast.leftOverLmin, flow) }),
+    };
+  });
 
-/** Car B, by how far its pump is worn [%]. */
-const CAR_B_PUMP = 25;
-const wornPlant = plantWith({ ...soundParts, pump: CAR_B_PUMP });
-const carB = {
-  hotIdle: readingOf(wornPlant, HOT_C, IDLE_RPM),
-  coldFast: readingOf(wornPlant, COLD_C, FAST_RPM),
-};
-const readB: Task = {
-  id: 'car-b',
-  words: (system) => {
-    const print = printer(system);
-    return `Car B. Cold at ${print(FAST_RPM, speed)} it sends ${print(carB.coldFast.flows.leftOver, flow)} to the cooler, near enough what a good one sends. Hot at idle nothing goes there and the line has ${print(carB.hotIdle.line, pressure)}. Match both readings again.`;
+export const tasks: readonly TaskSpec<PumpGivens, PumpModel>[] = [
+  {
+    id: 'speed',
+    ...texts.speed,
+    start: wornHot,
+    controls: ['rpm'],
+    ...judged(({ now, fedFrom, givens }) => {
+      const from = fedFrom.value;
+      if (from.kind !== 'at') return null;
+      const value = givens.rpm.value;
+      return {
+        is: aim({ value, least: from.rpm, most: from.rpm + SPEED.step, near: 3 * SPEED.step }),
+        reached: (system) => {
+          const print = printer(system);
+          return reached.line({
+            speed: print(value, speed),
+            line: print(now.value.lineKpa, pressure),
+            command: print(COMMANDS.line, pressure),
+          });
+        },
+      };
+    }),
   },
-  start: { ...soundParts, rpm: IDLE_RPM, temp: HOT_C, filter: 30 },
-  controls: ['pump', 'filter'],
-  done: ({ twoReadings }) => {
-    const { hotIdle, coldFast: fast } = twoReadings.value;
-    return (
-      near(hotIdle.line, carB.hotIdle.line, 0.05) &&
-      near(fast.flows.leftOver, carB.coldFast.flows.leftOver, 0.05)
-    );
+  {
+    id: 'run-dry',
+    ...texts.runDry,
+    start: healthyIdle,
+    controls: ['temp'],
+    ...judged(({ now, dryFrom, givens }) => {
+      const dry = dryFrom.value;
+      if (dry === null) return null;
+      const value = givens.temp.value;
+      return {
+        is: aim({ value, least: dry, most: dry + NEAR_C, near: 10 }),
+        reached: (system) => {
+          const print = printer(system);
+          return reached.left({
+            temp: print(value, temperature),
+            left: print(now.value.leftOverLmin, flow),
+          });
+        },
+      };
+    }),
   },
-  hint: 'The filter you found on car A has no place here. Take it back to clean first.',
-  after: (system) => {
-    const print = printer(system);
-    const bore = readingOf(plantWith({ ...soundParts, bore: 0.12 }), HOT_C, IDLE_RPM);
-    return `The pump, about ${print(CAR_B_PUMP, percent)} worn. Hot at idle bad, cold and fast good: a leak. Two readings told it from the filter. They do not tell it from every other leak: a regulator bore worn by ${print(0.12, length)} also leaves the line at ${print(bore.line, pressure)} hot at idle. For that you need the next test.`;
+  {
+    id: 'car-a',
+    ...texts.carA,
+    start: { ...HEALTHY, rpm: FAST_RPM, temp: COLD_C },
+    controls: ['pump', 'filter'],
+    ...matching({ like: carA, line: 0.01, hotLeft: 0.05, coldLeft: 0.1 }),
   },
-};
-
-export const tasks: readonly Task[] = [speedUp, runDry, readA, readB];
+  {
+    id: 'car-b',
+    ...texts.carB,
+    start: { ...HEALTHY, rpm: IDLE_RPM, temp: HOT_C, filter: A_FILTER },
+    controls: ['pump', 'filter'],
+    ...matching({ like: carB, line: 0.05, coldLeft: 0.05 }),
+  },
+];
