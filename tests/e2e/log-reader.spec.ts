@@ -27,7 +27,7 @@ const strange = [
 ].join('\n');
 
 for (const [name, first] of [
-  ['A sound car, cold and hot', 'Drive takes as long cold as hot'],
+  ['A healthy car, cold and hot', 'Drive takes as long cold as hot'],
   ['Slips in Drive and Reverse once hot', 'Drive takes hold cold'],
   ['Stored a code, drives like new', 'The turbine never reads under'],
 ] as const) {
@@ -101,7 +101,7 @@ test('files that are no log are refused in a sentence, and the next one is read'
 
 test('a wrong unit is asked about where it was chosen, and nothing is lost', async ({ page }) => {
   await open(page);
-  await page.getByRole('button', { name: 'A sound car' }).click();
+  await page.getByRole('button', { name: 'A healthy car' }).click();
   await expect(findings(page).first()).toBeVisible();
   await page.getByLabel('Unit: Fluid temperature').selectOption('°C');
   await expect(page.locator('#log-temperature-says')).toContainText('Is it in °F?');
@@ -112,7 +112,7 @@ test('a wrong unit is asked about where it was chosen, and nothing is lost', asy
 
 test('ratios are typed, refused in a sentence, and taken from the log', async ({ page }) => {
   await open(page);
-  await page.getByRole('button', { name: 'A sound car' }).click();
+  await page.getByRole('button', { name: 'A healthy car' }).click();
   await page.getByRole('radio', { name: 'My own' }).press('Space');
   const first = page.getByLabel(/^First gear/);
   await first.fill('four');

@@ -95,8 +95,8 @@ describe.each(EXAMPLES)('%s', (id) => {
 });
 
 describe('what the three logs were made to show', () => {
-  it('the sound car: every stop below a second, no sign of a sensor', () => {
-    const { engagements, sensors } = logRead(exampleText('sound'));
+  it('the healthy car: every stop below a second, no sign of a sensor', () => {
+    const { engagements, sensors } = logRead(exampleText('healthy'));
     for (const { stop } of engagements)
       expect(stop.kind === 'stopped' && stop.after.high < 1).toBe(true);
     expect(sensors).toEqual({ turbineDropouts: [], outputDropouts: [], floor: null });

@@ -26,7 +26,7 @@ const example = (id: string) => new Blob([readFileSync(`public/logs/${id}.csv`)]
 const text = (words: string) => new Blob([words]);
 
 describe('a log is opened', () => {
-  it.each(['sound', 'split-seal', 'false-sensor'])(
+  it.each(['healthy', 'split-seal', 'false-sensor'])(
     '%s is read without a word from anybody',
     async (id) => {
       const { model } = reader();
@@ -101,7 +101,7 @@ describe('a mapping', () => {
   it('of a browser that keeps nothing holds for this visit, and that is said', async () => {
     const { model, area } = reader();
     area.failWrites = { on: /./u, as: 'SecurityError' };
-    await model.choose(example('sound'), 'a.csv');
+    await model.choose(example('healthy'), 'a.csv');
     await settled();
     model.setUnit('temperature', '°C');
     await settled();
@@ -139,7 +139,7 @@ describe('ratios', () => {
   });
   it('can be typed, or taken from the log', async () => {
     const { model } = reader();
-    await model.choose(example('sound'), 'a.csv');
+    await model.choose(example('healthy'), 'a.csv');
     await settled();
     model.setRatios('own', { drive: 3.5, reverse: 3.4 });
     await settled();
@@ -171,7 +171,7 @@ describe('what goes wrong', () => {
 
   it('cancel ends the worker, and a late answer changes nothing', async () => {
     const { model, stopped } = reader();
-    const opening = model.choose(example('sound'), 'a.csv');
+    const opening = model.choose(example('healthy'), 'a.csv');
     await opening;
     model.cancel();
     await settled();
@@ -181,7 +181,7 @@ describe('what goes wrong', () => {
 
   it('the file and the mapping stay where a column is wrong', async () => {
     const { model } = reader();
-    await model.choose(example('sound'), 'a.csv');
+    await model.choose(example('healthy'), 'a.csv');
     await settled();
     model.setColumn('time', 3);
     await settled();

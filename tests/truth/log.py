@@ -157,7 +157,7 @@ def ratios(rows):
 
 
 FILES = {
-    "sound": dict(
+    "healthy": dict(
         delimiter=",",
         head=1,
         comma=False,

@@ -6,7 +6,7 @@ import { crackFault } from '../../car/index.ts';
 import { chance } from './chance.ts';
 import { driveStory, type Leg, type Moment } from './drive-story.ts';
 
-export const EXAMPLES = ['sound', 'split-seal', 'false-sensor'] as const;
+export const EXAMPLES = ['healthy', 'split-seal', 'false-sensor'] as const;
 export type Example = (typeof EXAMPLES)[number];
 
 interface Tool {
@@ -28,7 +28,7 @@ const speed = (rpm: number, noise: () => number, step: number, loud: number): nu
 const comma = (value: number, digits: number): string => value.toFixed(digits).replace('.', ',');
 const fahrenheit = (tempC: number): number => tempC * 1.8 + 32;
 
-const sound: Tool = {
+const healthy: Tool = {
   seed: 11,
   step: 0.05,
   jitter: 0.004,
@@ -98,8 +98,8 @@ const cracked = { faults: crackFault(0.25) };
 const lying = { faults: { turbineSensor: { severity: 1 } } };
 
 const made: Readonly<Record<Example, { readonly tool: Tool; readonly legs: readonly Leg[] }>> = {
-  sound: {
-    tool: sound,
+  healthy: {
+    tool: healthy,
     legs: [
       { car: {}, range: 'drive', tempC: 20, waits: 3, drives: 8 },
       { car: {}, range: 'reverse', tempC: 24, waits: 2, drives: 4 },

@@ -155,7 +155,7 @@ function RoleRow({ role, model, says }: RoleRowProps) {
           ),
         ]}
         pick={(column) => model.setColumn(role, column === '' ? null : Number(column))}
-        describedBy={`log-${role}-begins log-${role}-says`}
+        describedBy={[`log-${role}-begins`, `log-${role}-says`].join(' ')}
       />
       {choice !== undefined && units.length > 1 && (
         <Pick

@@ -9,7 +9,7 @@ export const words = {
   examplesHow:
     'Three logs made up for practice, from the training transmission and three different tools.',
   example: {
-    sound: 'A sound car, cold and hot',
+    healthy: 'A healthy car, cold and hot',
     'split-seal': 'Slips in Drive and Reverse once hot',
     'false-sensor': 'Stored a code, drives like new',
   },
