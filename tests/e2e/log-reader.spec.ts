@@ -1,3 +1,4 @@
+import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures.ts';
 
@@ -186,4 +187,36 @@ test('on paper stand the findings and the charts', async ({ page }) => {
   await expect(page.locator('#log-turbine-chart svg')).toBeVisible();
   await expect(page.getByLabel('Choose a log file')).toBeHidden();
   await expect(page.locator('#log-time')).toBeHidden();
+});
+
+test('axe finds nothing with a log read and a place open, light and dark, at 320 px and with large text', async ({
+  page,
+}) => {
+  test.setTimeout(120_000);
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await open(page);
+  await page.getByRole('button', { name: 'Slips in Drive' }).click();
+  await findings(page).first().click();
+  await expect(page.locator('#log-place-chart svg')).toBeVisible();
+  for (const [width, text] of [
+    [320, ''],
+    [390, '225%'],
+  ] as const) {
+    await page.setViewportSize({ width, height: 700 });
+    await page.evaluate((size) => (document.documentElement.style.fontSize = size), text);
+    const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    expect(over, `at ${width} px ${text}`).toBeLessThanOrEqual(0);
+  }
+  await page.evaluate(() => (document.documentElement.style.fontSize = ''));
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await page.emulateMedia({ colorScheme });
+    const axe = new AxeBuilder({ page }).options({
+      rules: { 'color-contrast-enhanced': { enabled: true }, 'color-contrast': { enabled: false } },
+    });
+    const { violations } = await axe.analyze();
+    expect(
+      violations.map(({ id, nodes }) => [id, nodes[0]?.html]),
+      colorScheme,
+    ).toEqual([]);
+  }
 });

@@ -158,8 +158,7 @@ test('any table written with any separator reads back', () => {
         const text = [['Time', 'Turbine', 'Output'].join(separator), ...lines].join(end);
         const layout = findLayout(text);
         // A table without any reading in its first rows has no place where readings begin.
-        fc.pre(layout?.firstRow === 1);
-        if (layout === undefined) return;
+        if (layout?.firstRow !== 1) return;
         const read = readTable(text, layout);
         expect(read.rows).toBe(rows.length);
         expect([...(read.columns[1]?.numbers ?? [])]).toEqual(
