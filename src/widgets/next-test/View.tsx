@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
 import { useReady } from '../../ui/use-units.ts';
 import { Form } from './Form.tsx';
+import { Leak } from './Leak.tsx';
 import { Causes, Next, Readings } from './Lists.tsx';
 import { makeModel } from './model.ts';
 import { keep, kept } from './place.ts';
@@ -40,6 +41,7 @@ export function View() {
       <Readings model={model} />
       {waiting && <p role="status">{failed.value ? words.failed : words.asleep}</p>}
       <Causes model={model} />
+      <Leak model={model} />
       <Next model={model} />
       <p class="muted">{words.assumed}</p>
     </div>

@@ -169,6 +169,22 @@ export const words = {
     did: 'I have done this one',
     done: 'No test left is worth its minutes. What stands at the top of the list is what your readings say.',
   },
+  leak: {
+    title: 'How big is the crack',
+    ask: 'Work it out from the pressures (half a second)',
+    failed: 'That part did not load. Check that you are connected, then load the page again.',
+    size: (p: { low: string; middle: string; high: string; widthLow: string; widthHigh: string }) =>
+      `It stands open by about ${p.middle} (${p.low} to ${p.high}), and is ${p.widthLow} to ${p.widthHigh} wide.`,
+    notApart: (p: { low: string; high: string }) =>
+      `These pressures cannot tell a wide thin crack from a short open one: it stands open by ${p.low} to ${p.high}.`,
+    loses: (p: { low: string; high: string }) =>
+      `Hot, on the commands of idle, it loses ${p.low} to ${p.high}.`,
+    helps: {
+      forwardColdLoaded:
+        'What would tell: forward clutch pressure cold at 1500 rpm, loaded (brake held, five seconds at most).',
+      tooThin: 'The crack is too thin for any shop reading to tell them apart.',
+    },
+  },
   assumed:
     'For the training transmission, which is invented. How often faults come, how far readings err and how long tests take are assumptions of this site: no published figures exist.',
 };
