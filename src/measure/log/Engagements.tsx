@@ -43,12 +43,7 @@ export function Engagements({ log, go }: EngagementsProps) {
   return (
     <section aria-labelledby="log-engagements-title">
       <h2 id="log-engagements-title">{words.engagements}</h2>
-      <div
-        class="table-scroll wide"
-        role="region"
-        tabIndex={0}
-        aria-labelledby="log-engagements-title"
-      >
+      <div class="table-scroll wide" role="region" tabIndex={0} aria-label={words.engagementsTable}>
         <table class="log-table">
           <thead>
             <tr>

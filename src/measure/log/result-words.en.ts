@@ -131,6 +131,7 @@ export const words = {
   backToFinding: 'Back to the finding',
 
   engagements: 'Every engagement',
+  engagementsTable: 'Table of engagements',
   columns: {
     where: 'In the log at',
     range: 'Range',
