@@ -1,5 +1,5 @@
 import { illustrativeSettings, slipRpm } from '../engine/index.ts';
-import { dropouts, withoutRows } from './dropouts.ts';
+import { cleaned, dropouts } from './dropouts.ts';
 import { measure, type EngagementRead, type Ratios } from './measure.ts';
 import { estimateRatios, type GearSeen } from './ratios.ts';
 import { findSelections, GAP } from './selections.ts';
@@ -139,8 +139,8 @@ export function analyse(series: Series, ratios: Ratios): LogRead {
   const { time, output } = series;
   const turbineOut = dropouts(time, series.turbine);
   const outputOut = output ? dropouts(time, output) : [];
-  const turbine = withoutRows(series.turbine, turbineOut);
-  const clean = output ? { ...series, output: withoutRows(output, outputOut) } : series;
+  const clean = cleaned(series);
+  const { turbine } = clean;
   const engagements = findSelections(clean, turbine).map((selection) =>
     measure(clean, turbine, selection, ratios),
   );

@@ -13,13 +13,27 @@ export interface Cut {
   readonly linePressure?: readonly (number | null)[];
 }
 
+/** What is cut out [s], where its time is counted from [s], and the ratio that slip is reckoned with. */
+export interface Stretch {
+  readonly from: number;
+  readonly to: number;
+  readonly zero: number;
+  readonly ratio: number;
+}
+
 const MOST = 600;
 
 /**
  * The readings between two times, counted from `zero`, thinned where there are more than a chart has room for. Nothing is
  * drawn between readings that the log does not have.
+ *
+ * @param clean the speeds without dropouts, for slip: one that is gone for a reading is no slip
  */
-export function cut(series: Series, from: number, to: number, zero: number, ratio: number): Cut {
+export function cut(
+  series: Series,
+  { from, to, zero, ratio }: Stretch,
+  clean: Pick<Series, 'turbine' | 'output'> = series,
+): Cut {
   const { time, turbine, output } = series;
   let [first, last] = [0, time.length];
   while (first < last) {
@@ -48,7 +62,7 @@ export function cut(series: Series, from: number, to: number, zero: number, rati
     ...column('linePressure'),
     ...(output && {
       slip: kept.map((row) => {
-        const [fast, slow] = [value(turbine, row), value(output, row)];
+        const [fast, slow] = [value(clean.turbine, row), value(clean.output ?? output, row)];
         return fast === null || slow === null ? null : Math.abs(slipRpm(fast, ratio, slow));
       }),
     }),

@@ -22,6 +22,21 @@ export function dropouts(time: Float64Array, speed: Float64Array): readonly numb
   return found;
 }
 
+/** A log whose turbine and output speeds have no dropouts. */
+export function cleaned<T extends Speeds>(series: T): T {
+  const { time, turbine, output } = series;
+  return {
+    ...series,
+    turbine: withoutRows(turbine, dropouts(time, turbine)),
+    ...(output && { output: withoutRows(output, dropouts(time, output)) }),
+  };
+}
+interface Speeds {
+  readonly time: Float64Array;
+  readonly turbine: Float64Array;
+  readonly output?: Float64Array;
+}
+
 /** A speed without its dropouts: they are no readings. */
 export function withoutRows(speed: Float64Array, rows: readonly number[]): Float64Array {
   const clean = speed.slice();

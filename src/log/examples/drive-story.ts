@@ -101,23 +101,31 @@ export function driveStory(legs: readonly Leg[]): readonly Moment[] {
       Math.min(...trace.turbineSeenRpm) > STOPPED_RPM ? Math.min(...trace.turbineSeenRpm) : 0;
     const held = !(states.at(-1)?.state ?? '').startsWith('failSafe');
     const output = at(trace.outputRpm, end);
-    // Where the controller has let go, engine and turbine run down by themselves once the driver lifts.
-    const falls = (from: number, after: number) =>
-      still.engine + (from - still.engine) * Math.exp(-after / RUN_DOWN);
+    // Where the controller has let go, engine and turbine run down by themselves once the driver lifts; where not, the
+    // engine comes down to the turbine, and the pressures with it.
+    const falls = (from: number, to: number, after: number) =>
+      to + (from - to) * Math.exp(-after / RUN_DOWN);
     const rolling = (share: number, brake: boolean, after: number) => {
+      const drove = brake ? drives : 0;
       const shaft = output * share;
       const locked = ratio * shaft;
       put({
         ...still,
-        engine: held ? Math.max(still.engine, locked) : falls(at(trace.engineRpm, end), after),
-        turbine: held ? Math.max(locked, floor) : falls(at(trace.turbineRpm, end), after),
+        engine: falls(
+          at(trace.engineRpm, end),
+          held ? Math.max(still.engine, locked) : still.engine,
+          after + drove,
+        ),
+        turbine: held
+          ? Math.max(locked, floor)
+          : falls(at(trace.turbineRpm, end), still.turbine, after + drove),
         output: shaft,
         road: kmh(end) * share,
         range: letter,
         brake,
         throttle: brake ? 0 : 12,
-        clutch: held ? 450 : 0,
-        line: 650,
+        clutch: falls(at(trace.clutchPressure, end) / 1000, held ? 450 : 0, after + drove),
+        line: falls(at(trace.linePressure, end) / 1000, 650, after + drove),
       });
     };
     for (let t = 0; t < drives; t += STEP) rolling(1, false, t);

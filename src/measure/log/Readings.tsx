@@ -56,6 +56,9 @@ export function Readings({ log }: { readonly log: LogRead }) {
             rows={Math.min(12, text.split('\n').length)}
             value={text}
           />
+          <pre class="log-printed" aria-hidden="true">
+            {text}
+          </pre>
         </>
       )}
     </section>

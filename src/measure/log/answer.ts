@@ -1,5 +1,6 @@
 import {
   analyse,
+  cleaned,
   cut,
   findLayout,
   MOST_ROWS,
@@ -21,6 +22,7 @@ export const DRAWN = { from: -0.5, to: 8 } as const;
 export function logWork(tell: (answer: Answer) => void): (ask: Ask) => Promise<void> {
   let table: Table | undefined;
   let series: Series | undefined;
+  let clean: Series | undefined;
 
   async function open(file: Blob, given: (Ask & { kind: 'open' })['given']): Promise<void> {
     table = undefined;
@@ -64,14 +66,19 @@ export function logWork(tell: (answer: Answer) => void): (ask: Ask) => Promise<v
       tell({ kind: 'read', troubles, cuts: [] });
       return;
     }
+    const speeds = cleaned(found);
+    clean = speeds;
     const log = analyse(found, ratios);
     const cuts = log.engagements.map(({ at, selection: { range } }) =>
       cut(
         found,
-        at + DRAWN.from,
-        at + DRAWN.to,
-        at,
-        range === 'reverse' ? ratios.reverse : ratios.drive,
+        {
+          from: at + DRAWN.from,
+          to: at + DRAWN.to,
+          zero: at,
+          ratio: range === 'reverse' ? ratios.reverse : ratios.drive,
+        },
+        speeds,
       ),
     );
     tell({ kind: 'read', troubles, log, cuts });
@@ -82,7 +89,7 @@ export function logWork(tell: (answer: Answer) => void): (ask: Ask) => Promise<v
       if (ask.kind === 'open') await open(ask.file, ask.given);
       else if (ask.kind === 'read') read(ask.mapping, ask.ratios);
       else if (series !== undefined) {
-        tell({ kind: 'cut', cut: cut(series, ask.from, ask.to, ask.zero, ask.ratio) });
+        tell({ kind: 'cut', cut: cut(series, ask, clean) });
       }
     } catch {
       tell({ kind: 'failed' });

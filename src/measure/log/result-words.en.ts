@@ -29,7 +29,7 @@ export const words = {
   notFromRest: (where: string) =>
     `${where}: the turbine stood already, or the vehicle rolled, when the range was selected. No time to stop.`,
   lateCheck: (p: { where: string; slip: string; limit: string; after: string }) =>
-    `${p.where}: ${p.after} after selection it still slips by ${p.slip}. The controller of this site calls that “engagement not finished” from ${p.limit} on.`,
+    `${p.where}: ${p.after} after selection it still shows ${p.slip} of slip. The controller of this site calls that “engagement not finished” from ${p.limit} on.`,
   slip: (p: { where: string; peak: string; high: string }) =>
     `${p.where}: slip on take-off reaches ${p.peak}, and between two readings perhaps ${p.high}.`,
   slipExact: (p: { where: string; peak: string }) =>
@@ -52,15 +52,15 @@ export const words = {
     `${p.range} does not stop the turbine, cold or hot. Prove the turbine sensor first, then the pressures.`,
   between: (low: string, high: string) => `${low} to ${high}`,
   floor: (rpm: string) =>
-    `The turbine never reads under ${rpm}, standing in gear either, yet it agrees with the output shaft on the road. Check its sensor before you call this slip: engine off, key on, it has to read nothing.`,
+    `The turbine never reads under ${rpm}, standing in gear either, yet it agrees with the output shaft on the road. Check its sensor before you call this slip: engine off, key on, it has to read zero.`,
   turbineDropouts: (times: string): string =>
     times === '1'
-      ? 'Turbine speed is gone for one reading on the road. A shaft cannot do that: sensor, plug or wire.'
-      : `Turbine speed is gone for one reading on the road, ${times} times. A shaft cannot do that: sensor, plug or wire.`,
+      ? 'Turbine speed drops out for a single reading on the road. A shaft cannot do that: sensor, plug or wire.'
+      : `Turbine speed drops out for a single reading on the road, ${times} times. A shaft cannot do that: sensor, plug or wire.`,
   outputDropouts: (times: string): string =>
     times === '1'
-      ? 'Output speed is gone for one reading on the road. A shaft cannot do that: sensor, plug or wire.'
-      : `Output speed is gone for one reading on the road, ${times} times. A shaft cannot do that: sensor, plug or wire.`,
+      ? 'Output speed drops out for a single reading on the road. A shaft cannot do that: sensor, plug or wire.'
+      : `Output speed drops out for a single reading on the road, ${times} times. A shaft cannot do that: sensor, plug or wire.`,
 
   blind: 'What this log cannot show',
   blindNothing: 'Nothing is missing that this page looks for.',
@@ -115,7 +115,7 @@ export const words = {
   placeHow: 'Press a finding or a row of the table above, and the readings round it come up here.',
   traceName: (where: string) => `Readings round the selection: ${where}`,
   traceAlone: (time: string) => `Readings round ${time} into the log`,
-  traceTakeaway: (time: string) => `The cursor stands at ${time} of this axis.`,
+  traceTakeaway: (time: string) => `The cursor is at ${time}.`,
   logTime: 'Time of the log',
   speedAxis: 'Speed',
   engineLine: 'engine',
