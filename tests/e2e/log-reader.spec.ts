@@ -100,6 +100,26 @@ test('files that are no log are refused in a sentence, and the next one is read'
   await expect(page.locator('.log-columns')).toBeVisible();
 });
 
+test('a reading that takes long shows how far it is, and can be stopped', async ({ page }) => {
+  await open(page);
+  // The worker is long in coming.
+  let go = () => {};
+  const held = new Promise<void>((done) => (go = done));
+  await page.route('**/worker-*.js', async (route) => {
+    await held;
+    await route.continue();
+  });
+  await choose(page, 'strange.csv', strange);
+  await expect(page.getByRole('progressbar', { name: 'Reading strange.csv' })).toBeVisible();
+  await page.getByRole('button', { name: 'Cancel' }).press('Enter');
+  await expect(page.locator('#log-refused')).toContainText(
+    'You stopped the reading of strange.csv',
+  );
+  go();
+  await choose(page, 'strange.csv', strange);
+  await expect(page.locator('.log-columns')).toBeVisible();
+});
+
 test('a wrong unit is asked about where it was chosen, and nothing is lost', async ({ page }) => {
   await open(page);
   await page.getByRole('button', { name: 'A healthy car' }).click();

@@ -13,6 +13,8 @@ import { words } from './result-words.en.ts';
 interface EngagementsProps {
   readonly log: LogRead;
   readonly go: (place: Place, from: HTMLElement) => void;
+  /** How many rows are shown; those of the same group stand together. */
+  readonly most: number;
 }
 
 const ORDER = ['frost', 'cold', 'between', 'hot', 'unknown'] as const;
@@ -33,7 +35,7 @@ function slipWords({ slip }: EngagementRead): string {
 }
 
 /** All engagements of the log, grouped by the temperature of the fluid. */
-export function Engagements({ log, go }: EngagementsProps) {
+export function Engagements({ log, go, most }: EngagementsProps) {
   const system = useUnits();
   if (log.engagements.length === 0) return null;
   const rows = log.engagements
@@ -65,7 +67,7 @@ export function Engagements({ log, go }: EngagementsProps) {
             </tr>
           </thead>
           <tbody>
-            {rows.map(({ read, index, group }) => (
+            {rows.slice(0, most).map(({ read, index, group }) => (
               <tr key={index}>
                 <th scope="row">{words.bands[group]}</th>
                 <td class="number">
@@ -90,6 +92,9 @@ export function Engagements({ log, go }: EngagementsProps) {
           </tbody>
         </table>
       </div>
+      {rows.length > most && (
+        <p class="muted">{words.firstOf(String(most), String(rows.length))}</p>
+      )}
     </section>
   );
 }

@@ -1,3 +1,4 @@
+import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { useUnits } from '../../ui/use-units.ts';
 import { ColdHot } from './ColdHot.tsx';
@@ -10,9 +11,15 @@ import { RatioPart } from './RatioPart.tsx';
 import { Readings } from './Readings.tsx';
 import { words } from './result-words.en.ts';
 
+/** A long drive has hundreds of engagements, and drawing all that is found in it would hold the page up. */
+const MOST = 40;
+const shownOf = <T,>(found: readonly T[], all: boolean): readonly T[] =>
+  all ? found : found.slice(0, MOST);
+
 /** What is said of the log, from the findings down to the readings. */
 export function Results({ model }: { readonly model: LogReader }) {
   const system = useUnits();
+  const all = useSignal(false);
   const place = useRef<HTMLElement>(null);
   const log = model.read.value?.log;
   const cuts = model.read.value?.cuts ?? [];
@@ -41,7 +48,7 @@ export function Results({ model }: { readonly model: LogReader }) {
           <>
             <p class="muted no-print">{words.findingsHow}</p>
             <ol class="log-findings">
-              {findings.map(({ text, place: to }) => (
+              {shownOf(findings, all.value).map(({ text, place: to }) => (
                 <li key={text}>
                   <button type="button" onClick={(event) => go(to, event.currentTarget)}>
                     {text}
@@ -49,6 +56,11 @@ export function Results({ model }: { readonly model: LogReader }) {
                 </li>
               ))}
             </ol>
+            {findings.length > MOST && !all.value && (
+              <button type="button" class="quiet no-print" onClick={() => (all.value = true)}>
+                {words.showAll(String(findings.length))}
+              </button>
+            )}
           </>
         )}
         <h3>{words.blind}</h3>
@@ -74,7 +86,7 @@ export function Results({ model }: { readonly model: LogReader }) {
         <h2 id="log-place-title">{words.place}</h2>
         <PlaceInLog model={model} log={log} back={() => pressed.current?.focus()} />
       </section>
-      <Engagements log={log} go={go} />
+      <Engagements log={log} go={go} most={all.value ? Infinity : MOST} />
       <RatioPart model={model} log={log} />
       <Readings log={log} />
     </div>

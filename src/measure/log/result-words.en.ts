@@ -13,6 +13,9 @@ const bands: Record<Band | 'between' | 'unknown', string> = {
 export const words = {
   findings: 'What the log shows',
   findingsHow: 'Press a finding to see the place it comes from.',
+  showAll: (count: string) => `Show all ${count} findings`,
+  firstOf: (shown: string, all: string) =>
+    `${shown} of ${all} engagements. Show all findings above, and all of them come up here.`,
   nothing: 'No engagement and no sign of a bad sensor was found in this log.',
   bands,
   ranges: { drive: 'Drive', reverse: 'Reverse', unknown: 'Range not in the log' },
