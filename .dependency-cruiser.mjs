@@ -36,6 +36,34 @@ export const folders = [
     npm: false,
   },
   {
+    name: 'log-is-pure',
+    comment:
+      'What a scan log shows must be found without a page, in a worker and in Node alike; a kept library reads the separated values.',
+    from: 'src/log',
+    mayReach: ['src/engine', 'src/car', 'src/quantity'],
+    npm: true,
+  },
+  {
+    name: 'measure-joins',
+    comment:
+      'The tools of the measuring part put readings beside pictures, as simulations put physics; they know no page, no lesson and no simulation of one.',
+    from: 'src/measure',
+    mayReach: [
+      'src/engine',
+      'src/car',
+      'src/log',
+      'src/diagnosis',
+      'src/quantity',
+      'src/charts',
+      'src/drawings',
+      'src/ui',
+      'src/storage',
+      'src/simulation',
+      'src/language',
+    ],
+    npm: true,
+  },
+  {
     name: 'diagnosis-knows-only-the-engine',
     comment: 'What a reading means follows from the physics alone, never from how a page shows it.',
     from: 'src/diagnosis',
@@ -197,7 +225,7 @@ export default {
       comment: 'The engine runs in the browser: no file system, no process.',
       severity: 'error',
       from: {
-        path: '^src/(engine|quantity|numbers|quiz|diagnosis|charts|drawings|ui|storage|simulation|widgets)/',
+        path: '^src/(engine|quantity|numbers|quiz|diagnosis|log|measure|charts|drawings|ui|storage|simulation|widgets)/',
       },
       to: { dependencyTypes: ['core'] },
     },
@@ -225,7 +253,10 @@ export default {
       severity: 'error',
       from: {},
       // astro:content and its like exist only inside Astro's build; .astro files resolve there too. mdast is types alone.
-      to: { couldNotResolve: true, pathNot: '^(astro:|virtual:)|^mdast$|\\.astro$|\\?raw$' },
+      to: {
+        couldNotResolve: true,
+        pathNot: '^(astro:|virtual:)|^mdast$|\\.astro$|\\?(raw|worker&url)$',
+      },
     },
     {
       name: 'only-tests-import-tests',

@@ -3,6 +3,7 @@
 import { availableParallelism, cpus } from 'node:os';
 import { benchEngagement } from './engagement.ts';
 import { benchEngagementRivals } from './engagement-rivals.ts';
+import { benchLog } from './log.ts';
 import { benchPage } from './page.ts';
 import { printTable } from './row.ts';
 import { benchSteady } from './steady.ts';
@@ -15,6 +16,7 @@ const rows = [
   ...benchSteady(),
   ...benchEngagement(),
   ...benchEngagementRivals(),
+  ...benchLog(),
   ...(await benchPage()),
 ];
 console.log(printTable(rows));

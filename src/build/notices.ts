@@ -41,6 +41,14 @@ export function noticeOf(name: string, modules: string): Notice {
   return { name, version: about.version, licence: about.license ?? '', text };
 }
 
+/** The package that a module of the bundler lies in; undefined for one of ours. */
+export function packageOf(id: string): string | undefined {
+  const [, inside] = /^.*\/node_modules\/(.+)$/u.exec(id.replaceAll('\\', '/')) ?? [];
+  const [scope = '', name = ''] = inside?.split('/') ?? [];
+  if (inside === undefined) return undefined;
+  return scope.startsWith('@') ? `${scope}/${name}` : scope;
+}
+
 /** The package that a font of the built site came from: its file there has the same bytes. */
 export function fontPackage(font: string, modules: string): string {
   const bytes = readFileSync(font);

@@ -10,3 +10,4 @@ export * from './range-rules.ts';
 export * from './record.ts';
 export * from './recordings.ts';
 export * from './replay.ts';
+export * from './watch.ts';

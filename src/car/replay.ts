@@ -1,13 +1,13 @@
 import {
-  controllerCycle,
-  rangeSelected,
   sensorReading,
+  slipRpm,
   type ControllerContext,
   type ControllerEvent,
   type ControllerSettings,
   type ControllerState,
 } from '../engine/index.ts';
 import { SELECT, type Recording } from './recordings.ts';
+import { watch } from './watch.ts';
 
 /** How well the turbine sensor reads [rpm]. */
 export interface SensorQuality {
@@ -45,39 +45,18 @@ export function replay(
     ratio,
     ratioCode: 'P0731',
   };
-  // The same controller with no patience limit keeps count of how long slip lasts, by its own rules.
-  const counting = { ...context, settings: { ...settings, ratioTime: Number.MAX_VALUE } };
   const sensor = { noiseRpm, resolutionRpm, seed };
   const first = Math.round(SELECT / settings.sample) + 1;
-  let memory = rangeSelected(SELECT);
-  let counter = memory;
-  let longestOver = 0;
-  const slipSeen: number[] = [];
-  const events: ControllerEvent[] = [];
-  const states: { time: number; state: ControllerState }[] = [
-    { time: 0, state: 'waiting' },
-    { time: SELECT, state: 'engaging' },
-  ];
-  for (let row = 0; row < turbineRpm.length; row += 1) {
-    const time = row * settings.sample;
-    const output = outputRpm[row] ?? 0;
-    const seen = sensorReading(sensor, turbineRpm[row] ?? 0, row);
-    slipSeen.push(Math.abs(seen - ratio * output));
-    if (row < first) continue;
-    const input = {
-      time,
-      turbineRpm: seen,
-      outputRpm: output,
-      vehicleSpeed: vehicleSpeed[row] ?? 0,
-      throttle: throttle[row] ?? 0,
-    };
-    const cycle = controllerCycle(memory, input, context);
-    if (cycle.memory.state !== memory.state) states.push({ time, state: cycle.memory.state });
-    memory = cycle.memory;
-    events.push(...cycle.events);
-    counter = controllerCycle(counter, input, counting).memory;
-    if (counter.slipSince !== null) longestOver = Math.max(longestOver, time - counter.slipSince);
-  }
+  const seen = turbineRpm.map((rpm, row) => sensorReading(sensor, rpm, row));
+  const slipSeen = seen.map((rpm, row) => Math.abs(slipRpm(rpm, ratio, outputRpm[row] ?? 0)));
+  const inputs = seen.slice(first).map((rpm, i) => ({
+    time: (first + i) * settings.sample,
+    turbineRpm: rpm,
+    outputRpm: outputRpm[first + i] ?? 0,
+    vehicleSpeed: vehicleSpeed[first + i] ?? 0,
+    throttle: throttle[first + i] ?? 0,
+  }));
+  const { events, states, longestOver } = watch(inputs, SELECT, context);
   const failure = events.find(
     ({ event }) => event === 'engagement not finished' || event === 'pressure raised',
   );
@@ -85,7 +64,7 @@ export function replay(
   return {
     slipSeen,
     events,
-    states,
+    states: [{ time: 0, state: 'waiting' }, ...states],
     failed: failure
       ? {
           check: failure.event === 'pressure raised' ? 'ratio' : 'engagement',

@@ -32,6 +32,7 @@ export * from './clutch/fill.ts';
 export * from './clutch/join.ts';
 export * from './clutch/rotating-piston.ts';
 export * from './controller/settings.ts';
+export * from './controller/slip.ts';
 export * from './controller/state-machine.ts';
 export * from './controller/sensor.ts';
 export * from './drive/converter.ts';

@@ -13,6 +13,8 @@ test.each([
   ['@astrojs/preact', 'MIT', 'Fred K. Schott'],
   ['astro', 'MIT', 'Fred K. Schott'],
   ['vite', 'MIT', 'VoidZero'],
+  // In the worker of the log reader.
+  ['papaparse', 'MIT', 'Matthew Holt'],
   ['pagefind', 'MIT', 'Copyright (c) Pagefind'],
   ['@fontsource-variable/atkinson-hyperlegible-next', 'OFL-1.1', 'SIL OPEN FONT LICENSE'],
 ])('%s is named, under %s', (name, licence, holder) => {

@@ -38,6 +38,7 @@ const NAMES = new Set([
   'transform',
   'rel',
   'allow',
+  'aria-describedby',
 ]);
 
 const isText = (

@@ -1,4 +1,5 @@
 import type { ControllerSettings, MechanicalFailSafe, RangeSelection } from './settings.ts';
+import { slipRpm } from './slip.ts';
 
 /** The states of the controller, in the order a bad engagement goes through them. */
 export const CONTROLLER_STATES = [
@@ -133,7 +134,7 @@ export function controllerCycle(
     const park = context.rangeSelection === 'electronic' && input.vehicleSpeed < settings.parkSpeed;
     return { memory: park ? enterPark(memory, input, events) : memory, events };
   }
-  const slip = Math.abs(input.turbineRpm - context.ratio * input.outputRpm);
+  const slip = Math.abs(slipRpm(input.turbineRpm, context.ratio, input.outputRpm));
   let next = memory;
   if (
     !memory.engagementChecked &&
