@@ -33,7 +33,8 @@ const entryPattern = /<div id="([^"]+)">\s*<dt[^>]*>([^]*?)<\/dt>([^]*?)<\/div>/
 /** What the search finds: pages, and the entries of pages that are lists. */
 export function searchRecords(pages: readonly BuiltPage[]): SearchRecord[] {
   return pages
-    .filter(({ address }) => !waysIn.has(address))
+    // A page that leads on at once is a way in as well.
+    .filter(({ address, html }) => !waysIn.has(address) && !html.includes('http-equiv="refresh"'))
     .flatMap(({ address, html }) => {
       const main = html.match(/<main\b[^>]*>([^]*)<\/main>/)?.[1];
       if (main === undefined) throw new Error(`${address} has no <main>, so nothing to search.`);

@@ -59,6 +59,13 @@ export const words = {
       blocked: 'This browser keeps nothing for this site, so it cannot be remembered.',
       newer: 'A newer version of this site wrote your progress. Reload the page, then try again.',
     },
+    /** At a place that has moved; a link with the title of the lesson that has it now comes after it. */
+    moved: 'What this link leads to stands elsewhere now:',
+    movedWhole: {
+      title: 'This lesson has moved',
+      description: 'A lesson that has another address now. The page leads on to it.',
+      lead: 'What stood at this address stands elsewhere now:',
+    },
     /** Before the address of the page, on paper. */
     onScreen: 'On screen:',
     next: (title: string) => `Next: ${title}`,

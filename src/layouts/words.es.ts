@@ -58,6 +58,12 @@ export const words: typeof en = {
       newer:
         'Una versión más nueva de este sitio guardó tu avance. Recarga la página y vuelve a intentarlo.',
     },
+    moved: 'Lo que buscas con este enlace está ahora en otro lugar:',
+    movedWhole: {
+      title: 'Esta lección cambió de lugar',
+      description: 'Una lección que ahora tiene otra dirección. La página lleva a ella.',
+      lead: 'Lo que estaba en esta dirección está ahora en otro lugar:',
+    },
     onScreen: 'En pantalla:',
     next: (title) => `Sigue: ${title}`,
     nextInEnglish: (title) => `Sigue, en inglés: ${title}`,

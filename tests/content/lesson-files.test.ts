@@ -37,14 +37,13 @@ test('there is content to check', () => {
   expect(glossary.length).toBeGreaterThan(0);
 });
 
-test('the course plan has sixteen lessons, each after those it needs', () => {
-  expect(course).toHaveLength(16);
+test('the course plan names each lesson once, after those it needs', () => {
   const before = new Set<string>();
   for (const { id, needs } of course) {
     expect([...before], `${id} needs`).toEqual(expect.arrayContaining([...needs]));
     before.add(id);
   }
-  expect(before.size).toBe(16);
+  expect(before.size).toBe(course.length);
 });
 
 test('banned filler is nowhere in the words', () => {

@@ -1,6 +1,7 @@
 import { course } from '../course.ts';
 import { lessonSchema, pageSchema } from '../lesson-schema.ts';
 import { objectivesOf } from '../objectives.ts';
+import { checkAfterRun } from './after-run.ts';
 import { checkBareNumbers } from './bare-numbers.ts';
 import { checkBlankLines } from './blank-lines.ts';
 import { inFile, type Fault, type Placed } from './fault.ts';
@@ -30,6 +31,7 @@ export function checkLesson({ file, id, text }: File, known: Known): readonly Fa
     ...checkHeadings(mdx),
     ...checkBlankLines(mdx),
     ...checkLessonForm(mdx, id, known),
+    ...checkAfterRun(mdx),
     ...checkBareNumbers(text, mdx.headAt + mdx.head.length, {
       reasons: record(record(head.value)['givens']) as Record<string, string>,
       placeOf: (given) => mdx.headAt + head.placeOf(['givens', given]),

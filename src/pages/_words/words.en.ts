@@ -40,9 +40,9 @@ export const words = {
   course: {
     title: 'Course',
     description:
-      'Sixteen short lessons on why a clutch that holds cold slips hot: what pressure does, hot fluid, thin gaps, and how to prove the repair.',
+      'Short lessons on why a clutch that holds cold slips hot: what pressure does, hot fluid, thin gaps, and how to prove the repair.',
     lead: (planned: string, written: string, minutes: string) =>
-      `${planned} lessons of a quarter of an hour at most. ${written} can be read now, ${minutes} minutes in all: the text at a calm pace, each simulation once with its tasks, and four questions. What goes deeper is folded, and the written tasks at the end come on top. The others are named so that you can see where the path leads.`,
+      `${planned} lessons of about a quarter of an hour. ${written} can be read now, ${minutes} minutes in all: the text at a calm pace, each simulation once with its tasks, and four questions. What goes deeper is folded, and the written tasks at the end come on top. The others are named so that you can see where the path leads.`,
     why: 'Why it happens',
     how: 'How to find it',
     notWritten: 'Not written yet',
