@@ -27,6 +27,8 @@ const notText = [
   '.after-run > summary',
   'code',
   '.task-kind',
+  '.cited',
+  '.cited-told',
   '[aria-labelledby="objectives"]',
 ];
 

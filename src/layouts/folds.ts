@@ -13,9 +13,3 @@ function openRound(hash: string): void {
 
 openRound(location.hash);
 addEventListener('hashchange', () => openRound(location.hash));
-// A link to the place one is at already changes no hash.
-document.addEventListener('click', ({ target }) => {
-  const link = target instanceof Element ? target.closest('a') : null;
-  if (link !== null && link.hash !== '' && link.pathname === location.pathname)
-    openRound(link.hash);
-});

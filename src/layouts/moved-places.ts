@@ -2,9 +2,7 @@
 function follow(): void {
   const list = document.querySelector<HTMLElement>('.moved');
   const linkAt = (was: string) =>
-    was === ''
-      ? null
-      : document.querySelector<HTMLAnchorElement>(`.moved > #${CSS.escape(was)} a`);
+    was === '' ? null : document.querySelector<HTMLAnchorElement>(`.moved > #${CSS.escape(was)} a`);
   // Where the whole page has moved, a place that nobody thought of leads to the lesson.
   const link =
     linkAt(decodeURIComponent(location.hash.slice(1))) ?? linkAt(list?.dataset['whole'] ?? '');

@@ -41,6 +41,11 @@ export const words = {
     dashed: 'Dashed: not written yet.',
     filled: 'Filled: you marked it as done.',
   },
+  /** Behind the sign of each mark, once on a page. */
+  marks: {
+    source: '[A source](sources) says so. Press the mark to see which.',
+    none: '[Common practice in the trade](none), and no source for it.',
+  },
   lesson: {
     place: (order: string) => `Lesson ${order}`,
     minutes: (minutes: string) => `${minutes} minutes`,

@@ -40,6 +40,10 @@ export const words: typeof en = {
     dashed: 'Punteada: todavía no está escrita.',
     filled: 'Rellena: la marcaste como terminada.',
   },
+  marks: {
+    source: 'Lo dice [una fuente](sources). Toca la marca para ver cuál.',
+    none: '[Práctica común del oficio](none), y no hay fuente.',
+  },
   lesson: {
     place: (order) => `Lección ${order}`,
     minutes: (minutes) => `${minutes} minutos`,

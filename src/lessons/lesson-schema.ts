@@ -21,7 +21,8 @@ export const lessonSchema = z.strictObject({
   givens: z.record(z.string(), z.string().min(10)).optional(),
   minutes: z
     .undefined({
-      error: 'The minutes are measured from the text (src/lessons/lesson-times.ts). Take this line out.',
+      error:
+        'The minutes are measured from the text (src/lessons/lesson-times.ts). Take this line out.',
     })
     .optional(),
   /** Refused by name, because a lesson is where one would look for them first. */

@@ -37,7 +37,9 @@ export function readMoved(text: string): ReadonlyMap<string, readonly MovedPlace
 const file = join(contentOf(source), 'moved.yaml');
 
 /** All places that have moved; the English list holds for every language, because sections keep their addresses. */
-export const moved = existsSync(file) ? readMoved(readFileSync(file, 'utf8')) : new Map<string, readonly MovedPlace[]>();
+export const moved = existsSync(file)
+  ? readMoved(readFileSync(file, 'utf8'))
+  : new Map<string, readonly MovedPlace[]>();
 
 export const addressOf = ({ lesson, at }: MovedPlace): string =>
   `${languages[source].base}lessons/${lesson}/${at === null ? '' : `#${at}`}`;

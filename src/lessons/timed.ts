@@ -2,7 +2,10 @@ import type { Lesson } from './lesson-schema.ts';
 import { lessonTimes, minutesOf, type LessonTimes } from './lesson-times.ts';
 import { objectivesOf } from './objectives.ts';
 
-export type TimedLesson = Omit<Lesson, 'minutes'> & { readonly times: LessonTimes; readonly minutes: number };
+export type TimedLesson = Omit<Lesson, 'minutes'> & {
+  readonly times: LessonTimes;
+  readonly minutes: number;
+};
 
 interface Entry {
   readonly data: Lesson;

@@ -35,7 +35,11 @@ test('a number with its unit is one word', () => {
 });
 
 test('a run is 40 s, a task 60 s, the four questions 45 s each', () => {
-  const times = lessonTimes({ body: '<Fluid />\n\n<Drawing of="converter" />', hook: 'One.', objectives: [] });
+  const times = lessonTimes({
+    body: '<Fluid />\n\n<Drawing of="converter" />',
+    hook: 'One.',
+    objectives: [],
+  });
   // 40 s and three tasks: 220 s.
   expect(times).toEqual({ read: 1, simulate: 4, questions: 3 });
   expect(minutesOf(times)).toBe(8);

@@ -22,6 +22,10 @@ export const words = {
     elsewhere: 'The questions of this lesson are in English.',
     link: 'Answer them there',
   },
+  /** The mark for what has no source: as a lesson writes it in brackets, and as a reader is told. */
+  noSource: { words: 'common practice, no source', label: 'Common practice, no source' },
+  /** Before the name of a source, for the ear. */
+  source: 'Source:',
   engineTable: {
     names: {
       fluids: 'the fluids',

@@ -19,6 +19,8 @@ export const words: typeof en = {
     elsewhere: 'Por ahora, las preguntas de esta lección están solo en inglés.',
     link: 'Contéstalas en la lección en inglés',
   },
+  noSource: { words: 'práctica común, sin fuente', label: 'Práctica común, sin fuente' },
+  source: 'Fuente:',
   engineTable: {
     names: {
       fluids: 'los aceites',

@@ -76,6 +76,19 @@ export const words = {
     },
     used: 'Used for:',
     seen: 'How we know it:',
+    howSure: 'How sure a mark is',
+    seenMeans: {
+      read: 'we had the text before us.',
+      'read in part': 'we had before us the part that is used here, not the whole.',
+      'read as quoted by others': 'we know it through books and papers that agree on it.',
+      'from memory':
+        'no text was at hand. Where there are printed examples, a test holds the result against them.',
+    },
+    noSource: {
+      name: 'common practice, no source',
+      meaning:
+        'shops work by it, and we have found no text to name. Your maker’s service information goes before it.',
+    },
   },
   search: {
     title: 'Search',

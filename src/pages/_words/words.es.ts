@@ -75,6 +75,19 @@ export const words: typeof en = {
     },
     used: 'Para qué la usamos:',
     seen: 'Cómo la conocemos:',
+    howSure: 'Qué tan segura es una marca',
+    seenMeans: {
+      read: 'tuvimos el texto delante.',
+      'read in part': 'tuvimos delante la parte que se usa aquí, no todo.',
+      'read as quoted by others': 'la conocemos por libros y artículos que coinciden.',
+      'from memory':
+        'no hubo texto a la mano. Donde hay ejemplos de otra parte, una prueba compara con ellos lo que sale.',
+    },
+    noSource: {
+      name: 'práctica común, sin fuente',
+      meaning:
+        'los talleres trabajan así, y no encontramos un texto que nombrar. Primero va la información de servicio del fabricante.',
+    },
   },
   search: {
     title: 'Buscar',

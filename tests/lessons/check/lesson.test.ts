@@ -7,7 +7,13 @@ const about =
   'Every equation behind the simulations, with its source, its limits and what is left out, and the invented training transmission they run on.';
 
 breaks(LESSON, 'front matter', [
-  ['an order that is no number', 'order: 2', 'order: two', 'order', /"order" must be a number, and is "two"/],
+  [
+    'an order that is no number',
+    'order: 2',
+    'order: two',
+    'order',
+    /"order" must be a number, and is "two"/,
+  ],
   ['minutes, which are measured', 'order: 2', 'order: 2\nminutes: 10', 'minutes', /are measured/],
   [
     'an unknown key',
