@@ -100,10 +100,6 @@ export const regulatorToClutch: Entries = {
   'widest-line-100': line('widest crack', widest, 'forward'),
   'split-line-reverse-100': line('split transfer seal', split, 'reverse'),
   'healthy-line-reverse-100': line('healthy', {}, 'reverse'),
-  'reverse-boost': percent(
-    100 * (training.commands.reverseFactor - 1),
-    'what Reverse is commanded above Drive',
-  ),
   'healthy-forward-20': has('healthy', {}, 20),
   'healthy-forward-100': has('healthy', {}, 100),
   'healthy-reverse-100': has('healthy', {}, 100, 'reverse'),

@@ -54,7 +54,6 @@ const degreesRule = 'let the leak grow with the degrees';
 
 export const thinGapOpenHole: Entries = {
   'crack-thin': mm(0.05, 'a thin crack'),
-  'crack-two-hairs': mm(0.16, 'a crack of about two hairs'),
   'crack-default': mm(REFERENCE_CRACK_MM, 'the crack of the lessons'),
   'crack-wide': mm(0.4, 'the widest crack of the training transmission'),
   'pressure-300': kPa(LESSON_KPA, 'pressure behind the leaks of the lesson on gaps and holes'),
@@ -103,7 +102,6 @@ export const thinGapOpenHole: Entries = {
     'wrong-way': { mistake: 'move the crossing the wrong way', value: 2 * gentleC - gentleUltraC },
   }),
   'crossing-default-idle': crossing(REFERENCE_CRACK_MM, 'standing'),
-  'crossing-two-hairs-take-off': crossing(0.16, 'firm'),
 
   'growth-thin-at-400': growth(0.05, IDLE_KPA),
   'share-two-hairs-20-at-400': share(0.16, 20, IDLE_KPA),

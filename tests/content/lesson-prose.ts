@@ -60,7 +60,8 @@ export function plainProse(body: string): string {
     .replace(/^\|.*\|\s*$/gm, '')
     .replace(/^#+ .*$/gm, '')
     .replace(/<\/?Term[^>]*>/g, '')
-    .replace(/<Sum [^>]*\/>/g, '')
+    // A sum is read number by number.
+    .replace(/<Sum of="([^"]*)" \/>/g, (_, of: string) => of.replace(/[^\w\s-]|\s-\s/g, ' '))
     .replace(/<Num [^>]*\/>/g, '1')
     .replace(/\s*<Src [^>]*\/>/g, '')
     .replace(/<\/?[A-Z][^>]*>/g, '\n\n')

@@ -11,6 +11,7 @@ import { checkLessonForm } from './lesson-form.ts';
 import { checkTags } from './mdx-tags.ts';
 import { readMdx, type MdxText } from './mdx-text.ts';
 import { allowedWords } from './nearest.ts';
+import { checkSums } from './sums.ts';
 import { readYaml, type YamlText } from './yaml-text.ts';
 
 interface File {
@@ -32,6 +33,7 @@ export function checkLesson({ file, id, text }: File, known: Known): readonly Fa
     ...checkBlankLines(mdx),
     ...checkLessonForm(mdx, id, known),
     ...checkAfterRun(mdx),
+    ...checkSums(mdx),
     ...checkBareNumbers(text, mdx.headAt + mdx.head.length, {
       reasons: record(record(head.value)['givens']) as Record<string, string>,
       placeOf: (given) => mdx.headAt + head.placeOf(['givens', given]),
