@@ -11,9 +11,9 @@ export interface Obstacle extends Box {
 }
 
 /** Text on text can be read neither way; text on a line still can. */
-export const TEXT_WEIGHT = 30;
+export const TEXT_WEIGHT = 100;
 
-const OUTSIDE_WEIGHT = 40;
+const OUTSIDE_WEIGHT = 120;
 
 const shared = (a: Box, b: Box): number => {
   const across = Math.min(a.x + a.width, b.x + b.width) - Math.max(a.x, b.x);

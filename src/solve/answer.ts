@@ -2,6 +2,7 @@ import { EngineError } from '../engine/index.ts';
 import { answers } from './answers.ts';
 import type { Answer } from './answers.ts';
 import { SheetRefused } from './car.ts';
+import { diagnosisAnswer } from './diagnosis.ts';
 import { engineRefusal } from './engine-refusal.ts';
 import { immodest } from './modest.ts';
 import { requestSchemas } from './request-schema.ts';
@@ -11,6 +12,8 @@ import { shown } from './shown.ts';
 
 export type { Answer } from './answers.ts';
 
+/** Read by the planner itself, whose places are those of its own specification. */
+const DIAGNOSIS = 'diagnosis';
 const kinds = Object.keys(requestSchemas) as RequestKind[];
 
 /** Answers one request; a bad one becomes a refusal, never an exception. */
@@ -34,9 +37,10 @@ function answerOrThrow(request: unknown): Answer {
   const outOfProportion = immodest(request);
   if (outOfProportion !== undefined) return outOfProportion;
   const kind = Object.hasOwn(request, 'kind') ? (request as { kind: unknown }).kind : undefined;
+  if (kind === DIAGNOSIS) return diagnosisAnswer(request);
   if (!kinds.includes(kind as RequestKind)) {
     return {
-      error: `kind is ${shown(kind)}; it must be one of ${kinds.join(', ')}.`,
+      error: `kind is ${shown(kind)}; it must be one of ${[...kinds, DIAGNOSIS].join(', ')}.`,
       path: 'kind',
     };
   }

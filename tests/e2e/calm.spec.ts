@@ -81,7 +81,7 @@ test('nothing flows where motion is not wanted', async ({ page }) => {
 });
 
 for (const [address, id, key] of [
-  ['/lessons/thin-gap-open-hole/', 'clutch-pressure', 'temp'],
+  ['/lessons/holds-cold-slips-hot/', 'clutch-pressure', 'temp'],
   ['/whole-car/', 'whole-car', 'time'],
 ] as const) {
   test(`${id} keeps nothing of a thousand moves`, async ({ page }) => {

@@ -37,7 +37,7 @@ const inEnglish = (address: string) => {
     expect.stringContaining('page'),
     'Course',
     'The whole car',
-    'Practise',
+    'Practice',
     ...(searching ? ['Search'] : []),
     'Measure',
     'How the model works',

@@ -19,7 +19,7 @@ export const words = {
         `At ${p.hottest} line pressure is down to ${p.lineShort} as well. Speed the engine up until the line is back at its command of ${p.lineCommand}. Does the clutch come back with it? (Here only. On a car, revving in gear against the brake is a stall test: it cooks the fluid in seconds and the car can leap. Leave it to the maker’s procedure.)`,
       hint: 'Go up in steps and read the line pressure beside the drawing. Past a certain speed it stands still.',
       after: (p: { clutchFast: string; firm: string; fast: string; fed: string }) =>
-        `The line is back, the clutch is not: ${p.clutchFast} of the ${p.firm} it needs, at ${p.fast} the same as at ${p.fed}. Once the line stands at its command the pump is not the limit any more. What it gives beyond that goes out at the regulator. The feed hole is the limit, and it does not care how fast the pump turns.`,
+        `The line is back, the clutch is not: ${p.clutchFast} of the ${p.firm} it needs, at ${p.fast} the same as at ${p.fed}. Once the line stands at its command the pump is not the limit any more. What it gives beyond that goes out at the regulator. The feed hole is the limit, however fast the pump turns.`,
     },
     high: {
       words: (p: { hot: string; reference: string }) =>

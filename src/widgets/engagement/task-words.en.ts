@@ -25,6 +25,6 @@ export const words = {
       'Find the fault that stores a code although the turbine really stops. Look at the turbine and at what the sensor says of it.',
     hint: 'The controller knows only what its sensors tell it.',
     after:
-      'The clutch was fine. The sensor read 300 rpm at a standstill, and the controller did as it was told. Before you open a box for a ratio code, check that the turbine reading falls to zero in gear, at a stop, with the clutch known to hold.',
+      'The clutch was fine. The sensor read 300 rpm at a standstill, and the controller did as it was told. Before you open a transmission for a ratio code, check that the turbine reading falls to zero in gear, at a stop, with the clutch known to hold.',
   },
 };

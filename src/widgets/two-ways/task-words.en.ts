@@ -12,12 +12,12 @@ export const words = {
         `The cable is set wrong. Close the port of the manual valve until the hot clutch can no longer take off at ${p.need}. Stop within ${p.near} of that point.`,
       hint: 'Read the hot pressure under the drawings. Down to a half hardly anything happens.',
       after: (p: { cool: string; has: string; late: string }) =>
-        `At ${p.cool} the same cable leaves ${p.has}, and a gauge finds nothing. But cold the turbine already takes ${p.late} to stop. A late engagement cold and weak hot: look at level and cable before you take a box out. It costs nothing.`,
+        `At ${p.cool} the same cable leaves ${p.has}, and a gauge finds nothing. But cold the turbine already takes ${p.late} to stop. A late engagement cold and weak hot: look at level and cable before you take a transmission out. It costs minutes.`,
     },
     home: {
       words:
         'Neither controller has any power. The car by wire is stuck in Park. Find out how the one by cable can still be driven.',
-      hint: 'The lever still moves the valve. Then it depends on how the box is built.',
+      hint: 'The lever still moves the valve. Then it depends on how the transmission is built.',
       after:
         'A valve body that holds one gear by oil alone gets its car home. One that vents, or one by wire, waits for a truck. Ask which you have before you promise anything on the phone.',
     },

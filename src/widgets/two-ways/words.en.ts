@@ -16,7 +16,7 @@ export const words = {
       misSet: { words: 'Cable mis-set' },
       noPower: { words: 'No power', note: 'to the controller' },
     },
-    failSafe: 'The box by cable, when its controller gives up',
+    failSafe: 'By cable, when the controller gives up',
     failSafes: {
       neutral: { words: 'Goes to Neutral' },
       'default-gear': { words: 'Holds one gear' },
@@ -34,7 +34,7 @@ export const words = {
     options: {
       both: {
         words: 'Both. The code is the same, so fail-safe is the same.',
-        why: 'Same slip, same code, but not the same reach. A pawl that hangs on a cable is moved by a hand or not at all.',
+        why: 'Same slip, same code, but not the same reach. A pawl on a cable is moved by a hand or not at all.',
       },
       electronic: {
         words: 'The one by wire only. The other drops to Neutral.',

@@ -2,7 +2,7 @@ export const words = {
   givesUp: {
     words:
       'Move the time to the moment at which the controller gives up on the hot car. Which event comes right before it?',
-    hint: 'Go on until the box beside the gauge turns dark, then back in small steps until it has just turned.',
+    hint: 'Go on until the panel beside the gauge turns dark, then back in small steps until it has just turned.',
     after:
       'It raised the pressure first. More pressure only pushed more fluid through the crack, the turbine kept turning, and the second look ended it. The controller never saw the pressure. It saw a speed that did not come down.',
   },
@@ -22,7 +22,7 @@ export const words = {
   },
   reached: {
     time: (p: { time: string; state: string }) =>
-      `At ${p.time} the box of the hot car says “${p.state}”.`,
+      `At ${p.time} the panel of the hot car says “${p.state}”.`,
     line: (p: { line: string; wanted: string }) =>
       `Standing in gear the hot line has ${p.line} of ${p.wanted}.`,
   },

@@ -1,0 +1,131 @@
+/** The posterior as a shop reads it: names, circuits, severities, and whether any single fault fits. */
+import { hasSeverity, inOneCircuit, NAMES, type Name } from './hypotheses.ts';
+import { CIRCUITS, type Circuit } from '../engine/index.ts';
+import { normalBelow } from './normal.ts';
+import type { Posterior } from './posterior.ts';
+
+/** One name, best first. */
+export interface Finding {
+  readonly fault: Name;
+  readonly probability: number;
+  readonly circuits?: Readonly<Record<Circuit, number>>;
+  /** 5, 50 and 95 % points, where the name has a severity and counts at all. */
+  readonly severity?: readonly [number, number, number];
+}
+/** How well the readings fit the hypotheses as they stand. */
+export interface Fit {
+  readonly d2: number;
+  readonly readings: number;
+  readonly p: number | null;
+  readonly singleFaultFits?: boolean;
+}
+
+function quantile(at: readonly (readonly [severity: number, share: number])[], wanted: number) {
+  const total = at.reduce((sum, [, share]) => sum + share, 0);
+  let sum = 0;
+  for (const [severity, share] of at) {
+    sum += share / total;
+    if (sum >= wanted) return severity;
+  }
+  return at.at(-1)?.[0] ?? 0;
+}
+
+const COUNTS = 0.01;
+
+/** All seventeen names, likeliest first; they sum to 1. */
+export function findingsOf({ cells, shares }: Posterior): readonly Finding[] {
+  const found = NAMES.map((fault): Finding => {
+    const mine = cells.flatMap((cell, n) =>
+      cell.hypothesis.of.name === fault ? [{ cell, share: shares[n] ?? 0 }] : [],
+    );
+    const probability = mine.reduce((sum, { share }) => sum + share, 0);
+    const inCircuit = (circuit: Circuit): number =>
+      mine
+        .filter(({ cell }) => cell.hypothesis.of.circuit === circuit)
+        .reduce((sum, { share }) => sum + share, 0);
+    const circuits = Object.fromEntries(
+      CIRCUITS.map((circuit) => [circuit, inCircuit(circuit)]),
+    ) as Record<Circuit, number>;
+    const bySeverity = new Map<number, number>();
+    for (const { cell, share } of mine) {
+      const { severity } = cell.hypothesis;
+      bySeverity.set(severity, (bySeverity.get(severity) ?? 0) + share);
+    }
+    const sorted = [...bySeverity].sort(([a], [b]) => a - b);
+    return {
+      fault,
+      probability,
+      ...(inOneCircuit(fault) && { circuits }),
+      ...(hasSeverity(fault) &&
+        probability > COUNTS && {
+          severity: [
+            quantile(sorted, 0.05),
+            quantile(sorted, 0.5),
+            quantile(sorted, 0.95),
+          ] as const,
+        }),
+    };
+  });
+  return [...found].sort((a, b) => b.probability - a.probability);
+}
+
+/**
+ * Upper tail of the chi-square law.
+ *
+ * Equation: P(X > x) for n degrees of freedom: the finite sums for even and odd n (M. Abramowitz and I. Stegun, 26.4.4 and
+ * 26.4.5).
+ *
+ * @param x [-]
+ * @param n degrees of freedom [-]
+ * @returns 0 to 1 [-]
+ * Range: x 0 or more, n a whole number from 1.
+ * Source: Abramowitz and Stegun, Handbook of Mathematical Functions, 26.4.4, 26.4.5 (from memory).
+ * @example
+ * chiSquareTail(0, 4) // 1
+ */
+export function chiSquareTail(x: number, n: number): number {
+  const half = x / 2;
+  let sum = 0;
+  if (n % 2 === 0) {
+    let term = 1;
+    for (let k = 0; k < n / 2; k += 1) {
+      if (k > 0) term *= half / k;
+      sum += term;
+    }
+    return Math.exp(-half) * sum;
+  }
+  const root = Math.sqrt(x);
+  let term = root;
+  for (let k = 1; k <= (n - 1) / 2; k += 1) {
+    if (k > 1) term *= x / (2 * k - 1);
+    sum += term;
+  }
+  return erfc(root / Math.SQRT2) + Math.sqrt(2 / Math.PI) * Math.exp(-half) * sum;
+}
+
+const erfc = (x: number): number => 2 * normalUpper(x * Math.SQRT2);
+const normalUpper = (x: number): number => 1 - normalBelow(x);
+
+/** From this many numeric readings on, fit is told at all, and by which rule. */
+const FEW = 4;
+const SOME = 10;
+const MANY = 20;
+
+/** Distance of the readings from what the listed hypotheses expect, averaged over them. */
+export function fitOf({ cells, shares, numbers }: Posterior): Fit {
+  let sum = 0;
+  let weight = 0;
+  cells.forEach((cell, n) => {
+    if (cell.broken) return;
+    const share = shares[n] ?? 0;
+    sum += share * cell.off;
+    weight += share;
+  });
+  const d2 = weight > 0 ? sum / weight : 0;
+  if (numbers === 0) return { d2: 0, readings: 0, p: null };
+  const p = chiSquareTail(d2, numbers);
+  if (numbers < FEW) return { d2, readings: numbers, p };
+  const misfits =
+    numbers >= MANY ? d2 / numbers > 1.1 : numbers >= SOME ? d2 / numbers > 1.4 : p < 0.02;
+  return { d2, readings: numbers, p, singleFaultFits: !misfits };
+}

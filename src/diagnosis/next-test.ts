@@ -1,0 +1,194 @@
+/** Which test tells most for its minutes (specification of the planner, sections 2 and 6). */
+import { ANY_VALUE, CLASSES } from './hypotheses.ts';
+import { normalBelow } from './normal.ts';
+import { chancesFor, predicted, type Posterior, type Weighed } from './posterior.ts';
+import {
+  columnOf,
+  isNumeric,
+  LONGEST_STOP,
+  REFIT_MINUTES,
+  SET_UP_MINUTES,
+  TESTS,
+  type NumericTest,
+  type OutcomeTest,
+  type SetUp,
+  type Test,
+  type Warmth,
+} from './tests.ts';
+
+/** How the car stands now. */
+export interface CarState {
+  readonly temperature: Warmth;
+  /** Set-ups that are there, temperatures apart. */
+  readonly fitted: readonly SetUp[];
+  /** A frosty night is at hand. */
+  readonly coldMorning: boolean;
+}
+export const ARRIVES: CarState = { temperature: 'cold', fitted: [], coldMorning: false };
+
+/** A test with what it would tell and take. */
+export interface Ranked {
+  readonly test: Test;
+  readonly bits: number;
+  readonly minutes: number;
+}
+
+/** Less than this is not worth the walk [bits]. */
+export const LEAST_BITS = 0.03;
+/** Hypotheses under this share of the heaviest are left out. */
+const NEGLIGIBLE = 1e-4;
+const POINTS = [-1.3, -0.4, 0.4, 1.3] as const;
+const EDGES = 20;
+
+const isWarmth = (setUp: SetUp): setUp is Warmth =>
+  setUp === 'hot' || setUp === 'cold' || setUp === 'frost';
+/** Whether the engine has to run for a test. */
+const runs = ({ setUps }: Test): boolean => setUps.some(isWarmth);
+
+/** Minutes of a test from how the car stands: its own, missing set-ups, and putting together what is apart. */
+export function minutesFor(test: Test, { temperature, fitted }: CarState): number {
+  const missing = test.setUps.filter((setUp) =>
+    isWarmth(setUp) ? setUp !== temperature : !fitted.includes(setUp),
+  );
+  const apart = fitted.includes('valveBodyOff')
+    ? REFIT_MINUTES.valveBodyOff
+    : fitted.includes('panOff')
+      ? REFIT_MINUTES.panOff
+      : 0;
+  return (
+    test.minutes +
+    missing.reduce((sum, setUp) => sum + SET_UP_MINUTES[setUp], 0) +
+    (runs(test) ? apart : 0)
+  );
+}
+
+/** How the car stands after a test. */
+export function stateAfter(test: Test, state: CarState): CarState {
+  const kept = runs(test)
+    ? state.fitted.filter((one) => one !== 'panOff' && one !== 'valveBodyOff')
+    : state.fitted;
+  const added = test.setUps.filter((setUp) => !isWarmth(setUp) && !kept.includes(setUp));
+  return {
+    ...state,
+    temperature: test.setUps.find(isWarmth) ?? state.temperature,
+    fitted: [...kept, ...added],
+  };
+}
+
+interface Share {
+  readonly cell: Weighed;
+  readonly share: number;
+}
+
+/** Mutual information [bits] between the class and a bin, from p(bin | cell). */
+function information(shares: readonly Share[], bins: number, chances: readonly Float64Array[]) {
+  const perClass = CLASSES.map(() => new Float64Array(bins));
+  const weightOf = new Float64Array(CLASSES.length);
+  const all = new Float64Array(bins);
+  shares.forEach(({ cell, share }, n) => {
+    const { index } = cell.hypothesis;
+    weightOf[index] = (weightOf[index] ?? 0) + share;
+    const of = perClass[index];
+    const p = chances[n];
+    if (!of || !p) return;
+    for (let b = 0; b < bins; b += 1) {
+      const part = share * (p[b] ?? 0);
+      of[b] = (of[b] ?? 0) + part;
+      all[b] = (all[b] ?? 0) + part;
+    }
+  });
+  let bits = 0;
+  perClass.forEach((of, c) => {
+    const weight = weightOf[c] ?? 0;
+    if (weight === 0) return;
+    for (let b = 0; b < bins; b += 1) {
+      const joint = of[b] ?? 0;
+      if (joint > 0) bits += joint * Math.log2(joint / (weight * (all[b] ?? 1)));
+    }
+  });
+  return Math.max(0, bits);
+}
+
+function bitsOfWords(shares: readonly Share[], test: OutcomeTest): number {
+  const chances = shares.map(({ cell }) => Float64Array.from(chancesFor(cell, test)));
+  return information(shares, chances[0]?.length ?? 0, chances);
+}
+
+/** Where the scale is cut: at even weights of what the hypotheses expect. */
+function edgesOf(means: Float64Array, sds: Float64Array, shares: readonly Share[], stop: boolean) {
+  const points = shares.flatMap(({ share }, n) =>
+    POINTS.map((a) => ({ at: (means[n] ?? 0) + a * (sds[n] ?? 0), weight: share / POINTS.length })),
+  );
+  points.sort((a, b) => a.at - b.at);
+  const total = points.reduce((sum, { weight }) => sum + weight, 0);
+  const edges: number[] = [];
+  let sum = 0;
+  let next = 0;
+  for (const { at, weight } of points) {
+    sum += weight / total;
+    while (next < EDGES && sum >= 0.02 + (0.96 * next) / (EDGES - 1) - 1e-12) {
+      const edge = stop && at > LONGEST_STOP ? LONGEST_STOP : at;
+      if (edges.at(-1) !== edge) edges.push(edge);
+      next += 1;
+    }
+  }
+  // "Did not stop" is an outcome of its own.
+  if (stop && edges.at(-1) !== LONGEST_STOP) edges.push(LONGEST_STOP);
+  return edges;
+}
+
+function bitsOfNumber(shares: readonly Share[], test: NumericTest): number {
+  const column = columnOf.get(test.id) ?? -1;
+  const means = new Float64Array(shares.length);
+  const sds = new Float64Array(shares.length);
+  shares.forEach(({ cell }, n) => {
+    const expected = cell.hypothesis.expected[column];
+    if (expected === undefined) return;
+    const { mu, S } = predicted(cell, expected);
+    means[n] = mu;
+    sds[n] = Math.sqrt(S);
+  });
+  const stop = test.kind === 'stopTime';
+  const edges = edgesOf(means, sds, shares, stop);
+  const bins = edges.length + 1;
+  const [from, to] = test.span;
+  const chances = shares.map(({ cell }, n) => {
+    const below = edges.map((edge) => normalBelow((edge - (means[n] ?? 0)) / (sds[n] ?? 1)));
+    const p = Float64Array.from(
+      { length: bins },
+      (_, b) => (below[b] ?? 1) - (b === 0 ? 0 : (below[b - 1] ?? 0)),
+    );
+    const { broken } = cell;
+    if (!broken) return p;
+    const eps = ANY_VALUE * (broken.groups.get(test.group) ?? broken.from);
+    const part = (edge: number) => Math.min(1, Math.max(0, (edge - from) / (to - from)));
+    return p.map((share, b) => {
+      const any =
+        (b < edges.length ? part(edges[b] ?? to) : 1) - (b === 0 ? 0 : part(edges[b - 1] ?? from));
+      const anything = stop ? 0.5 * any + (b === bins - 1 ? 0.5 : 0) : any;
+      return (1 - eps) * share + eps * anything;
+    });
+  });
+  return information(shares, bins, chances);
+}
+
+/** All tests worth their minutes, best rate first. */
+export function rankTests(posterior: Posterior, state: CarState = ARRIVES): readonly Ranked[] {
+  const heaviest = posterior.shares.reduce((most, share) => Math.max(most, share), 0);
+  const kept = posterior.cells.flatMap((cell, n): readonly Share[] => {
+    const share = posterior.shares[n] ?? 0;
+    return share < NEGLIGIBLE * heaviest ? [] : [{ cell, share }];
+  });
+  const total = kept.reduce((sum, { share }) => sum + share, 0);
+  const shares = kept.map(({ cell, share }) => ({ cell, share: share / total }));
+  const frosty = state.coldMorning || state.temperature === 'frost';
+  return TESTS.filter(({ id }) => !posterior.taken.includes(id))
+    .filter(({ at }) => at.warmth !== 'frost' || frosty)
+    .map((test) => ({
+      test,
+      bits: isNumeric(test) ? bitsOfNumber(shares, test) : bitsOfWords(shares, test),
+      minutes: minutesFor(test, state),
+    }))
+    .filter(({ bits }) => bits >= LEAST_BITS)
+    .sort((a, b) => b.bits / b.minutes - a.bits / a.minutes);
+}

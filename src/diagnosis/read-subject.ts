@@ -1,0 +1,128 @@
+/** What a test reads on a car by the model, on the solver's scale. */
+import {
+  airHeld,
+  commandsAt,
+  litresPerMinute,
+  makeFluid,
+  revPerSecond,
+  solveEngagement,
+  solveSteady,
+  type AirTestTarget,
+  type Circuit,
+  type EngagementStory,
+  type Plant,
+} from '../engine/index.ts';
+import type { Subject } from './nuisances.ts';
+import { onScale, type NumericTest } from './tests.ts';
+
+/** "Did not stop" in the table [s]: the brake is held so long after selection. */
+export const HELD_S = 5;
+const SELECT_S = 0.5;
+/** A turbine slower than this has stopped, for whoever reads a scan tool [rpm]. */
+const STOPPED_RPM = 30;
+/** The slip of a take-off counts from a second after the brake is off to the end of the log [s]. */
+const SLIP_FROM_S = 4;
+
+/** The brake is held to the end: nothing pulls away. */
+const held: EngagementStory = {
+  select: SELECT_S,
+  brakeOff: SELECT_S + HELD_S,
+  throttleRate: 0.2,
+  throttleMost: 0.6,
+  end: SELECT_S + HELD_S,
+};
+
+/** Time from selection until the turbine stands [s]; HELD_S where it does not. */
+export function stopTime({ plant, fluid, warmth }: Subject, { at }: NumericTest): number {
+  // A sensor that never reads zero shows a turbine that never stops.
+  if (plant.turbineSensorRestRpm >= STOPPED_RPM) return HELD_S;
+  const { trace } = solveEngagement({
+    plant,
+    fluid: makeFluid(fluid),
+    tempC: warmth[at.warmth ?? 'hot'],
+    range: at.range === 'reverse' ? 'reverse' : 'drive',
+    rangeSelection: 'electronic',
+    story: held,
+  });
+  const { time, turbineRpm } = trace;
+  for (let i = 1; i < time.length; i += 1) {
+    const [t0 = 0, t1 = 0] = [time[i - 1], time[i]];
+    const [n0 = 0, n1 = 0] = [turbineRpm[i - 1], turbineRpm[i]];
+    if (t1 <= SELECT_S || n1 >= STOPPED_RPM) continue;
+    const share = n0 > STOPPED_RPM ? (n0 - STOPPED_RPM) / (n0 - n1) : 0;
+    return Math.min(HELD_S, t0 + share * (t1 - t0) - SELECT_S);
+  }
+  return HELD_S;
+}
+
+/** Of the turbine itself: a sensor that never reads zero lies at rest, and a take-off is over soon. */
+function takeoffSlip({ plant, fluid, warmth }: Subject, { at }: NumericTest): number {
+  const { trace } = solveEngagement({
+    plant: { ...plant, turbineSensorRestRpm: 0 },
+    fluid: makeFluid(fluid),
+    tempC: warmth[at.warmth ?? 'hot'],
+    range: at.range === 'reverse' ? 'reverse' : 'drive',
+    rangeSelection: 'electronic',
+  });
+  let most = 0;
+  trace.time.forEach((time, i) => {
+    if (time >= SLIP_FROM_S - 1e-9) most = Math.max(most, Math.abs(trace.slipRpm[i] ?? 0));
+  });
+  return most;
+}
+
+const circuitIn = { drive: 'forward', reverse: 'reverse' } as const;
+
+function steady({ plant, fluid, warmth }: Subject, { at }: NumericTest) {
+  const { range, circuit, rpm = 700, warmth: warm = 'hot' } = at;
+  const asked = circuit as Circuit | undefined;
+  const applied: readonly Circuit[] =
+    asked !== undefined
+      ? [asked]
+      : range === 'park' || range === undefined
+        ? []
+        : [circuitIn[range]];
+  const point: keyof Plant['testPoints'] = rpm <= plant.testPoints.idle.engineRpm ? 'idle' : 'load';
+  // The cooler is read in Park on the commands of idle, whatever the engine does.
+  const commands = commandsAt(
+    plant,
+    applied.length === 0 ? 'idle' : point,
+    applied[0] ?? 'forward',
+  );
+  return solveSteady({
+    plant,
+    fluid: makeFluid(fluid),
+    tempC: warmth[warm],
+    engineSpeed: revPerSecond(rpm),
+    lineCommand: commands.line,
+    clutchCommand: commands.clutch,
+    applied,
+  });
+}
+
+/** In the unit that a shop reads: kPa, s, rpm, L/min, percent, cSt. */
+function inShopUnits(subject: Subject, test: NumericTest): number {
+  const { plant, fluid } = subject;
+  switch (test.kind) {
+    case 'engineOffTurbine':
+      return plant.turbineSensorRestRpm;
+    case 'fluidCup':
+      return fluid.kv40CSt * plant.viscosityFactor;
+    case 'stopTime':
+      return stopTime(subject, test);
+    case 'takeoffSlip':
+      return takeoffSlip(subject, test);
+    case 'linePressure':
+      return steady(subject, test).linePressure / 1e3;
+    case 'clutchPressure':
+      return (steady(subject, test).circuits[test.at.circuit as Circuit]?.pressure ?? 0) / 1e3;
+    case 'coolerFlow':
+      return litresPerMinute(steady(subject, test).coolerFlow);
+    case 'airTest':
+      return 100 * airHeld(plant, test.at.circuit as AirTestTarget);
+  }
+}
+
+/** What a test reads on a car, on the solver's scale. */
+export const readSubject = (subject: Subject, test: NumericTest): number =>
+  onScale(test, inShopUnits(subject, test));

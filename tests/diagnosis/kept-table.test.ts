@@ -1,0 +1,67 @@
+/** The table that is shipped is the engine's: rows of it worked out anew. `npm run table` makes it again. */
+import { describe, expect, test } from 'vitest';
+import {
+  CLASSES,
+  NODES,
+  SHARED,
+  NUMERIC,
+  decodeTable,
+  encodeTable,
+  rowOf,
+} from '../../src/diagnosis/index.ts';
+import { keptTable } from '../../src/diagnosis/kept-table.ts';
+import { training } from '../../src/engine/index.ts';
+
+const table = decodeTable(keptTable);
+const place = (name: string, circuit?: string): number =>
+  CLASSES.findIndex((one) => one.name === name && one.circuit === circuit);
+
+test('it has a row for each class and node, and none for what is not listed', () => {
+  CLASSES.forEach(({ name }, i) => {
+    const rows = table[i]?.length;
+    if (name === 'unlisted') expect(rows).toBe(0);
+    else expect(rows).toBe(name === 'healthy' || name === 'turbineSensor' ? 1 : NODES.length);
+  });
+  // The specification counts 482.
+  expect(table.reduce((sum, rows) => sum + rows.length, 0)).toBe(482);
+});
+
+test('it comes back from its text, and a text cut short is refused', () => {
+  expect(encodeTable(table)).toBe(keptTable);
+  expect(() => decodeTable(keptTable.slice(0, 4000))).toThrow(/cut short/);
+});
+
+// One severity of each kind of place: whatever the engine changes shows in one of them.
+describe.each([
+  ['transferSeal', undefined, 0.5],
+  ['hardLip', 'forward', 0.8],
+  ['pumpWear', undefined, 0.75],
+  ['lowFluid', undefined, 0.7],
+  ['healthy', undefined, 1],
+])('%s %s at %d', (name, circuit, severity) => {
+  test('reads as the engine reads now', { timeout: 60_000 }, () => {
+    const i = place(name, circuit);
+    const of = CLASSES[i];
+    const rows = table[i] ?? [];
+    const kept = rows.length === 1 ? rows[0] : rows[Math.round(severity * 20) - 1];
+    if (!of || !kept) throw new Error('no such row');
+    rowOf(training, of, severity).forEach((cell, column) => {
+      const test = NUMERIC[column];
+      const here = kept[column];
+      if (!test || !here) throw new Error('no such column');
+      // Half a step of the text, and what another machine's arithmetic may make of it.
+      const close = Math.max(
+        0.002,
+        0.002 * Math.abs(cell.mean),
+        test.kind.endsWith('Pressure') ? 0.2 : 0,
+      );
+      expect(Math.abs(here.mean - cell.mean), test.id).toBeLessThanOrEqual(close + 0.03);
+      for (let k = 0; k < SHARED; k += 1) {
+        const move = cell.moves[k] ?? 0;
+        expect(Math.abs((here.moves[k] ?? 0) - move), `${test.id} ${k}`).toBeLessThanOrEqual(
+          close + 0.03,
+        );
+      }
+    });
+  });
+});
