@@ -53,18 +53,20 @@ export function prose(body: string): string {
 
 /** The same with every word that a reader meets, for counting them; a number with its unit is one. */
 export function plainProse(body: string): string {
-  return body
-    .replace(/\{\/\*[^]*?\*\/\}/g, '')
-    .replace(/\$\$[^]*?\$\$/g, '\n\n')
-    .replace(/\$[^$\n]*\$/g, 'x')
-    .replace(/^\|.*\|\s*$/gm, '')
-    .replace(/^#+ .*$/gm, '')
-    .replace(/<\/?Term[^>]*>/g, '')
-    // A sum is read number by number.
-    .replace(/<Sum of="([^"]*)" \/>/g, (_, of: string) => of.replace(/[^\w\s-]|\s-\s/g, ' '))
-    .replace(/<Num [^>]*\/>/g, '1')
-    .replace(/\s*<Src [^>]*\/>/g, '')
-    .replace(/<\/?[A-Z][^>]*>/g, '\n\n')
-    .replace(/\s*\(common practice, no source\)/g, '')
-    .replace(/[*_`]/g, '');
+  return (
+    body
+      .replace(/\{\/\*[^]*?\*\/\}/g, '')
+      .replace(/\$\$[^]*?\$\$/g, '\n\n')
+      .replace(/\$[^$\n]*\$/g, 'x')
+      .replace(/^\|.*\|\s*$/gm, '')
+      .replace(/^#+ .*$/gm, '')
+      .replace(/<\/?Term[^>]*>/g, '')
+      // A sum is read number by number.
+      .replace(/<Sum of="([^"]*)" \/>/g, (_, of: string) => of.replace(/[^\w\s-]|\s-\s/g, ' '))
+      .replace(/<Num [^>]*\/>/g, '1')
+      .replace(/\s*<Src [^>]*\/>/g, '')
+      .replace(/<\/?[A-Z][^>]*>/g, '\n\n')
+      .replace(/\s*\(common practice, no source\)/g, '')
+      .replace(/[*_`]/g, '')
+  );
 }
