@@ -167,7 +167,7 @@ function placeBandName(
   const rows = fits
     ? [(low + high) / 2, high + height / 2, low - height / 2]
     : [high - height * 0.65, low + height * 0.65];
-  const columns = [0, 0.5, 1].map(
+  const columns = [0, 0.5, 1, 0.25, 0.75].map(
     (share) => plot.x + em * 0.4 + share * (plot.width - width - em * 0.8),
   );
   const candidates = rows.flatMap((middle) =>

@@ -1,6 +1,7 @@
 export * from './hypotheses.ts';
 export * from './tests.ts';
 export * from './nuisances.ts';
+export * from './read-subject.ts';
 export * from './table.ts';
 export * from './table-code.ts';
 export * from './cells.ts';
@@ -9,3 +10,5 @@ export * from './findings.ts';
 export * from './next-test.ts';
 export * from './request.ts';
 export * from './planner.ts';
+export * from './leak.ts';
+export * from './cars.ts';

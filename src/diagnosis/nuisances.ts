@@ -10,6 +10,8 @@ export interface Subject {
   readonly plant: Plant;
   readonly fluid: FluidSpec;
   readonly warmth: Readonly<Record<Warmth, number>>;
+  /** Its engine turns so many times as fast as a test asks; 1 where nothing is said. */
+  readonly engineFactor?: number;
 }
 
 export interface Nuisance {

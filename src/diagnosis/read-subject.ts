@@ -73,7 +73,7 @@ function takeoffSlip({ plant, fluid, warmth }: Subject, { at }: NumericTest): nu
 
 const circuitIn = { drive: 'forward', reverse: 'reverse' } as const;
 
-function steady({ plant, fluid, warmth }: Subject, { at }: NumericTest) {
+function steady({ plant, fluid, warmth, engineFactor = 1 }: Subject, { at }: NumericTest) {
   const { range, circuit, rpm = 700, warmth: warm = 'hot' } = at;
   const asked = circuit as Circuit | undefined;
   const applied: readonly Circuit[] =
@@ -93,7 +93,7 @@ function steady({ plant, fluid, warmth }: Subject, { at }: NumericTest) {
     plant,
     fluid: makeFluid(fluid),
     tempC: warmth[warm],
-    engineSpeed: revPerSecond(rpm),
+    engineSpeed: revPerSecond(rpm * engineFactor),
     lineCommand: commands.line,
     clutchCommand: commands.clutch,
     applied,

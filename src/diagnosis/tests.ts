@@ -310,3 +310,9 @@ export function onScale({ kind }: NumericTest, value: number): number {
   if (kind === 'takeoffSlip') return Math.log(value + 30);
   return kind === 'fluidCup' ? Math.log(value) : value;
 }
+
+/** Back from the solver's scale to what a shop reads; nothing reads below zero. */
+export function offScale({ kind }: NumericTest, value: number): number {
+  if (kind === 'takeoffSlip') return Math.max(0, Math.exp(value) - 30);
+  return kind === 'fluidCup' ? Math.exp(value) : Math.max(0, value);
+}

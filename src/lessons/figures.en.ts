@@ -3,6 +3,7 @@ import Engagement from '../widgets/engagement/index.astro';
 import Fluid from '../widgets/fluid/index.astro';
 import GapOrHole from '../widgets/gap-or-hole/index.astro';
 import HoldingTorque from '../widgets/holding-torque/index.astro';
+import NextTest from '../widgets/next-test/index.astro';
 import WhichRanges from '../widgets/which-ranges/index.astro';
 import WholeCar from '../widgets/whole-car/index.astro';
 import WhoGoesHungry from '../widgets/who-goes-hungry/index.astro';
@@ -28,6 +29,7 @@ export const figures = {
   Fluid,
   GapOrHole,
   HoldingTorque,
+  NextTest,
   TwoWays,
   WarmUpDrive,
   WhichRanges,

@@ -59,6 +59,7 @@ export const tagForms = {
   },
   HoldingTorque: picture,
   Mistake: { ...box, inside: top },
+  NextTest: picture,
   Num: { props: z.strictObject({ id }), stands: 'in a line', holds: false },
   Recap: { ...box, inside: top },
   Retrieval: { ...picture, props: z.strictObject({ lesson: id }), inside: top },

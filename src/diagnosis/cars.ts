@@ -1,0 +1,185 @@
+/**
+ * Cars that differ from the model, for measuring how good the planner is: it knows some of what differs and not the rest
+ * (specification of the planner, section 3). Chance is handed in.
+ */
+import { CIRCUITS, type Plant } from '../engine/index.ts';
+import { CLASSES, severitiesOf, type FaultClass, type Name } from './hypotheses.ts';
+import { NUISANCES, type Subject } from './nuisances.ts';
+import { outcomeChances, CODE_SETS, type CodeSigns } from './outcome-tables.ts';
+import type { TakenReading } from './posterior.ts';
+import { readSubject } from './read-subject.ts';
+import { nominalWarmth, withFault, type Table } from './table.ts';
+import {
+  CODES,
+  columnOf,
+  errorOf,
+  isNumeric,
+  LONGEST_STOP,
+  offScale,
+  OUTCOMES,
+  type NumericTest,
+  type OutcomeTest,
+  type Test,
+} from './tests.ts';
+
+/** A number from 0 to 1, a new one at each call. */
+export type Chance = () => number;
+
+/** A seeded chance: "mulberry32", public domain, by T. Ettinger. */
+export function chanceFrom(seed: number): Chance {
+  let state = seed >>> 0;
+  return () => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
+    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4_294_967_296;
+  };
+}
+
+/** A normal number by Box and Muller. */
+const normal = (chance: Chance): number =>
+  Math.sqrt(-2 * Math.log(1 - chance())) * Math.cos(2 * Math.PI * chance());
+const within = (chance: Chance, half: number): number => half * (2 * chance() - 1);
+
+/** A car with something wrong, whose readings can be taken in any order. */
+export interface GeneratedCar {
+  readonly of: FaultClass;
+  readonly severity: number;
+  readonly read: (test: Test) => TakenReading;
+}
+
+/** What the planner does not know of: friction, stroke, spring, lengths of leaks, filter, passage, bleed, cooler. */
+function unknownTo(plant: Plant, chance: Chance): Plant {
+  const by = (half: number) => 1 + within(chance, half);
+  const [length, piston, passage, bleed, cooler] = [by(0.2), by(0.2), by(0.1), by(0.1), by(0.1)];
+  const [friction, stroke, spring, elastic, limit] = [
+    by(0.08),
+    by(0.08),
+    by(0.08),
+    by(0.2),
+    by(0.15),
+  ];
+  const each = <Value>(of: (circuit: (typeof CIRCUITS)[number]) => Value) =>
+    Object.fromEntries(CIRCUITS.map((circuit) => [circuit, of(circuit)])) as Record<
+      (typeof CIRCUITS)[number],
+      Value
+    >;
+  const [line, clutchCommand] = [by(0.02), by(0.02)];
+  const commanded = (point: Plant['testPoints']['idle']) => ({
+    ...point,
+    line: point.line * line,
+    clutch: point.clutch * clutchCommand,
+  });
+  return {
+    ...plant,
+    testPoints: {
+      idle: commanded(plant.testPoints.idle),
+      load: commanded(plant.testPoints.load),
+    },
+    feed: { ...plant.feed, passage: plant.feed.passage * passage },
+    bleedArea: plant.bleedArea * bleed,
+    cooler: { ...plant.cooler, resistance: plant.cooler.resistance * cooler },
+    pump: { ...plant.pump, suctionLimit: plant.pump.suctionLimit * limit },
+    clutches: each((circuit) => {
+      const clutch = plant.clutches[circuit];
+      return {
+        ...clutch,
+        friction: clutch.friction * friction,
+        strokeVolume: clutch.strokeVolume * stroke,
+        springForce: clutch.springForce * spring,
+        compliance: clutch.compliance * elastic,
+      };
+    }),
+    leaks: each((circuit) => {
+      const leaks = plant.leaks[circuit];
+      return {
+        ...leaks,
+        transferSeal: { ...leaks.transferSeal, length: leaks.transferSeal.length * length },
+        pistonSeal: { ...leaks.pistonSeal, width: leaks.pistonSeal.width * piston },
+      };
+    }),
+  };
+}
+
+const GAIN = 0.015;
+
+/** A car of a class at a severity, with all that cars differ in, and what a shop reads on it. */
+export function makeGenerated(
+  plant: Plant,
+  of: FaultClass,
+  severity: number,
+  { chance, signs }: { readonly chance: Chance; readonly signs: CodeSigns },
+): GeneratedCar {
+  const known = NUISANCES.reduce<Subject>(
+    (subject, nuisance) => nuisance.move(subject, within(chance, nuisance.half)),
+    {
+      plant: unknownTo(withFault(plant, of, severity), chance),
+      fluid: plant.fluid,
+      warmth: nominalWarmth,
+      engineFactor: 1 + within(chance, 0.03),
+    },
+  );
+  const gain = 1 + GAIN * normal(chance);
+  const taken = new Map<string, TakenReading>();
+  const number = (test: NumericTest): TakenReading['value'] => {
+    const pressures = test.kind === 'linePressure' || test.kind === 'clutchPressure';
+    const exact = readSubject(known, test) * (pressures ? gain : 1);
+    const read = offScale(test, exact + errorOf(test, exact) * normal(chance));
+    return test.kind === 'stopTime' && read > LONGEST_STOP ? null : read;
+  };
+  const seen = (test: OutcomeTest): TakenReading['value'] =>
+    drawn(test, outcomeChances(test, of, severity, signs), chance);
+  return {
+    of,
+    severity,
+    read: (test) => {
+      const before = taken.get(test.id);
+      if (before) return before;
+      const reading: TakenReading = {
+        test,
+        value: isNumeric(test) ? number(test) : seen(test),
+      };
+      taken.set(test.id, reading);
+      return reading;
+    },
+  };
+}
+
+function drawn(
+  test: OutcomeTest,
+  chances: readonly number[],
+  chance: Chance,
+): TakenReading['value'] {
+  let left = chance();
+  const place = Math.max(
+    0,
+    chances.findIndex((p) => (left -= p) <= 0),
+  );
+  if (test.kind !== 'codes') return OUTCOMES[test.kind][place] ?? OUTCOMES[test.kind][0];
+  return CODES.filter((_code, i) => CODE_SETS[place]?.[i]);
+}
+
+/** A fault at a severity, drawn as the planner's prior has it: each name alike, each circuit alike, severity evenly. */
+export function drawClass(chance: Chance, names: readonly Name[]) {
+  const name = names[Math.floor(chance() * names.length)] ?? 'healthy';
+  const classes = CLASSES.filter((of) => of.name === name);
+  const of = classes[Math.floor(chance() * classes.length)] ?? { name };
+  const severities = severitiesOf(name);
+  const [from = 1, to = 1] = [severities[0], severities.at(-1)];
+  return { of, severity: from + chance() * (to - from) };
+}
+
+/** What codes go by, of the nominal car of a class at the node of severity next to a severity. */
+export function signsNear(table: Table, of: FaultClass, severity: number): CodeSigns {
+  const rows =
+    table[CLASSES.findIndex((one) => one.name === of.name && one.circuit === of.circuit)];
+  const row = rows?.[rows.length === 1 ? 0 : Math.round(severity * rows.length) - 1];
+  const nominal = (id: string): number => row?.[columnOf.get(id) ?? -1]?.nominal ?? 0;
+  const stop = (range: string) =>
+    Math.max(nominal(`stopTime.${range}.hot`), nominal(`stopTime.${range}.cold`));
+  return {
+    stop: { drive: stop('drive'), reverse: stop('reverse') },
+    slip: { drive: nominal('takeoffSlip.drive.hot'), reverse: nominal('takeoffSlip.reverse.hot') },
+    highTap: nominal('clutch.high.1500.hot'),
+  };
+}

@@ -1,0 +1,247 @@
+/**
+ * How big the leak at the transfer seal is: a posterior over height and width of the crack on a grid, each cell with the
+ * joint normal law of all pressures given (specification of the planner, section 7).
+ */
+import {
+  CIRCUITS,
+  commandsAt,
+  litresPerMinute,
+  makeFluid,
+  revPerSecond,
+  solveSteady,
+  type Plant,
+} from '../engine/index.ts';
+import { GAUGE_GAIN, NUISANCES, sdOf, type Nuisance, type Subject } from './nuisances.ts';
+import { readSubject } from './read-subject.ts';
+import { nominalWarmth } from './table.ts';
+import type { TakenReading } from './posterior.ts';
+import { errorOf, isNumeric, WARMTHS, type NumericTest } from './tests.ts';
+
+/** What the pressures say of the crack. */
+export interface LeakEstimate {
+  /** 5, 50 and 95 % points of height and width [mm]. */
+  readonly heightMm: readonly [number, number, number];
+  readonly widthMm: readonly [number, number, number];
+  /** Correlation of the logarithms of height and width. */
+  readonly correlation: number;
+  /** Whether height and width can be told apart by these readings. */
+  readonly apart: boolean;
+  /** Width times height squared [mm³], median: what is known where they cannot. */
+  readonly widthHeightSquared: number;
+  /** What it loses hot at the commands of idle [L/min], 5, 50 and 95 % points. */
+  readonly leakLmin: readonly [number, number, number];
+  /** Cells of the 90 % highest-density region, as pairs of height and width [mm]. */
+  readonly region: readonly (readonly [heightMm: number, widthMm: number])[];
+  /** A reading that would help, or that there is none: the crack is too thin for any shop reading to tell. */
+  readonly helps: 'forwardColdLoaded' | 'tooThin' | null;
+}
+
+const HEIGHTS_MM: readonly number[] = Array.from({ length: 41 }, (_, i) => 0.04 + i / 100);
+const WIDTHS_MM: readonly number[] = Array.from(
+  { length: 24 },
+  (_, i) => 4 * Math.exp((i / 23) * Math.log(10)),
+);
+/** A gauge may be off by so much all along its scale, sd [kPa]. */
+const ZERO_KPA = 4;
+const OWN_SHARE = 0.02;
+const COMMAND_HALF = 0.02;
+const LENGTH_HALF = 0.2;
+/** Above this spread of ln(width) the two cannot be told apart. */
+const SPREAD = 0.25;
+/** From this pressure on the crack is too thin to part them [kPa]. */
+const TOO_THIN_KPA = 740;
+const HELPFUL = 'clutch.forward.1500.cold';
+
+function crack(plant: Plant, heightMm: number, widthMm: number): Plant {
+  const leaks = Object.fromEntries(
+    CIRCUITS.map((circuit) => {
+      const of = plant.leaks[circuit];
+      if (of.transferSeal.width === 0) return [circuit, of];
+      const seal = { ...of.transferSeal, height: heightMm / 1e3, width: widthMm / 1e3 };
+      return [circuit, { ...of, transferSeal: seal }];
+    }),
+  ) as unknown as Plant['leaks'];
+  return { ...plant, leaks };
+}
+const seals =
+  (change: (seal: Plant['leaks']['forward']['transferSeal'], factor: number) => object) =>
+  (subject: Subject, by: number): Subject => {
+    const leaks = Object.fromEntries(
+      CIRCUITS.map((circuit) => {
+        const of = subject.plant.leaks[circuit];
+        return [
+          circuit,
+          { ...of, transferSeal: { ...of.transferSeal, ...change(of.transferSeal, 1 + by) } },
+        ];
+      }),
+    ) as unknown as Plant['leaks'];
+    return { ...subject, plant: { ...subject.plant, leaks } };
+  };
+const commanded = (subject: Subject, by: number): Subject => {
+  const { idle, load } = subject.plant.testPoints;
+  const moved = (point: typeof idle) => ({
+    ...point,
+    line: point.line * (1 + by),
+    clutch: point.clutch * (1 + by),
+  });
+  return {
+    ...subject,
+    plant: { ...subject.plant, testPoints: { idle: moved(idle), load: moved(load) } },
+  };
+};
+
+/** What differs from car to car here: as for the planner, with the crack's own length for its width, and the command. */
+const SHARED_HERE: readonly Pick<Nuisance, 'half' | 'move'>[] = [
+  ...NUISANCES.filter(({ id }) => !['crackWidth', 'rings.high', 'temperature.frost'].includes(id)),
+  { half: LENGTH_HALF, move: seals((seal, factor) => ({ length: seal.length * factor })) },
+  { half: COMMAND_HALF, move: commanded },
+];
+
+/** ln of the normal density of y - m under the covariance S (n by n, row by row), by Cholesky. */
+function logNormal(off: readonly number[], S: readonly (readonly number[])[]): number {
+  const n = off.length;
+  const L: number[][] = off.map(() => new Array<number>(n).fill(0));
+  let log = 0;
+  const solved: number[] = [];
+  for (let i = 0; i < n; i += 1) {
+    const row = L[i] ?? [];
+    for (let j = 0; j <= i; j += 1) {
+      const other = L[j] ?? [];
+      let sum = S[i]?.[j] ?? 0;
+      for (let k = 0; k < j; k += 1) sum -= (row[k] ?? 0) * (other[k] ?? 0);
+      row[j] = i === j ? Math.sqrt(sum) : sum / (other[j] ?? 1);
+    }
+    let left = off[i] ?? 0;
+    for (let k = 0; k < i; k += 1) left -= (row[k] ?? 0) * (solved[k] ?? 0);
+    solved[i] = left / (row[i] ?? 1);
+    log -= Math.log(row[i] ?? 1) + 0.5 * (solved[i] ?? 0) ** 2;
+  }
+  return log;
+}
+
+function logLikelihood(
+  subject: Subject,
+  pressures: readonly (TakenReading & { readonly test: NumericTest })[],
+): number {
+  const at = (one: Subject) =>
+    pressures.map(({ test, temperatureC }) => {
+      const { warmth } = test.at;
+      if (temperatureC === undefined || warmth === undefined) return readSubject(one, test);
+      const off = temperatureC - WARMTHS[warmth].at;
+      return readSubject(
+        { ...one, warmth: { ...one.warmth, [warmth]: one.warmth[warmth] + off } },
+        test,
+      );
+    });
+  const means = at(subject);
+  const columns = SHARED_HERE.map(({ half, move }) => {
+    const sd = sdOf(half);
+    const [up, down] = [at(move(subject, sd)), at(move(subject, -sd))];
+    return up.map((value, i) => (value - (down[i] ?? 0)) / 2);
+  });
+  columns.push(
+    means.map((mean) => GAUGE_GAIN * mean),
+    means.map(() => ZERO_KPA),
+  );
+  const S = means.map((mean, i) =>
+    means.map((_other, j) => {
+      const shared = columns.reduce((sum, column) => sum + (column[i] ?? 0) * (column[j] ?? 0), 0);
+      const test = pressures[i]?.test;
+      const own = i === j && test ? errorOf(test, mean) ** 2 + (OWN_SHARE * mean) ** 2 : 0;
+      return shared + own;
+    }),
+  );
+  return logNormal(
+    pressures.map(({ value }, i) => (value as number) - (means[i] ?? 0)),
+    S,
+  );
+}
+
+function points(values: readonly (readonly [value: number, share: number])[]) {
+  const sorted = [...values].sort(([a], [b]) => a - b);
+  return [0.05, 0.5, 0.95].map((wanted) => {
+    let sum = 0;
+    for (const [value, share] of sorted) {
+      sum += share;
+      if (sum >= wanted) return value;
+    }
+    return sorted.at(-1)?.[0] ?? 0;
+  }) as unknown as readonly [number, number, number];
+}
+
+/** What a crack loses in Drive, hot, on the commands of idle [L/min]. */
+function hotIdleLeak(plant: Plant): number {
+  const { line, clutch } = commandsAt(plant, 'idle', 'forward');
+  const { circuits } = solveSteady({
+    plant,
+    fluid: makeFluid(plant.fluid),
+    tempC: WARMTHS.hot.at,
+    engineSpeed: revPerSecond(plant.testPoints.idle.engineRpm),
+    lineCommand: line,
+    clutchCommand: clutch,
+    applied: ['forward'],
+  });
+  return litresPerMinute(circuits.forward?.parts.transferSeal ?? 0);
+}
+
+/** The crack from two or more pressures of forward or reverse; null where there are fewer. */
+export function estimateLeak(plant: Plant, readings: readonly TakenReading[]): LeakEstimate | null {
+  const pressures = readings.flatMap((reading) => {
+    const { test } = reading;
+    const fits =
+      isNumeric(test) &&
+      test.kind === 'clutchPressure' &&
+      (test.at.circuit === 'forward' || test.at.circuit === 'reverse');
+    return fits ? [{ ...reading, test }] : [];
+  });
+  if (pressures.length < 2) return null;
+  const cells = HEIGHTS_MM.flatMap((height) =>
+    WIDTHS_MM.map((width) => ({
+      height,
+      width,
+      log: logLikelihood(
+        { plant: crack(plant, height, width), fluid: plant.fluid, warmth: nominalWarmth },
+        pressures,
+      ),
+    })),
+  );
+  const most = Math.max(...cells.map(({ log }) => log));
+  const total = cells.reduce((sum, { log }) => sum + Math.exp(log - most), 0);
+  const shares = cells.map((cell) => ({ ...cell, share: Math.exp(cell.log - most) / total }));
+  const mean = (of: (cell: (typeof shares)[number]) => number): number =>
+    shares.reduce((sum, cell) => sum + cell.share * of(cell), 0);
+  const [lnH, lnW] = [mean(({ height }) => Math.log(height)), mean(({ width }) => Math.log(width))];
+  const spread = (one: (cell: (typeof shares)[number]) => number, other = one) =>
+    mean((cell) => one(cell) * other(cell));
+  const h = (cell: { height: number }) => Math.log(cell.height) - lnH;
+  const w = (cell: { width: number }) => Math.log(cell.width) - lnW;
+  const apart = Math.sqrt(spread(w)) <= SPREAD;
+  const region: (readonly [number, number])[] = [];
+  let held = 0;
+  for (const { height, width, share } of [...shares].sort((a, b) => b.share - a.share)) {
+    if (held >= 0.9) break;
+    held += share;
+    region.push([height, width]);
+  }
+  const helpful = readings.find(({ test }) => test.id === HELPFUL);
+  return {
+    heightMm: points(shares.map(({ height, share }) => [height, share])),
+    widthMm: points(shares.map(({ width, share }) => [width, share])),
+    leakLmin: points(
+      shares.map(({ height, width, share }) => [hotIdleLeak(crack(plant, height, width)), share]),
+    ),
+    correlation: spread(h, w) / Math.sqrt(spread(h) * spread(w)),
+    apart,
+    widthHeightSquared: points(
+      shares.map(({ height, width, share }) => [width * height ** 2, share]),
+    )[1],
+    region,
+    helps: apart
+      ? null
+      : helpful === undefined
+        ? 'forwardColdLoaded'
+        : (helpful.value as number) >= TOO_THIN_KPA
+          ? 'tooThin'
+          : null,
+  };
+}

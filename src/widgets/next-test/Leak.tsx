@@ -1,0 +1,67 @@
+import { useSignal } from '@preact/signals';
+import type { LeakEstimate } from '../../diagnosis/index.ts';
+import { dimension } from '../../quantity/part-quantities.ts';
+import { printer } from '../../quantity/print.ts';
+import { flow, length } from '../../quantity/quantities.ts';
+import { useUnits } from '../../ui/use-units.ts';
+import type { NextTestModel } from './model.ts';
+import { words } from './words.en.ts';
+
+/** From this share of the seal on, and from this many pressures of its two clutches, its crack is worth a figure. */
+const FROM = 0.2;
+const LEAST = 2;
+
+/** The size of the crack, worked out when asked for: it takes half a second. */
+export function Leak({ model }: { readonly model: NextTestModel }) {
+  const system = useUnits();
+  const print = printer(system);
+  const found = useSignal<{ readonly of: unknown; readonly leak: LeakEstimate | null } | null>(
+    null,
+  );
+  const failed = useSignal(false);
+  const readings = model.readings.value;
+  const seal = model.advice.value?.faults.find(({ fault }) => fault === 'transferSeal');
+  const pressures = readings.filter(
+    ({ test: { kind, at } }) => kind === 'clutchPressure' && at.circuit !== 'high',
+  ).length;
+  if ((seal?.probability ?? 0) < FROM || pressures < LEAST) return null;
+  const { leak: said } = words;
+  const ask = () => {
+    import('./load-leak.ts').then(
+      ({ leakOf }) => {
+        found.value = { of: readings, leak: leakOf(readings) };
+      },
+      () => {
+        failed.value = true;
+      },
+    );
+  };
+  // Of other readings than those that stand there now it would be a figure of yesterday.
+  const leak = found.value?.of === readings ? found.value.leak : null;
+  const mm = (value: number): string => print(value, length);
+  return (
+    <section class="next-leak" aria-label={said.title}>
+      <h3>{said.title}</h3>
+      {leak === null ? (
+        <button type="button" class="quiet" onClick={ask}>
+          {said.ask}
+        </button>
+      ) : (
+        <p role="status">
+          {leak.apart
+            ? said.size({
+                low: mm(leak.heightMm[0]),
+                middle: mm(leak.heightMm[1]),
+                high: mm(leak.heightMm[2]),
+                widthLow: print(leak.widthMm[0], dimension),
+                widthHigh: print(leak.widthMm[2], dimension),
+              })
+            : said.notApart({ low: mm(leak.heightMm[0]), high: mm(leak.heightMm[2]) })}{' '}
+          {said.loses({ low: print(leak.leakLmin[0], flow), high: print(leak.leakLmin[2], flow) })}{' '}
+          {leak.helps !== null && said.helps[leak.helps]}
+        </p>
+      )}
+      {failed.value && <p role="status">{said.failed}</p>}
+    </section>
+  );
+}

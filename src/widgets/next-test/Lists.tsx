@@ -1,0 +1,229 @@
+import {
+  isNumeric,
+  offScale,
+  SET_UPS,
+  SURE,
+  columnOf,
+  type Finding,
+  type NumericTest,
+  type Ranked,
+} from '../../diagnosis/index.ts';
+import { listOf } from '../../quantity/lists.ts';
+import { printer } from '../../quantity/print.ts';
+import { percent } from '../../quantity/quantities.ts';
+import type { UnitSystem } from '../../quantity/unit-system.ts';
+import { useUnits } from '../../ui/use-units.ts';
+import { printed } from './amounts.ts';
+import { cautionsFor } from './cautions.ts';
+import { nameOf } from './Form.tsx';
+import type { NextTestModel } from './model.ts';
+import { words } from './words.en.ts';
+
+interface ListProps {
+  readonly model: NextTestModel;
+}
+
+/** The readings so far, each to be taken out again. */
+export function Readings({ model }: ListProps) {
+  const system = useUnits();
+  const { readings } = words;
+  const taken = model.readings.value;
+  const shown = ({ test, value }: (typeof taken)[number]): string => {
+    if (isNumeric(test))
+      return value === null ? readings.never : printed(test, value as number, system);
+    if (test.kind === 'codes') {
+      const codes = value as readonly string[];
+      return codes.length === 0 ? readings.noCodes : listOf(codes);
+    }
+    return words.outcomes[test.kind][value as string] ?? '';
+  };
+  return (
+    <section class="next-readings" aria-label={readings.title}>
+      <h3>{readings.title}</h3>
+      {taken.length === 0 ? (
+        <p class="muted">{readings.none}</p>
+      ) : (
+        <>
+          <ol>
+            {taken.map((one, i) => (
+              <li key={i}>
+                <span>{readings.did({ test: nameOf(one.test, system), value: shown(one) })}</span>
+                <button type="button" class="quiet" onClick={() => model.remove(i)}>
+                  {readings.remove}
+                </button>
+              </li>
+            ))}
+          </ol>
+          <p class="muted">
+            {readings.minutes({ minutes: String(Math.round(model.stands.value.minutes)) })}{' '}
+            <button type="button" class="quiet" onClick={model.clear}>
+              {readings.again}
+            </button>
+          </p>
+        </>
+      )}
+    </section>
+  );
+}
+
+/** How many names are shown by themselves. */
+const SHOWN = 5;
+/** Less than this is not shown by itself. */
+const SEEN = 0.01;
+
+/** No reading proves anything to the last hundredth. */
+const MOST = 0.99;
+const share = (part: number, system: UnitSystem): string => {
+  const print = printer(system);
+  return part > MOST
+    ? words.list.over({ percent: print(100 * MOST, percent) })
+    : print(100 * part, percent);
+};
+
+/** The list of causes, likeliest first. */
+export function Causes({ model }: ListProps) {
+  const system = useUnits();
+  const advice = model.advice.value;
+  if (advice === null) return null;
+  const { list } = words;
+  const { faults, fit } = advice;
+  const shown = faults.filter(({ probability }) => probability >= SEEN).slice(0, SHOWN);
+  const rest = 1 - shown.reduce((sum, { probability }) => sum + probability, 0);
+  const [top] = faults;
+  const severity = ({ severity: points }: Finding): string =>
+    points === undefined
+      ? ''
+      : list.severity({
+          from: printer(system)(100 * points[0], percent),
+          to: printer(system)(100 * points[2], percent),
+        });
+  return (
+    <section class="next-causes" aria-label={list.title}>
+      <h3>{list.title}</h3>
+      <ol>
+        {shown.map((finding) => (
+          <li key={finding.fault}>
+            <span class="next-name">{words.faults[finding.fault]}</span>{' '}
+            <strong>{share(finding.probability, system)}</strong>
+            <svg class="next-bar" viewBox="0 0 100 6" preserveAspectRatio="none" aria-hidden="true">
+              <rect class="next-all" x="0" y="0" width="100" height="6" />
+              <rect class="next-part" x="0" y="0" width={100 * finding.probability} height="6" />
+            </svg>
+            <span class="muted">{severity(finding)}</span>
+          </li>
+        ))}
+      </ol>
+      {rest >= SEEN && <p class="muted">{list.rest({ percent: share(rest, system) })}</p>}
+      {top !== undefined && top.probability >= SURE && (
+        <p role="status">
+          {top.fault === 'unlisted'
+            ? list.outside
+            : list.sure({
+                fault: words.faults[top.fault],
+                percent: share(top.probability, system),
+              })}
+        </p>
+      )}
+      {fit.singleFaultFits === false && <p role="status">{list.twoFaults}</p>}
+    </section>
+  );
+}
+
+/** How many tests are proposed. */
+const PROPOSED = 4;
+/** How many of the likeliest causes a test is said to tell apart. */
+const APART = 3;
+
+/** What a test should read under the likeliest causes: means over their severities. */
+function expectedFor(model: NextTestModel, test: NumericTest) {
+  const advice = model.advice.value;
+  if (advice === null) return [];
+  const { cells, shares } = advice.posterior;
+  const column = columnOf.get(test.id) ?? -1;
+  return advice.faults
+    .filter(({ fault }) => fault !== 'unlisted')
+    .slice(0, APART)
+    .map(({ fault }) => {
+      let sum = 0;
+      let weight = 0;
+      cells.forEach((cell, n) => {
+        if (cell.hypothesis.of.name !== fault) return;
+        const part = shares[n] ?? 0;
+        sum += part * (cell.hypothesis.expected[column]?.mean ?? 0);
+        weight += part;
+      });
+      return { fault, value: offScale(test, weight > 0 ? sum / weight : 0) };
+    });
+}
+
+const tells = (bits: number): string => {
+  const { much, some, little } = words.next.tells;
+  return bits >= 0.8 ? much : bits >= 0.3 ? some : little;
+};
+
+function Proposal({ model, ranked }: ListProps & { readonly ranked: Ranked }) {
+  const system = useUnits();
+  const { next } = words;
+  const { test, bits, minutes } = ranked;
+  const { state } = model.stands.value;
+  const missing = SET_UPS.filter(
+    (one) => test.setUps.includes(one) && one !== state.temperature && !state.fitted.includes(one),
+  );
+  const cautions = cautionsFor(test);
+  return (
+    <li>
+      <p class="next-head">
+        <strong>{nameOf(test, system)}</strong>
+        <span>{next.takes({ minutes: String(Math.round(minutes)) })}</span>
+      </p>
+      <p>
+        {tells(bits)}{' '}
+        {missing.length > 0 &&
+          next.needs({ setUps: listOf(missing.map((one) => words.setUps[one])) })}
+      </p>
+      {isNumeric(test) && test.kind !== 'stopTime' && (
+        <p class="muted">
+          {next.expected}{' '}
+          {listOf(
+            expectedFor(model, test).map(({ fault, value }) =>
+              next.ifSo({ fault: words.faults[fault], value: printed(test, value, system) }),
+            ),
+          )}
+          .
+        </p>
+      )}
+      {cautions.length > 0 && <p class="next-caution">{cautions.join(' ')}</p>}
+      <button
+        type="button"
+        class="quiet"
+        onClick={() => {
+          model.chosen.value = test.id;
+          document.getElementById('next-test-test')?.focus();
+        }}
+      >
+        {next.did}
+      </button>
+    </li>
+  );
+}
+
+/** The tests that tell most for their minutes. */
+export function Next({ model }: ListProps) {
+  const advice = model.advice.value;
+  if (advice === null) return null;
+  const { next } = words;
+  return (
+    <section class="next-tests" aria-label={next.title}>
+      <h3>{next.title}</h3>
+      {advice.next.length === 0 ? (
+        <p>{next.done}</p>
+      ) : (
+        <ol>
+          {advice.next.slice(0, PROPOSED).map((ranked) => (
+            <Proposal key={ranked.test.id} model={model} ranked={ranked} />
+          ))}
+        </ol>
+      )}
+    </section>
+  );
+}

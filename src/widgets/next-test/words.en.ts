@@ -1,0 +1,190 @@
+import type { Name, NumericKind, OutcomeKind, SetUp, Test, Warmth } from '../../diagnosis/index.ts';
+import { words as names } from '../../car/words.en.ts';
+
+const warmths: Record<Warmth, string> = { frost: 'frosty', cold: 'cold', hot: 'hot' };
+const ranges = { park: 'Park', drive: 'Drive', reverse: 'Reverse' };
+
+const ofCircuit = { line: 'line', ...names.circuits, transferSeal: 'transfer seal' };
+
+/** What a shop calls a test, with where and how warm. */
+function testName({ kind, at }: Test, speed: string): string {
+  const circuit = at.circuit === undefined ? '' : ofCircuit[at.circuit];
+  const range = at.range === undefined ? '' : ranges[at.range];
+  const warm = at.warmth === undefined ? '' : warmths[at.warmth];
+  switch (kind) {
+    case 'codes':
+      return 'Stored ratio codes';
+    case 'engineOffTurbine':
+      return 'Turbine speed, engine off, key on';
+    case 'fluidLevel':
+      return 'Fluid level at its temperature';
+    case 'fluidLook':
+      return 'Look and smell of the fluid';
+    case 'cable':
+      return 'Lever or cable adjustment';
+    case 'solenoidCurrent':
+      return `Solenoid current against command, ${circuit}`;
+    case 'fluidCup':
+      return 'Flow cup, a sample at 40 °C (104 °F)';
+    case 'stopTime':
+      return `Time until the turbine stops, ${range}, ${warm}`;
+    case 'takeoffSlip':
+      return `Peak slip on take-off, ${range}, ${warm}`;
+    case 'linePressure':
+      return `Line pressure, ${range}, ${speed}, ${warm}`;
+    case 'gaugeFlutter':
+      return `Does the line gauge flutter, ${range}, ${speed}, ${warm}`;
+    case 'clutchPressure':
+      return `Clutch pressure, ${circuit}, ${speed}, ${warm}`;
+    case 'coolerFlow':
+      return `Cooler return, ${range}, ${speed}, ${warm}`;
+    case 'panFilter':
+      return 'Pan and filter';
+    case 'airTest':
+      return `Air test, ${circuit}`;
+    case 'airWhere':
+      return `Where the air escapes, ${circuit}`;
+    case 'boreVacuum':
+      return 'Vacuum on the regulator bore';
+  }
+}
+
+const outcomes: { readonly [K in OutcomeKind]: Readonly<Record<string, string>> } = {
+  fluidLevel: { full: 'Full', low: 'Low', veryLow: 'Very low' },
+  fluidLook: { normal: 'Normal', dark: 'Dark or burnt', metal: 'Metal in it', foam: 'Foam' },
+  cable: { inAdjustment: 'In adjustment', out: 'Out of adjustment' },
+  solenoidCurrent: { inRange: 'As commanded', off: 'Off by more than a tenth' },
+  gaugeFlutter: { steady: 'Steady', flutters: 'Flutters' },
+  panFilter: { clean: 'Clean', dust: 'Lining dust', metal: 'Metal', clogged: 'Filter clogged' },
+  airWhere: { quiet: 'Quiet', rings: 'At the rings', drum: 'In the drum', passage: 'In a passage' },
+  boreVacuum: { holds: 'Holds', leaks: 'Leaks' },
+};
+
+const setUps: Record<SetUp, string> = {
+  hot: 'warm it to 95 °C (203 °F)',
+  cold: 'let it cool overnight',
+  frost: 'a night of frost',
+  scan: 'scan tool',
+  lift: 'lift',
+  gaugeLine: 'gauge on the line',
+  gaugeForward: 'gauge on the forward clutch',
+  gaugeReverse: 'gauge on the reverse clutch',
+  gaugeHigh: 'gauge on the high clutch',
+  coolerHose: 'cooler hose into a can',
+  panOff: 'pan off',
+  valveBodyOff: 'valve body off',
+  sealFixture: 'fixture for the seal',
+};
+
+/** Before a test that can hurt somebody. The maker's service information comes first. */
+const cautions = {
+  hot: 'Fluid burns. Let the exhaust cool before you go under.',
+  engagement: 'Wheels chocked, service brake held, nobody in front of the car.',
+  takeoff: 'On a clear lane only. Two people: one drives, one reads.',
+  loaded: 'Brake held, five seconds at most, then half a minute in Neutral.',
+  fast: 'On a lift or rollers only, driven wheels free and guarded.',
+  gauge:
+    'Fit it with the engine off and the pressure gone. Gauge for 2 MPa (290 psi), hose clear of shafts and exhaust.',
+  lift: 'Stands under the body.',
+  cooler: 'Level first. Stop at one liter drained, and top up.',
+  open: 'Fluid under 50 °C (122 °F), battery off.',
+  air: 'Goggles, a regulator at 275 kPa (40 psi) at most, hands off pistons.',
+};
+
+const faults: Record<Name, string> = {
+  ...names.faults,
+  healthy: 'Nothing wrong',
+  unlisted: 'Something that is not in this list',
+};
+
+export const words = {
+  testName,
+  outcomes,
+  setUps,
+  cautions,
+  faults,
+  groups: {
+    codes: 'Codes',
+    engineOffTurbine: 'Sensor',
+    fluidLevel: 'Fluid',
+    fluidLook: 'Fluid',
+    fluidCup: 'Fluid',
+    cable: 'Outside',
+    solenoidCurrent: 'Electrical',
+    stopTime: 'Log',
+    takeoffSlip: 'Log',
+    linePressure: 'Line pressure',
+    gaugeFlutter: 'Line pressure',
+    clutchPressure: 'Clutch pressure',
+    coolerFlow: 'Cooler',
+    panFilter: 'Pan off',
+    airTest: 'Valve body off',
+    airWhere: 'Valve body off',
+    boreVacuum: 'Valve body off',
+  } satisfies Record<OutcomeKind | NumericKind | 'codes', string>,
+  asleep: 'The planner is loading.',
+  failed: 'The planner did not load. Check that you are connected, then load the page again.',
+  form: {
+    title: 'A reading',
+    test: 'Test',
+    value: 'It read',
+    neverStopped: 'It did not stop within two and a half seconds',
+    seen: 'It showed',
+    stored: 'Stored',
+    add: 'Add this reading',
+    frost: 'A frosty morning can be waited for',
+  },
+  readings: {
+    title: 'Your readings',
+    none: 'None yet. Take the first test below, or choose one that you have done.',
+    did: (p: { test: string; value: string }) => `${p.test}: ${p.value}`,
+    remove: 'Take out',
+    minutes: (p: { minutes: string }) => `${p.minutes} minutes of tests so far.`,
+    never: 'did not stop',
+    noCodes: 'none',
+    again: 'Start over',
+  },
+  list: {
+    title: 'What it may be',
+    over: (p: { percent: string }) => `over ${p.percent}`,
+    severity: (p: { from: string; to: string }) => `${p.from} to ${p.to} of the worst`,
+    rest: (p: { percent: string }) => `All others together: ${p.percent}.`,
+    sure: (p: { fault: string; percent: string }) =>
+      `${p.fault}: ${p.percent}. Enough to stop asking. Before you replace it, take the readings that are at hand anyway, and see whether they fit.`,
+    outside: 'Stop replacing parts, and look again: these readings fit no fault of this list.',
+    twoFaults:
+      'No single fault of this list gives all of these readings. Think of two faults, or of a reading that is wrong: take the one that surprises you once more.',
+  },
+  next: {
+    title: 'Which test next',
+    takes: (p: { minutes: string }) => `${p.minutes} minutes`,
+    needs: (p: { setUps: string }) => `First: ${p.setUps}.`,
+    tells: {
+      much: 'Splits the list in half or better.',
+      some: 'Splits off a good part of the list.',
+      little: 'Tells a little.',
+    },
+    ifSo: (p: { fault: string; value: string }) => `${p.fault}: about ${p.value}`,
+    expected: 'What it should read, if it is:',
+    did: 'I have done this one',
+    done: 'No test left is worth its minutes. What stands at the top of the list is what your readings say.',
+  },
+  leak: {
+    title: 'How big is the crack',
+    ask: 'Work it out from the pressures (half a second)',
+    failed: 'That part did not load. Check that you are connected, then load the page again.',
+    size: (p: { low: string; middle: string; high: string; widthLow: string; widthHigh: string }) =>
+      `It stands open by about ${p.middle} (${p.low} to ${p.high}), and is ${p.widthLow} to ${p.widthHigh} wide.`,
+    notApart: (p: { low: string; high: string }) =>
+      `These pressures cannot tell a wide thin crack from a short open one: it stands open by ${p.low} to ${p.high}.`,
+    loses: (p: { low: string; high: string }) =>
+      `Hot, on the commands of idle, it loses ${p.low} to ${p.high}.`,
+    helps: {
+      forwardColdLoaded:
+        'What would tell: forward clutch pressure cold at 1500 rpm, loaded (brake held, five seconds at most).',
+      tooThin: 'The crack is too thin for any shop reading to tell them apart.',
+    },
+  },
+  assumed:
+    'For the training transmission, which is invented. How often faults come, how far readings err and how long tests take are assumptions of this site: no published figures exist.',
+};

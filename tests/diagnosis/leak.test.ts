@@ -1,0 +1,84 @@
+import { describe, expect, test } from 'vitest';
+import { applyFaults, training } from '../../src/engine/index.ts';
+import {
+  estimateLeak,
+  nominalWarmth,
+  readSubject,
+  testOf,
+  type TakenReading,
+} from '../../src/diagnosis/index.ts';
+import { isNumeric } from '../../src/diagnosis/index.ts';
+import { answer } from '../../src/solve/answer.ts';
+
+/** What the nominal car with a crack reads, which is the command line's own answer. */
+function read(id: string, severity: number): TakenReading {
+  const one = testOf(id);
+  if (!isNumeric(one)) throw new Error(`${id} is no number`);
+  const plant = applyFaults(training, { transferSeal: { severity } });
+  const value = readSubject({ plant, fluid: plant.fluid, warmth: nominalWarmth }, one);
+  return { test: one, value };
+}
+const FOUR = [
+  'clutch.forward.700.hot',
+  'clutch.reverse.700.hot',
+  'clutch.forward.1500.cold',
+  'clutch.forward.700.cold',
+];
+
+describe('a crack of 0.25 mm, 14 mm wide', () => {
+  const { width } = training.leaks.forward.transferSeal;
+  test('four pressures hold its height and its width', () => {
+    const leak = estimateLeak(
+      training,
+      FOUR.map((id) => read(id, 0.625)),
+    );
+    expect(leak?.apart).toBe(true);
+    expect(leak?.heightMm[0]).toBeLessThan(0.25);
+    expect(leak?.heightMm[2]).toBeGreaterThan(0.25);
+    // One cell of the grid is a hundredth of a millimetre.
+    expect(Math.abs((leak?.heightMm[1] ?? NaN) - 0.25)).toBeLessThanOrEqual(0.0201);
+    expect(leak?.widthMm[0]).toBeLessThan(width * 1e3);
+    expect(leak?.widthMm[2]).toBeGreaterThan(width * 1e3);
+  });
+  test('two hot ones cannot tell height from width, and say which reading would', () => {
+    const leak = estimateLeak(
+      training,
+      FOUR.slice(0, 2).map((id) => read(id, 0.625)),
+    );
+    expect(leak).toMatchObject({ apart: false, helps: 'forwardColdLoaded' });
+    expect(leak?.correlation).toBeLessThan(-0.9);
+    // What the product is known to, by the specification: a fifth.
+    expect(
+      Math.abs((leak?.widthHeightSquared ?? NaN) / (width * 1e3 * 0.25 ** 2) - 1),
+    ).toBeLessThan(0.2);
+  });
+  test('what it loses is what the steady state of the command line loses', () => {
+    const leak = estimateLeak(
+      training,
+      FOUR.map((id) => read(id, 0.625)),
+    );
+    const steady = (faults: object) =>
+      answer({
+        kind: 'steady',
+        temperature_C: 95,
+        engine_rpm: 700,
+        line_kPa: 600,
+        clutch_kPa: 400,
+        applied: ['forward'],
+        faults,
+      }) as unknown as { circuits: { forward: { leak_Lmin: number; pressure_kPa: number } } };
+    const cracked = steady({ transferSeal: 0.625 }).circuits.forward;
+    const sound = steady({}).circuits.forward;
+    // The rings lose a little of it, in proportion to the pressure behind them at most.
+    const rings = (sound.leak_Lmin * cracked.pressure_kPa) / sound.pressure_kPa;
+    expect(leak?.leakLmin[0]).toBeLessThan(cracked.leak_Lmin);
+    expect(leak?.leakLmin[2]).toBeGreaterThan(cracked.leak_Lmin - rings);
+  });
+});
+
+test('one pressure is not enough, and a high one does not count', () => {
+  expect(estimateLeak(training, [read('clutch.forward.700.hot', 0.5)])).toBeNull();
+  expect(
+    estimateLeak(training, [read('clutch.forward.700.hot', 0.5), read('clutch.high.700.hot', 0.5)]),
+  ).toBeNull();
+});

@@ -1,0 +1,62 @@
+import type { Page } from '@playwright/test';
+import { expect, test } from './fixtures.ts';
+
+async function open(page: Page): Promise<void> {
+  await page.goto('/measure/');
+  await page.locator('#next-test').scrollIntoViewIfNeeded();
+  await expect(page.locator('#next-test')).toHaveAttribute('data-ready', 'true');
+}
+
+/** Chooses a test and types what it read, by keyboard. */
+async function type(page: Page, test: string, text: string): Promise<void> {
+  const select = page.getByLabel('Test', { exact: true });
+  await select.focus();
+  await select.selectOption(test);
+  await page.keyboard.press('Tab');
+  await expect(page.getByLabel('It read')).toBeFocused();
+  await page.keyboard.type(text);
+  await page.keyboard.press('Enter');
+}
+
+const first = (page: Page) => page.locator('.next-causes li').first();
+
+test('three readings by keyboard name the seal, in either unit, and a reload keeps them', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 664 });
+  await open(page);
+  await expect(page.locator('.next-tests li')).not.toHaveCount(0);
+  await type(page, 'clutch.forward.700.hot', '25');
+  await type(page, 'clutch.reverse.700.hot', '193 kPa');
+  await type(page, 'clutch.high.700.hot', '57 psi');
+  await expect(page.locator('.next-readings li')).toHaveCount(3);
+  await expect(first(page)).toContainText('Split transfer seal');
+  await expect(page.locator('.next-causes')).toContainText('Enough to stop asking');
+  await page.reload();
+  await expect(first(page)).toContainText('Split transfer seal');
+  // Taken out, it is no longer weighed.
+  await page.getByRole('button', { name: 'Start over' }).click();
+  await expect(page.locator('.next-readings li')).toHaveCount(0);
+  await expect(first(page)).toContainText('not in this list');
+});
+
+test('what cannot be read says what is allowed, and stays in the field', async ({ page }) => {
+  await open(page);
+  await type(page, 'line.park.700.hot', 'much');
+  await expect(page.getByRole('alert').filter({ hasText: 'much' })).toContainText('psi');
+  await expect(page.getByLabel('It read')).toHaveValue('much');
+  await expect(page.locator('.next-readings li')).toHaveCount(0);
+});
+
+test('a test that can hurt stands with its caution, and leads back to the form', async ({
+  page,
+}) => {
+  await open(page);
+  await type(page, 'stopTime.drive.cold', '0.8 s');
+  const proposals = page.locator('.next-tests > ol > li');
+  await expect(proposals).not.toHaveCount(0);
+  const gauge = proposals.filter({ hasText: 'Wheels chocked' }).first();
+  await expect(gauge).toBeVisible();
+  await gauge.getByRole('button', { name: 'I have done this one' }).click();
+  await expect(page.getByLabel('Test', { exact: true })).toBeFocused();
+});
