@@ -43,6 +43,14 @@ export const folders = [
     npm: false,
   },
   {
+    name: 'cases-are-read-on-the-model',
+    comment:
+      'A practice case is words and a hidden fault; what its car reads is the engine’s answer by way of the tests of diagnosis.',
+    from: 'src/cases',
+    mayReach: ['src/engine', 'src/diagnosis'],
+    npm: true,
+  },
+  {
     name: 'quiz-is-pure',
     comment:
       'Grading and scheduling must be testable without a screen, a clock or the physics; numeric keys are computed where questions are loaded and passed in.',

@@ -24,7 +24,7 @@ export const budgets = {
 const over: Readonly<Record<string, number>> = {
   '/': 0.9,
   '/lessons/holds-cold-slips-hot/': 1.1,
-  '/lessons/turbine-must-stop/': 6.4,
+  '/lessons/turbine-must-stop/': 6.5,
   '/lessons/warm-to-the-complaint/': 1.1,
   '/whole-car/': 9,
 };

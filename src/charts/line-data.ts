@@ -21,6 +21,7 @@ export interface Series {
 /** A named stretch of the y axis. `needed` is a plain outlined band, `holds` filled, `slips` hatched. */
 export interface Band {
   readonly id: string;
+  /** Left empty where another band says it. */
   readonly label: string;
   readonly kind: 'holds' | 'slips' | 'needed';
   readonly from: number;

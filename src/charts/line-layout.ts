@@ -81,7 +81,9 @@ export function layOutLines(props: LineChartProps, size: Size, system: UnitSyste
     ...gripObstacles(props, x, frame, em),
     ...bands.flatMap((band) => edgesOf(band, y, plot)),
   ];
-  const bandNames = bands.map((band) => placeBandName(band, y, plot, em, obstacles));
+  const bandNames = bands
+    .filter(({ label }) => label !== '')
+    .map((band) => placeBandName(band, y, plot, em, obstacles));
   const markNames = marks.map((mark) => placeMarkName(mark, x, y, plot, em, system, obstacles));
 
   const eventPlaces = placeLabels(

@@ -5,6 +5,7 @@ export * from './read-subject.ts';
 export * from './table.ts';
 export * from './table-code.ts';
 export * from './cells.ts';
+export { codesOf, outcomeChancesOf } from './outcome-tables.ts';
 export * from './posterior.ts';
 export * from './findings.ts';
 export * from './next-test.ts';

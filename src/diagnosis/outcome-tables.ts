@@ -145,3 +145,29 @@ export function outcomeChances(
 /** How many outcomes a test in words has. */
 export const outcomesOf = ({ kind }: OutcomeTest): number =>
   kind === 'codes' ? CODE_SETS.length : OUTCOMES[kind].length;
+
+/** Chance of each outcome of a test in words that is not of codes. */
+export function outcomeChancesOf(
+  { kind, at }: OutcomeTest,
+  of: FaultClass,
+  severity: number,
+): readonly number[] {
+  return kind === 'codes' ? [] : tables[kind](of, severity, at);
+}
+
+/** The codes that a car stores, as likely as not or more, from what its tests read on the solver's scale. */
+export function codesOf(
+  classes: readonly (readonly [FaultClass, number])[],
+  numeric: (test: string) => number,
+): readonly string[] {
+  const stop = (range: string) =>
+    Math.max(numeric(`stopTime.${range}.hot`), numeric(`stopTime.${range}.cold`));
+  const signs: CodeSigns = {
+    stop: { drive: stop('drive'), reverse: stop('reverse') },
+    slip: { drive: numeric('takeoffSlip.drive.hot'), reverse: numeric('takeoffSlip.reverse.hot') },
+    highTap: numeric('clutch.high.1500.hot'),
+  };
+  const lies = classes.find(([{ name }]) => name === 'turbineSensor');
+  const chances = codeChances(lies?.[0] ?? { name: 'healthy' }, signs);
+  return CODES.filter((_code, i) => (chances[i] ?? 0) >= 0.5);
+}

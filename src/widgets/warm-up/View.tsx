@@ -27,10 +27,10 @@ function bandsOf({ letsGo }: WarmUpModel, system: UnitSystem): readonly Band[] {
   if (lets.kind === 'never') {
     return [{ id: 'slips', kind: 'slips', label: chart.slips, from: min, to: max }];
   }
-  const label = chart.letsGo({ temp: format(lets.tempC, temperature, system) });
+  const label = chart.slipsAbove({ temp: format(lets.tempC, temperature, system) });
   return [
-    { id: 'slips', kind: 'slips', label: chart.slips, from: lets.tempC, to: max },
-    { id: 'edge', kind: 'needed', label, from: lets.tempC, to: lets.tempC },
+    { id: 'slips', kind: 'slips', label, from: lets.tempC, to: max },
+    { id: 'edge', kind: 'needed', label: '', from: lets.tempC, to: lets.tempC },
   ];
 }
 

@@ -87,7 +87,7 @@ export const words = {
     fluid: 'fluid',
     holds: 'holds',
     slips: 'slips',
-    letsGo: (p: Edge) => `lets go at ${p.temp}`,
+    slipsAbove: (p: Edge) => `slips above ${p.temp}`,
     after: (p: { minutes: string }) => `after ${p.minutes}`,
     drive: 'The drive',
     takeaway: {
