@@ -10,11 +10,12 @@ import remarkMath from 'remark-math';
 import { inLanguage, languagePlugin } from './src/build/language-plugin.ts';
 import { thirdPartyNotices } from './src/build/notices-integration.ts';
 import { policyFirst } from './src/build/policy-first.ts';
+import { rehypeMarks } from './src/build/rehype-marks.mjs';
 import { rehypeTables } from './src/build/rehype-tables.mjs';
 import { rehypeTerms } from './src/build/rehype-terms.mjs';
 import { translatedRoutes } from './src/build/translated-routes.ts';
 import { watchContent } from './src/build/watch-content.mjs';
-import { languageOf, source } from './src/language/languages.ts';
+import { languageOf, languages, source } from './src/language/languages.ts';
 
 // The one inline script that Astro does not hash by itself: see src/storage/boot.js.
 const boot = readFileSync(new URL('./src/storage/boot.js', import.meta.url), 'utf8');
@@ -80,6 +81,14 @@ export default defineConfig({
       rehypePlugins: [
         [rehypeKatex, { output: 'mathml', strict: 'error', throwOnError: true }],
         [rehypeTables, { label: words.table }],
+        [
+          rehypeMarks,
+          {
+            ...words.noSource,
+            href: `${languages[source].base}sources/#no-source`,
+            hreflang: translated ? source : undefined,
+          },
+        ],
         rehypeTerms,
       ],
       smartypants: false,

@@ -22,9 +22,13 @@ const notText = [
   '.term-meaning',
   '.katex',
   'svg',
-  'summary',
+  '.solution > summary',
+  '.retrieval summary',
+  '.after-run > summary',
   'code',
   '.task-kind',
+  '.cited',
+  '.cited-told',
   '[aria-labelledby="objectives"]',
 ];
 

@@ -32,21 +32,25 @@ const entryPattern = /<div id="([^"]+)">\s*<dt[^>]*>([^]*?)<\/dt>([^]*?)<\/div>/
 
 /** What the search finds: pages, and the entries of pages that are lists. */
 export function searchRecords(pages: readonly BuiltPage[]): SearchRecord[] {
-  return pages
-    .filter(({ address }) => !waysIn.has(address))
-    .flatMap(({ address, html }) => {
-      const main = html.match(/<main\b[^>]*>([^]*)<\/main>/)?.[1];
-      if (main === undefined) throw new Error(`${address} has no <main>, so nothing to search.`);
-      const list = lists.get(address);
-      if (list === undefined) {
-        const kind = address.startsWith('/lessons/') ? 'lesson' : 'other';
-        return [{ url: address, html: whole(kind, main) }];
-      }
-      const entries = Array.from(main.matchAll(entryPattern), ([, id, term, rest = '']) => ({
-        url: `${address}#${id}`,
-        html: whole(list.kind, `<h1>${list.title}${term}</h1>${rest.replace(waysOn, '')}`),
-      }));
-      if (entries.length === 0) throw new Error(`${address} has no entries that could be indexed.`);
-      return entries;
-    });
+  return (
+    pages
+      // A page that leads on at once is a way in as well.
+      .filter(({ address, html }) => !waysIn.has(address) && !html.includes('http-equiv="refresh"'))
+      .flatMap(({ address, html }) => {
+        const main = html.match(/<main\b[^>]*>([^]*)<\/main>/)?.[1];
+        if (main === undefined) throw new Error(`${address} has no <main>, so nothing to search.`);
+        const list = lists.get(address);
+        if (list === undefined) {
+          const kind = address.startsWith('/lessons/') ? 'lesson' : 'other';
+          return [{ url: address, html: whole(kind, main) }];
+        }
+        const entries = Array.from(main.matchAll(entryPattern), ([, id, term, rest = '']) => ({
+          url: `${address}#${id}`,
+          html: whole(list.kind, `<h1>${list.title}${term}</h1>${rest.replace(waysOn, '')}`),
+        }));
+        if (entries.length === 0)
+          throw new Error(`${address} has no entries that could be indexed.`);
+        return entries;
+      })
+  );
 }

@@ -41,6 +41,11 @@ export const words = {
     dashed: 'Dashed: not written yet.',
     filled: 'Filled: you marked it as done.',
   },
+  /** Behind the sign of each mark, once on a page. */
+  marks: {
+    source: '[A source](sources) says so. Press the mark to see which.',
+    none: '[Common practice in the trade](none), and no source for it.',
+  },
   lesson: {
     place: (order: string) => `Lesson ${order}`,
     minutes: (minutes: string) => `${minutes} minutes`,
@@ -58,6 +63,13 @@ export const words = {
       full: 'This browser has no room left to remember it.',
       blocked: 'This browser keeps nothing for this site, so it cannot be remembered.',
       newer: 'A newer version of this site wrote your progress. Reload the page, then try again.',
+    },
+    /** At a place that has moved; a link with the title of the lesson that has it now comes after it. */
+    moved: 'What this link leads to stands elsewhere now:',
+    movedWhole: {
+      title: 'This lesson has moved',
+      description: 'A lesson that has another address now. The page leads on to it.',
+      lead: 'What stood at this address stands elsewhere now:',
     },
     /** Before the address of the page, on paper. */
     onScreen: 'On screen:',

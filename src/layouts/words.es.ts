@@ -40,6 +40,10 @@ export const words: typeof en = {
     dashed: 'Punteada: todavía no está escrita.',
     filled: 'Rellena: la marcaste como terminada.',
   },
+  marks: {
+    source: 'Lo dice [una fuente](sources). Toca la marca para ver cuál.',
+    none: '[Práctica común del oficio](none), y no hay fuente.',
+  },
   lesson: {
     place: (order) => `Lección ${order}`,
     minutes: (minutes) => `${minutes} minutos`,
@@ -57,6 +61,12 @@ export const words: typeof en = {
       blocked: 'Este navegador no guarda nada de este sitio, así que no se puede recordar.',
       newer:
         'Una versión más nueva de este sitio guardó tu avance. Recarga la página y vuelve a intentarlo.',
+    },
+    moved: 'Lo que buscas con este enlace está ahora en otro lugar:',
+    movedWhole: {
+      title: 'Esta lección cambió de lugar',
+      description: 'Una lección que ahora tiene otra dirección. La página lleva a ella.',
+      lead: 'Lo que estaba en esta dirección está ahora en otro lugar:',
     },
     onScreen: 'En pantalla:',
     next: (title) => `Sigue: ${title}`,

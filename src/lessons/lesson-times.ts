@@ -1,60 +1,64 @@
 /**
- * How long a lesson takes, by its own text. What is folded as "Go deeper" and the tasks of "Your turn" are not on the path
- * that the times are told for.
+ * How long a lesson takes, measured on its own text whenever it is built. The main path is what stands before "Your turn",
+ * without what is folded as "Go deeper". The written tasks of "Your turn" come on top, and the course page says so.
  */
-import { tagForms } from './tag-forms.ts';
+import { simulations } from './simulations.ts';
 
-/** Minutes, each rounded up. */
+/** Minutes, each rounded up, so that the three printed figures add up to the printed sum. */
 export interface LessonTimes {
   readonly read: number;
   readonly simulate: number;
   readonly questions: number;
 }
 
-/** Words a minute, for somebody who reads a trade text to keep it (the course's own rule; common practice, no source). */
+/** What the main path may take [min]. */
+export const LONGEST = 15;
+
+/** The rule of the course, in one place; not timed on people. */
 const WORDS_PER_MINUTE = 150;
-/** A prediction, its run, the comparison and the guided tasks of one simulation [min] (rule of the course, not timed on people). */
-const PER_SIMULATION = 4;
-/** Four questions of half a minute [min]. */
-const QUESTIONS = 2;
+/** To predict, run and compare [s]. */
+const PER_RUN = 40;
+const PER_TASK = 60;
+/** The four questions that the path shows [s]. */
+const QUESTIONS = 4 * 45;
 
-const PICTURES = [
-  'ControllerDiagram',
-  'Drawing',
-  'EngineTable',
-  'NextTest',
-  'Retrieval',
-  'Num',
-  'Src',
-];
-const simulations = Object.entries(tagForms).flatMap(([name, { holds }]) =>
-  holds || PICTURES.includes(name) ? [] : [name],
-);
-
-/** What stands on the path: the hook and all parts before "Your turn", without the folds. */
-function onThePath(body: string): string {
+/** @param body a lesson without its front matter */
+const mainPath = (body: string): string => {
   const tasks = body.indexOf('<Tasks>');
-  return (tasks < 0 ? body : body.slice(0, tasks)).replace(/<GoDeeper[^]*?<\/GoDeeper>/gu, '');
-}
+  return (tasks < 0 ? body : body.slice(0, tasks))
+    .replace(/\{\/\*[^]*?\*\/\}/gu, '')
+    .replace(/<GoDeeper[^]*?<\/GoDeeper>/gu, '');
+};
 
-/** @param body the lesson without its front matter; @param hook the front matter's */
-export function lessonTimes(body: string, hook: string): LessonTimes {
-  const path = onThePath(body);
-  const words = `${hook} ${path}`
+/** Words as somebody reads them: a number with its unit is one, titles of sections count, formulas and figures do not. */
+function wordsIn(text: string): number {
+  return text
     .replace(/\$\$[^]*?\$\$/gu, '')
-    .replace(/<Src [^>]*>/gu, '')
-    // A number is read as a word; other tags are not read.
-    .replace(/<Num [^>]*>/gu, ' number ')
+    .replace(/<Src [^>]*>|\s*\((?:common practice, no source|práctica común, sin fuente)\)/gu, '')
+    .replace(/<(?:Num|Sum) [^>]*>/gu, ' number ')
+    .replace(/<Section title="([^"]*)"[^>]*>/gu, ' $1 ')
     .replace(/<[^>]+>/gu, ' ')
     .split(/\s+/u)
     .filter((word) => /[\p{L}\p{N}]/u.test(word)).length;
-  const runs = Array.from(path.matchAll(/^<([A-Z]\w*)\s*\/>/gmu), ([, tag = '']) => tag).filter(
-    (tag) => simulations.includes(tag),
-  );
+}
+
+interface TimedText {
+  readonly body: string;
+  readonly hook: string;
+  /** The sentences under "What you will be able to do". */
+  readonly objectives: readonly string[];
+}
+
+export function lessonTimes({ body, hook, objectives }: TimedText): LessonTimes {
+  const path = mainPath(body);
+  const seconds = Array.from(path.matchAll(/^<([A-Z]\w*)\s*\/>/gmu), ([, tag = '']) => {
+    const simulation = simulations[tag];
+    return simulation === undefined ? 0 : PER_RUN + PER_TASK * simulation.tasks;
+  });
   return {
-    read: Math.ceil(words / WORDS_PER_MINUTE),
-    simulate: runs.length * PER_SIMULATION,
-    questions: QUESTIONS,
+    read: Math.ceil(wordsIn([hook, ...objectives, path].join(' ')) / WORDS_PER_MINUTE),
+    simulate: Math.ceil(seconds.reduce((sum, one) => sum + one, 0) / 60),
+    questions: Math.ceil(QUESTIONS / 60),
   };
 }
 

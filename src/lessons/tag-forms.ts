@@ -70,6 +70,7 @@ export const tagForms = {
     stands: 'in a line',
     holds: false,
   },
+  Sum: { props: z.strictObject({ of: z.string().min(1) }), stands: 'in a line', holds: false },
   Task: {
     ...box,
     props: z.strictObject({ kind: z.enum(['finish', 'diagnose', 'decide']), title }),

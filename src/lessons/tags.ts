@@ -10,6 +10,7 @@ import Retrieval from './tags/Retrieval.astro';
 import Section from './tags/Section.astro';
 import Solution from './tags/Solution.astro';
 import Src from './tags/Src.astro';
+import Sum from './tags/Sum.astro';
 import Task from './tags/Task.astro';
 import Tasks from './tags/Tasks.astro';
 import Term from './tags/Term.astro';
@@ -31,6 +32,7 @@ export const tags = {
   Section,
   Solution,
   Src,
+  Sum,
   Task,
   Tasks,
   Term,

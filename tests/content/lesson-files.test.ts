@@ -37,8 +37,7 @@ test('there is content to check', () => {
   expect(glossary.length).toBeGreaterThan(0);
 });
 
-test('the course plan has each lesson after those it needs', () => {
-  expect(course.length).toBeGreaterThanOrEqual(16);
+test('the course plan names each lesson once, after those it needs', () => {
   const before = new Set<string>();
   for (const { id, needs } of course) {
     expect([...before], `${id} needs`).toEqual(expect.arrayContaining([...needs]));

@@ -45,6 +45,15 @@ test('a lesson with every tag builds, with good links, outline and markup', () =
   expect(lesson?.html).toMatch(/<math\b/);
   expect(lesson?.html).toContain('href="/sources/#astm-d341"');
   expect(lesson?.html).toContain('>ASTM D341, eq. 1<');
+  // A lesson that is gone leads on: for a reader, for a browser without a script, for a search engine.
+  const gone = pages.find(({ address }) => address === '/lessons/old-fluid/')?.html ?? '';
+  expect(gone).toContain('<link rel="canonical" href="/lessons/hot-fluid-thin-fluid/">');
+  expect(gone).toMatch(
+    /<meta http-equiv="refresh" content="\d; url=\/lessons\/hot-fluid-thin-fluid\/">/,
+  );
+  expect(gone).toMatch(
+    /<li id="the-oil">[^]*?href="\/lessons\/hot-fluid-thin-fluid\/#what-hot-does-to-fluid"/,
+  );
 }, 60_000);
 
 // Every kind of break, without a build, is in tests/lessons/check; what else a tag says, in tests/lessons/parse-props.test.ts.

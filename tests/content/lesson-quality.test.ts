@@ -1,70 +1,14 @@
 // What every lesson must be, beyond the form that src/lessons/check holds it to: plain, with something to move in it. Runs over all lessons that are there.
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
-import { basename, join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { parse } from 'yaml';
-import { glossarySchema, lessonSchema } from '../../src/lessons/lesson-schema.ts';
-import { lessonTimes, minutesOf } from '../../src/lessons/lesson-times.ts';
 import { objectivesOf } from '../../src/lessons/objectives.ts';
+import { simulations } from '../../src/lessons/simulations.ts';
+import { glossary, lessons, prose, terms } from './lesson-prose.ts';
 import { count, grade, TERM } from './reading-grade.ts';
 
 const READING_GRADE = 8;
 
-const read = (folder: string, ending: string) =>
-  readdirSync(join('content', 'en', folder))
-    .filter((name) => name.endsWith(ending))
-    .map((name) => ({
-      id: basename(name, ending),
-      text: readFileSync(join('content', 'en', folder, name), 'utf8'),
-    }));
-
-const lessons = read('lessons', '.mdx')
-  .map(({ id, text }) => {
-    const [, head = '', body = ''] = /^---\n([^]*?)\n---\n([^]*)$/.exec(text) ?? [];
-    return { id, body, head: lessonSchema.parse(parse(head)) };
-  })
-  .sort((a, b) => a.head.order - b.head.order);
-const glossary = read('glossary', '.yaml').map(({ id, text }) => ({
-  id,
-  data: glossarySchema.parse(parse(text)),
-}));
-
-/** Every name a glossary entry goes by, longest first, so that "pump slip" goes before "pump". */
-const names = glossary
-  .flatMap(({ data }) => [data.term, ...data.also])
-  .sort((a, b) => b.length - a.length)
-  .map((name) => name.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
-const terms = new RegExp(`(?<![\\p{L}])(?:${names.join('|')})(?:s|es)?(?![\\p{L}])`, 'giu');
-
-/** The words that a reader reads as sentences: no tables, headings, formulas or tags. */
-function prose(body: string): string {
-  return (
-    body
-      .replace(/\{\/\*[^]*?\*\/\}/g, '')
-      .replace(/\$\$[^]*?\$\$/g, '\n\n')
-      .replace(/\$[^$\n]*\$/g, TERM)
-      .replace(/^\|.*\|\s*$/gm, '')
-      .replace(/^#+ .*$/gm, '')
-      .replace(/<Term [^>]*>[^]*?<\/Term>/g, TERM)
-      .replace(/<Num [^>]*\/>/g, TERM)
-      .replace(/\s*<Src [^>]*\/>/g, '')
-      .replace(/<\/?[A-Z][^>]*>/g, '\n\n')
-      // The mark for what has no source is no sentence of the lesson.
-      .replace(/\s*\(common practice, no source\)/g, '')
-      .replace(/[*_`]/g, '')
-      .replace(terms, TERM)
-  );
-}
-
 const fillers =
   /\b(simply|just|obviously|basically|clearly|of course|needless to say|as you can see|it is important to note|please note)\b/gi;
-
-/** `WarmUpDrive` drives the warm-up; others go by the name of their folder. */
-const OTHER_NAMES: Readonly<Record<string, string>> = { WarmUpDrive: 'warm-up' };
-
-/** `WhoGoesHungry` lives in src/widgets/who-goes-hungry; what makes it a simulation is its sim.ts, which the question player has not. */
-const folder = (tag: string): string =>
-  OTHER_NAMES[tag] ?? tag.replace(/(?<=[a-z])[A-Z]/g, (letter) => `-${letter}`).toLowerCase();
 
 test('there are lessons to check', () => {
   expect(lessons.length).toBeGreaterThan(0);
@@ -72,18 +16,6 @@ test('there are lessons to check', () => {
 
 describe.each(lessons)('$id', ({ id, body, head }) => {
   const words = `${prose(body)}\n\n${head.hook.replace(terms, TERM)}`;
-
-  test('the minutes it promises are what its words, simulations and questions take', () => {
-    const times = lessonTimes(body, head.hook);
-    expect(times.simulate).toBeGreaterThan(0);
-    expect(head.minutes, JSON.stringify(times)).toBe(minutesOf(times));
-  });
-
-  test('shows nothing after a run that it does not have', () => {
-    const ids = Array.from(body.matchAll(/<AfterRun of="([^"]*)"/gu), ([, of]) => of);
-    const tags = Array.from(body.matchAll(/^<([A-Z]\w*)\s*\/>/gmu), ([, tag = '']) => folder(tag));
-    expect(ids.filter((of = '') => !tags.includes(of))).toEqual([]);
-  });
 
   test(`reads at grade ${READING_GRADE} or below (Kincaid et al. 1975)`, () => {
     const counted = count(words);
@@ -98,10 +30,7 @@ describe.each(lessons)('$id', ({ id, body, head }) => {
 
   test('has something to move', () => {
     const alone = Array.from(body.matchAll(/^<([A-Z]\w+) ?[^>]*\/>\s*$/gm), ([, tag = '']) => tag);
-    const simulations = alone.filter((tag) =>
-      existsSync(join('src', 'widgets', folder(tag), 'sim.ts')),
-    );
-    expect(simulations.length).toBeGreaterThanOrEqual(1);
+    expect(alone.filter((tag) => Object.hasOwn(simulations, tag)).length).toBeGreaterThanOrEqual(1);
   });
 
   test('has three objectives or more', () => {

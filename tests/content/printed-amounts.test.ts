@@ -113,8 +113,10 @@ test('every number is printed somewhere, so that none rots', () => {
   const named = new Set(
     places.flatMap((text) =>
       Array.from(
-        text.matchAll(/<Num\s+id="([^"]+)"|\{= ([\w-]+)\}|"key":\s*"([^"]+)"/g),
-        ([, num, quoted, key]) => num ?? quoted ?? key,
+        text.matchAll(
+          /<Num\s+id="([^"]+)"|\{= ([\w-]+)\}|"key":\s*"([^"]+)"|(?<=<Sum of="[^"]*)([a-z][\w-]*)/g,
+        ),
+        ([, num, quoted, key, inSum]) => num ?? quoted ?? key ?? inSum,
       ),
     ),
   );

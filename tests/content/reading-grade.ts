@@ -81,12 +81,17 @@ export function syllables(word: string): number {
 /** A glossary term or an engine number in counted text: one word that does not weigh as hard. */
 export const TERM = '\u2021';
 
-export function count(text: string): Counts {
+/** Each sentence as its words; a line of a list is one at least. */
+export function sentencesIn(text: string): readonly (readonly string[])[] {
   const blocks = text.split(/\n\s*\n|\n(?=\s*(?:[-*]|\d+\.)\s)/);
-  const sentences = blocks
+  return blocks
     .flatMap((block) => block.split(/(?<=[.!?]["”’)]?)\s+(?=["“‘(]?[A-Z\d\u2021])/))
     .map((sentence) => sentence.match(/[\p{L}\d\u2021][\p{L}\p{M}\d\u2021’'°.,/·%-]*/gu) ?? [])
     .filter((words) => words.length > 0);
+}
+
+export function count(text: string): Counts {
+  const sentences = sentencesIn(text);
   const words = sentences.flat();
   const plain = words.filter((word) => !word.includes(TERM) && !/\d/.test(word));
   const parts = plain.flatMap((word) => word.split('-')).filter((part) => /\p{L}/u.test(part));

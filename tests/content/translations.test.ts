@@ -62,7 +62,6 @@ describe.each(others)('$name', ({ id, base }) => {
       expect(rest).toEqual({
         id: there.id,
         order: there.order,
-        minutes: there.minutes,
         needs: there.needs,
       });
       expect([there.title, there.description, there.hook]).not.toContain(title);

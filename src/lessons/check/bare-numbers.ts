@@ -16,7 +16,8 @@ const sentenceEnd = /(?<=[.!?]["”’)]?)\s+|\n\s*\n/g;
 /** Stands where a source or the mark for none stood. */
 const SOURCED = '\u00a7';
 /** Nobody's measurement: notes, formulas, computed numbers, fault codes. */
-const notProse = /\{\/\*[^]*?\*\/\}|\$\$[^]*?\$\$|\$[^$\n]*\$|<Num\s[^>]*\/>|\bP[0-3][\dA-F]{3}\b/g;
+const notProse =
+  /\{\/\*[^]*?\*\/\}|\$\$[^]*?\$\$|\$[^$\n]*\$|<(?:Num|Sum)\s[^>]*\/>|\bP[0-3][\dA-F]{3}\b/g;
 /** The mark for what has no source, in each language; words may stand before it in the same brackets. */
 const sourced =
   /<Src\s[^>]*\/>|\((?:[^()]*[;:] )?(?:common practice, no source|práctica común, sin fuente)\.?\)/g;

@@ -5,6 +5,7 @@ import { checkSource, checkTerm } from './entries.ts';
 import type { Fault } from './fault.ts';
 import { endings, filesIn, folderOf, knownIn, readIn, type Folder } from './known.ts';
 import { checkLesson, checkPage } from './lesson.ts';
+import { checkMoved } from './moved.ts';
 import { checkQuestions } from './questions.ts';
 
 /** The language that all others are translated from. */
@@ -28,6 +29,7 @@ function checkLanguage(root: string, source: string): readonly Fault[] {
     ...checkQuestions(readIn(root, 'questions'), known),
     ...readIn(root, 'glossary').flatMap((file) => checkTerm(file, known)),
     ...readIn(root, 'sources').flatMap(checkSource),
+    ...checkMoved(root, known),
   ];
 }
 

@@ -15,6 +15,7 @@ const opens: Readonly<Record<string, number>> = {
   Recap: 2,
   Tasks: 2,
   Task: 3,
+  GoDeeper: 3,
 };
 
 export function checkHeadings({ tree }: MdxText): readonly Placed[] {

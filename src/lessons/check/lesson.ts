@@ -1,6 +1,7 @@
 import { course } from '../course.ts';
 import { lessonSchema, pageSchema } from '../lesson-schema.ts';
 import { objectivesOf } from '../objectives.ts';
+import { checkAfterRun } from './after-run.ts';
 import { checkBareNumbers } from './bare-numbers.ts';
 import { checkBlankLines } from './blank-lines.ts';
 import { inFile, type Fault, type Placed } from './fault.ts';
@@ -10,6 +11,7 @@ import { checkLessonForm } from './lesson-form.ts';
 import { checkTags } from './mdx-tags.ts';
 import { readMdx, type MdxText } from './mdx-text.ts';
 import { allowedWords } from './nearest.ts';
+import { checkSums } from './sums.ts';
 import { readYaml, type YamlText } from './yaml-text.ts';
 
 interface File {
@@ -30,6 +32,8 @@ export function checkLesson({ file, id, text }: File, known: Known): readonly Fa
     ...checkHeadings(mdx),
     ...checkBlankLines(mdx),
     ...checkLessonForm(mdx, id, known),
+    ...checkAfterRun(mdx),
+    ...checkSums(mdx),
     ...checkBareNumbers(text, mdx.headAt + mdx.head.length, {
       reasons: record(record(head.value)['givens']) as Record<string, string>,
       placeOf: (given) => mdx.headAt + head.placeOf(['givens', given]),

@@ -7,7 +7,14 @@ export const words = {
   tasks: 'Your turn',
   kinds: { finish: 'Finish', diagnose: 'Diagnose', decide: 'Decide' },
   deeper: (title: string) => `Go deeper: ${title}`,
-  afterRun: 'What came out, and why. Run it above first; this opens by itself.',
+  afterRun: {
+    /** What the fold is called, shut and open. */
+    title: 'What came out, and why',
+    /** Behind that, while it is shut. */
+    shut: 'Run it above, and this opens by itself. Or open it now.',
+    /** In its place where no script runs, and it stands open. */
+    without: 'Before you read on, say what you expect.',
+  },
   solution: 'Show the answer, and why',
   glossary: 'See it in the glossary',
   /** Where the questions of a lesson are in English alone; the link leads to them. */
@@ -15,6 +22,10 @@ export const words = {
     elsewhere: 'The questions of this lesson are in English.',
     link: 'Answer them there',
   },
+  /** The mark for what has no source: as a lesson writes it in brackets, and as a reader is told. */
+  noSource: { words: 'common practice, no source', label: 'Common practice, no source' },
+  /** Before the name of a source, for the ear. */
+  source: 'Source:',
   engineTable: {
     names: {
       fluids: 'the fluids',

@@ -8,13 +8,19 @@ export const words: typeof en = {
   tasks: 'Ahora tú',
   kinds: { finish: 'Termina', diagnose: 'Diagnostica', decide: 'Decide' },
   deeper: (title) => `Más a fondo: ${title}`,
-  afterRun: 'Qué salió, y por qué. Primero pruébalo arriba; esto se abre solo.',
+  afterRun: {
+    title: 'Qué salió, y por qué',
+    shut: 'Pruébalo arriba y esto se abre solo. O ábrelo ya.',
+    without: 'Antes de seguir, di qué esperas.',
+  },
   solution: 'Ver la respuesta y el porqué',
   glossary: 'Verlo en el glosario',
   questions: {
     elsewhere: 'Por ahora, las preguntas de esta lección están solo en inglés.',
     link: 'Contéstalas en la lección en inglés',
   },
+  noSource: { words: 'práctica común, sin fuente', label: 'Práctica común, sin fuente' },
+  source: 'Fuente:',
   engineTable: {
     names: {
       fluids: 'los aceites',

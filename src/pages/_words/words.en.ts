@@ -42,7 +42,7 @@ export const words = {
     description:
       'Short lessons on why a clutch that holds cold slips hot: what pressure does, hot fluid, thin gaps, and how to prove the repair.',
     lead: (planned: string, written: string, minutes: string) =>
-      `${planned} lessons of a quarter of an hour at most. ${written} can be read now, ${minutes} minutes in all: the text at a calm pace, each simulation once with its tasks, and four questions. What goes deeper is folded, and the written tasks at the end come on top. The others are named so that you can see where the path leads.`,
+      `${planned} lessons of about a quarter of an hour. ${written} can be read now, ${minutes} minutes in all: the text at a calm pace, each simulation once with its tasks, and four questions. What goes deeper is folded, and the written tasks at the end come on top. The others are named so that you can see where the path leads.`,
     why: 'Why it happens',
     how: 'How to find it',
     notWritten: 'Not written yet',
@@ -76,6 +76,19 @@ export const words = {
     },
     used: 'Used for:',
     seen: 'How we know it:',
+    howSure: 'How sure a mark is',
+    seenMeans: {
+      read: 'we had the text before us.',
+      'read in part': 'we had before us the part that is used here, not the whole.',
+      'read as quoted by others': 'we know it through books and papers that agree on it.',
+      'from memory':
+        'no text was at hand. Where there are printed examples, a test holds the result against them.',
+    },
+    noSource: {
+      name: 'common practice, no source',
+      meaning:
+        'shops work by it, and we have found no text to name. Your maker’s service information goes before it.',
+    },
   },
   search: {
     title: 'Search',

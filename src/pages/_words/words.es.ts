@@ -39,9 +39,9 @@ export const words: typeof en = {
   course: {
     title: 'Curso',
     description:
-      'Dieciséis lecciones cortas sobre por qué un embrague que agarra en frío patina en caliente: la presión, el aceite caliente, las rendijas y cómo comprobar la reparación.',
+      'Lecciones cortas sobre por qué un embrague que agarra en frío patina en caliente: la presión, el aceite caliente, las rendijas y cómo comprobar la reparación.',
     lead: (planned, written, minutes) =>
-      `${planned} lecciones de unos diez minutos. Ya puedes leer ${written}: son ${minutes} minutos en total, contando el texto y sus simulaciones. Las tareas y preguntas del final van aparte. Las demás se nombran para que veas a dónde va el camino.`,
+      `${planned} lecciones de alrededor de un cuarto de hora. Ya puedes leer ${written}: son ${minutes} minutos en total, contando el texto con calma, cada simulación una vez con sus tareas y cuatro preguntas. Lo que va más a fondo está plegado, y las tareas escritas del final van aparte. Las demás se nombran para que veas a dónde va el camino.`,
     why: 'Por qué pasa',
     how: 'Cómo encontrarlo',
     notWritten: 'Todavía no está escrita',
@@ -75,6 +75,19 @@ export const words: typeof en = {
     },
     used: 'Para qué la usamos:',
     seen: 'Cómo la conocemos:',
+    howSure: 'Qué tan segura es una marca',
+    seenMeans: {
+      read: 'tuvimos el texto delante.',
+      'read in part': 'tuvimos delante la parte que se usa aquí, no todo.',
+      'read as quoted by others': 'la conocemos por libros y artículos que coinciden.',
+      'from memory':
+        'no hubo texto a la mano. Donde hay ejemplos de otra parte, una prueba compara con ellos lo que sale.',
+    },
+    noSource: {
+      name: 'práctica común, sin fuente',
+      meaning:
+        'los talleres trabajan así, y no encontramos un texto que nombrar. Primero va la información de servicio del fabricante.',
+    },
   },
   search: {
     title: 'Buscar',

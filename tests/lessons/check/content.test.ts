@@ -18,7 +18,7 @@ test('a folder for each language: sources are those of the first, words its own'
     expect(checkContent(root)).toEqual([]);
     rmSync(join(root, 'es', 'glossary', 'line-pressure.yaml'));
     expect(checkContent(root)).toMatchObject([
-      { file: `${root}/es/lessons/hot-fluid-thin-fluid.mdx`, line: 48 },
+      { file: `${root}/es/lessons/hot-fluid-thin-fluid.mdx`, line: 47 },
     ]);
   } finally {
     rmSync(root, { recursive: true });

@@ -36,10 +36,10 @@ test('a place counts lines and columns from 1, as editors do', () => {
 
 test('several faults are all told, at line and column', () => {
   const { faults, text } = after(LESSON, (good) =>
-    good.replace('minutes: 10', 'minutes: ten').replace('both times.', 'both times: 40 psi.'),
+    good.replace('order: 2', 'order: two').replace('both times.', 'both times: 40 psi.'),
   );
-  expect(faults.map(({ line }) => line)).toEqual([5, 48]);
-  expect(faults[1]?.column).toBe((text.split('\n')[47]?.indexOf('40 psi') ?? 0) + 1);
+  expect(faults.map(({ line }) => line)).toEqual([4, 47]);
+  expect(faults[1]?.column).toBe((text.split('\n')[46]?.indexOf('40 psi') ?? 0) + 1);
 });
 
 test('the command ends with 1 and names the file as it was given; good content ends with 0 in silence', () => {

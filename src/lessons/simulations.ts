@@ -1,0 +1,23 @@
+/**
+ * The simulations by the tags that lessons write: the id that stands on the page, and how many guided tasks each has, which
+ * its time is told by. As data, because the check of the content runs without a screen; tests/lessons/simulations.test.ts
+ * holds it against the simulations themselves.
+ */
+export interface Simulation {
+  readonly id: string;
+  readonly tasks: number;
+}
+
+export const simulations: Readonly<Record<string, Simulation>> = {
+  ClutchPressure: { id: 'clutch-pressure', tasks: 4 },
+  ControllerSees: { id: 'controller-sees', tasks: 4 },
+  Engagement: { id: 'engagement', tasks: 4 },
+  Fluid: { id: 'fluid', tasks: 3 },
+  GapOrHole: { id: 'gap-or-hole', tasks: 4 },
+  HoldingTorque: { id: 'holding-torque', tasks: 4 },
+  TwoWays: { id: 'two-ways', tasks: 4 },
+  WarmUpDrive: { id: 'warm-up', tasks: 4 },
+  WhichRanges: { id: 'which-ranges', tasks: 5 },
+  WhoGoesHungry: { id: 'who-goes-hungry', tasks: 4 },
+  WholeCar: { id: 'whole-car', tasks: 3 },
+};

@@ -1,0 +1,21 @@
+import type { Lesson } from './lesson-schema.ts';
+import { lessonTimes, minutesOf, type LessonTimes } from './lesson-times.ts';
+import { objectivesOf } from './objectives.ts';
+
+export type TimedLesson = Omit<Lesson, 'minutes'> & {
+  readonly times: LessonTimes;
+  readonly minutes: number;
+};
+
+interface Entry {
+  readonly data: Lesson;
+  /** Without the front matter; Astro leaves it out of an entry that has no text. */
+  readonly body?: string | undefined;
+}
+
+/** A lesson with how long it takes. */
+export function timed({ data, body = '' }: Entry): TimedLesson {
+  const objectives = objectivesOf(data.id).map(({ text }) => text);
+  const times = lessonTimes({ body, hook: data.hook, objectives });
+  return { ...data, times, minutes: minutesOf(times) };
+}

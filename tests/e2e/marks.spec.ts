@@ -1,0 +1,71 @@
+// Marks of sources: a thumb can press them, a margin holds their words, paper keeps them.
+import { expect, test } from './fixtures.ts';
+
+const LESSON = '/lessons/what-pressure-does/';
+
+test('on a phone a mark is large enough to press, and ends the line of its word', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 664 });
+  await page.goto(LESSON);
+  const marks = page.locator('a.cited:visible');
+  expect(await marks.count()).toBeGreaterThan(1);
+  for (const mark of await marks.all()) {
+    const box = await mark.boundingBox();
+    expect(box?.width).toBeGreaterThanOrEqual(24);
+    expect(box?.height).toBeGreaterThanOrEqual(24);
+  }
+  const [first] = await marks.all();
+  await expect(first ?? page.locator('nothing')).toHaveAccessibleName(/Source|Common practice/);
+  // No mark stands alone at the start of a line: something of its sentence is left of it.
+  const alone = await marks.evaluateAll(
+    (all) =>
+      all.filter((mark) => {
+        const block = mark.closest('p, li, td');
+        return (
+          block !== null &&
+          mark.getBoundingClientRect().left - block.getBoundingClientRect().left < 4
+        );
+      }).length,
+  );
+  expect(alone).toBe(0);
+});
+
+test('where there is a margin, it says there which source', async ({ page }) => {
+  await page.setViewportSize({ width: 1366, height: 768 });
+  await page.goto(LESSON);
+  const places = await page.locator('a.cited:visible').evaluateAll((all) =>
+    all.flatMap((mark) => {
+      const block = mark.closest('p, li');
+      const words = mark.querySelector('.cited-words')?.getBoundingClientRect();
+      if (block === null || words === undefined) return [];
+      const text = block.getBoundingClientRect();
+      const line = mark.querySelector('.cited-sign')?.getBoundingClientRect();
+      return [
+        {
+          beside: words.left > text.right,
+          onScreen: words.right <= innerWidth,
+          near: line !== undefined && Math.abs(words.top - line.top) < 60,
+        },
+      ];
+    }),
+  );
+  expect(places.length).toBeGreaterThan(1);
+  for (const place of places) expect(place).toEqual({ beside: true, onScreen: true, near: true });
+});
+
+test('a mark leads to its source, and on paper it is words', async ({ page }) => {
+  await page.goto(LESSON);
+  await expect(page.locator('.cited-told')).toHaveCount(1);
+  const mark = page.locator('a.cited[href="/sources/#juvinall"]');
+  await page.emulateMedia({ media: 'print' });
+  await expect(mark.locator('.cited-words')).toBeVisible();
+  expect(
+    await mark
+      .locator('.cited-words')
+      .evaluate((words) => getComputedStyle(words, '::before').content),
+  ).toContain('[');
+  await page.emulateMedia({ media: 'screen' });
+  await mark.click();
+  await expect(page.locator('#juvinall')).toBeInViewport();
+});

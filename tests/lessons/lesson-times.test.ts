@@ -1,0 +1,46 @@
+import { expect, test } from 'vitest';
+import { lessonTimes, minutesOf } from '../../src/lessons/lesson-times.ts';
+
+const words = (count: number): string => Array.from({ length: count }, () => 'word').join(' ');
+const read = (body: string, hook = '', objectives: readonly string[] = []): number =>
+  lessonTimes({ body, hook, objectives }).read;
+
+// The rule as the course states it, counted by hand.
+test('150 words are a minute, and a word more begins the next', () => {
+  expect(read(words(150))).toBe(1);
+  expect(read(words(151))).toBe(2);
+});
+
+test('hook, objectives and titles are read; folds, formulas, figures, marks and tasks are not', () => {
+  expect(read('', words(100), [words(25), words(26)])).toBe(2);
+  expect(read(`<Section title="${words(151)}">\n\n</Section>`)).toBe(2);
+  const unread = [
+    `<GoDeeper title="${words(9)}">\n\n${words(300)}\n\n</GoDeeper>`,
+    `$$\n${words(300)}\n$$`,
+    '<Drawing of="converter" />',
+    '<Src id="a" at="b c d" />',
+    '(common practice, no source)',
+    `<Tasks>\n\n${words(300)}`,
+  ];
+  expect(read([words(150), ...unread].join('\n\n'))).toBe(1);
+});
+
+test('what waits for a run is read', () => {
+  expect(read(`<AfterRun of="fluid">\n\n${words(151)}\n\n</AfterRun>`)).toBe(2);
+});
+
+test('a number with its unit is one word', () => {
+  expect(read(`${words(149)} <Num id="pressure-400" />`)).toBe(1);
+  expect(read(`${words(150)} <Num id="pressure-400" />`)).toBe(2);
+});
+
+test('a run is 40 s, a task 60 s, the four questions 45 s each', () => {
+  const times = lessonTimes({
+    body: '<Fluid />\n\n<Drawing of="converter" />',
+    hook: 'One.',
+    objectives: [],
+  });
+  // 40 s and three tasks: 220 s.
+  expect(times).toEqual({ read: 1, simulate: 4, questions: 3 });
+  expect(minutesOf(times)).toBe(8);
+});
