@@ -11,6 +11,7 @@ import { inLanguage, languagePlugin } from './src/build/language-plugin.ts';
 import { thirdPartyNotices } from './src/build/notices-integration.ts';
 import { policyFirst } from './src/build/policy-first.ts';
 import { rehypeMarks } from './src/build/rehype-marks.mjs';
+import { rehypeMathWords } from './src/build/rehype-math-words.mjs';
 import { rehypeTables } from './src/build/rehype-tables.mjs';
 import { rehypeTerms } from './src/build/rehype-terms.mjs';
 import { translatedRoutes } from './src/build/translated-routes.ts';
@@ -79,6 +80,7 @@ export default defineConfig({
       remarkPlugins: [remarkMath],
       // MathML alone: browsers draw it themselves, so no style sheet, no fonts, no inline styles.
       rehypePlugins: [
+        rehypeMathWords,
         [rehypeKatex, { output: 'mathml', strict: 'error', throwOnError: true }],
         [rehypeTables, { label: words.table }],
         [

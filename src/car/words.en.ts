@@ -27,6 +27,8 @@ const clutches: Record<Circuit, string> = {
   reverse: 'reverse clutch',
   high: 'high clutch',
 };
+/** By the letters beside the lever. */
+const ranges = { park: 'Park', reverse: 'Reverse', neutral: 'Neutral', drive: 'Drive' };
 const taps: Record<Tap, string> = { line: 'Line', ...circuits };
 
 const demands: Record<Demand, string> = {
@@ -70,6 +72,7 @@ export const words = {
   faults,
   circuits,
   clutches,
+  ranges,
   taps,
   demands,
   verdicts,

@@ -22,6 +22,7 @@ export const words: typeof en = {
     turbineSensor: 'Señal falsa de velocidad de turbina',
   },
   circuits,
+  ranges: { park: 'Park', reverse: 'Reversa', neutral: 'Neutral', drive: 'Drive' },
   clutches: {
     forward: 'embrague de avance',
     reverse: 'embrague de reversa',

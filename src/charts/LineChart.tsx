@@ -11,7 +11,7 @@ import { CursorPad } from './CursorPad.tsx';
 import { hatchFill, Hatches } from './Hatches.tsx';
 import type { Band, LineChartProps } from './line-data.ts';
 import { layOutLines, type LineLayout } from './line-layout.ts';
-import { bandPath, linePath, round } from './path.ts';
+import { linePath, round } from './path.ts';
 import { Strips } from './Strips.tsx';
 import { TextLines } from './TextLines.tsx';
 import { useSize } from './use-size.ts';
@@ -117,16 +117,7 @@ export function LineChart(chart: LineChartProps) {
       {ground}
       {axes}
       <g clip-path={`url(#${id}-plot)`}>
-        {series.map(
-          ({ id: line, kind, uncertainty }) =>
-            uncertainty && (
-              <path
-                key={line}
-                class={`doubt ${kind}`}
-                d={bandPath(chart.x, uncertainty.low, uncertainty.high, x.place, y.place)}
-              />
-            ),
-        )}
+        {chart.under?.(layout)}
         {series.map(({ id: line, kind, y: values }) => (
           <path key={line} class={`line ${kind}`} d={linePath(chart.x, values, x.place, y.place)} />
         ))}
@@ -159,10 +150,12 @@ export function LineChart(chart: LineChartProps) {
       ))}
       {layout.ends.map(({ lineY, kind, ...end }) => (
         <g key={end.id}>
-          <path
-            class={`leader ${kind}`}
-            d={`M${round(frame.right)} ${round(lineY)}L${round(end.x - em * 0.15)} ${round(end.y)}`}
-          />
+          {lineY !== undefined && (
+            <path
+              class={`leader ${kind}`}
+              d={`M${round(frame.right)} ${round(lineY)}L${round(end.x - em * 0.15)} ${round(end.y)}`}
+            />
+          )}
           <TextLines {...end} em={em} kind={`end ${kind}`} />
         </g>
       ))}
@@ -186,8 +179,8 @@ function EventFlag({ number, at, badge, layout: { frame, foot }, em }: EventFlag
       <path
         d={`M${round(badge)} ${round(top + em * 0.7)}L${round(at)} ${round(frame.top)}V${round(foot)}`}
       />
-      <circle cx={round(badge)} cy={round(top)} r={round(em * 0.72)} />
-      <TextLines lines={[String(number)]} x={badge} y={top} em={em * 0.9} anchor="middle" />
+      <circle cx={round(badge)} cy={round(top)} r={round(em * 0.74)} />
+      <TextLines lines={[String(number)]} x={badge} y={top} em={em} anchor="middle" />
     </g>
   );
 }

@@ -9,13 +9,11 @@ export type SeriesKind = 'cold' | 'hot' | 'plain' | 'healthy';
 
 export interface Series {
   readonly id: string;
-  /** Stands at the end of the line. Keep it to three words. */
+  /** Stands at the end of the line, or where the line leaves the chart for good. Keep it to three words. */
   readonly label: string;
   readonly kind: SeriesKind;
   /** One value for each x; `null` where there is none. */
   readonly y: readonly (number | null)[];
-  /** The range the line is known to, drawn as a tint around it. */
-  readonly uncertainty?: { readonly low: readonly number[]; readonly high: readonly number[] };
 }
 
 /** A named stretch of the y axis. `needed` is a plain outlined band, `holds` filled, `slips` hatched. */
@@ -83,6 +81,8 @@ export interface LineChartProps {
   readonly cursor?: Signal<number | null>;
   /** The cursor is a given of its own: it is dragged, and stays where it was left. */
   readonly cursorStays?: boolean;
+  /** What lies under the lines, as the range that one is known to (`doubt`). */
+  readonly under?: (plot: PlacedPlot) => ComponentChildren;
   /** What lies over the picture besides the cursor, as a grip does. */
   readonly over?: (plot: PlacedPlot) => ComponentChildren;
   readonly height?: ChartHeight;

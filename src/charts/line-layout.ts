@@ -1,7 +1,7 @@
 import { textFor, type UnitSystem } from '../quantity/unit-system.ts';
-import { placeAxis, widestTick, type PlacedAxis } from './axis.ts';
+import { placeAxis, widestTick, type Axis, type PlacedAxis } from './axis.ts';
 import type { Frame } from './Axes.tsx';
-import type { Band, LineChartProps, Mark, Series, SeriesKind } from './line-data.ts';
+import type { Band, LineChartProps, Series, SeriesKind } from './line-data.ts';
 import { known } from './path.ts';
 import { leastCovered, TEXT_WEIGHT, type Box, type Obstacle } from './place-boxes.ts';
 import { placeLabels } from './place-labels.ts';
@@ -23,19 +23,30 @@ export interface LineLayout {
   readonly foot: number;
   readonly stripTops: readonly number[];
   readonly stripHeight: number;
-  readonly ends: readonly (PlacedText & { readonly lineY: number; readonly kind: SeriesKind })[];
+  /** Beside the plot at the height that a line ends at, or, without one, where the line leaves the plot. */
+  readonly ends: readonly (PlacedText & { readonly lineY?: number; readonly kind: SeriesKind })[];
   readonly bandNames: readonly PlacedText[];
   readonly markNames: readonly PlacedText[];
   readonly eventPlaces: readonly number[];
 }
 
-const lastKnown = (series: Series): number | null => {
-  for (let i = series.y.length - 1; i >= 0; i -= 1) {
-    const value = series.y[i];
-    if (known(value)) return value;
+/** Place in the list of the last value that is there, and of the first of those beyond the axis that no other follows. */
+function endOf(
+  { y }: Series,
+  { min, max }: Axis,
+): { readonly last: number; readonly left: number } {
+  let last = -1;
+  let left = -1;
+  for (let i = y.length - 1; i >= 0; i -= 1) {
+    const value = y[i];
+    if (!known(value)) continue;
+    if (last < 0) last = i;
+    if (value >= min && value <= max) return { last, left };
+    left = i;
   }
-  return null;
-};
+  // One that was never in the chart has left it nowhere.
+  return { last, left: -1 };
+}
 
 /** Everything that has a place in a line chart, from the data and the size of the box alone. */
 export function layOutLines(props: LineChartProps, size: Size, system: UnitSystem): LineLayout {
@@ -59,16 +70,18 @@ export function layOutLines(props: LineChartProps, size: Size, system: UnitSyste
   const inside = (place: number): number => Math.min(frame.bottom, Math.max(frame.top, place));
   // A line with nothing to show yet has no end to name; its room stays, so that nothing moves later.
   const named = series.flatMap((one, i) => {
-    const last = lastKnown(one);
-    if (last === null) return [];
-    return [{ id: one.id, kind: one.kind, lines: endLines[i] ?? [], lineY: inside(y.place(last)) }];
+    const { last, left } = endOf(one, props.yAxis);
+    if (last < 0) return [];
+    const { id, kind } = one;
+    const lineY = inside(y.place(one.y[last] ?? 0));
+    return [{ id, kind, lines: endLines[i] ?? [], lineY, left }];
   });
+  const staying = named.filter(({ left }) => left < 0);
   const middles = placeLabels(
-    named.map(({ lines, lineY }) => ({ at: lineY, height: lines.length * lineHeight })),
+    staying.map(({ lines, lineY }) => ({ at: lineY, height: lines.length * lineHeight })),
     frame.top - em * 0.6,
     frame.bottom + em * 0.6,
   );
-  const ends = named.map((one, i) => ({ ...one, x: frame.right + em * 0.6, y: middles[i] ?? 0 }));
 
   const plot: Box = {
     x: frame.left,
@@ -81,10 +94,36 @@ export function layOutLines(props: LineChartProps, size: Size, system: UnitSyste
     ...gripObstacles(props, x, frame, em),
     ...bands.flatMap((band) => edgesOf(band, y, plot)),
   ];
+  const beside = [...middles];
+  const ends = named.map(({ id, kind, lines, lineY, left }) =>
+    left < 0
+      ? { id, kind, lines, lineY, x: frame.right + em * 0.6, y: beside.shift() ?? 0 }
+      : {
+          ...placeBeside(
+            { id, lines, px: x.place(props.x[left] ?? 0), py: lineY },
+            plot,
+            em,
+            obstacles,
+          ),
+          kind,
+        },
+  );
   const bandNames = bands
     .filter(({ label }) => label !== '')
     .map((band) => placeBandName(band, y, plot, em, obstacles));
-  const markNames = marks.map((mark) => placeMarkName(mark, x, y, plot, em, system, obstacles));
+  const markNames = marks.map((mark) =>
+    placeBeside(
+      {
+        id: mark.id,
+        lines: wrap(textFor(mark.words, system), Math.min(plot.width * 0.6, em * 13), em),
+        px: x.place(mark.x),
+        py: y.place(mark.y),
+      },
+      plot,
+      em,
+      obstacles,
+    ),
+  );
 
   const eventPlaces = placeLabels(
     events.map((event) => ({ at: x.place(event.x), height: em * 1.6 })),
@@ -180,21 +219,23 @@ function placeBandName(
   return { id: band.id, lines: [band.label], x: box.x, y: box.y + height / 2 };
 }
 
-function placeMarkName(
-  mark: Mark,
-  x: PlacedAxis,
-  y: PlacedAxis,
+interface Beside {
+  readonly id: string;
+  readonly lines: readonly string[];
+  readonly px: number;
+  readonly py: number;
+}
+
+/** A name beside a point, where it covers least. */
+function placeBeside(
+  { id, lines, px, py }: Beside,
   plot: Box,
   em: number,
-  system: UnitSystem,
   obstacles: Obstacle[],
 ): PlacedText {
-  const lines = wrap(textFor(mark.words, system), Math.min(plot.width * 0.6, em * 13), em);
   // A mark without words is a mark all the same.
   const width = Math.max(0, ...lines.map((line) => textWidth(line, em)));
   const height = lines.length * em * LINE_HEIGHT;
-  const px = x.place(mark.x);
-  const py = y.place(mark.y);
   const away = em * 0.7;
   const across = [px + away, px - away - width, px - width / 2];
   const down = [
@@ -213,5 +254,5 @@ function placeMarkName(
   const candidates = [...places, ...places.map((place) => pushedInto(plot, place))];
   const box = candidates[leastCovered(candidates, obstacles, plot)] ?? plot;
   obstacles.push(printed(box, em));
-  return { id: mark.id, lines, x: box.x, y: box.y + height / 2 };
+  return { id, lines, x: box.x, y: box.y + height / 2 };
 }

@@ -57,15 +57,15 @@ export function CircuitDrawing({
         <Label x={316} y={-2} anchor="end" lines={[`*Clutch ${labels.clutch}`]} to="268,3 272,70" />
         {onCrack && <CrackGrip crackMm={state.crackMm} onCrack={onCrack} />}
         <Verdict id={id} x={322} y={-18} holds={holds} />
-        <Label x={70} y={163} lines={[`*Line ${labels.line}`]} to="114,168 114,210" />
-        <Label
-          x={8}
-          y={104}
-          lines={['Transfer seal', state.crackMm > 0 ? `~crack ${labels.width}` : '~whole']}
-          to="88,100 206,152"
-        />
+        <Label x={8} y={148} lines={[`*Line ${labels.line}`]} to="60,153 108,211" />
+        <Label x={8} y={104} lines={['Transfer seal']} to="88,100 206,152" />
+        <g class="dw-names">
+          <Label x={8} y={121} lines={[state.crackMm > 0 ? `~crack ${labels.width}` : '~whole']} />
+        </g>
         {state.crackMm > 0 && (
-          <Label x={384} y={154} anchor="end" lines={[`*leaks ${labels.crack}`]} />
+          <g class="dw-leak">
+            <Label x={384} y={154} anchor="end" lines={[`*leaks ${labels.crack}`]} />
+          </g>
         )}
       </g>
     </Frame>
@@ -285,23 +285,26 @@ function Streams({ flows, temp }: Pick<CircuitState, 'flows' | 'temp'>): JSX.Ele
 const Names = still(function Names({ temp }: Pick<PartProps, 'temp'>): JSX.Element {
   return (
     <>
-      <Label x={8} y={20} lines={['Sealing rings']} to="90,21 198,43" />
-      <Label x={8} y={58} lines={['Case']} to="43,54 193,78" />
       <Label x={8} y={173} lines={['Pump']} to="30,177 36,192" />
-      <Label x={58} y={266} lines={['Regulator']} to="122,260 140,242" />
-      <Label x={302} y={196} lines={['Feed hole']} to="300,188 296,177 244,177 244,186" />
-      <Label x={302} y={226} lines={['Feed valve']} to="300,222 284,222" />
-      <Label x={240} y={295} lines={['clearances']} />
-      <text class="dw-text" x="138" y="298" text-anchor="middle">
-        converter, cooler, lube
-      </text>
-      <Label x={84} y={342} lines={['Filter']} to="82,338 70,336" />
       <Label
         x={374}
         y={342}
         anchor="end"
         lines={[temp === 'hot' ? 'sump, hot fluid' : 'sump, cold fluid']}
       />
+      {/* In little room the box is named by what a shop can get at. */}
+      <text class="dw-text" x="138" y="298" text-anchor="middle">
+        <tspan class="dw-names">converter, </tspan>cooler<tspan class="dw-names">, lube</tspan>
+      </text>
+      <g class="dw-names">
+        <Label x={8} y={20} lines={['Sealing rings']} to="90,21 198,43" />
+        <Label x={8} y={58} lines={['Case']} to="43,54 193,78" />
+        <Label x={58} y={266} lines={['Regulator']} to="122,260 140,242" />
+        <Label x={302} y={196} lines={['Feed hole']} to="300,188 296,177 244,177 244,186" />
+        <Label x={302} y={226} lines={['Feed valve']} to="300,222 284,222" />
+        <Label x={240} y={295} lines={['clearances']} />
+        <Label x={84} y={342} lines={['Filter']} to="82,338 70,336" />
+      </g>
     </>
   );
 });

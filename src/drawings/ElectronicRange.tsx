@@ -1,166 +1,187 @@
 import type { JSX } from 'preact';
+import { roundPlace } from './scale.ts';
 import {
   describeElectronic,
   fedRange,
   isParked,
-  RANGE_NAMES,
+  OIL,
   rangeExample,
+  type RangeState,
 } from './range-state.ts';
-import type { Range, RangeState } from './range-state.ts';
-import { Flow } from './parts/flow.tsx';
 import { Frame } from './parts/frame.tsx';
-import { box, Cut, Oil } from './parts/hatch.tsx';
+import { circlePath, gearPath } from './parts/gear.ts';
+import { Letters } from './parts/hand-lever.tsx';
+import { box, Oil } from './parts/hatch.tsx';
 import { Label } from './parts/label.tsx';
 import { CONE_TRAVEL, ParkPawl, rodEnd } from './parts/park-pawl.tsx';
-import { Solenoid } from './parts/solenoid.tsx';
-import { Spring } from './parts/spring.tsx';
-import { NamedBox, Wire } from './parts/wire.tsx';
+import { SolenoidValve } from './parts/solenoid-valve.tsx';
+import { ClutchSolenoid } from './range/ClutchSolenoid.tsx';
+import { ControllerBox, Said } from './range/ControllerBox.tsx';
+import { PAWL_SCALE, pawlNames, WIRE, type Place, type RangeLayout } from './range/layouts.ts';
+import { INLET, OilActuator } from './range/OilActuator.tsx';
+import { words } from './range/words.en.ts';
 
-const GEAR = { x: 316, y: 342 };
-const RANGES: readonly Range[] = ['P', 'R', 'N', 'D'];
+const names = words.wire;
+
+function said(s: RangeState, fed: 'R' | 'D' | undefined): readonly string[] {
+  const parked = isParked(s, 'electronic');
+  if (s.power === false) return parked ? names.sprung : names.ratchets;
+  if (s.failSafe) return parked ? names.chose : names.waits;
+  return [fed ? words.feeds({ range: words.ranges[fed] }) : words.cable.nothing];
+}
 
 /**
- * Selector, controller, solenoids, park actuator, pawl. The actuator is drawn as the common kind: a spring engages
- * Park, oil through one solenoid holds it out. Others use a motor; what the controller can do is the same.
+ * Selector, controller, clutch solenoids, and what moves the park rod. Two ways are common: a spring that engages Park and oil that
+ * holds it out, drawn in full, or a motor on the same rod, drawn dashed above it (common practice, no source).
  */
 export function ElectronicRangeDrawing({
   id,
   state = rangeExample,
+  layout = 'tall',
 }: {
   id: string;
   state?: RangeState | undefined;
+  layout?: RangeLayout | undefined;
 }): JSX.Element {
+  const at = WIRE[layout];
+  const { gear, park } = at;
+  const oil = state.oil ?? OIL;
   const parked = isParked(state, 'electronic');
   const dead = state.power === false;
   const fed = fedRange(state, 'electronic');
   // Without power and still rolling, the pawl rides over the teeth: drawn halfway.
   const engage = parked ? 1 : dead ? 0.5 : 0;
-  const vented = parked || dead;
-  const rod = rodEnd(engage);
-  const selector = state.alive?.selector ?? !dead;
-  const clutches = state.alive?.solenoids ?? !(state.failSafe || dead);
-  const piston = 132 - CONE_TRAVEL * (1 - engage);
-  const y = GEAR.y + rod.y;
+  const held = !parked && !dead;
+  const wires = [
+    state.alive?.selector ?? !dead,
+    state.alive?.solenoids ?? !(state.failSafe === true || dead),
+    state.alive?.solenoids ?? !(state.failSafe === true || dead),
+    !dead,
+  ];
+  const end = rodEnd(engage);
+  const cone = {
+    x: roundPlace(gear.x + end.x * PAWL_SCALE),
+    y: roundPlace(gear.y + end.y * PAWL_SCALE),
+  };
+  const half = layout === 'tall' ? 24 : 22;
+  const right = park.x - INLET;
+  const back = (1 - engage) * CONE_TRAVEL * PAWL_SCALE;
+  const rail = at.drive.y + 44;
   return (
     <Frame
       id={id}
-      width={390}
-      height={402}
-      title={`Electronic range selection, ${RANGE_NAMES[state.range]} selected`}
+      width={at.width}
+      height={at.height}
+      cropped={layout === 'wide'}
+      title={names.title({ range: words.ranges[state.range] })}
       desc={describeElectronic(state)}
     >
-      <text class="dw-text" x="4" y="18">
-        Selector
-      </text>
-      <path class="dw-solid" d={box(12, 26, 36, 112)} />
-      {RANGES.map((g, i) => (
-        <NamedBox
-          key={g}
-          x={17}
-          y={31 + i * 26}
-          width={26}
-          height={23}
-          lines={[g]}
-          strong={g === state.range}
-        />
-      ))}
-      <Wire points="48,80 104,80" alive={selector} cross={[76, 80]} />
-      <NamedBox
-        x={104}
-        y={56}
-        width={96}
-        height={48}
-        lines={
-          dead
-            ? ['Controller', 'no power']
-            : state.failSafe
-              ? ['Controller', 'fail-safe']
-              : ['Controller']
-        }
-        strong={state.failSafe === true && !dead}
+      <Letters
+        x={layout === 'tall' ? 8 : 0}
+        y={layout === 'tall' ? 22 : 10}
+        picked={state.range}
+        column
       />
-
-      <Wire points="200,72 238,72 238,40 262,40" alive={clutches} cross={[238, 55]} />
-      <Wire points="200,88 238,88 238,112 262,112" alive={clutches} cross={[238, 101]} />
-      {(['D', 'R'] as const).map((g, i) => {
-        const on = clutches && fed === g;
-        const top = 28 + i * 72;
+      <Line {...{ id, at, rail }} pressure={oil.line} />
+      {(['D', 'R'] as const).map((one) => {
+        const { x, y } = at[one === 'D' ? 'drive' : 'reverse'];
         return (
-          <g key={g}>
-            <Cut id={id} d={`${box(262, top + 24, 72, 22)}${box(274, top + 30, 60, 10)}`} />
-            <Oil id={id} d={box(274, top + 30, 60, 10)} pressure={on ? 0.6 : 0} />
-            <path class="dw-line" d={`M334 ${top + 30}H274V${top + 40}H334`} />
-            <Solenoid x={262} y={top} on={on} />
-            <Flow points={`306,${top + 35} 352,${top + 35}`} lmin={on ? 3 : 0} />
-            <Label x={304} y={top + 16} lines={[RANGE_NAMES[g]]} />
-            {!on && <Label x={338} y={top + 40} lines={['vents']} />}
-          </g>
+          <ClutchSolenoid
+            key={one}
+            {...{ id, one, x, y, oil }}
+            port={x - 40}
+            foot={rail}
+            supply={oil.line}
+            on={fed === one}
+          />
         );
       })}
-      <text class="dw-text" x="256" y="16">
-        Clutch solenoids
-      </text>
+      <ControllerBox at={at} state={state} alive={(wire) => wires[wire] === true} />
 
-      {/* park actuator: spring one way, oil the other */}
-      <Wire points="152,104 152,158" alive={!dead} cross={[152, 130]} />
-      <Solenoid x={134} y={158} on={!vented} />
-      <Cut id={id} d={`${box(128, 184, 48, 22)}${box(128, 190, 29, 10)}${box(147, 200, 10, 6)}`} />
-      <Oil id={id} d={box(96, 190, vented ? 44 : 61, 10)} pressure={0.6} />
-      {vented && <Oil id={id} d={box(146, 190, 11, 16)} pressure={0} />}
-      <path class="dw-line" d="M96 190H157V206M96 200H147V206" />
-      {vented && <path class="dw-line" d="M140 190V200M146 190V200" />}
-      <Flow points="98,195 142,195" lmin={vented ? 0 : 0.5} />
-      <Cut id={id} d={`M40 232H190V298H40z${box(50, 242, 130, 46)}${box(180, 259, 10, 12)}`} />
-      <path class="dw-void" d={box(50, 242, 130, 46)} />
+      <Oil id={id} d={box(park.x - 48, park.y - 14, 22, 8)} pressure={oil.line} />
+      <path class="dw-line" d={`M${park.x - 48} ${park.y - 14}h22m0 8h-22`} />
+      <SolenoidValve id={id} {...park} on={held} supply={oil.line} outlet={held ? oil.line : 0} />
       <Oil
         id={id}
-        d={`${box(piston + 12, 242, 180 - piston - 12, 46)}${box(147, 206, 10, 36)}`}
-        pressure={vented ? 0 : 0.6}
+        d={box(park.x - 4, park.y, 8, cone.y - half - park.y)}
+        pressure={held ? oil.line : 0}
       />
+      <path class="dw-line" d={`M${park.x - 4} ${park.y}V${cone.y - half}m8 0V${park.y}`} />
       <path
-        class="dw-line"
-        d="M147 206V242M157 206V242M50 242H147M157 242H180V259M180 271V288H50V242M180 259h10M180 271h10"
+        class="dw-solid"
+        d={box(right - 28 - back, cone.y - 3.5, cone.x - right + 28 + back, 7)}
       />
-      <Spring x1={52} y1={265} x2={piston} y2={265} radius={16} coils={5} />
-      <Cut id={id} other d={box(piston, 243, 12, 44)} />
-      <path class="dw-solid" d={box(piston + 12, y - 4, GEAR.x + rod.x - piston - 12, 8)} />
-      <Flow points="152,210 152,238" lmin={vented ? 0 : 0.5} />
-      <ParkPawl id={id} cx={GEAR.x} cy={GEAR.y} engage={engage} />
+      <OilActuator
+        id={id}
+        x={right}
+        y={cone.y}
+        back={back}
+        pressure={held ? oil.line : 0}
+        half={half}
+      />
+      <Motor {...at.motor} />
+      <ParkPawl id={id} cx={gear.x} cy={gear.y} engage={engage} scale={PAWL_SCALE} />
 
-      <Label x={90} y={200} anchor="end" lines={['line']} />
+      {pawlNames(layout, gear, cone).map((label) => (
+        <Label key={`${label.x} ${label.y}`} {...label} />
+      ))}
+      <Label x={park.x - 52} y={park.y - 5} anchor="end" lines={[words.line]} />
+      <Label {...at.byOil} lines={[names.byOil[held ? 'out' : 'in']]} />
       <Label
-        x={182}
-        y={184}
-        lines={['Park solenoid', vented ? '~off: oil vents' : '~on: oil feeds']}
+        x={at.motor.x + 25}
+        y={at.motor.y - 40}
+        lines={[names.orMotor, ...(dead ? [`~${names.stays}`] : [])]}
       />
-      <Label x={4} y={222} lines={['Park actuator']} to="60,226 60,237" />
-      <Label x={46} y={318} lines={['Spring pushes to Park']} to="70,304 74,280" />
-      <Label
-        x={296}
-        y={226}
-        lines={['Cone']}
-        to={`310,230 ${GEAR.x - 36 - CONE_TRAVEL * (1 - engage)},${y}`}
-      />
-      <Label x={386} y={226} anchor="end" lines={['Pawl']} to="372,231 362,280" />
-      <Label x={250} y={390} anchor="end" lines={['Park gear']} to="254,384 284,358" />
-      <text class="dw-text">
-        <tspan class="dw-strong" x="8" y="345">
-          {parked ? 'Park holds' : 'Park is out'}
-        </tspan>
-        <tspan x="8" y="364">
-          {dead
-            ? parked
-              ? 'The spring chose Park'
-              : 'Pawl ratchets till slow'
-            : state.failSafe
-              ? parked
-                ? 'Controller chose Park'
-                : 'Neutral, Park when slow'
-              : fed
-                ? `Feeds ${RANGE_NAMES[fed]}`
-                : 'Feeds no clutch'}
-        </tspan>
-      </text>
+      {layout === 'tall' && (
+        <>
+          <Label x={2} y={14} lines={[names.selector]} />
+          <Label
+            x={2}
+            y={cone.y - 34}
+            lines={[names.actuator]}
+            to={`44,${cone.y - 30} 50,${cone.y - 20}`}
+          />
+          <Label x={park.x + 58} y={park.y - 14} lines={[names.solenoid]} />
+        </>
+      )}
+      <Said {...at.says} parked={parked} lines={said(state, fed)} layout={layout} />
     </Frame>
   );
 }
+
+/** The line under both clutch solenoid valves. */
+function Line({
+  id,
+  at,
+  rail,
+  pressure,
+}: {
+  id: string;
+  at: (typeof WIRE)['tall'];
+  rail: number;
+  pressure: number;
+}): JSX.Element {
+  const [left, right] = [at.drive.x - 52, at.reverse.x - 33];
+  return (
+    <>
+      <Oil id={id} d={box(left, rail, right - left, 8)} pressure={pressure} />
+      <path
+        class="dw-line"
+        d={`M${left} ${rail}H${at.drive.x - 40}m7 0H${at.reverse.x - 40}m7 0v8H${left}`}
+      />
+      <Label x={at.drive.x - 44} y={rail - 5} anchor="end" lines={[words.line]} />
+    </>
+  );
+}
+
+/** The other way: a motor whose pinion runs on the rod. Dashed, since a transmission has the one or the other. */
+const Motor = ({ x, y }: Place) => (
+  <g>
+    <rect class="dw-line dw-other" x={x - 20} y={y - 62} width="40" height="60" rx="3" />
+    <path class="dw-solid" d={circlePath(x, y - 43, 15)} />
+    <path class="dw-soft" d={gearPath(x, y - 15, 7, 12, 9)} />
+    <text class="dw-text" x={x} y={y - 38} text-anchor="middle">
+      M
+    </text>
+  </g>
+);

@@ -97,7 +97,7 @@ function Column({
               ]
         }
       />
-      <Flow points={`${x},288 ${x},120`} lmin={on ? (c.feed ?? 1) : 0} temp={temp} />
+      <Flow points={`${x},288 ${x},120`} lmin={on ? (c.feed ?? 0) : 0} temp={temp} />
     </g>
   );
 }

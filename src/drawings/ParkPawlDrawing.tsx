@@ -2,7 +2,6 @@ import { format } from '../quantity/print.ts';
 import { percent } from '../quantity/quantities.ts';
 import type { JSX } from 'preact';
 import { clamp01, roundPlace } from './scale.ts';
-import { Flow } from './parts/flow.tsx';
 import { Frame } from './parts/frame.tsx';
 import { box, Cut, Oil } from './parts/hatch.tsx';
 import { Label } from './parts/label.tsx';
@@ -109,10 +108,6 @@ export function ParkPawlDrawing({
           <Spring x1={15} y1={y} x2={piston} y2={y} radius={16} coils={5} />
           <Cut id={id} other d={box(piston, y - 23, 8, 46)} />
           <path class="dw-solid" d={box(piston + 8, y - 4, Math.max(0, x - piston - 8), 8)} />
-          <Flow
-            points={home ? `121,${y - 26} 121,${y - 47}` : `121,${y - 47} 121,${y - 26}`}
-            lmin={home ? 0 : 0.5}
-          />
           <Label
             x={4}
             y={y + 56}

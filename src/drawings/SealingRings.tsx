@@ -13,8 +13,9 @@ export interface SealingRingsState {
   /** Share of 1000 kPa between the rings. */
   pressure: number;
   temp: Temp;
-  /** L/min past both rings. */
+  /** L/min past both rings, and what goes on to the clutch: nothing once it is full. */
   leak: number;
+  onward: number;
   labels: { pressure: string; leak: string; gap: string };
 }
 
@@ -23,6 +24,7 @@ export const sealingRingsExample: SealingRingsState = {
   pressure: 0.4,
   temp: 'hot',
   leak: 0.6,
+  onward: 0,
   labels: { pressure: '400 kPa', leak: '0.6 L/min', gap: '0.025 mm' },
 };
 
@@ -72,7 +74,8 @@ export function SealingRingsDrawing({
       <path class="dw-soft" d={`${box(102, bore + g, 18, 28)}${box(210, bore + g, 18, 28)}`} />
       <path class="dw-centre" d="M2 222H330" />
 
-      <Flow points="165,28 165,202 318,202" lmin={2} temp={temp} />
+      <Flow points={`165,28 165,${bore + 5}`} lmin={state.leak + state.onward} temp={temp} />
+      <Flow points={`165,${bore + 12} 165,202 318,202`} lmin={state.onward} temp={temp} />
       <Flow points={`98,${bore + 5} 22,${bore + 5}`} lmin={state.leak / 2} temp={temp} />
       <Flow points={`232,${bore + 5} 312,${bore + 5}`} lmin={state.leak / 2} temp={temp} />
 

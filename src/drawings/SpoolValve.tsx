@@ -16,6 +16,8 @@ export interface SpoolValveState {
   position: number;
   /** Shares of 1000 kPa. */
   pressures: { line: number; clutch: number; command: number };
+  /** L/min through the port that is open. */
+  flow: number;
   temp?: Temp | undefined;
   labels: { line: string; clutch: string; command: string };
 }
@@ -23,6 +25,7 @@ export interface SpoolValveState {
 export const spoolValveExample: SpoolValveState = {
   position: 0.8,
   pressures: { line: 0.6, clutch: 0.38, command: 0.45 },
+  flow: 2,
   labels: { line: '600 kPa', clutch: '380 kPa', command: '450 kPa' },
 };
 
@@ -37,6 +40,9 @@ const doing = (position: number): string => {
 
 export const describeSpoolValve = (s: SpoolValveState): string =>
   `Command pressure of ${s.labels.command} pushes the spool one way; clutch pressure of ${s.labels.clutch} and the spring push it back. Line pressure is ${s.labels.line}. The spool ${doing(s.position)}.`;
+
+/** Both ends of the spool are alike, so an arrow as long as the pressure is as long as the push. */
+const push = (share: number): number => 80 * clamp01(share);
 
 export function SpoolValveDrawing({
   id,
@@ -93,16 +99,16 @@ export function SpoolValveDrawing({
 
       <Flow
         points={`233,56 233,124 ${Math.max(205, c)},142 195,156 195,250`}
-        lmin={open > 0.05 ? 0.4 + open * 6 : 0}
+        lmin={open > 0.05 ? state.flow : 0}
         temp={temp}
       />
       <Flow
         points={`195,240 195,156 ${Math.min(185, c)},142 157,124 157,76`}
-        lmin={open < -0.05 ? 0.4 - open * 6 : 0}
+        lmin={open < -0.05 ? state.flow : 0}
         temp={temp}
       />
-      <ForceArrow x={a - 46} y={142} length={14 + 28 * clamp01(p.command)} />
-      <ForceArrow x={b + 46} y={142} length={-(14 + 28 * clamp01(p.clutch))} hollow />
+      <ForceArrow x={a - 52 - push(p.command)} y={142} length={push(p.command)} />
+      <ForceArrow x={b + 52 + push(p.clutch)} y={142} length={-push(p.clutch)} hollow />
 
       <Label x={8} y={22} lines={['Command', `*${state.labels.command}`]} to="42,46 42,104" />
       <Label x={140} y={64} anchor="end" lines={['Exhaust']} to="118,70 151,106" />

@@ -15,7 +15,8 @@ export interface TransferSealState {
   /** Share of 1000 kPa inside the passage. */
   pressure: number;
   temp: Temp;
-  /** L/min. */
+  /** L/min: what comes up to the seal, and what of it is lost there. */
+  feed: number;
   leak: number;
   labels: { pressure: string; leak: string; width: string };
 }
@@ -24,6 +25,7 @@ export const transferSealExample: TransferSealState = {
   crackMm: 0,
   pressure: 0.4,
   temp: 'cold',
+  feed: 0.6,
   leak: 0,
   labels: { pressure: '400 kPa', leak: '0 L/min', width: '0 mm' },
 };
@@ -61,7 +63,8 @@ export function TransferSealDrawing({
       <path class="dw-line" d="M112 30V104M154 30V104M112 234V310M154 234V310" />
       <TubeSeal cx={133} top={106} bottom={232} bore={42} wall={24} split={split} splitY={169} />
       <path class="dw-line" d="M112 106V232" />
-      <Flow points="133,308 133,38" lmin={2} temp={temp} />
+      <Flow points="133,308 133,172" lmin={state.feed} temp={temp} head={false} />
+      <Flow points="133,172 133,38" lmin={state.feed - state.leak} temp={temp} />
       <Flow points="146,169 246,169 246,330" lmin={state.leak} temp={temp} />
 
       {cracked && (

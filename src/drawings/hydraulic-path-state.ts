@@ -10,7 +10,7 @@ export interface PathCircuitState {
   applied: boolean;
   /** Left out: no verdict is drawn. */
   holds?: boolean | undefined;
-  /** L/min through the feed. */
+  /** L/min through the feed; left out, none is drawn. */
   feed?: number | undefined;
 }
 

@@ -14,8 +14,12 @@ export {
   describeControllerStates,
 } from './ControllerStates.tsx';
 export type { ControllerStateName, ControllerStatesState } from './ControllerStates.tsx';
-export { ConverterDrawing, converterExample, describeConverter } from './Converter.tsx';
-export type { ConverterState } from './Converter.tsx';
+export {
+  ConverterDrawing,
+  converterExample,
+  describeConverter,
+} from './converter/ConverterDrawing.tsx';
+export type { ConverterState } from './converter/ConverterDrawing.tsx';
 export { ElectronicRangeDrawing } from './ElectronicRange.tsx';
 export { HydraulicPathDrawing } from './HydraulicPath.tsx';
 export { describeHydraulicPath, hydraulicPathExample } from './hydraulic-path-state.ts';
@@ -28,8 +32,12 @@ export type {
 export { MechanicalRangeDrawing } from './MechanicalRange.tsx';
 export { describeParkPawl, ParkPawlDrawing, parkPawlExample } from './ParkPawlDrawing.tsx';
 export type { ParkPawlState } from './ParkPawlDrawing.tsx';
-export { describePistonSpring, PistonSpringDrawing, pistonSpringExample } from './PistonSpring.tsx';
-export type { PistonSpringState } from './PistonSpring.tsx';
+export {
+  describePistonSpring,
+  PistonSpringDrawing,
+  pistonSpringExample,
+} from './piston/PistonSpringDrawing.tsx';
+export type { PistonSpringState } from './piston/PistonSpringDrawing.tsx';
 export {
   describePumpRegulator,
   PumpRegulatorDrawing,

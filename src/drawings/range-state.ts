@@ -1,9 +1,13 @@
+import { words } from './range/words.en.ts';
+
 export type Range = 'P' | 'R' | 'N' | 'D';
 
 export interface RangeState {
   range: Range;
   /** Mechanical only: the cable holds the plate short of its notch. */
   misSet?: boolean | undefined;
+  /** How much of its port the manual valve then leaves open, 0 to 1; a half where left out. */
+  portOpen?: number | undefined;
   failSafe?: boolean | undefined;
   /** Mechanical fail-safe with a default gear held, instead of venting to Neutral. */
   defaultGear?: boolean | undefined;
@@ -13,16 +17,13 @@ export interface RangeState {
   power?: boolean | undefined;
   /** Paths to draw dead or alive against what follows from the rest: for a fault such as a broken cable. */
   alive?: { cable?: boolean; solenoids?: boolean; selector?: boolean } | undefined;
+  /** Shares of 1000 kPa, and L/min into the clutch that is fed; the training transmission at cold idle where left out. */
+  oil?: { readonly line: number; readonly clutch: number; readonly feedLmin: number } | undefined;
 }
 
 export const rangeExample: RangeState = { range: 'P' };
-
-export const RANGE_NAMES: Record<Range, string> = {
-  P: 'Park',
-  R: 'Reverse',
-  N: 'Neutral',
-  D: 'Drive',
-};
+/** As `circuitExample` has it. */
+export const OIL = { line: 0.6, clutch: 0.4, feedLmin: 0.6 } as const;
 
 /** Without power the spring of the electronic kind drops the pawl in once it can; at speed it would only ratchet. */
 export const isParked = (s: RangeState, kind: 'electronic' | 'mechanical'): boolean =>
@@ -36,44 +37,40 @@ export function fedRange(s: RangeState, kind: 'electronic' | 'mechanical'): 'R' 
   return s.range === 'R' || s.range === 'D' ? s.range : undefined;
 }
 
+const { describe, ranges } = words;
+const joined = (sentences: readonly (string | false)[]): string =>
+  sentences.filter((sentence) => sentence !== false).join(' ');
+
 export function describeElectronic(s: RangeState): string {
   const parked = isParked(s, 'electronic');
   const fed = fedRange(s, 'electronic');
-  const what =
+  const pawl = parked ? 'in' : 'out';
+  return joined([
+    describe.wire({ range: ranges[s.range] }),
     s.power === false
-      ? `The controller has no power: the clutches vent, and the spring of the park actuator ${parked ? 'has pushed the pawl in' : 'pushes the pawl against the turning park gear, where it ratchets until the vehicle is slow'}.`
+      ? describe.wireOff[pawl]
       : s.failSafe
-        ? `The controller is in fail-safe: the clutches vent and it commands ${parked ? 'Park' : 'Neutral, and Park once the vehicle has slowed'}.`
-        : `The controller feeds ${fed ? `the ${RANGE_NAMES[fed]} clutch` : 'no clutch'}.`;
-  const dead = [
-    s.alive?.selector === false ? ' The wire from the selector is dead.' : '',
-    s.alive?.solenoids === false ? ' The wires to the clutch solenoids are dead.' : '',
-  ].join('');
-  const pawl = parked
-    ? 'engaged in the park gear'
-    : s.power === false
-      ? 'not yet engaged'
-      : 'released, with oil holding the park actuator back';
-  return `Electronic range selection with ${RANGE_NAMES[s.range]} selected. The selector sends a request to the controller and nothing else moves by hand. ${what} The park pawl is ${pawl}.${dead}`;
+        ? describe.wireFailSafe[pawl]
+        : fed
+          ? describe.wireFeeds({ range: ranges[fed] })
+          : describe.wireFeedsNone,
+    describe.pawl[parked ? 'in' : s.power === false ? 'notYet' : 'out'],
+    describe.motor,
+    s.alive?.selector === false && describe.selectorDead,
+    s.alive?.solenoids === false && describe.solenoidsDead,
+  ]);
 }
 
 export function describeMechanical(s: RangeState): string {
-  const parked = isParked(s, 'mechanical');
-  const fed = fedRange(s, 'mechanical');
-  const cable = s.misSet
-    ? 'The cable is set wrong: its stop is hard against the eye, the detent roller sits beside the notch and the manual valve stands short of its place.'
-    : 'The stop sits just past the eye of the cable, not hard against it, and the detent roller sits in its notch.';
-  const control =
-    s.power === false
-      ? `The controller has no power: ${fed ? 'oil alone holds a default gear' : 'the clutches vent'}, and the lever still moves the valve and the pawl.`
-      : s.failSafe
-        ? `The controller is in fail-safe: it ${fed ? 'holds a default gear at full pressure' : 'vents the clutches'} but cannot move the park pawl.`
-        : `The manual valve feeds ${fed ? RANGE_NAMES[fed] : 'no range'}.`;
-  const dead = [
-    s.alive?.cable === false
-      ? ' The cable is broken, so the plate may not stand where the lever does.'
-      : '',
-    s.alive?.solenoids === false ? ' The wire to the clutch solenoids is dead.' : '',
-  ].join('');
-  return `Mechanical range selection with the hand lever in ${RANGE_NAMES[s.range]}. The cable turns the detent plate, which moves the manual valve and the park rod. ${cable} ${control} The park pawl is ${parked ? 'engaged in the park gear' : 'released'}.${dead}`;
+  const fed = fedRange(s, 'mechanical') ? 'fed' : 'none';
+  return joined([
+    describe.cable({ range: ranges[s.range] }),
+    describe.stop[s.misSet ? 'hard' : 'right'],
+    describe.valve[s.range],
+    s.power === false && describe.cableOff[fed],
+    s.power !== false && s.failSafe === true && describe.cableFailSafe[fed],
+    describe.pawl[isParked(s, 'mechanical') ? 'in' : 'released'],
+    s.alive?.cable === false && describe.cableBroken,
+    s.alive?.solenoids === false && describe.solenoidsDead,
+  ]);
 }

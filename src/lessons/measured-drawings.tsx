@@ -15,7 +15,15 @@ import {
   TransferSealDrawing,
 } from '../drawings/index.ts';
 import { makeCar, readingOf, REFERENCE_CRACK_MM, type Reading } from '../car/index.ts';
-import { clutchTorque, training } from '../engine/index.ts';
+import {
+  clutchTorque,
+  DEFAULT_FLUID,
+  feedFlow,
+  fluidAt,
+  fluidClasses,
+  makeFluid,
+  training,
+} from '../engine/index.ts';
 import { format } from '../quantity/print.ts';
 import { area, force } from '../quantity/part-quantities.ts';
 import { flow, length, pressure, torque } from '../quantity/quantities.ts';
@@ -43,7 +51,7 @@ const applied = training.testPoints.idle.clutch / 1e3;
 const torqueApplied = clutchTorque(training.clutches.forward, training.testPoints.idle.clutch);
 
 function seal(state: Reading, crackMm: number, temp: 'cold' | 'hot') {
-  const { kPa: clutch, leaksLmin } = state.clutches.forward;
+  const { kPa: clutch, feedLmin, leaksLmin } = state.clutches.forward;
   return (id: string, system: UnitSystem) => (
     <TransferSealDrawing
       id={id}
@@ -51,6 +59,7 @@ function seal(state: Reading, crackMm: number, temp: 'cold' | 'hot') {
         crackMm,
         pressure: share(clutch),
         temp,
+        feed: feedLmin,
         leak: leaksLmin.transferSeal,
         labels: {
           pressure: inKpa(clutch, system),
@@ -86,7 +95,7 @@ export const measuredDrawings = {
       );
     },
     caption:
-      'Fluid pushes the piston to the right, the spring pushes it back. The three arrows at the foot are drawn to one scale.',
+      'Fluid pushes the piston to the right, the spring pushes it back. Each arrow stands on the face it pushes, and all three are drawn to one scale.',
   },
   'clutch-released': {
     draw: (id, system) => (
@@ -151,6 +160,11 @@ export const measuredDrawings = {
       const command = applied;
       // 60 % open, by the engine's own proportional band, so 0.8 between exhaust (0) and line (1).
       const clutch = command - (0.6 * training.feed.band) / 1e3;
+      const fed = feedFlow(
+        training.feed,
+        { line: hot.lineKpa * 1e3, clutch: clutch * 1e3, command: command * 1e3 },
+        fluidAt(makeFluid(fluidClasses[DEFAULT_FLUID]), 100),
+      );
       return (
         <SpoolValveDrawing
           id={id}
@@ -161,6 +175,7 @@ export const measuredDrawings = {
               clutch: share(clutch),
               command: share(command),
             },
+            flow: fed * 6e4,
             temp: 'hot',
             labels: {
               line: inKpa(hot.lineKpa, system),
@@ -207,7 +222,7 @@ export const measuredDrawings = {
   },
   'sealing-rings': {
     draw: (id, system) => {
-      const { kPa: clutch, leaksLmin } = hot.clutches.forward;
+      const { kPa: clutch, feedLmin, leaksLmin } = hot.clutches.forward;
       return (
         <SealingRingsDrawing
           id={id}
@@ -216,6 +231,7 @@ export const measuredDrawings = {
             pressure: share(clutch),
             temp: 'hot',
             leak: leaksLmin.rings,
+            onward: feedLmin - leaksLmin.rings,
             labels: {
               pressure: inKpa(clutch, system),
               leak: inLmin(leaksLmin.rings, system),
@@ -226,7 +242,7 @@ export const measuredDrawings = {
       );
     },
     caption:
-      'Two rings carry the fluid from the still sleeve into the turning shaft. The gap past each ring is drawn far larger than it is.',
+      'Two rings carry the fluid from the still sleeve into the turning shaft. The clutch is full, so what still flows is what gets past the rings. The gap past each ring is drawn far larger than it is.',
   },
 } as const satisfies Record<MeasuredName, MeasuredDrawing>;
 

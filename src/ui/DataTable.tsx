@@ -47,7 +47,8 @@ const heading = (column: TableColumn, system: 'si' | 'us'): string => {
  * while the fold is open: a table nobody looks at would otherwise be redrawn at every move of a slider.
  */
 export function DataTable({ tables, most = 25 }: DataTableProps) {
-  const [open, setOpen] = useState(false);
+  // Written out on the server: without a script the fold opens all the same.
+  const [open, setOpen] = useState(typeof document === 'undefined');
   return (
     <details class="data-table" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>{words.table}</summary>

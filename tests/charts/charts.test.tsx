@@ -109,6 +109,26 @@ describe('layout', () => {
     expect(layOutLines(hidden, size, 'us').ends.map(({ id }) => id)).toEqual(['a']);
     expect(layOutLines(hidden, size, 'us').frame).toEqual(layOutLines(chart, size, 'us').frame);
   });
+  it('names a line that leaves for good where it leaves, and one that comes back at its end', () => {
+    const { max } = chart.yAxis;
+    const size = { width: 800, height: 400, em: 14 };
+    const endsOf = (ys: readonly number[]) => {
+      const xs = ys.map((_, i) => chart.xAxis.min + (i * (chart.xAxis.max - chart.xAxis.min)) / 8);
+      const series = [{ id: 'a', label: 'up', kind: 'hot', y: ys }] as const;
+      const { frame, x: across, ends } = layOutLines({ ...chart, x: xs, series }, size, 'si');
+      return { frame, leaves: across.place(xs[3] ?? 0), end: ends[0] };
+    };
+    const out = [0.1, 0.2, 0.5, 1.2, 1.5, 1.6, 1.6, 1.6, 1.6].map((share) => share * max);
+    const left = endsOf(out);
+    expect(left.end?.lineY).toBeUndefined();
+    expect(Math.abs((left.end?.x ?? 0) - left.leaves)).toBeLessThan(60);
+    expect((left.end?.y ?? 0) - left.frame.top).toBeLessThan(60);
+    const back = endsOf([...out.slice(0, -1), 0.4 * max]);
+    expect(back.end?.x).toBeGreaterThan(back.frame.right);
+    // Never in the chart at all: it has left it nowhere.
+    const above = endsOf(out.map((value) => value + max));
+    expect(above.end?.x).toBeGreaterThan(above.frame.right);
+  });
 });
 
 describe('a heat map', () => {

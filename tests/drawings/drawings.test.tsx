@@ -47,8 +47,10 @@ describe.each(samples)('$name', ({ draw, text, mentions }) => {
     expect(one).not.toMatch(/\sstyle=|<style|#[0-9a-f]{3,6}"|rgb\(/);
   });
 
-  test('draws every class from the one stylesheet', () => {
-    const css = readFileSync(new URL('../../src/drawings/drawings.css', import.meta.url), 'utf8');
+  test('draws every class from the style sheets of the drawings', () => {
+    const css = ['drawings.css', 'whole-car/whole-car-drawing.css']
+      .map((file) => readFileSync(new URL(`../../src/drawings/${file}`, import.meta.url), 'utf8'))
+      .join('');
     const used = new Set(
       [...one.matchAll(/class="([^"]+)"/g)].flatMap((m) => (m[1] ?? '').split(' ')),
     );

@@ -53,6 +53,7 @@ const sealSplit: d.TransferSealState = {
   crackMm: 0.28,
   pressure: 0.2,
   temp: 'hot',
+  feed: 3.9,
   leak: 3.3,
   labels: { pressure: '207 kPa', leak: '3.3 L/min', width: '0.28 mm' },
 };
@@ -89,13 +90,17 @@ export const samples: readonly Sample[] = [
   ...rangeStates.flatMap((s, i): Sample[] => [
     {
       name: `electronic ${String(i)} ${s.range}`,
-      draw: (id) => <d.ElectronicRangeDrawing id={id} state={s} />,
+      draw: (id) => (
+        <d.ElectronicRangeDrawing id={id} state={s} layout={i % 2 === 0 ? 'tall' : 'wide'} />
+      ),
       text: d.describeElectronic(s),
       mentions: ['selector', 'park pawl', ...(s.failSafe ? ['fail-safe'] : [])],
     },
     {
       name: `mechanical ${String(i)} ${s.range}`,
-      draw: (id) => <d.MechanicalRangeDrawing id={id} state={s} />,
+      draw: (id) => (
+        <d.MechanicalRangeDrawing id={id} state={s} layout={i % 2 === 0 ? 'tall' : 'wide'} />
+      ),
       text: d.describeMechanical(s),
       mentions: [
         'hand lever',

@@ -2,6 +2,7 @@ import { format } from '../../src/quantity/print.ts';
 import { useMemo } from 'preact/hooks';
 import { BudgetBars } from '../../src/charts/BudgetBars.tsx';
 import { HeatMap } from '../../src/charts/HeatMap.tsx';
+import { doubt } from '../../src/charts/doubt.tsx';
 import { LineChart } from '../../src/charts/LineChart.tsx';
 import {
   flow,
@@ -62,14 +63,6 @@ function LoadChart({ model, revealed }: { readonly model: DemoModel; readonly re
           label: 'with crack',
           kind: 'hot',
           y: cracked,
-          ...(revealed
-            ? {
-                uncertainty: {
-                  low: TEMPS.map((t) => loadAt(t, crack * 1.08)),
-                  high: TEMPS.map((t) => loadAt(t, crack * 0.92)),
-                },
-              }
-            : {}),
         },
         {
           id: 'half',
@@ -78,6 +71,14 @@ function LoadChart({ model, revealed }: { readonly model: DemoModel; readonly re
           y: TEMPS.map((t) => (revealed ? loadAt(t, crack / 2) : null)),
         },
       ]}
+      {...(revealed && {
+        under: doubt({
+          x: TEMPS,
+          low: TEMPS.map((t) => loadAt(t, crack * 1.08)),
+          high: TEMPS.map((t) => loadAt(t, crack * 0.92)),
+          kind: 'hot',
+        }),
+      })}
       bands={[
         { id: 'slips', label: 'slips', kind: 'slips', from: 0, to: NEEDED - 40 },
         { id: 'needed', label: 'needed to hold', kind: 'needed', from: NEEDED - 40, to: NEEDED },

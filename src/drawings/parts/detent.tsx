@@ -3,68 +3,54 @@ import { roundPlace } from '../scale.ts';
 import { circlePath } from './gear.ts';
 
 /** Plate turn in degrees for each range; the notches are cut to match. */
-export const PLATE_TURN = { P: -27, R: -9, N: 9, D: 27 } as const;
+export const PLATE_TURN = { P: -39, R: -13, N: 13, D: 39 } as const;
+/** From the shaft to the pins: valve above it, park rod and cable below. */
+export const PINS = { valve: 46, rod: 38, cable: 56 } as const;
+const RIM = 48;
 
-export const onPlate = (
-  cx: number,
-  cy: number,
-  radius: number,
-  deg: number,
-): { x: number; y: number } => ({
-  x: cx + radius * Math.cos((deg * Math.PI) / 180),
-  y: cy + radius * Math.sin((deg * Math.PI) / 180),
+export interface Place {
+  readonly x: number;
+  readonly y: number;
+}
+
+export const onPlate = (cx: number, cy: number, radius: number, deg: number): Place => ({
+  x: roundPlace(cx + radius * Math.cos((deg * Math.PI) / 180)),
+  y: roundPlace(cy + radius * Math.sin((deg * Math.PI) / 180)),
 });
 
-/** Detent plate with four notches, sprung roller, and the arm the cable pulls. The plate turns with its shaft. */
+const rim = (): string =>
+  [-48, ...Object.values(PLATE_TURN).flatMap((at) => [at - 8, at - 3, at + 3, at + 8]), 48]
+    .map((deg, i) => {
+      const inNotch = i > 0 && i < 17 && (i % 4 === 2 || i % 4 === 3);
+      const { x, y } = onPlate(0, 0, inNotch ? RIM - 7 : RIM, deg);
+      return `${x} ${y}`;
+    })
+    .join('L');
+
+/** Detent plate on its shaft, with four notches and a roller on a leaf spring. `miss` is how far off its notch it stands. */
 export function DetentPlate({
   cx,
   cy,
   turn,
   miss,
-}: {
-  cx: number;
-  cy: number;
-  turn: number;
-  miss: number;
-}): JSX.Element {
-  const edge: string[] = [];
-  const at = (radius: number, deg: number): void => {
-    const p = onPlate(cx, cy, radius, deg);
-    edge.push(`${roundPlace(p.x)} ${roundPlace(p.y)}`);
-  };
-  at(62, -90 - 40);
-  for (const notch of [-27, -9, 9, 27]) {
-    at(62, -90 + notch - 7);
-    at(54, -90 + notch - 2.5);
-    at(54, -90 + notch + 2.5);
-    at(62, -90 + notch + 7);
-  }
-  at(62, -90 + 40);
-  const lift = Math.min(7, Math.abs(miss) * 1.1);
-  const ry = cy - 60.5 - lift;
+}: Record<'cx' | 'cy' | 'turn' | 'miss', number>): JSX.Element {
+  const out = RIM - 2 + Math.min(7, Math.abs(miss));
   return (
-    <g>
-      <path
-        class="dw-line"
-        d={`M${roundPlace(cx - 62)} ${roundPlace(cy - 92)}h-8v16h8M${roundPlace(cx - 62)} ${roundPlace(cy - 84)}Q${roundPlace(cx - 26)} ${roundPlace(cy - 84 - lift)} ${roundPlace(cx)} ${roundPlace(ry - 2)}`}
-      />
-      <g transform={`rotate(${roundPlace(turn)} ${roundPlace(cx)} ${roundPlace(cy)})`}>
+    <g transform={`translate(${cx} ${cy})`}>
+      <path class="dw-line" d={`M${out + 4} 2Q${out + 26} 4 94 20M88 14h12v14h-12`} />
+      <g transform={`rotate(${roundPlace(turn)})`}>
         <path
           class="dw-solid"
-          d={`M${edge.join('L')}L${roundPlace(cx + 58)} ${roundPlace(cy - 9)}V${roundPlace(cy + 9)}L${roundPlace(cx + 28)} ${roundPlace(cy + 13)}L${roundPlace(cx + 26)} ${roundPlace(cy + 50)}L${roundPlace(cx + 10)} ${roundPlace(cy + 65)}H${roundPlace(cx - 9)}L${roundPlace(cx - 14)} ${roundPlace(cy + 12)}z`}
+          d={`M-7 -46A7 7 0 0 1 7 -46L12 -18L${rim()}L12 18L8 56A8 8 0 0 1 -8 56L-13 0z`}
         />
-        <rect
-          class="dw-solid"
-          x={roundPlace(cx + 37)}
-          y={roundPlace(cy - 5)}
-          width="18"
-          height="10"
-          rx="5"
+        <path
+          class="dw-ink"
+          d={`${circlePath(0, -PINS.valve, 3.5)}${circlePath(0, PINS.rod, 3.5)}`}
         />
       </g>
-      <path class="dw-solid" d={circlePath(cx, cy, 10)} />
-      <path class="dw-line" d={`M${cx - 5} ${cy}h10M${cx} ${cy - 5}v10`} />
-      <circle class="dw-solid" cx={roundPlace(cx)} cy={roundPlace(ry)} r="6" />
+      <path class="dw-solid" d={circlePath(0, 0, 9)} />
+      <path class="dw-line" d="M-5 0H5M0 -5V5" />
+      <path class="dw-solid" d={circlePath(out, 0, 5.5)} />
     </g>
   );
 }

@@ -8,13 +8,23 @@ export interface FrameProps {
   height: number;
   title: string;
   desc: string;
+  /** Parts run out of the picture at its edge. */
+  cropped?: boolean | undefined;
   children: ComponentChildren;
 }
 
-export function Frame({ id, width, height, title, desc, children }: FrameProps): JSX.Element {
+export function Frame({
+  id,
+  width,
+  height,
+  title,
+  desc,
+  cropped = false,
+  children,
+}: FrameProps): JSX.Element {
   return (
     <svg
-      class="dw"
+      class={cropped ? 'dw dw-cropped' : 'dw'}
       viewBox={`0 0 ${width} ${height}`}
       role="img"
       aria-labelledby={`${id}-title`}

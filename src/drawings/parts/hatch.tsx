@@ -7,26 +7,19 @@ const OIL_SPACING = [13, 9.5, 7, 5, 3.6] as const;
 export function HatchDefs({ id }: { id: string }): JSX.Element {
   return (
     <defs>
-      <pattern
-        id={`${id}-cut`}
-        width="6"
-        height="6"
-        patternUnits="userSpaceOnUse"
-        patternTransform="rotate(45)"
-      >
-        <rect class="dw-hatch-bg" width="6" height="6" />
-        <path class="dw-hatch" d="M3 0V6" />
-      </pattern>
-      <pattern
-        id={`${id}-cut2`}
-        width="6"
-        height="6"
-        patternUnits="userSpaceOnUse"
-        patternTransform="rotate(-45)"
-      >
-        <rect class="dw-hatch-bg" width="6" height="6" />
-        <path class="dw-hatch" d="M3 0V6" />
-      </pattern>
+      {['', '2'].map((other) => (
+        <pattern
+          key={other}
+          id={`${id}-cut${other}`}
+          width="6"
+          height="6"
+          patternUnits="userSpaceOnUse"
+          patternTransform={`rotate(${other ? -45 : 45})`}
+        >
+          <rect class="dw-hatch-bg" width="6" height="6" />
+          <path class="dw-hatch" d="M3 0V6" />
+        </pattern>
+      ))}
       {OIL_SPACING.map((s, i) => (
         <pattern
           key={s}
@@ -64,7 +57,7 @@ export function Oil({ id, d, pressure }: { id: string; d: string; pressure: numb
   return (
     <g>
       <path class="dw-void" d={d} />
-      <path class="dw-oil" fill-opacity={roundPlace(0.05 + 0.27 * clamp01(pressure))} d={d} />
+      <path class="dw-oil" fill-opacity={roundPlace(0.05 + 0.42 * clamp01(pressure))} d={d} />
       {step > 0 && <path fill={`url(#${id}-p${step})`} d={d} />}
     </g>
   );

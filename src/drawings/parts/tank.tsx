@@ -15,16 +15,16 @@ export interface TankProps {
 
 /** Sump with its fluid, the only large area that shows temperature by hue; a word beside it says the same. */
 export function Tank({ x, y, width, height, level, temp }: TankProps): JSX.Element {
-  const d = `M${roundPlace(x)} ${roundPlace(y)}v${roundPlace(height - 8)}q0 8 8 8h${roundPlace(width - 16)}q8 0 8 -8v${roundPlace(8 - height)}`;
+  const wall = (from: number): string =>
+    `M${x} ${y + from}v${height - 8 - from}q0 8 8 8h${width - 16}q8 0 8 -8v${8 - height + from}`;
   return (
     <g>
       <path
         class={temp ? `dw-fluid-${temp}` : 'dw-oil'}
         fill-opacity="0.16"
-        d={`M${roundPlace(x)} ${roundPlace(y + level)}v${roundPlace(height - 8 - level)}q0 8 8 8h${roundPlace(width - 16)}q8 0 8 -8v${roundPlace(8 - height + level)}z`}
+        d={`${wall(level)}z`}
       />
-      <path class="dw-line" d={`M${roundPlace(x)} ${roundPlace(y + level)}h${roundPlace(width)}`} />
-      <path class="dw-line" d={d} />
+      <path class="dw-line" d={`M${x} ${y + level}h${width}${wall(0)}`} />
     </g>
   );
 }

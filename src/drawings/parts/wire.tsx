@@ -41,17 +41,10 @@ export function NamedBox({ x, y, width, height, lines, strong = false }: BoxProp
   const top = y + height / 2 - (lines.length - 1) * 8.5 + 5;
   return (
     <g>
-      <rect
-        class={strong ? 'dw-tag-yes' : 'dw-solid'}
-        x={roundPlace(x)}
-        y={roundPlace(y)}
-        width={roundPlace(width)}
-        height={roundPlace(height)}
-        rx="3"
-      />
+      <rect class={strong ? 'dw-tag-yes' : 'dw-solid'} {...{ x, y, width, height }} rx="3" />
       <text class={strong ? 'dw-tag-yes-text' : 'dw-text'} text-anchor="middle">
         {lines.map((l, i) => (
-          <tspan key={i} x={roundPlace(x + width / 2)} y={roundPlace(top + i * 17)}>
+          <tspan key={i} x={x + width / 2} y={top + i * 17}>
             {l}
           </tspan>
         ))}

@@ -94,14 +94,16 @@ export function WholeCarDrawing({
       <Gauge clutch={clutch} wanted={roundPlace(clamp01(pressures.wanted))} />
       <Grips id={id} grip={state.grip} />
       <Said {...printed} temp={temp} drip={drip} />
-      <NamedBox
-        x={268}
-        y={114}
-        width={120}
-        height={35}
-        lines={inTwo(state.controller)}
-        strong={state.failSafe}
-      />
+      <g class="car-controller">
+        <NamedBox
+          x={268}
+          y={114}
+          width={120}
+          height={35}
+          lines={inTwo(state.controller)}
+          strong={state.failSafe}
+        />
+      </g>
       {state.fault !== null && <path class="dw-mark" d={circlePath(x, y, r)} />}
     </Frame>
   );
@@ -236,7 +238,7 @@ const Gauge = still(({ clutch, wanted }: { clutch: number; wanted: number }) => 
 });
 
 const Grips = still(({ id, grip }: { id: string; grip: Grip }) => (
-  <g>
+  <g class="car-grip">
     <rect
       class={grip === 'holds' ? 'dw-tag-yes' : grip === 'slips' ? 'dw-cut' : 'dw-solid'}
       fill={grip === 'slips' ? `url(#${id}-cut)` : undefined}
@@ -257,6 +259,7 @@ const Grips = still(({ id, grip }: { id: string; grip: Grip }) => (
   </g>
 ));
 
+/** The style sheet moves these by their order where a lane is low. */
 const Said = still(
   ({
     engine,
@@ -270,7 +273,7 @@ const Said = still(
     temp,
     drip,
   }: WholeCarState['printed'] & { temp: Temp; drip: number }) => (
-    <>
+    <g class="car-said">
       <Label x={43} y={22} lines={[words.engine]} />
       <Label x={43} y={47} lines={[`*${engine}`]} />
       <Label x={141} y={22} lines={[words.turbine]} />
@@ -288,6 +291,6 @@ const Said = still(
         anchor={drip === SEAL_DRIP ? 'start' : 'end'}
         lines={[leak]}
       />
-    </>
+    </g>
   ),
 );

@@ -1,3 +1,4 @@
+import { words as names } from '../../car/words.en.ts';
 import type { LogRange, LogUnit, Role } from '../../log/roles.ts';
 
 const roles: Record<Role, string> = {
@@ -14,12 +15,7 @@ const roles: Record<Role, string> = {
   clutchPressure: 'Clutch pressure, or its command',
   linePressure: 'Line pressure, or its command',
 };
-const ranges: Record<LogRange, string> = {
-  park: 'Park position',
-  reverse: 'Reverse',
-  neutral: 'Neutral',
-  drive: 'Drive',
-};
+const ranges: Record<LogRange, string> = names.ranges;
 const units: Record<LogUnit, string> = {
   s: 's',
   ms: 'ms',

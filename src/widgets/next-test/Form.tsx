@@ -20,8 +20,14 @@ import { words } from './words.en.ts';
 const { form } = words;
 const groups = [...new Set(TESTS.map(({ kind }) => words.groups[kind]))];
 
-export const nameOf = (test: Test, system: UnitSystem): string =>
-  words.testName(test, test.at.rpm === undefined ? '' : printer(system)(test.at.rpm, speed));
+export function nameOf({ kind, at }: Test, system: UnitSystem): string {
+  return words.tests[kind]({
+    circuit: at.circuit === undefined ? '' : words.circuits[at.circuit],
+    range: at.range === undefined ? '' : words.ranges[at.range],
+    warm: at.warmth === undefined ? '' : words.warmths[at.warmth],
+    speed: at.rpm === undefined ? '' : printer(system)(at.rpm, speed),
+  });
+}
 
 interface FormProps {
   readonly model: NextTestModel;

@@ -1,53 +1,38 @@
-import type { Name, NumericKind, OutcomeKind, SetUp, Test, Warmth } from '../../diagnosis/index.ts';
+import type { Name, OutcomeKind, SetUp, Test, Warmth } from '../../diagnosis/index.ts';
 import { words as names } from '../../car/words.en.ts';
 
 const warmths: Record<Warmth, string> = { frost: 'frosty', cold: 'cold', hot: 'hot' };
-const ranges = { park: 'Park', drive: 'Drive', reverse: 'Reverse' };
 
 const ofCircuit = { line: 'line', ...names.circuits, transferSeal: 'transfer seal' };
 
-/** What a shop calls a test, with where and how warm. */
-function testName({ kind, at }: Test, speed: string): string {
-  const circuit = at.circuit === undefined ? '' : ofCircuit[at.circuit];
-  const range = at.range === undefined ? '' : ranges[at.range];
-  const warm = at.warmth === undefined ? '' : warmths[at.warmth];
-  switch (kind) {
-    case 'codes':
-      return 'Stored ratio codes';
-    case 'engineOffTurbine':
-      return 'Turbine speed, engine off, key on';
-    case 'fluidLevel':
-      return 'Fluid level at its temperature';
-    case 'fluidLook':
-      return 'Look and smell of the fluid';
-    case 'cable':
-      return 'Lever or cable adjustment';
-    case 'solenoidCurrent':
-      return `Solenoid current against command, ${circuit}`;
-    case 'fluidCup':
-      return 'Flow cup, a sample at 40 °C (104 °F)';
-    case 'stopTime':
-      return `Time until the turbine stops, ${range}, ${warm}`;
-    case 'takeoffSlip':
-      return `Peak slip on take-off, ${range}, ${warm}`;
-    case 'linePressure':
-      return `Line pressure, ${range}, ${speed}, ${warm}`;
-    case 'gaugeFlutter':
-      return `Does the line gauge flutter, ${range}, ${speed}, ${warm}`;
-    case 'clutchPressure':
-      return `Clutch pressure, ${circuit}, ${speed}, ${warm}`;
-    case 'coolerFlow':
-      return `Cooler return, ${range}, ${speed}, ${warm}`;
-    case 'panFilter':
-      return 'Pan and filter';
-    case 'airTest':
-      return `Air test, ${circuit}`;
-    case 'airWhere':
-      return `Where the air escapes, ${circuit}`;
-    case 'boreVacuum':
-      return 'Vacuum on the regulator bore';
-  }
+/** Where, how warm and how fast a test is done, in words. */
+interface Place {
+  circuit: string;
+  range: string;
+  warm: string;
+  speed: string;
 }
+
+/** What a shop calls a test. */
+const tests: { readonly [K in Test['kind']]: (p: Place) => string } = {
+  codes: () => 'Stored ratio codes',
+  engineOffTurbine: () => 'Turbine speed, engine off, key on',
+  fluidLevel: () => 'Fluid level at its temperature',
+  fluidLook: () => 'Look and smell of the fluid',
+  cable: () => 'Lever or cable adjustment',
+  solenoidCurrent: (p) => `Solenoid current against command, ${p.circuit}`,
+  fluidCup: () => 'Flow cup, a sample at 40 °C (104 °F)',
+  stopTime: (p) => `Time until the turbine stops, ${p.range}, ${p.warm}`,
+  takeoffSlip: (p) => `Peak slip on take-off, ${p.range}, ${p.warm}`,
+  linePressure: (p) => `Line pressure, ${p.range}, ${p.speed}, ${p.warm}`,
+  gaugeFlutter: (p) => `Does the line gauge flutter, ${p.range}, ${p.speed}, ${p.warm}`,
+  clutchPressure: (p) => `Clutch pressure, ${p.circuit}, ${p.speed}, ${p.warm}`,
+  coolerFlow: (p) => `Cooler return, ${p.range}, ${p.speed}, ${p.warm}`,
+  panFilter: () => 'Pan and filter',
+  airTest: (p) => `Air test, ${p.circuit}`,
+  airWhere: (p) => `Where the air escapes, ${p.circuit}`,
+  boreVacuum: () => 'Vacuum on the regulator bore',
+};
 
 const outcomes: { readonly [K in OutcomeKind]: Readonly<Record<string, string>> } = {
   fluidLevel: { full: 'Full', low: 'Low', veryLow: 'Very low' },
@@ -98,7 +83,10 @@ const faults: Record<Name, string> = {
 };
 
 export const words = {
-  testName,
+  tests,
+  warmths,
+  ranges: names.ranges,
+  circuits: ofCircuit,
   outcomes,
   setUps,
   cautions,
@@ -121,7 +109,7 @@ export const words = {
     airTest: 'Valve body off',
     airWhere: 'Valve body off',
     boreVacuum: 'Valve body off',
-  } satisfies Record<OutcomeKind | NumericKind | 'codes', string>,
+  } satisfies Record<Test['kind'], string>,
   asleep: 'The planner is loading.',
   failed: 'The planner did not load. Check that you are connected, then load the page again.',
   form: {
@@ -156,7 +144,7 @@ export const words = {
       'No single fault of this list gives all of these readings. Think of two faults, or of a reading that is wrong: take the one that surprises you once more.',
   },
   next: {
-    title: 'Which test next',
+    title: 'Measure next',
     takes: (p: { minutes: string }) => `${p.minutes} minutes`,
     needs: (p: { setUps: string }) => `First: ${p.setUps}.`,
     tells: {

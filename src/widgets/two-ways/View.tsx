@@ -6,9 +6,11 @@ import { sim } from './sim.ts';
 import { words } from './words.en.ts';
 
 const { wire, cable } = words;
+/** The style sheet shows the one that fits. */
+const LAYOUTS = ['tall', 'wide'] as const;
 
 /**
- * Both boxes in the same state, so that what differs is who can do something about it: side by side where there is room.
+ * Both boxes in the same state, so that what differs is who can do something about it: one above the other where there is room.
  * On a phone one at a time, so that it can be read and stays in sight.
  */
 function Picture({ model }: PictureProps<WaysModel>) {
@@ -32,13 +34,29 @@ function Picture({ model }: PictureProps<WaysModel>) {
         <figcaption>
           <strong>{wire.name}</strong> {wire.kind}
         </figcaption>
-        <ElectronicRangeDrawing id="two-ways-electronic" state={model.electronic.value} />
+        {LAYOUTS.map((layout) => (
+          <div key={layout} class={`ways-${layout}`}>
+            <ElectronicRangeDrawing
+              id={`two-ways-electronic-${layout}`}
+              state={model.electronic.value}
+              layout={layout}
+            />
+          </div>
+        ))}
       </figure>
       <figure>
         <figcaption>
           <strong>{cable.name}</strong> {cable.kind}
         </figcaption>
-        <MechanicalRangeDrawing id="two-ways-mechanical" state={model.mechanical.value} />
+        {LAYOUTS.map((layout) => (
+          <div key={layout} class={`ways-${layout}`}>
+            <MechanicalRangeDrawing
+              id={`two-ways-mechanical-${layout}`}
+              state={model.mechanical.value}
+              layout={layout}
+            />
+          </div>
+        ))}
       </figure>
     </div>
   );

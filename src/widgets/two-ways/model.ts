@@ -50,10 +50,10 @@ export const withPort = (open: number): Plant => ({
   feed: { ...training.feed, area: (training.feed.area * open) / 100 },
 });
 
-/** Clutch pressure at idle [kPa] with so much of the port open [%]. */
-export function pressureAt(circuit: Circuit, open: number, tempC: number): number {
+/** At idle, with so much of the port open [%]. */
+function idle(circuit: Circuit, open: number, tempC: number) {
   const { engineRpm, line, clutch } = commandsAt(training, 'idle', circuit);
-  const { circuits } = solveSteady({
+  return solveSteady({
     plant: withPort(open),
     fluid,
     tempC,
@@ -62,7 +62,20 @@ export function pressureAt(circuit: Circuit, open: number, tempC: number): numbe
     clutchCommand: clutch,
     applied: [circuit],
   });
-  return (circuits[circuit]?.pressure ?? 0) / 1e3;
+}
+
+/** Clutch pressure at idle [kPa] with so much of the port open [%]. */
+export const pressureAt = (circuit: Circuit, open: number, tempC: number): number =>
+  (idle(circuit, open, tempC).circuits[circuit]?.pressure ?? 0) / 1e3;
+
+/** Full scale of the drawings' tints [Pa]. */
+const FULL_SCALE = 1e6;
+
+/** What the drawings show of the fluid that is hot: shares of full scale, and what goes into the clutch [L/min]. */
+function drawnAt(circuit: Circuit, open: number): NonNullable<RangeState['oil']> {
+  const { linePressure, circuits } = idle(circuit, open, HOT_C);
+  const { pressure = 0, feed = 0 } = circuits[circuit] ?? {};
+  return { line: linePressure / FULL_SCALE, clutch: pressure / FULL_SCALE, feedLmin: feed * 6e4 };
 }
 
 export function makeModel() {
@@ -77,8 +90,12 @@ export function makeModel() {
   const mechanicalEnd = computed(() =>
     slip.value ? failSafeOf('mechanical', givens.failSafe.value, speed.value) : null,
   );
+  const circuit = computed<Circuit>(() => (givens.range.value === 'R' ? 'reverse' : 'forward'));
+  /** The port is as open as the cable leaves it; set right it is open. */
+  const open = computed(() => (givens.fault.value === 'misSet' ? givens.feed.value : FEED.max));
   const electronic = computed<RangeState>(() => ({
     range: givens.range.value,
+    oil: drawnAt(circuit.value, FEED.max),
     failSafe: electronicEnd.value !== null,
     rolling: slip.value ? electronicEnd.value !== 'failSafePark' : speed.value > 0,
     power: power.value,
@@ -86,15 +103,14 @@ export function makeModel() {
   const mechanical = computed<RangeState>(() => ({
     range: givens.range.value,
     misSet: givens.fault.value === 'misSet',
+    portOpen: open.value / FEED.max,
+    oil: drawnAt(circuit.value, open.value),
     failSafe: mechanicalEnd.value !== null,
     defaultGear: slip.value
       ? mechanicalEnd.value === 'failSafeDefaultGear'
       : givens.failSafe.value === 'default-gear',
     power: power.value,
   }));
-  const circuit = computed<Circuit>(() => (givens.range.value === 'R' ? 'reverse' : 'forward'));
-  /** The port is as open as the cable leaves it; set right it is open. */
-  const open = computed(() => (givens.fault.value === 'misSet' ? givens.feed.value : FEED.max));
   return {
     givens,
     apply,

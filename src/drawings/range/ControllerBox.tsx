@@ -1,0 +1,60 @@
+import type { JSX } from 'preact';
+import { Label } from '../parts/label.tsx';
+import { NamedBox, Wire } from '../parts/wire.tsx';
+import type { RangeState } from '../range-state.ts';
+import type { CABLE, WIRE } from './layouts.ts';
+import { type RangeLayout } from './layouts.ts';
+import { words } from './words.en.ts';
+
+/** The controller with its wires; inked where it has given up. */
+export function ControllerBox({
+  at,
+  state,
+  alive,
+}: {
+  at: Pick<(typeof CABLE)['tall'] | (typeof WIRE)['tall'], 'controller' | 'wires'>;
+  state: RangeState;
+  /** Whether the wire with this number still does something. */
+  alive: (wire: number) => boolean;
+}): JSX.Element {
+  const dead = state.power === false;
+  return (
+    <>
+      {at.wires.map((wire, i) => (
+        <Wire key={wire.points} {...wire} alive={alive(i)} />
+      ))}
+      <NamedBox
+        {...at.controller}
+        lines={[
+          words.controller,
+          ...(dead ? [words.dead] : state.failSafe ? [words.failSafe] : []),
+        ]}
+        strong={state.failSafe === true && !dead}
+      />
+    </>
+  );
+}
+
+/** What the picture comes to: Park first, then what is fed. Upright there is room for one long line. */
+export const Said = ({
+  x,
+  y,
+  parked,
+  lines,
+  layout,
+}: {
+  x: number;
+  y: number;
+  parked: boolean;
+  lines: readonly string[];
+  layout: RangeLayout;
+}) => (
+  <Label
+    x={x}
+    y={y}
+    lines={[
+      `*${parked ? words.parked : words.out}`,
+      ...(layout === 'tall' ? [lines.join(' ')] : lines),
+    ]}
+  />
+);
