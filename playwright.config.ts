@@ -29,6 +29,8 @@ export default defineConfig({
         '--disable-component-update',
         '--disable-sync',
         '--no-first-run',
+        // Two cores that draw by themselves lose nothing by not asking for a graphics card first.
+        '--disable-gpu',
       ],
     },
   },

@@ -3,7 +3,14 @@
 import { accessSync, constants } from 'node:fs';
 import { delimiter, join } from 'node:path';
 
-const names = ['chromium', 'chromium-browser', 'google-chrome-stable', 'google-chrome'];
+/** The one without windows first: it draws a third faster, and a test has no use for windows. */
+const names = [
+  'chromium-headless-shell',
+  'chromium',
+  'chromium-browser',
+  'google-chrome-stable',
+  'google-chrome',
+];
 
 function executable(path) {
   try {

@@ -1,8 +1,9 @@
 import { format } from '../quantity/print.ts';
 import { textFor, type UnitSystem } from '../quantity/unit-system.ts';
 import type { LineChartProps } from './line-data.ts';
-import type { LineLayout } from './line-layout.ts';
+import { plotOf, type LineLayout } from './line-layout.ts';
 import { known, nearestIndex, round } from './path.ts';
+import { leastCovered, TEXT_WEIGHT, type Obstacle } from './place-boxes.ts';
 import { placeLabels } from './place-labels.ts';
 import { LINE_HEIGHT, TextLines } from './TextLines.tsx';
 import { words } from './words.en.ts';
@@ -40,31 +41,57 @@ export function CursorLayer({ chart, layout, at, em, system }: CursorLayerProps)
     frame.top + em * 0.9,
     frame.bottom + em * 0.5,
   );
-  const widest = Math.max(0, ...points.map(({ text }) => textWidth(text, em)));
-  const toRight = across + em + widest < frame.right;
   const here = format(chart.x[i] ?? 0, chart.xAxis.quantity, system);
-  const half = textWidth(here, em) / 2;
-  const hereX = Math.min(frame.right - half, Math.max(frame.left + half, across));
+  const dot = em * 0.4;
+  const taken: Obstacle[] = [
+    ...layout.taken,
+    ...points.map(({ place }) => ({
+      x: across - dot,
+      y: place - dot,
+      width: 2 * dot,
+      height: 2 * dot,
+    })),
+  ];
+  /** The middle of a text: of its places, each the left edge and the middle of the line, the one most in the clear. */
+  const put = (text: string, places: readonly (readonly [left: number, middle: number])[]) => {
+    const size = { width: textWidth(text, em), height: em };
+    const boxes = places.map(([x, middle]) => ({ x, y: middle - em / 2, ...size }));
+    const box = boxes[leastCovered(boxes, taken, plotOf(frame))] ?? { x: 0, y: 0, ...size };
+    taken.push({ ...box, weight: TEXT_WEIGHT });
+    return { x: box.x + box.width / 2, y: box.y + em / 2 };
+  };
+  const wide = textWidth(here, em);
+  const hereAt = put(
+    here,
+    [across - wide / 2, across - wide - em * 0.4, across + em * 0.4].map((left) => [
+      Math.min(frame.right - wide, Math.max(frame.left, left)),
+      frame.top + em * 0.5,
+    ]),
+  );
+  // In a plot too low for them, beside the names of the lines, what is said below the picture has to do.
+  const fits = (points.length + 2) * em * LINE_HEIGHT <= frame.bottom - frame.top;
+  const readings = points.map(({ text, ...point }, n) => {
+    const sides = [across + em * 0.7, across - em * 0.7 - textWidth(text, em)];
+    const middle = middles[n] ?? point.place;
+    // Beside the point; where a name stands there, a line or two below or above it.
+    const places = [0, 1.2, 2.4, -1.2].flatMap((down) =>
+      sides.map((left) => [left, middle + down * em] as const),
+    );
+    return { ...point, text, ...put(text, places) };
+  });
   return (
     <g class="cursor">
       <path class="cursor-line" d={`M${round(across)} ${round(frame.top)}V${round(layout.foot)}`} />
-      <TextLines
-        lines={[here]}
-        x={hereX}
-        y={frame.top + em * 0.2}
-        em={em}
-        anchor="middle"
-        kind="cursor-here"
-      />
-      {points.map(({ id, kind, place, text }, n) => (
+      <TextLines lines={[here]} {...hereAt} em={em} anchor="middle" kind="cursor-here" />
+      {readings.map(({ id, kind, place, text, x: middle, y: line }) => (
         <g key={id}>
           <circle class={`dot ${kind}`} cx={round(across)} cy={round(place)} r={round(em * 0.32)} />
           <TextLines
-            lines={[text]}
-            x={toRight ? across + em * 0.7 : across - em * 0.7}
-            y={middles[n] ?? place}
+            lines={fits ? [text] : []}
+            x={middle}
+            y={line}
             em={em}
-            anchor={toRight ? 'start' : 'end'}
+            anchor="middle"
             kind="cursor-value"
           />
         </g>

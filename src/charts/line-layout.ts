@@ -28,6 +28,8 @@ export interface LineLayout {
   readonly bandNames: readonly PlacedText[];
   readonly markNames: readonly PlacedText[];
   readonly eventPlaces: readonly number[];
+  /** What the names inside the plot have taken: a reading at the cursor keeps off them. */
+  readonly taken: readonly Obstacle[];
 }
 
 /** Place in the list of the last value that is there, and of the first of those beyond the axis that no other follows. */
@@ -83,12 +85,7 @@ export function layOutLines(props: LineChartProps, size: Size, system: UnitSyste
     frame.bottom + em * 0.6,
   );
 
-  const plot: Box = {
-    x: frame.left,
-    y: frame.top,
-    width: frame.right - frame.left,
-    height: frame.bottom - frame.top,
-  };
+  const plot = plotOf(frame);
   const obstacles: Obstacle[] = [
     ...lineObstacles(props, x, y, em),
     ...gripObstacles(props, x, frame, em),
@@ -131,7 +128,9 @@ export function layOutLines(props: LineChartProps, size: Size, system: UnitSyste
     frame.right + em * 0.8,
   );
   const stripTops = strips.map((_, i) => bottom + i * stripStep + em * 1.4);
-  return { frame, x, y, foot, stripTops, stripHeight, ends, bandNames, markNames, eventPlaces };
+  const taken = obstacles.filter(({ weight }) => weight === TEXT_WEIGHT);
+  const names = { ends, bandNames, markNames, eventPlaces, taken };
+  return { frame, x, y, foot, stripTops, stripHeight, ...names };
 }
 
 /** Small boxes along the lines, and one on each marked point, for names to keep clear of. */
@@ -218,6 +217,14 @@ function placeBandName(
   obstacles.push(printed(box, em));
   return { id: band.id, lines: [band.label], x: box.x, y: box.y + height / 2 };
 }
+
+/** The box that the lines are drawn in. */
+export const plotOf = ({ left, right, top, bottom }: Frame): Box => ({
+  x: left,
+  y: top,
+  width: right - left,
+  height: bottom - top,
+});
 
 interface Beside {
   readonly id: string;

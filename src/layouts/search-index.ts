@@ -40,12 +40,14 @@ interface Pagefind {
 
 const kinds: readonly Kind[] = ['lesson', 'glossary', 'other'];
 const loaded = new Map<string, Promise<Pagefind>>();
+let failed = 0;
 
 /** Where the index of a unit system lies: excerpts must not show both systems. */
 function load(system: 'us' | 'si'): Promise<Pagefind> {
   const there = loaded.get(system);
   if (there !== undefined) return there;
-  const path = `/pagefind/${system}/pagefind.js`;
+  // A browser may keep a module that failed as failed: the next try asks by another address.
+  const path = `/pagefind/${system}/pagefind.js${failed === 0 ? '' : `?${failed}`}`;
   const loading = (import(/* @vite-ignore */ path) as Promise<Pagefind>).then(async (pagefind) => {
     await pagefind.options({ excerptLength: 24, baseUrl: '/' });
     await pagefind.init();
@@ -53,7 +55,10 @@ function load(system: 'us' | 'si'): Promise<Pagefind> {
   });
   loaded.set(system, loading);
   // What failed once may work when the network is back.
-  loading.catch(() => loaded.delete(system));
+  loading.catch(() => {
+    failed += 1;
+    loaded.delete(system);
+  });
   return loading;
 }
 

@@ -1,5 +1,6 @@
-import AxeBuilder from '@axe-core/playwright';
+import type { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
+import { axeOn } from './axe.ts';
 import { expect, test } from './fixtures.ts';
 import { addresses } from './pages.ts';
 
@@ -60,19 +61,14 @@ for (const address of addresses) {
       .locator('details')
       .evaluateAll((all) => all.forEach((details) => details.setAttribute('open', '')));
     // The enhanced rule asks 7:1 where the plain one asks 4.5:1, so that the plain one adds nothing.
-    const light = new AxeBuilder({ page })
-      .withTags(TAGS)
-      // Not by disableRules: that forgets the rule switched on here.
-      .options({
-        rules: {
-          'color-contrast-enhanced': { enabled: true },
-          'color-contrast': { enabled: false },
-        },
-      });
+    const light = axeOn(page, {
+      'color-contrast-enhanced': { enabled: true },
+      'color-contrast': { enabled: false },
+    }).withTags(TAGS);
     expect(await found(light), 'light').toEqual([]);
     // Only colours differ in the dark.
     await page.emulateMedia({ colorScheme: 'dark', reducedMotion: 'reduce' });
-    const dark = new AxeBuilder({ page }).withRules(['color-contrast-enhanced']);
+    const dark = axeOn(page).withRules(['color-contrast-enhanced']);
     expect(await found(dark), 'dark').toEqual([]);
   });
 }

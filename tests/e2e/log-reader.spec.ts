@@ -1,5 +1,5 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
+import { axeOn } from './axe.ts';
 import { expect, test } from './fixtures.ts';
 
 const PAGE = '/measure/log/';
@@ -230,8 +230,9 @@ test('axe finds nothing with a log read and a place open, light and dark, at 320
   await page.evaluate(() => (document.documentElement.style.fontSize = ''));
   for (const colorScheme of ['light', 'dark'] as const) {
     await page.emulateMedia({ colorScheme });
-    const axe = new AxeBuilder({ page }).options({
-      rules: { 'color-contrast-enhanced': { enabled: true }, 'color-contrast': { enabled: false } },
+    const axe = axeOn(page, {
+      'color-contrast-enhanced': { enabled: true },
+      'color-contrast': { enabled: false },
     });
     const { violations } = await axe.analyze();
     expect(

@@ -1,5 +1,5 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
+import { axeOn } from './axe.ts';
 import { expect, test } from './fixtures.ts';
 
 const says = (page: Page) => page.locator('#search-says');
@@ -175,9 +175,9 @@ for (const colorScheme of ['light', 'dark'] as const) {
     for (const words of ['seal', 'zzqqx']) {
       await page.goto(`/search/?q=${words}`);
       await expect(says(page)).toContainText(words);
-      const { violations } = await new AxeBuilder({ page })
-        .options({ rules: { 'color-contrast-enhanced': { enabled: true } } })
-        .analyze();
+      const { violations } = await axeOn(page, {
+        'color-contrast-enhanced': { enabled: true },
+      }).analyze();
       expect(violations).toEqual([]);
       const over = await page.evaluate(
         () => document.documentElement.scrollWidth - document.documentElement.clientWidth,

@@ -275,9 +275,9 @@ const Said = still(
   }: WholeCarState['printed'] & { temp: Temp; drip: number }) => (
     <g class="car-said">
       <Label x={43} y={22} lines={[words.engine]} />
-      <Label x={43} y={47} lines={[`*${engine}`]} />
+      <Label x={31} y={57} lines={[`*${engine}`]} />
       <Label x={141} y={22} lines={[words.turbine]} />
-      <Label x={141} y={47} lines={[`*${turbine}`]} />
+      <Label x={130} y={57} lines={[`*${turbine}`]} />
       <Label x={332} y={22} lines={[words.wheels]} />
       <Label x={320} y={47} lines={[`*${wheels}`]} />
       <Label x={44} y={84} lines={[words.line({ pressure: line })]} />
