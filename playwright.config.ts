@@ -16,6 +16,8 @@ export default defineConfig({
   retries: 0,
   workers: 2,
   timeout: 30_000,
+  // A page that has stopped drawing is set going again within three seconds (tests/e2e/fixtures.ts).
+  expect: { timeout: 10_000 },
   reporter: [['list']],
   use: {
     baseURL: `http://127.0.0.1:${port}`,

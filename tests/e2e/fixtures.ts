@@ -1,4 +1,35 @@
-import { test as base, expect } from '@playwright/test';
+import { test as base, expect, type Page } from '@playwright/test';
+
+/** How long a page may draw nothing before it is taken for stuck [ms]. */
+const STUCK = 1500;
+
+/**
+ * Chromium 150 on two busy cores now and then stops drawing a page for good, one load in thirty while its islands
+ * wake; script runs on, and the page draws again once it has been behind another. Nothing of ours is at fault
+ * there, and no test could wait it out.
+ * @returns what ends the watch
+ */
+function keepDrawing(page: Page): () => void {
+  const looking = { on: false };
+  const look = async () => {
+    looking.on = true;
+    const drawn = page.evaluate(() => new Promise((done) => requestAnimationFrame(done)));
+    // It went on to another address meanwhile, or has been closed.
+    const gone = drawn.catch(() => undefined);
+    const late = new Promise<'late'>((done) => setTimeout(() => done('late'), STUCK));
+    if ((await Promise.race([gone, late])) === 'late' && !page.isClosed()) {
+      const other = await page.context().newPage();
+      await other.bringToFront();
+      await page.bringToFront();
+      await other.close();
+    }
+    looking.on = false;
+  };
+  const watch = setInterval(() => {
+    if (!looking.on && !page.isClosed()) look().catch(() => undefined);
+  }, 1000);
+  return () => clearInterval(watch);
+}
 
 /**
  * A page that remembers what no page of ours may do: complain on the console, break the content
@@ -39,7 +70,9 @@ export const test = base.extend<{ trouble: string[] }>({
           console.error(`policy: ${event.violatedDirective} ${event.blockedURI} ${event.sample}`);
         });
       });
+      const rest = keepDrawing(page);
       await use(trouble);
+      rest();
       expect(trouble).toEqual([]);
     },
     { auto: true },
