@@ -8,7 +8,6 @@ export const PORT = 7;
 export const PORTS = { ventR: -55, reverse: -45, line: -3.5, drive: 46.5, ventD: 56 } as const;
 /** Where the spool stands for each range, from its place in Neutral. */
 export const STROKE = { P: -40, R: -20, N: 0, D: 20 } as const;
-const VALVE = { left: -86, right: 76, half: 18 } as const;
 
 type RangeLetter = keyof typeof STROKE;
 

@@ -15,9 +15,6 @@ export interface SolenoidValveProps {
   up?: boolean | undefined;
 }
 
-/** How far left of the outlet the line comes in, and how far right of it the coil sits. */
-const SOLENOID = { inlet: -26, coil: 40, middle: 10 } as const;
-
 /** Three-way valve on a coil, cut open: line from the left, outlet below, vent above. The coil is inked while current flows. */
 export function SolenoidValve({
   id,
