@@ -21,7 +21,14 @@ export async function firefox(): Promise<OpenBrowser | undefined> {
     env: { ...process.env, HOME: home },
   });
   const page = await browser.newPage();
-  await page.setViewport({ width: 390, height: 664 });
+  try {
+    await page.setViewport({ width: 390, height: 664 });
+  } catch (error) {
+    // It is told its size and, in the same breath, which way up it is held, which Firefox 140 cannot be told.
+    if (!(error as Error).message.includes('setScreenOrientationOverride')) throw error;
+  }
+  const width = await page.evaluate('innerWidth');
+  if (width !== 390) throw new Error(`Firefox was asked for 390 px and has ${String(width)}.`);
   page.setDefaultTimeout(120_000);
   return {
     name: await browser.version(),

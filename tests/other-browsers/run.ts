@@ -32,7 +32,7 @@ const walkBody = `${beside('walk.js')}; return walk();`;
 const pages = builtPages();
 const simulations = pages.flatMap(({ html }) => simulationsIn(html));
 /** A lesson whose printed chart must have its axis titles. */
-const PRINTED = '/lessons/thin-gap-open-hole/';
+const PRINTED = '/lessons/holds-cold-slips-hot/';
 const AXIS_TITLES = ['Temperature, °F', 'Clutch pressure, psi'];
 
 async function walkAll(browser: OpenBrowser, origin: string): Promise<readonly string[]> {
