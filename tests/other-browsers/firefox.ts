@@ -27,8 +27,7 @@ export async function firefox(): Promise<OpenBrowser | undefined> {
     // It is told its size and, in the same breath, which way up it is held, which Firefox 140 cannot be told.
     if (!(error as Error).message.includes('setScreenOrientationOverride')) throw error;
   }
-  const width = await page.evaluate('innerWidth');
-  if (width !== 390) throw new Error(`Firefox was asked for 390 px and has ${String(width)}.`);
+  await page.waitForFunction('innerWidth === 390', { timeout: 20_000 });
   page.setDefaultTimeout(120_000);
   return {
     name: await browser.version(),

@@ -33,7 +33,7 @@ const pages = builtPages();
 const simulations = pages.flatMap(({ html }) => simulationsIn(html));
 /** A lesson whose printed chart must have its axis titles. */
 const PRINTED = '/lessons/holds-cold-slips-hot/';
-const AXIS_TITLES = ['Temperature, °F', 'Clutch pressure, psi'];
+const AXIS_TITLES = ['Fluid temperature, °F', 'Clutch pressure, psi'];
 
 async function walkAll(browser: OpenBrowser, origin: string): Promise<readonly string[]> {
   const trouble: string[] = [];
