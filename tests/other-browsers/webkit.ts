@@ -80,6 +80,13 @@ export async function webkit(): Promise<OpenBrowser | undefined> {
     name: `WebKitGTK ${capabilities.browserVersion ?? ''}`.trim(),
     async walk(url, body) {
       await command('POST', `${session}/url`, { url });
+      // On a busy machine it says that it is there while the page before still stands.
+      const where = () =>
+        command('POST', `${session}/execute/sync`, { script: 'return location.href', args: [] });
+      for (const end = Date.now() + MOST_MS; (await where()) !== url;) {
+        if (Date.now() > end) throw new Error(`WebKit never came to ${url}.`);
+        await new Promise((done) => setTimeout(done, 50));
+      }
       const done = `const tell = arguments[0];
         (async () => { ${body} })().then(tell, (error) => tell({ title: document.title, simulations: [], trouble: [String(error)] }));`;
       return (await command('POST', `${session}/execute/async`, {
