@@ -55,24 +55,18 @@ function installPackages() {
 }
 
 function installChromium() {
+  if (findChromium() !== undefined) return;
   const isRoot = process.getuid?.() === 0;
-  const found = findChromium();
-  if (
-    isRoot &&
-    existsSync('/etc/debian_version') &&
-    !/headless-shell$/.test(found ?? '') &&
-    !process.env.CHROMIUM_PATH
-  ) {
-    console.log('Debian’s Chromium is installed for the browser tests.');
+  if (isRoot && existsSync('/etc/debian_version')) {
+    console.log('No Chromium found: installing Debian’s.');
     const env = { DEBIAN_FRONTEND: 'noninteractive' };
     const apt = (...args) => run('apt-get', ['-qy', ...args], { env, allowFailure: true });
     const install = (name) => apt('install', '--no-install-recommends', name);
     // An older Debian has only the one with windows.
-    if (apt('update') && (install('chromium-headless-shell') || found || install('chromium'))) {
+    if (apt('update') && (install('chromium-headless-shell') || install('chromium'))) {
       if (findChromium() !== undefined) return;
     }
   }
-  if (found !== undefined) return;
   console.log('No Chromium found: asking Playwright to fetch one.');
   if (!run('npx', ['playwright', 'install', 'chromium'], { allowFailure: true })) {
     fail(

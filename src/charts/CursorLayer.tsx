@@ -86,14 +86,16 @@ export function CursorLayer({ chart, layout, at, em, system }: CursorLayerProps)
       {readings.map(({ id, kind, place, text, x: middle, y: line }) => (
         <g key={id}>
           <circle class={`dot ${kind}`} cx={round(across)} cy={round(place)} r={round(em * 0.32)} />
-          <TextLines
-            lines={fits ? [text] : []}
-            x={middle}
-            y={line}
-            em={em}
-            anchor="middle"
-            kind="cursor-value"
-          />
+          {fits && (
+            <TextLines
+              lines={[text]}
+              x={middle}
+              y={line}
+              em={em}
+              anchor="middle"
+              kind="cursor-value"
+            />
+          )}
         </g>
       ))}
     </g>

@@ -1,11 +1,11 @@
 import type { JSX } from 'preact';
-import { roundPlace } from './scale.ts';
 import {
   describeElectronic,
   fedRange,
   isParked,
   OIL,
   rangeExample,
+  solenoidsAlive,
   type RangeState,
 } from './range-state.ts';
 import { Frame } from './parts/frame.tsx';
@@ -13,11 +13,19 @@ import { circlePath, gearPath } from './parts/gear.ts';
 import { Letters } from './parts/hand-lever.tsx';
 import { box, Oil } from './parts/hatch.tsx';
 import { Label } from './parts/label.tsx';
-import { CONE_TRAVEL, ParkPawl, rodEnd } from './parts/park-pawl.tsx';
+import { CONE_TRAVEL, ParkPawl } from './parts/park-pawl.tsx';
 import { SolenoidValve } from './parts/solenoid-valve.tsx';
 import { ClutchSolenoid } from './range/ClutchSolenoid.tsx';
 import { ControllerBox, Said } from './range/ControllerBox.tsx';
-import { PAWL_SCALE, pawlNames, WIRE, type Place, type RangeLayout } from './range/layouts.ts';
+import {
+  coneAt,
+  PAWL_SCALE,
+  pawlNames,
+  WIRE,
+  type Place,
+  type RangeLayout,
+  type WireLayout,
+} from './range/layouts.ts';
 import { INLET, OilActuator } from './range/OilActuator.tsx';
 import { words } from './range/words.en.ts';
 
@@ -54,15 +62,11 @@ export function ElectronicRangeDrawing({
   const held = !parked && !dead;
   const wires = [
     state.alive?.selector ?? !dead,
-    state.alive?.solenoids ?? !(state.failSafe === true || dead),
-    state.alive?.solenoids ?? !(state.failSafe === true || dead),
+    solenoidsAlive(state),
+    solenoidsAlive(state),
     !dead,
   ];
-  const end = rodEnd(engage);
-  const cone = {
-    x: roundPlace(gear.x + end.x * PAWL_SCALE),
-    y: roundPlace(gear.y + end.y * PAWL_SCALE),
-  };
+  const cone = coneAt(gear, engage);
   const half = layout === 'tall' ? 24 : 22;
   const right = park.x - INLET;
   const back = (1 - engage) * CONE_TRAVEL * PAWL_SCALE;
@@ -157,7 +161,7 @@ function Line({
   pressure,
 }: {
   id: string;
-  at: (typeof WIRE)['tall'];
+  at: WireLayout;
   rail: number;
   pressure: number;
 }): JSX.Element {

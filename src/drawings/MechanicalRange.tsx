@@ -3,9 +3,11 @@ import { clamp01, roundPlace } from './scale.ts';
 import {
   describeMechanical,
   fedRange,
+  gaveUp,
   isParked,
   OIL,
   rangeExample,
+  solenoidsAlive,
   type Range,
   type RangeState,
 } from './range-state.ts';
@@ -17,12 +19,13 @@ import { box, Oil } from './parts/hatch.tsx';
 import { Label } from './parts/label.tsx';
 import { Lens } from './parts/lens.tsx';
 import { ManualValve, PORT, PORTS } from './parts/manual-valve.tsx';
-import { ParkPawl, rodEnd } from './parts/park-pawl.tsx';
+import { ParkPawl } from './parts/park-pawl.tsx';
 import { ClutchSolenoid } from './range/ClutchSolenoid.tsx';
 import { ControllerBox, Said } from './range/ControllerBox.tsx';
 import {
   CABLE,
   cableNames,
+  coneAt,
   PAWL_SCALE,
   pawlNames,
   type CableLayout,
@@ -41,10 +44,9 @@ const ABOVE = 48;
 const TURN = 1.25;
 
 function said(s: RangeState, fed: 'R' | 'D' | undefined): readonly string[] {
-  const gaveUp = s.failSafe === true || s.power === false;
   if (fed === undefined)
-    return [gaveUp && s.range !== 'P' && s.range !== 'N' ? names.vents : names.nothing];
-  if (gaveUp) return names.held;
+    return [gaveUp(s) && s.range !== 'P' && s.range !== 'N' ? names.vents : names.nothing];
+  if (gaveUp(s)) return names.held;
   const range = words.ranges[fed];
   return s.misSet ? [names.partly({ range }), names.partOpen] : [words.feeds({ range })];
 }
@@ -73,11 +75,7 @@ export function MechanicalRangeDrawing({
   const pin = onPlate(plate.x, plate.y, PINS.valve, turn - 90);
   const rod = onPlate(plate.x, plate.y, PINS.rod, turn + 90);
   const eye = onPlate(plate.x, plate.y, PINS.cable, turn + 90);
-  const end = rodEnd(engage);
-  const cone = {
-    x: roundPlace(gear.x + end.x * PAWL_SCALE),
-    y: roundPlace(gear.y + end.y * PAWL_SCALE),
-  };
+  const cone = coneAt(gear, engage);
   return (
     <Frame
       id={id}
@@ -117,11 +115,7 @@ export function MechanicalRangeDrawing({
       })}
       <Oil id={id} d={box(valve.x + PORTS.line, valve.y + 18, PORT, 8)} pressure={oil.line} />
       <path class="dw-line" d={`M${valve.x + PORTS.line} ${valve.y + 18}v8m${PORT} 0v-8`} />
-      <ControllerBox
-        at={at}
-        state={state}
-        alive={() => state.alive?.solenoids ?? !(state.failSafe === true || state.power === false)}
-      />
+      <ControllerBox at={at} state={state} alive={() => solenoidsAlive(state)} />
       <ParkPawl id={id} cx={gear.x} cy={gear.y} engage={engage} scale={PAWL_SCALE} />
       <Lens id={id} {...at.lens} to={`M${at.lens.from}L${eye.x} ${eye.y}`}>
         <Stop gap={misSet ? 0 : 12} />

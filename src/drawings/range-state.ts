@@ -25,15 +25,20 @@ export const rangeExample: RangeState = { range: 'P' };
 /** As `circuitExample` has it. */
 export const OIL = { line: 0.6, clutch: 0.4, feedLmin: 0.6 } as const;
 
+/** In fail-safe or without power, a controller commands nothing. */
+export const gaveUp = (s: RangeState): boolean => s.failSafe === true || s.power === false;
+
 /** Without power the spring of the electronic kind drops the pawl in once it can; at speed it would only ratchet. */
 export const isParked = (s: RangeState, kind: 'electronic' | 'mechanical'): boolean =>
-  kind === 'electronic' && (s.failSafe || s.power === false) ? !s.rolling : s.range === 'P';
+  kind === 'electronic' && gaveUp(s) ? !s.rolling : s.range === 'P';
+
+/** Whether the wires to the clutch solenoid valves still do something. */
+export const solenoidsAlive = (s: RangeState): boolean => s.alive?.solenoids ?? !gaveUp(s);
 
 /** The range whose clutch is fed, or none. */
 export function fedRange(s: RangeState, kind: 'electronic' | 'mechanical'): 'R' | 'D' | undefined {
   if (s.alive?.solenoids === false) return undefined;
-  if ((s.failSafe || s.power === false) && !(kind === 'mechanical' && s.defaultGear))
-    return undefined;
+  if (gaveUp(s) && !(kind === 'mechanical' && s.defaultGear)) return undefined;
   return s.range === 'R' || s.range === 'D' ? s.range : undefined;
 }
 

@@ -10,23 +10,23 @@ const STUCK = 1500;
  * @returns what ends the watch
  */
 function keepDrawing(page: Page): () => void {
-  const looking = { on: false };
   const look = async () => {
-    looking.on = true;
     const drawn = page.evaluate(() => new Promise((done) => requestAnimationFrame(done)));
     // It went on to another address meanwhile, or has been closed.
     const gone = drawn.catch(() => undefined);
     const late = new Promise<'late'>((done) => setTimeout(() => done('late'), STUCK));
-    if ((await Promise.race([gone, late])) === 'late' && !page.isClosed()) {
-      const other = await page.context().newPage();
-      await other.bringToFront();
-      await page.bringToFront();
-      await other.close();
-    }
-    looking.on = false;
+    if ((await Promise.race([gone, late])) !== 'late' || page.isClosed()) return;
+    const other = await page.context().newPage();
+    await other.bringToFront();
+    await page.bringToFront();
+    await other.close();
   };
+  let looking = false;
   const watch = setInterval(() => {
-    if (!looking.on && !page.isClosed()) look().catch(() => undefined);
+    if (looking || page.isClosed()) return;
+    looking = true;
+    const looked = () => (looking = false);
+    look().then(looked, looked);
   }, 1000);
   return () => clearInterval(watch);
 }

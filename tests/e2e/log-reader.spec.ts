@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { axeOn } from './axe.ts';
+import { axeOn, ENHANCED } from './axe.ts';
 import { expect, test } from './fixtures.ts';
 
 const PAGE = '/measure/log/';
@@ -230,11 +230,7 @@ test('axe finds nothing with a log read and a place open, light and dark, at 320
   await page.evaluate(() => (document.documentElement.style.fontSize = ''));
   for (const colorScheme of ['light', 'dark'] as const) {
     await page.emulateMedia({ colorScheme });
-    const axe = axeOn(page, {
-      'color-contrast-enhanced': { enabled: true },
-      'color-contrast': { enabled: false },
-    });
-    const { violations } = await axe.analyze();
+    const { violations } = await axeOn(page, ENHANCED).analyze();
     expect(
       violations.map(({ id, nodes }) => [id, nodes[0]?.html]),
       colorScheme,

@@ -83,7 +83,8 @@ export async function webkit(): Promise<OpenBrowser | undefined> {
       // On a busy machine it says that it is there while the page before still stands.
       const where = () =>
         command('POST', `${session}/execute/sync`, { script: 'return location.href', args: [] });
-      for (const end = Date.now() + MOST_MS; (await where()) !== url;) {
+      const end = Date.now() + MOST_MS;
+      while ((await where()) !== url) {
         if (Date.now() > end) throw new Error(`WebKit never came to ${url}.`);
         await new Promise((done) => setTimeout(done, 50));
       }

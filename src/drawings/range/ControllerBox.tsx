@@ -2,8 +2,7 @@ import type { JSX } from 'preact';
 import { Label } from '../parts/label.tsx';
 import { NamedBox, Wire } from '../parts/wire.tsx';
 import type { RangeState } from '../range-state.ts';
-import type { CABLE, WIRE } from './layouts.ts';
-import { type RangeLayout } from './layouts.ts';
+import type { RangeLayout, Shared } from './layouts.ts';
 import { words } from './words.en.ts';
 
 /** The controller with its wires; inked where it has given up. */
@@ -12,7 +11,7 @@ export function ControllerBox({
   state,
   alive,
 }: {
-  at: Pick<(typeof CABLE)['tall'] | (typeof WIRE)['tall'], 'controller' | 'wires'>;
+  at: Pick<Shared, 'controller' | 'wires'>;
   state: RangeState;
   /** Whether the wire with this number still does something. */
   alive: (wire: number) => boolean;

@@ -1,6 +1,7 @@
 import { PORTS } from '../parts/manual-valve.tsx';
+import { rodEnd } from '../parts/park-pawl.tsx';
 import type { LabelProps } from '../parts/label.tsx';
-import type { Point } from '../scale.ts';
+import { roundPlace, type Point } from '../scale.ts';
 import { words } from './words.en.ts';
 
 /** Upright for a page and a phone held upright; wide for a phone on its side, and for two drawings above each other. */
@@ -17,7 +18,7 @@ interface Box extends Place {
   readonly width: number;
   readonly height: number;
 }
-interface Shared {
+export interface Shared {
   readonly width: number;
   readonly height: number;
   readonly gear: Place;
@@ -26,7 +27,7 @@ interface Shared {
   readonly says: Place;
   readonly wires: readonly { readonly points: string; readonly cross: Point }[];
 }
-interface CableLayout extends Shared {
+export interface CableLayout extends Shared {
   readonly valve: Place;
   readonly plate: Place;
   readonly sheath: {
@@ -38,7 +39,7 @@ interface CableLayout extends Shared {
   readonly lens: Place & { readonly radius: number; readonly from: string };
   readonly stop: Place;
 }
-interface WireLayout extends Shared {
+export interface WireLayout extends Shared {
   /** Outlets of the clutch solenoid valves, and of the one that feeds the park actuator. */
   readonly drive: Place;
   readonly reverse: Place;
@@ -118,6 +119,15 @@ export const WIRE: Readonly<Record<RangeLayout, WireLayout>> = {
   },
 };
 
+/** Where the park rod ends, with the pawl engaged so far, from 0 to 1. */
+export function coneAt(gear: Place, engage: number): Place {
+  const end = rodEnd(engage);
+  return {
+    x: roundPlace(gear.x + end.x * PAWL_SCALE),
+    y: roundPlace(gear.y + end.y * PAWL_SCALE),
+  };
+}
+
 /** The names of the pawl and its gear; `cone` is where the rod ends. */
 export function pawlNames(layout: RangeLayout, gear: Place, cone: Place): readonly LabelProps[] {
   const pawl: LabelProps = { x: gear.x + 52, y: gear.y - 20, anchor: 'end', lines: [words.pawl] };
@@ -177,5 +187,3 @@ export function cableNames(
     { x: 166, y: 244, lines: [words.rod], to: `190,231 ${cone.x - 22},${cone.y - 6}` },
   ];
 }
-
-export type { CableLayout };

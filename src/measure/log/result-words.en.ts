@@ -1,3 +1,4 @@
+import { words as names } from '../../car/words.en.ts';
 import type { Band } from '../../log/readings.ts';
 
 type At = { range: string; temp: string };
@@ -18,7 +19,7 @@ export const words = {
     `${shown} of ${all} engagements. Show all findings above, and all of them come up here.`,
   nothing: 'No engagement and no sign of a bad sensor was found in this log.',
   bands,
-  ranges: { drive: 'Drive', reverse: 'Reverse', unknown: 'Range not in the log' },
+  ranges: { ...names.ranges, unknown: 'Range not in the log' },
   at: ({ range, temp }: At) => `${range} at ${temp}`,
   atUnknown: (range: string) => `${range}, temperature not in the log`,
   stopped: (p: { where: string; low: string; high: string; middle: string }) =>

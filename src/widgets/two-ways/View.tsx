@@ -1,4 +1,5 @@
 import { useSignal } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
 import { ElectronicRangeDrawing, MechanicalRangeDrawing } from '../../drawings/index.ts';
 import { simulationView, type PictureProps } from '../../simulation/simulation-view.tsx';
 import { makeModel, type WaysModel } from './model.ts';
@@ -8,6 +9,25 @@ import { words } from './words.en.ts';
 const { wire, cable } = words;
 /** The style sheet shows the one that fits. */
 const LAYOUTS = ['tall', 'wide'] as const;
+
+interface WayProps {
+  readonly words: { readonly name: string; readonly kind: string };
+  readonly draw: (layout: (typeof LAYOUTS)[number]) => ComponentChildren;
+}
+
+/** One kind of range selection, named, upright and wide. */
+const Way = ({ words: { name, kind }, draw }: WayProps) => (
+  <figure>
+    <figcaption>
+      <strong>{name}</strong> {kind}
+    </figcaption>
+    {LAYOUTS.map((layout) => (
+      <div key={layout} class={`ways-${layout}`}>
+        {draw(layout)}
+      </div>
+    ))}
+  </figure>
+);
 
 /**
  * Both boxes in the same state, so that what differs is who can do something about it: one above the other where there is room.
@@ -30,34 +50,26 @@ function Picture({ model }: PictureProps<WaysModel>) {
           </button>
         ))}
       </div>
-      <figure>
-        <figcaption>
-          <strong>{wire.name}</strong> {wire.kind}
-        </figcaption>
-        {LAYOUTS.map((layout) => (
-          <div key={layout} class={`ways-${layout}`}>
-            <ElectronicRangeDrawing
-              id={`two-ways-electronic-${layout}`}
-              state={model.electronic.value}
-              layout={layout}
-            />
-          </div>
-        ))}
-      </figure>
-      <figure>
-        <figcaption>
-          <strong>{cable.name}</strong> {cable.kind}
-        </figcaption>
-        {LAYOUTS.map((layout) => (
-          <div key={layout} class={`ways-${layout}`}>
-            <MechanicalRangeDrawing
-              id={`two-ways-mechanical-${layout}`}
-              state={model.mechanical.value}
-              layout={layout}
-            />
-          </div>
-        ))}
-      </figure>
+      <Way
+        words={wire}
+        draw={(layout) => (
+          <ElectronicRangeDrawing
+            id={`two-ways-electronic-${layout}`}
+            state={model.electronic.value}
+            layout={layout}
+          />
+        )}
+      />
+      <Way
+        words={cable}
+        draw={(layout) => (
+          <MechanicalRangeDrawing
+            id={`two-ways-mechanical-${layout}`}
+            state={model.mechanical.value}
+            layout={layout}
+          />
+        )}
+      />
     </div>
   );
 }

@@ -93,9 +93,12 @@ export function makeModel() {
   const circuit = computed<Circuit>(() => (givens.range.value === 'R' ? 'reverse' : 'forward'));
   /** The port is as open as the cable leaves it; set right it is open. */
   const open = computed(() => (givens.fault.value === 'misSet' ? givens.feed.value : FEED.max));
+  // Solved when they change themselves, and not at every move of speed or selection.
+  const oilByWire = computed(() => drawnAt(circuit.value, FEED.max));
+  const oilByCable = computed(() => drawnAt(circuit.value, open.value));
   const electronic = computed<RangeState>(() => ({
     range: givens.range.value,
-    oil: drawnAt(circuit.value, FEED.max),
+    oil: oilByWire.value,
     failSafe: electronicEnd.value !== null,
     rolling: slip.value ? electronicEnd.value !== 'failSafePark' : speed.value > 0,
     power: power.value,
@@ -104,7 +107,7 @@ export function makeModel() {
     range: givens.range.value,
     misSet: givens.fault.value === 'misSet',
     portOpen: open.value / FEED.max,
-    oil: drawnAt(circuit.value, open.value),
+    oil: oilByCable.value,
     failSafe: mechanicalEnd.value !== null,
     defaultGear: slip.value
       ? mechanicalEnd.value === 'failSafeDefaultGear'
