@@ -1,5 +1,5 @@
 import {
-  EngineError,
+  SheetError,
   applyFaults,
   fluidClasses,
   makeFluid,
@@ -44,7 +44,7 @@ function transmissionOf(given: unknown): Plant {
   try {
     return plantFromSheet(parseSheet(withoutMarks(given)));
   } catch (thrown) {
-    if (!(thrown instanceof EngineError)) throw thrown;
+    if (!(thrown instanceof SheetError)) throw thrown;
     const { error, path } = sheetRefusal(thrown, given);
     throw new SheetRefused(error, path);
   }

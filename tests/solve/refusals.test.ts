@@ -263,6 +263,12 @@ const REFUSALS: readonly (readonly [string, unknown, string, readonly string[]])
     ['"1,9 mm"', 'a number from 0.3 to 10 mm'],
   ],
   [
+    'several parts at once, each named',
+    { ...steady, transmission: { pump: { slip: 2 }, feed: { hole_mm: 'wide' }, gears: 6 } },
+    'transmission.gears',
+    ['Pump slip coefficient is 2', '"wide"', 'no key gears'],
+  ],
+  [
     'a clutch that never applies',
     { ...engagement, transmission: { clutches: { high: { spring_N: 9000 } } } },
     'transmission.clutches.high',

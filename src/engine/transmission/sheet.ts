@@ -54,18 +54,49 @@ export function fluidOnSheet(fluid: FluidOnSheet): FluidSpec {
   };
 }
 
+/** A sheet that was refused: the first fault as its own argument and message, and every fault of it in order. */
+export class SheetError extends EngineError {
+  readonly faults: readonly EngineError[];
+
+  constructor(faults: readonly [EngineError, ...EngineError[]]) {
+    super(faults[0].argument, faults[0].message);
+    this.faults = faults;
+  }
+}
+
 /**
- * Refuses part of a sheet with a sentence and the path of the key.
+ * What is wrong with a sheet, gathered: whoever types one wants to hear all of it at once, not one fault a try.
  *
- * @param path of the key within the sheet, as pump.slip [-]
- * @param sentence what was wrong and what is allowed [-]
- * @returns never; it throws [-]
+ * @returns add and attempt, which take faults in, and refuse, which throws if there are any [-]
  * Range: none.
- * @throws EngineError always.
+ * @throws SheetError by refuse alone, with every fault.
  * Source: bookkeeping, no physics.
  * @example
- * (() => { try { refuseSheet('pump.slip', 'No.'); } catch (error) { return error.argument; } })() // 'pump.slip'
+ * (() => { const faults = sheetFaults(); faults.add('pump.slip', 'No.'); try { faults.refuse(); } catch (error) { return error.argument; } })() // 'pump.slip'
  */
-export function refuseSheet(path: string, sentence: string): never {
-  throw new EngineError(path, sentence);
+export function sheetFaults() {
+  const faults: EngineError[] = [];
+  return {
+    /** One fault: the path of its key, as pump.slip, and the sentence. */
+    add(path: string, sentence: string): void {
+      faults.push(new EngineError(path, sentence));
+    },
+    /** What a check of the engine gives; where it refuses, that is one more fault at this path and there is nothing. */
+    attempt<T>(path: string, check: () => T, sentence = (said: string) => said): T | undefined {
+      try {
+        return check();
+      } catch (thrown) {
+        if (!(thrown instanceof EngineError)) throw thrown;
+        faults.push(new EngineError(path, sentence(thrown.message)));
+        return undefined;
+      }
+    },
+    refuse(): void {
+      const [first, ...others] = faults;
+      if (first !== undefined) throw new SheetError([first, ...others]);
+    },
+  };
 }
+
+/** The gathering of what is wrong with one sheet. */
+export type SheetFaults = ReturnType<typeof sheetFaults>;

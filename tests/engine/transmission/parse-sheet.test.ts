@@ -4,6 +4,7 @@ import {
   CIRCUITS,
   EngineError,
   SHEET_FIELDS,
+  SheetError,
   parseSheet,
   secondSheet,
   trainingSheet,
@@ -188,6 +189,85 @@ describe('what is left out and what is not known', () => {
     const { path: where, sentence } = refusal(given);
     expect(where).toBe(path);
     expect(sentence).toMatch(words);
+  });
+});
+
+describe('a sheet with several faults', () => {
+  const pathsOf = (given: unknown): readonly string[] => {
+    try {
+      parseSheet(given);
+    } catch (thrown) {
+      if (!(thrown instanceof SheetError)) throw thrown;
+      expect(thrown.argument).toBe(thrown.faults[0]?.argument);
+      return thrown.faults.map(({ argument }) => argument);
+    }
+    return [];
+  };
+
+  it('names each of them once, whatever part it stands in', () => {
+    const given = {
+      gears: 6,
+      idle_rpm: 'slow',
+      pump: { slip: 2, size: 3, suction_kPa: 30 },
+      feed: 4,
+      seal: { width_mm: -1, circuits: [] },
+      clutches: { high: { faces: 0, plates: 5 }, second: {} },
+      applyChart: { '4': [] },
+      fluid: { kv40_cSt: 30 },
+      name: ' ',
+    };
+    expect(pathsOf(given).toSorted()).toEqual(
+      [
+        'gears',
+        'idle_rpm',
+        'pump.slip',
+        'pump.size',
+        'feed',
+        'seal.width_mm',
+        'seal.circuits',
+        'clutches.high.faces',
+        'clutches.high.plates',
+        'clutches.second',
+        'applyChart.4',
+        'fluid.kv100_cSt',
+        'fluid.density15_kgm3',
+        'name',
+      ].toSorted(),
+    );
+  });
+
+  it('names every pair of numbers that do not go together', () => {
+    const given = {
+      commands: { idleClutch_kPa: 601, clutchMost_kPa: 200 },
+      applyChart: { '1': ['high'], '3': ['forward'] },
+    };
+    expect(pathsOf(given)).toEqual([
+      'commands.idleClutch_kPa',
+      'commands.clutchLeast_kPa',
+      'applyChart.1',
+      'applyChart.3',
+    ]);
+  });
+
+  it('names each of ranges broken at random', () => {
+    const some = fc.uniqueArray(fc.constantFrom(...FIELDS), {
+      minLength: 1,
+      maxLength: 12,
+      selector: ({ path }) => path,
+    });
+    fc.assert(
+      fc.property(some, (broken) => {
+        const given: Record<string, Record<string, unknown> | number> = {};
+        for (const { path, allowed } of broken) {
+          const [part = '', key] = path.split('.');
+          const wrong = allowed.max * 2 + 1;
+          if (key === undefined) given[part] = wrong;
+          else given[part] = { ...(given[part] as Record<string, unknown>), [key]: wrong };
+        }
+        expect(pathsOf(given).toSorted()).toEqual(broken.map(({ path }) => path).toSorted());
+      }),
+      { seed: SEED, numRuns: 100 },
+    );
   });
 });
 
