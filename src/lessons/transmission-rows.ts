@@ -18,7 +18,7 @@ import { number, power, type Row } from './row-values.ts';
 
 export const fluidRows: readonly Row[] = Object.entries(fluidClasses).map(([name, spec]) => ({
   what: name,
-  value: `${spec.kv40CSt} cSt at 40 °C, ${spec.kv100CSt} cSt at 100 °C, ${spec.density15} kg/m³ at 15 °C, viscosity index ${viscosityIndex(spec.kv40CSt, spec.kv100CSt).toFixed(0)}`,
+  value: `{kinematicViscosity ${spec.kv40CSt}} at {temperature 40}, {kinematicViscosity ${spec.kv100CSt}} at {temperature 100}, {density ${spec.density15}} at {temperature 15}, viscosity index ${viscosityIndex(spec.kv40CSt, spec.kv100CSt).toFixed(0)}`,
 }));
 
 export interface FaultRow {
@@ -31,21 +31,35 @@ export interface FaultRow {
 
 /** What one number cannot say of a fault. */
 const besides: Readonly<Partial<Record<FaultId, string>>> = {
-  hardLip: `; from there in a straight line to ${number(HARD_LIP_WARM.gap * 1e3)} mm at ${HARD_LIP_WARM.tempC} °C and above`,
+  hardLip: `; from there in a straight line to {length ${number(HARD_LIP_WARM.gap * 1e3)}} at {temperature ${HARD_LIP_WARM.tempC}} and above`,
   frictionWear: '; with it the stroke volume grows, at the worst to twice',
 };
 
-export const faultRows: readonly FaultRow[] = FAULT_IDS.map((id) => {
-  const kind: FaultKind = faultKinds[id];
+/** The engine's sentences are metric; here a temperature in one reads in both systems. */
+const inBoth = (measure: string): string => measure.replace(/(-?\d+) °C/g, '{temperature $1}');
+
+/** From sound to worst, in units that a reader of either system knows. */
+function spanOf(id: FaultId, kind: FaultKind): string {
+  const from = faultSpan(id).healthy;
+  const to = kind.worst;
+  const both = (quantity: string, scale: number): string =>
+    `{${quantity} ${number(from * scale)}} to {${quantity} ${number(to * scale)}}`;
+  if (kind.unit === 'mm') return both('length', 1);
+  if (kind.unit === 'um') return both('length', 1e-3);
+  if (kind.unit === 'L') return both('fluidVolume', 1);
+  if (kind.unit === 'rpm') return both('speed', 1);
   const show = (value: number): string =>
     value !== 0 && value < 1e-4 ? power(value) : number(value);
-  const unit =
-    kind.unit === 'x' ? ' times' : kind.unit === '' ? '' : ` ${kind.unit.replace('um', 'µm')}`;
+  return `${show(from)} to ${show(to)}${kind.unit === 'x' ? ' times' : ''}`;
+}
+
+export const faultRows: readonly FaultRow[] = FAULT_IDS.map((id) => {
+  const kind: FaultKind = faultKinds[id];
   return {
     id,
     name: words.faults[id],
-    changes: `${kind.measure}${besides[id] ?? ''}${kind.oneCircuit ? ' (one circuit)' : ''}`,
-    range: `${show(faultSpan(id).healthy)} to ${show(kind.worst)}${unit}`,
+    changes: `${inBoth(kind.measure)}${besides[id] ?? ''}${kind.oneCircuit ? ' (one circuit)' : ''}`,
+    range: spanOf(id, kind),
     signature: signs.signatures[id],
   };
 });

@@ -65,6 +65,17 @@ export function differByRounding(one: string, other: string): boolean {
 const ONE_VALUE = 1e-7;
 const systems = ['si', 'us'] as const;
 
+/** Pairs on one page that are two facts, and why. */
+const TWO_FACTS: Readonly<Record<string, string>> = {
+  '/model/ length 0.025 0.03':
+    'the clearance of sound sealing rings, and what a hard lip leaves open when warm',
+};
+/** Nothing at all is no rounding of something. */
+const twoFacts = (a: Print, b: Print): boolean => {
+  const [low = 0, high = 0] = [a.value, b.value].toSorted((one, other) => one - other);
+  return a.value === 0 || b.value === 0 || `${a.page} ${a.quantity} ${low} ${high}` in TWO_FACTS;
+};
+
 /** A sentence for each pair of prints that a reader could hold against each other. */
 export function contradictions(prints: readonly Print[]): readonly string[] {
   const said = new Set<string>();
@@ -78,7 +89,7 @@ export function contradictions(prints: readonly Print[]): readonly string[] {
           said.add(
             `The ${a.quantity} ${a.value} reads "${here}" on ${a.page} and "${there}" on ${b.page}.`,
           );
-        else if (a.page === b.page && differByRounding(here, there))
+        else if (a.page === b.page && differByRounding(here, there) && !twoFacts(a, b))
           said.add(
             `${a.page} prints the ${a.quantity} "${here}" and "${there}": take one number, or say why there are two.`,
           );
