@@ -7,6 +7,7 @@ import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
+import { galleryRoute } from './src/build/gallery-route.ts';
 import { inLanguage, languagePlugin } from './src/build/language-plugin.ts';
 import { thirdPartyNotices } from './src/build/notices-integration.ts';
 import { policyFirst } from './src/build/policy-first.ts';
@@ -70,7 +71,9 @@ export default defineConfig({
     watchContent(process.env.CONTENT_DIR ?? 'content'),
     thirdPartyNotices(),
     policyFirst(),
-    ...(translated ? [translatedRoutes(language.id)] : []),
+    ...(translated
+      ? [translatedRoutes(language.id)]
+      : [galleryRoute(process.env.GALLERY === 'yes')]),
   ],
   markdown: {
     // Shiki writes style attributes, which the content security policy refuses.

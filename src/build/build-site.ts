@@ -9,6 +9,7 @@ import { languages, source } from '../language/languages.ts';
 import { exists } from '../language/pages.ts';
 import { folderAside } from './aside.ts';
 import { checkSite } from './check-dist.ts';
+import { keepGallery } from './gallery-route.ts';
 import { dist } from './pages.ts';
 import { putInPlace } from './put-in-place.ts';
 import { makeSearchIndex } from './search-index.ts';
@@ -34,13 +35,14 @@ for (const { id, name, base } of Object.values(languages)) {
     {
       cwd: root,
       stdio: ['ignore', 'inherit', 'inherit'],
-      env: { ...process.env, SITE_LANGUAGE: id },
+      env: { ...process.env, SITE_LANGUAGE: id, GALLERY: 'yes' },
       shell: process.platform === 'win32',
     },
   );
   if (astro.error !== undefined) fail(`Astro could not be run (${astro.error.message}).`);
   if (astro.status !== 0)
     fail(`Astro could not build the site in ${name}: the reason stands above.`);
+  keepGallery(target);
   // What a translation holds so far is found at a glance on its home page.
   if (id === source) await makeSearchIndex(target, id);
 }

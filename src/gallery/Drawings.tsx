@@ -1,0 +1,127 @@
+import type { JSX } from 'preact';
+import { makeCar, readingOf, REFERENCE_CRACK_MM } from '../car/index.ts';
+import {
+  CircuitDrawing,
+  circuitFrom,
+  ClutchPackDrawing,
+  clutchPackExample,
+  clutchPackReleased,
+  ControllerStatesDrawing,
+  ConverterDrawing,
+  ElectronicRangeDrawing,
+  MechanicalRangeDrawing,
+  ParkPawlDrawing,
+  PumpRegulatorDrawing,
+  SealingRingsDrawing,
+  sealingRingsExample,
+  SpeedSensorsDrawing,
+  WholeCarDrawing,
+} from '../drawings/index.ts';
+import { wholeCarExample } from '../drawings/whole-car/state.ts';
+import { measuredNames } from '../lessons/drawing-names.ts';
+import { Measured } from '../lessons/measured-drawings.tsx';
+
+/** One drawing in one state, under an id that its snapshot bears too. */
+interface Drawn {
+  readonly id: string;
+  readonly draw: (id: string) => JSX.Element;
+}
+
+function circuitAt(tempC: number, crackMm: number): Drawn['draw'] {
+  const { lineKpa, pumpLmin, clearancesLmin, leftOverLmin, clutches } = readingOf(
+    makeCar({ crackMm }),
+    { tempC },
+  );
+  const { kPa: clutchKpa, feedLmin: feed, leaksLmin } = clutches.forward;
+  const { rings, transferSeal: crack } = leaksLmin;
+  const flows = {
+    pump: pumpLmin,
+    clearances: clearancesLmin,
+    feed,
+    rings,
+    crack,
+    leftOver: leftOverLmin,
+  };
+  const holds = crackMm === 0;
+  const state = circuitFrom({ lineKpa, clutchKpa, flows, holds, tempC, crackMm }, 'si');
+  return (id) => <CircuitDrawing id={id} state={state} />;
+}
+
+/** Every drawing in the states that look different, the measured ones of the lessons among them. */
+const drawings: readonly Drawn[] = [
+  { id: 'circuit-cold-whole', draw: circuitAt(20, 0) },
+  { id: 'circuit-hot-split', draw: circuitAt(100, REFERENCE_CRACK_MM) },
+  { id: 'whole-car-holds', draw: (id) => <WholeCarDrawing id={id} state={wholeCarExample} /> },
+  {
+    id: 'whole-car-parked',
+    draw: (id) => (
+      <WholeCarDrawing
+        id={id}
+        state={{
+          ...wholeCarExample,
+          temp: 'hot',
+          grip: 'slips',
+          parked: true,
+          failSafe: true,
+          fault: 'seal',
+          pressures: { line: 0.5, clutch: 0.12, wanted: 0.25 },
+        }}
+      />
+    ),
+  },
+  ...(['P', 'R', 'N', 'D'] as const).flatMap((range): readonly Drawn[] => [
+    {
+      id: `mechanical-${range}`,
+      draw: (id) => <MechanicalRangeDrawing id={id} state={{ range }} />,
+    },
+    {
+      id: `electronic-${range}`,
+      draw: (id) => <ElectronicRangeDrawing id={id} state={{ range }} />,
+    },
+  ]),
+  {
+    id: 'mechanical-mis-set',
+    draw: (id) => <MechanicalRangeDrawing id={id} state={{ range: 'D', misSet: true }} />,
+  },
+  {
+    id: 'electronic-gave-up',
+    draw: (id) => <ElectronicRangeDrawing id={id} state={{ range: 'D', failSafe: true }} />,
+  },
+  {
+    id: 'electronic-no-power',
+    draw: (id) => <ElectronicRangeDrawing id={id} state={{ range: 'D', power: false }} />,
+  },
+  { id: 'park-in', draw: (id) => <ParkPawlDrawing id={id} state={{ kind: 'cable', engage: 1 }} /> },
+  {
+    id: 'park-half',
+    draw: (id) => <ParkPawlDrawing id={id} state={{ kind: 'cable', engage: 0.5 }} />,
+  },
+  { id: 'converter', draw: (id) => <ConverterDrawing id={id} /> },
+  { id: 'clutch-on', draw: (id) => <ClutchPackDrawing id={id} state={clutchPackExample} /> },
+  { id: 'clutch-off', draw: (id) => <ClutchPackDrawing id={id} state={clutchPackReleased} /> },
+  {
+    id: 'clutch-slips',
+    draw: (id) => (
+      <ClutchPackDrawing id={id} state={{ ...clutchPackExample, pressure: 0.15, holds: false }} />
+    ),
+  },
+  { id: 'pump', draw: (id) => <PumpRegulatorDrawing id={id} /> },
+  {
+    id: 'rings-worn',
+    draw: (id) => (
+      <SealingRingsDrawing id={id} state={{ ...sealingRingsExample, wear: 1, leak: 3 }} />
+    ),
+  },
+  { id: 'sensors', draw: (id) => <SpeedSensorsDrawing id={id} /> },
+  { id: 'controller', draw: (id) => <ControllerStatesDrawing id={id} /> },
+  ...measuredNames.map((of): Drawn => ({
+    id: `lesson-${of}`,
+    draw: (id) => <Measured of={of} id={id} system="us" />,
+  })),
+];
+
+export const drawingIds = drawings.map(({ id }) => id);
+
+/** One of them by its id. */
+export const ShownDrawing = ({ of }: { readonly of: string }): JSX.Element | undefined =>
+  drawings.find(({ id }) => id === of)?.draw(`gallery-${of}`);
