@@ -1,8 +1,9 @@
+import { bisectCenter } from 'd3-array';
 import { format } from '../quantity/print.ts';
 import { textFor, type UnitSystem } from '../quantity/unit-system.ts';
 import type { LineChartProps } from './line-data.ts';
 import { plotOf, type LineLayout } from './line-layout.ts';
-import { known, nearestIndex, round } from './path.ts';
+import { known, round } from './path.ts';
 import { leastCovered, TEXT_WEIGHT, type Obstacle } from './place-boxes.ts';
 import { placeLabels } from './place-labels.ts';
 import { LINE_HEIGHT, TextLines } from './TextLines.tsx';
@@ -20,7 +21,7 @@ interface CursorLayerProps {
 /** The line under the cursor, with every series' value beside its point. */
 export function CursorLayer({ chart, layout, at, em, system }: CursorLayerProps) {
   const { frame, x, y } = layout;
-  const i = nearestIndex(chart.x, at);
+  const i = bisectCenter(chart.x, at);
   const across = x.place(chart.x[i] ?? 0);
   const points = chart.series.flatMap((series) => {
     const value = series.y[i];

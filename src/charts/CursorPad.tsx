@@ -1,6 +1,7 @@
+import { bisectCenter } from 'd3-array';
 import type { Signal } from '@preact/signals';
 import type { Frame } from './Axes.tsx';
-import { nearestIndex } from './path.ts';
+
 import { moveIndex } from './move-index.ts';
 import { words as text } from './words.en.ts';
 
@@ -33,14 +34,14 @@ export function CursorPad({
   words,
 }: CursorPadProps) {
   const at = cursor.value;
-  const index = at === null ? 0 : nearestIndex(x, at);
+  const index = at === null ? 0 : bisectCenter(x, at);
   const go = (i: number) => (cursor.value = x[i] ?? null);
   const follow = (event: PointerEvent & { currentTarget: HTMLElement }) => {
     const box = event.currentTarget.getBoundingClientRect();
     const px = event.clientX - box.left;
     if (px < frame.left - 12 || px > frame.right + 12) return;
     const places = x.map(place);
-    go(nearestIndex(places, px));
+    go(bisectCenter(places, px));
   };
   return (
     <div

@@ -1,3 +1,4 @@
+import { bisectCenter } from 'd3-array';
 import { useRef, useState } from 'preact/hooks';
 import { LiveText } from '../ui/LiveText.tsx';
 import { format } from '../quantity/print.ts';
@@ -10,7 +11,7 @@ import { ChartFigure } from './ChartFigure.tsx';
 import { cellEdges, deepestCell, runsOf } from './grid.ts';
 import { hatchFill, Hatches } from './Hatches.tsx';
 import { exactAreas, mapTable, placeNow, type HeatMapProps } from './map-layout.ts';
-import { linePath, nearestIndex, round } from './path.ts';
+import { linePath, round } from './path.ts';
 import { TextLines } from './TextLines.tsx';
 import { useSize } from './use-size.ts';
 import { words } from './words.en.ts';
@@ -68,16 +69,16 @@ export function HeatMap(map: HeatMapProps) {
   const pick = (cell: Cell) => onPick?.(xs[cell.column] ?? 0, ys[cell.row] ?? 0);
   const cellAt = (event: PointerEvent & { currentTarget: HTMLElement }): Cell => {
     const area = event.currentTarget.getBoundingClientRect();
-    const row = nearestIndex(
+    const row = bisectCenter(
       ys.map((v) => -y.place(v)),
       -(event.clientY - area.top),
     );
-    return { row, column: nearestIndex(xs.map(x.place), event.clientX - area.left) };
+    return { row, column: bisectCenter(xs.map(x.place), event.clientX - area.left) };
   };
   const onKeyDown = (event: KeyboardEvent) => {
     const start: Cell = cursor ?? {
-      row: nearestIndex(ys, now?.y ?? yAxis.min),
-      column: nearestIndex(xs, now?.x ?? xAxis.min),
+      row: bisectCenter(ys, now?.y ?? yAxis.min),
+      column: bisectCenter(xs, now?.x ?? xAxis.min),
     };
     const moves: Record<string, readonly [number, number]> = {
       ArrowUp: [1, 0],

@@ -48,17 +48,3 @@ export function bandPath(
   }
   return upper.length < 2 ? '' : `M${upper.join('L')}L${lower.reverse().join('L')}Z`;
 }
-
-/** The index of the value nearest to `target` in a rising list. */
-export function nearestIndex(values: readonly number[], target: number): number {
-  let low = 0;
-  let high = values.length - 1;
-  while (high - low > 1) {
-    const middle = (low + high) >> 1;
-    if ((values[middle] ?? 0) <= target) low = middle;
-    else high = middle;
-  }
-  const below = Math.abs((values[low] ?? 0) - target);
-  const above = Math.abs((values[high] ?? 0) - target);
-  return above < below ? high : low;
-}

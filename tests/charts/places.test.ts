@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cellEdges, deepestCell, runsOf } from '../../src/charts/grid.ts';
 import { moveIndex } from '../../src/charts/move-index.ts';
-import { bandPath, linePath, nearestIndex, round } from '../../src/charts/path.ts';
+import { bandPath, linePath, round } from '../../src/charts/path.ts';
 import { leastCovered } from '../../src/charts/place-boxes.ts';
 import { placeLabels } from '../../src/charts/place-labels.ts';
 import { textWidth, wrap } from '../../src/charts/wrap.ts';
@@ -70,19 +70,6 @@ describe('paths', () => {
   it('run a band up one side and down the other', () => {
     expect(bandPath([0, 1], [0, 0], [2, 3], same, same)).toBe('M0 2L1 3L1 0L0 0Z');
     expect(bandPath([0], [0], [2], same, same)).toBe('');
-  });
-  it('find the nearest of a rising list like a plain search would', () => {
-    fc.assert(
-      fc.property(
-        fc.uniqueArray(fc.integer({ min: -500, max: 500 }), { minLength: 1, maxLength: 40 }),
-        fc.integer({ min: -600, max: 600 }),
-        (list, target) => {
-          const rising = list.sort((a, b) => a - b);
-          const plain = Math.min(...rising.map((v) => Math.abs(v - target)));
-          expect(Math.abs((rising[nearestIndex(rising, target)] ?? 0) - target)).toBe(plain);
-        },
-      ),
-    );
   });
 });
 

@@ -1,3 +1,4 @@
+import { bisectCenter } from 'd3-array';
 import { words as names } from '../../car/words.en.ts';
 import { printer } from '../../quantity/print.ts';
 import { pressure, seconds, speed } from '../../quantity/quantities.ts';
@@ -9,11 +10,6 @@ import { END, type EngagementModel, type Run } from './model.ts';
 import { words as texts } from './words.en.ts';
 
 const words = texts.player;
-
-const nearest = (times: readonly number[], at: number): number => {
-  const step = (times[1] ?? 1) - (times[0] ?? 0);
-  return Math.max(0, Math.min(times.length - 1, Math.round(at / step)));
-};
 
 const reading = (run: Run, i: number, system: UnitSystem) => {
   const print = printer(system);
@@ -28,7 +24,7 @@ export function Hand({ model }: { readonly model: EngagementModel }) {
   const { cursor } = model;
   const system = useUnits();
   const at = cursor.value ?? 0;
-  const i = nearest(model.times, at);
+  const i = bisectCenter(model.times, at);
   const hotEvent = model.hot.value.solved.events.findLast(({ time }) => time <= at + 1e-6);
   const cold = reading(model.cold.value, i, system);
   const hot = reading(model.hot.value, i, system);
