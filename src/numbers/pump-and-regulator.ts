@@ -8,17 +8,7 @@ import {
   type Plant,
 } from '../engine/index.ts';
 import { fluidState, read, tapKpa } from './ask.ts';
-import {
-  degC,
-  entry,
-  kPa,
-  lmin,
-  rpm,
-  seconds,
-  times,
-  type Entries,
-  type WrongRules,
-} from './entry.ts';
+import { degC, entry, kPa, lmin, rpm, seconds, times, together, type WrongRules } from './entry.ts';
 
 const wornPump: FaultSet = { pumpWear: { severity: 0.22 } };
 const halfWornPump: FaultSet = { pumpWear: { severity: 0.18 } };
@@ -95,27 +85,31 @@ const hotClutch = hot.clutches.forward;
 const stopsAfter = (tempC: number, faults: FaultSet, what: string) =>
   seconds(engage(makeCar({ faults }), { tempC }).stoppedAfter, `turbine stopped, ${what}`);
 
-export const pumpAndRegulator: Entries = {
-  'pump-turn': entry('volume', displacementCm3, 'pump displacement, one turn'),
-  'speed-load': rpm(load.engineRpm, 'engine speed of the second test point'),
-  'pump-draws-idle': draws('healthy', {}, 100, 'idle', {
-    'per-second': { mistake: 'stop at one second', value: hot.intakeLmin / 60 },
-    tenfold: {
-      mistake: 'take a litre for a hundred cubic centimetres',
-      value: (displacementCm3 * idle.engineRpm) / 100,
-    },
-    doubled: {
-      mistake: 'count the fluid twice, once in and once out',
-      value: (2 * displacementCm3 * idle.engineRpm) / 1000,
-    },
-  }),
-  'pump-draws-load': draws('healthy', {}, 100, 'load'),
-  'line-command-idle': kPa(idle.line / 1e3, 'line commanded at idle'),
-  'line-command-load': kPa(load.line / 1e3, 'line commanded at 1500 rpm'),
-  ...budget('budget-cold', 'healthy', 20),
-  ...budget('budget-warm', 'healthy', 80),
-  'budget-warm-slip': slips('healthy', 80),
-  ...budget(
+export const pumpAndRegulator = together(
+  {
+    'pump-turn': entry('volume', displacementCm3, 'pump displacement, one turn'),
+    'speed-load': rpm(load.engineRpm, 'engine speed of the second test point'),
+    'pump-draws-idle': draws('healthy', {}, 100, 'idle', {
+      'per-second': { mistake: 'stop at one second', value: hot.intakeLmin / 60 },
+      tenfold: {
+        mistake: 'take a litre for a hundred cubic centimetres',
+        value: (displacementCm3 * idle.engineRpm) / 100,
+      },
+      doubled: {
+        mistake: 'count the fluid twice, once in and once out',
+        value: (2 * displacementCm3 * idle.engineRpm) / 1000,
+      },
+    }),
+    'pump-draws-load': draws('healthy', {}, 100, 'load'),
+    'line-command-idle': kPa(idle.line / 1e3, 'line commanded at idle'),
+    'line-command-load': kPa(load.line / 1e3, 'line commanded at 1500 rpm'),
+  },
+  budget('budget-cold', 'healthy', 20),
+  budget('budget-warm', 'healthy', 80),
+  {
+    'budget-warm-slip': slips('healthy', 80),
+  },
+  budget(
     'budget-hot',
     'healthy',
     100,
@@ -139,72 +133,76 @@ export const pumpAndRegulator: Entries = {
       },
     },
   ),
-  ...budget('budget-worn', 'worn pump', 60, wornPump),
-  'budget-worn-slip': slips('worn pump', 60, wornPump),
-  ...budget('budget-worn-80', 'worn pump', 80, wornPump),
-  'budget-worn-80-slip': slips('worn pump', 80, wornPump),
-  'left-cold-over-hot': times(
-    at(20).leftOverLmin / hot.leftOverLmin,
-    'left over at idle, healthy, 20 °C over 100 °C',
-  ),
-  'sound-runs-out': runsOut({}, 'healthy'),
-  'worn-runs-out': runsOut(wornPump, 'worn pump'),
-  'worn-left-20': left('worn pump', wornPump, 20),
-  'worn-line-20': line('worn pump', wornPump, 20),
-  'worn-line-60': line('worn pump', wornPump, 60),
-  'worn-line-80': line('worn pump', wornPump, 80),
-  'worn-line-100': line('worn pump', wornPump, 100),
-  'worn-line-110': line('worn pump', wornPump, 110),
-  'worn-line-load': line('worn pump', wornPump, 100, 'load'),
-  'worn-clutch-20': clutch('worn pump', wornPump, 20),
-  'worn-clutch-60': clutch('worn pump', wornPump, 60),
-  'worn-clutch-80': clutch('worn pump', wornPump, 80),
-  'worn-clutch-100': clutch('worn pump', wornPump, 100),
-  'worn-clutch-110': clutch('worn pump', wornPump, 110),
-  'half-worn-slip-wished': lmin(wishedSlip, 'slip of a half-worn pump at 600 kPa, 100 °C'),
-  'half-worn-short': lmin(
-    wishedSlip + hot.clearancesLmin + hot.bleedLmin + hotClutch.feedLmin - hot.intakeLmin,
-    'what is missing if the line were to stay at its command, half-worn pump, 100 °C, idle',
-  ),
-  'half-worn-line': line('half-worn pump', halfWornPump, 100),
-  'more-worn-line-20': line('more worn pump', moreWornPump, 20),
-  'more-worn-line-100': line('more worn pump', moreWornPump, 100),
-  'more-worn-line-load': line('more worn pump', moreWornPump, 100, 'load'),
-  'bore-line-20': line('worn bore', wornBore, 20),
-  'bore-line-100': line('worn bore', wornBore, 100),
-  'bore-line-load': line('worn bore', wornBore, 100, 'load'),
-  'low-command-line-20': line('low command', lowCommand, 20),
-  'low-command-line-100': line('low command', lowCommand, 100),
-  'low-command-line-load': line('low command', lowCommand, 100, 'load'),
-  'low-command-line-load-20': line('low command', lowCommand, 20, 'load', {
-    'same-loss': {
-      mistake: 'take off the same number of units as at idle',
-      value: load.line / 1e3 - (idle.line / 1e3 - at(20, lowCommand).lineKpa),
-    },
-    'speed-cures': {
-      mistake: 'let engine speed cure it, as it would a leak',
-      value: at(20, {}, 'load').lineKpa,
-    },
-  }),
-  'clogged-draws-idle-20': draws('clogged filter', clogged, 20),
-  'clogged-draws-load-20': draws('clogged filter', clogged, 20, 'load'),
-  'clogged-draws-idle-100': draws('clogged filter', clogged, 100),
-  'clogged-line-20': line('clogged filter', clogged, 20),
-  'clogged-left-20': left('clogged filter', clogged, 20),
-  'clogged-stops-0': stopsAfter(0, clogged, 'clogged filter, 0 °C'),
-  'sound-stops-0': stopsAfter(0, {}, 'healthy, 0 °C'),
-  'worst-filter-draws-idle-20': draws('worst filter', worstFilter, 20),
-  'worst-filter-draws-idle-100': draws('worst filter', worstFilter, 100),
-  'worst-filter-draws-load-20': draws('worst filter', worstFilter, 20, 'load', {
-    'with-speed': {
-      mistake: 'let flow follow engine speed',
-      value: (at(20, worstFilter).intakeLmin * load.engineRpm) / idle.engineRpm,
-    },
-    healthy: {
-      mistake: 'leave the filter out of it',
-      value: at(20, {}, 'load').intakeLmin,
-    },
-  }),
-  'foam-draws-idle': draws('air in the fluid', foam, 100),
-  'foam-line-100': line('air in the fluid', foam, 100),
-};
+  budget('budget-worn', 'worn pump', 60, wornPump),
+  {
+    'budget-worn-slip': slips('worn pump', 60, wornPump),
+  },
+  budget('budget-worn-80', 'worn pump', 80, wornPump),
+  {
+    'budget-worn-80-slip': slips('worn pump', 80, wornPump),
+    'left-cold-over-hot': times(
+      at(20).leftOverLmin / hot.leftOverLmin,
+      'left over at idle, healthy, 20 °C over 100 °C',
+    ),
+    'sound-runs-out': runsOut({}, 'healthy'),
+    'worn-runs-out': runsOut(wornPump, 'worn pump'),
+    'worn-left-20': left('worn pump', wornPump, 20),
+    'worn-line-20': line('worn pump', wornPump, 20),
+    'worn-line-60': line('worn pump', wornPump, 60),
+    'worn-line-80': line('worn pump', wornPump, 80),
+    'worn-line-100': line('worn pump', wornPump, 100),
+    'worn-line-110': line('worn pump', wornPump, 110),
+    'worn-line-load': line('worn pump', wornPump, 100, 'load'),
+    'worn-clutch-20': clutch('worn pump', wornPump, 20),
+    'worn-clutch-60': clutch('worn pump', wornPump, 60),
+    'worn-clutch-80': clutch('worn pump', wornPump, 80),
+    'worn-clutch-100': clutch('worn pump', wornPump, 100),
+    'worn-clutch-110': clutch('worn pump', wornPump, 110),
+    'half-worn-slip-wished': lmin(wishedSlip, 'slip of a half-worn pump at 600 kPa, 100 °C'),
+    'half-worn-short': lmin(
+      wishedSlip + hot.clearancesLmin + hot.bleedLmin + hotClutch.feedLmin - hot.intakeLmin,
+      'what is missing if the line were to stay at its command, half-worn pump, 100 °C, idle',
+    ),
+    'half-worn-line': line('half-worn pump', halfWornPump, 100),
+    'more-worn-line-20': line('more worn pump', moreWornPump, 20),
+    'more-worn-line-100': line('more worn pump', moreWornPump, 100),
+    'more-worn-line-load': line('more worn pump', moreWornPump, 100, 'load'),
+    'bore-line-20': line('worn bore', wornBore, 20),
+    'bore-line-100': line('worn bore', wornBore, 100),
+    'bore-line-load': line('worn bore', wornBore, 100, 'load'),
+    'low-command-line-20': line('low command', lowCommand, 20),
+    'low-command-line-100': line('low command', lowCommand, 100),
+    'low-command-line-load': line('low command', lowCommand, 100, 'load'),
+    'low-command-line-load-20': line('low command', lowCommand, 20, 'load', {
+      'same-loss': {
+        mistake: 'take off the same number of units as at idle',
+        value: load.line / 1e3 - (idle.line / 1e3 - at(20, lowCommand).lineKpa),
+      },
+      'speed-cures': {
+        mistake: 'let engine speed cure it, as it would a leak',
+        value: at(20, {}, 'load').lineKpa,
+      },
+    }),
+    'clogged-draws-idle-20': draws('clogged filter', clogged, 20),
+    'clogged-draws-load-20': draws('clogged filter', clogged, 20, 'load'),
+    'clogged-draws-idle-100': draws('clogged filter', clogged, 100),
+    'clogged-line-20': line('clogged filter', clogged, 20),
+    'clogged-left-20': left('clogged filter', clogged, 20),
+    'clogged-stops-0': stopsAfter(0, clogged, 'clogged filter, 0 °C'),
+    'sound-stops-0': stopsAfter(0, {}, 'healthy, 0 °C'),
+    'worst-filter-draws-idle-20': draws('worst filter', worstFilter, 20),
+    'worst-filter-draws-idle-100': draws('worst filter', worstFilter, 100),
+    'worst-filter-draws-load-20': draws('worst filter', worstFilter, 20, 'load', {
+      'with-speed': {
+        mistake: 'let flow follow engine speed',
+        value: (at(20, worstFilter).intakeLmin * load.engineRpm) / idle.engineRpm,
+      },
+      healthy: {
+        mistake: 'leave the filter out of it',
+        value: at(20, {}, 'load').intakeLmin,
+      },
+    }),
+    'foam-draws-idle': draws('air in the fluid', foam, 100),
+    'foam-line-100': line('air in the fluid', foam, 100),
+  },
+);

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { entry } from '../../src/numbers/entry.ts';
+import { entry, together } from '../../src/numbers/entry.ts';
 import { numbers } from '../../src/numbers/index.ts';
 import { tableOf } from '../../src/numbers/table.ts';
 
@@ -14,6 +14,11 @@ test('an id in two files is refused, and both files are named', () => {
     'one',
     'two',
   ]);
+});
+
+test('an id that two lists of one file give is refused', () => {
+  expect(() => together({ one: some }, { two: some, one: other })).toThrow('"one" is given twice');
+  expect(Object.keys(together({ one: some }, { two: other }))).toEqual(['one', 'two']);
 });
 
 test('every number and every wrong value is a number, and the wrong ones are wrong', () => {
