@@ -1,8 +1,10 @@
+import { words } from './words.en.ts';
+
 /**
  * Numbers in the reader's language, by the browser's own tables; lists and plurals are in lists.ts. A language is an argument everywhere
- * and English unless said; the makers are kept, because one costs a thousand times what a use of it does.
+ * and that of the build unless said; the makers are kept, because one costs a thousand times what a use of it does.
  */
-export const ENGLISH = 'en-US';
+export const HERE = words.locale;
 
 export function kept<Key extends (string | number)[], Maker>(make: (...key: Key) => Maker) {
   const made = new Map<string, Maker>();
@@ -29,8 +31,8 @@ export function printNumber(
   value: number,
   decimals: number,
   least = decimals,
-  language = ENGLISH,
+  language = HERE,
 ): string {
-  if (!Number.isFinite(value)) return 'no value';
+  if (!Number.isFinite(value)) return words.noValue;
   return numbers(language, decimals, least).format(value).replace('-', '\u2212');
 }

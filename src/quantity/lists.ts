@@ -1,5 +1,5 @@
 /** Lists and plurals in the reader's language. */
-import { ENGLISH, kept, printNumber } from './language.ts';
+import { HERE, kept, printNumber } from './language.ts';
 
 const plurals = kept((language: string) => new Intl.PluralRules(language));
 const lists = kept(
@@ -10,14 +10,14 @@ const lists = kept(
 export const listOf = (
   items: readonly string[],
   type: Intl.ListFormatType = 'conjunction',
-  language = ENGLISH,
+  language = HERE,
 ): string => lists(language, type).format(items);
 
 /** The form that goes with a whole number, "#" standing for it: `plural(3, { one: 'a minute', other: '# minutes' })`. */
 export function plural(
   value: number,
   forms: Readonly<Partial<Record<Intl.LDMLPluralRule, string>> & { other: string }>,
-  language = ENGLISH,
+  language = HERE,
 ): string {
   const whole = Math.round(value);
   const form = forms[plurals(language).select(whole)] ?? forms.other;

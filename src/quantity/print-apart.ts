@@ -1,4 +1,4 @@
-import { ENGLISH } from './language.ts';
+import { HERE } from './language.ts';
 import { format, printed, withUnit } from './print.ts';
 import type { Quantity } from './quantity.ts';
 import type { UnitSystem } from './unit-system.ts';
@@ -12,7 +12,7 @@ export function formatApart(
   b: number,
   quantity: Quantity,
   system: UnitSystem,
-  language = ENGLISH,
+  language = HERE,
 ): readonly [string, string] {
   for (let more = 0; more <= 3; more += 1) {
     const [one, other] = [a, b].map((value) => printed(value, quantity, system, more, language));

@@ -1,5 +1,5 @@
 /** The one printer. Which digits a number gets is the unit's business (quantities.ts), never the caller's. */
-import { ENGLISH, printNumber } from './language.ts';
+import { HERE, printNumber } from './language.ts';
 import { toShown, type Digits, type Quantity } from './quantity.ts';
 import type { UnitSystem } from './unit-system.ts';
 
@@ -40,7 +40,7 @@ export const formatNumber = (
   metric: number,
   quantity: Quantity,
   system: UnitSystem,
-  language = ENGLISH,
+  language = HERE,
 ): string => printed(metric, quantity, system, 0, language);
 
 /** Number and unit, never broken across lines: "620 kPa", "10 thousandths". */
@@ -48,7 +48,7 @@ export function format(
   metric: number,
   quantity: Quantity,
   system: UnitSystem,
-  language = ENGLISH,
+  language = HERE,
 ): string {
   const number = formatNumber(metric, quantity, system, language);
   return Number.isFinite(metric) ? withUnit(number, quantity[system].symbol) : number;
@@ -56,6 +56,6 @@ export function format(
 
 /** `format` for one reader: a sentence with several numbers names the unit system once. */
 export const printer =
-  (system: UnitSystem, language = ENGLISH) =>
+  (system: UnitSystem, language = HERE) =>
   (metric: number, quantity: Quantity): string =>
     format(metric, quantity, system, language);

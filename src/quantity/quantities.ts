@@ -6,6 +6,7 @@
  * alike wherever it stands: in prose, in a question, under a slider, in a table. A quantity that would need two rules is two
  * quantities. Viscosity, density and rpm read the same in both systems, as the trade's data sheets and testers print them.
  */
+import { words } from './words.en.ts';
 import {
   GRAM_PER_POUND,
   KILOWATT_PER_HORSEPOWER,
@@ -51,7 +52,7 @@ export const length = both(
     [0, 3, 2],
     [0.1, 2],
   ]),
-  unit('thousandths', 1000 / MM_PER_INCH, [
+  unit(words.thousandths, 1000 / MM_PER_INCH, [
     [0, 1],
     [3, 0],
   ]),
