@@ -45,8 +45,8 @@ export const turbineSums: Entries = {
       value: stallIdle / drive.stallTorqueRatio,
     },
     'no-square': {
-      mistake: 'forget to square',
-      value: (drive.stallTorqueRatio * drive.idleRpm) / drive.capacity,
+      mistake: 'take the torque at 1000 rpm down by the ratio of the speeds, without squaring it',
+      value: (stalledTorque(1000) * drive.idleRpm) / 1000,
     },
   }),
   'torque-double-idle': newtonMetres(

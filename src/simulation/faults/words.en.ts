@@ -3,5 +3,5 @@ export const words = {
   severity: 'How bad the fault is',
   healthy: 'healthy',
   worst: 'the worst there is',
-  between: 'of the worst there is',
+  between: 'part way to the worst',
 };
