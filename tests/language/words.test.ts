@@ -22,7 +22,7 @@ function forms(words: Words, path = ''): string[] {
   });
 }
 
-const english = globSync('src/**/words.en.ts');
+const english = globSync('src/**/{words,*-words}.en.ts');
 const translated = Object.keys(languages)
   .filter((id) => id !== source)
   .flatMap((id) =>
@@ -36,7 +36,7 @@ test('there are words to check', () => {
 });
 
 test('no file of words stands without its English', () => {
-  const strays = globSync('src/**/words.*.ts').filter(
+  const strays = globSync('src/**/{words,*-words}.*.ts').filter(
     (file) => !english.includes(file.replace(/\.\w+\.ts$/, '.en.ts')),
   );
   expect(strays).toEqual([]);
