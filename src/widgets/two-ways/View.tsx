@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { ElectronicRangeDrawing, MechanicalRangeDrawing } from '../../drawings/index.ts';
 import { simulationView, type PictureProps } from '../../simulation/simulation-view.tsx';
+import { DrawnWhereShown } from '../../ui/DrawnWhereShown.tsx';
 import { makeModel, type WaysModel } from './model.ts';
 import { sim } from './sim.ts';
 import { words } from './words.en.ts';
@@ -22,9 +23,7 @@ const Way = ({ words: { name, kind }, draw }: WayProps) => (
       <strong>{name}</strong> {kind}
     </figcaption>
     {LAYOUTS.map((layout) => (
-      <div key={layout} class={`ways-${layout}`}>
-        {draw(layout)}
-      </div>
+      <DrawnWhereShown key={layout} class={`ways-${layout}`} draw={() => draw(layout)} />
     ))}
   </figure>
 );

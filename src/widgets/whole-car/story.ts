@@ -102,6 +102,12 @@ export function says(model: WholeCarModel, system: UnitSystem): string {
   const clutch = (run: Run) =>
     print((run.solved.trace.clutchPressure[rowAt(run, time)] ?? 0) / 1e3, pressure);
   const last = hot.value.solved.events.findLast((event) => event.time <= time + 1e-6);
+  const { states: controller, trace } = hot.value.solved;
+  const letGo = stateAt(controller, time);
+  // The driver of the story does not lift off when the controller lets the clutch go: the picture would not say why it races.
+  const races =
+    (letGo === 'failSafePark' || letGo === 'failSafeNeutral') &&
+    (trace.throttle[rowAt(hot.value, time)] ?? 0) > 0;
   return [
     words.moment({
       time: print(time, seconds),
@@ -111,6 +117,7 @@ export function says(model: WholeCarModel, system: UnitSystem): string {
       hotClutch: clutch(hot.value),
     }),
     last ? words.last({ event: names.events[last.event] }) : words.nothing,
+    ...(races ? [words.footDown] : []),
   ].join(' ');
 }
 

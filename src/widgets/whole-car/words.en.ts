@@ -41,6 +41,8 @@ export const words = {
   moment: (p: { time: string; cold: string; coldClutch: string; hot: string; hotClutch: string }) =>
     `${p.time}: cold ${p.cold}, ${p.coldClutch}; hot ${p.hot}, ${p.hotClutch}.`,
   last: (p: { event: string }) => `Hot car: ${p.event}.`,
+  /** The hot car is in Park and the engine races: nobody has lifted off. */
+  footDown: 'The driver still has a foot on the gas, so its engine races.',
   nothing: 'Both are in Park.',
   player: 'Go through the story',
   chart: {
