@@ -60,6 +60,12 @@ async function expectAllInSight(sim: Locator, where: string): Promise<void> {
           `${name}: from ${Math.round(here.top)} px under the picture, which ends at ${Math.round(seen.bottom)}`,
         );
       }
+      // On a phone Run stands at the foot of the screen, over what passes.
+      const go = section.querySelector('.sim-go');
+      if (go && !go.contains(control) && here.bottom > go.getBoundingClientRect().top + slack) {
+        const stacked = go.getBoundingClientRect().left < here.right;
+        if (stacked) hidden.push(`${name}: to ${Math.round(here.bottom)} px, under Run`);
+      }
     }
     return { looked: controls.length, hidden };
   }, SLACK);
@@ -121,6 +127,11 @@ for (const { address, ids } of simulationPages) {
         };
         await sim.evaluate((section) => section.scrollIntoView({ block: 'start' }));
         await expect(sim).toHaveAttribute('data-ready', 'true');
+        if (on.width === 390) {
+          await expect(sim.locator('button[type="submit"]'), `${id}: Run`).toBeInViewport({
+            ratio: 1,
+          });
+        }
         await inSight('predict');
         await sim.locator('.choice-stack input').first().press('Space');
         await sim.locator('.choice-row input').first().press('Space');
