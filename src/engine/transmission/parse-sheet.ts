@@ -13,13 +13,16 @@ type Fields = Readonly<Record<string, Allowed>>;
 
 const list = (names: readonly string[]): string => names.join(', ');
 
+const isObject = (given: unknown): given is Loose =>
+  typeof given === 'object' && given !== null && !Array.isArray(given);
+
 function object(
   given: unknown,
   path: string,
   allowed: readonly string[],
   faults: SheetFaults,
 ): Loose {
-  if (typeof given !== 'object' || given === null || Array.isArray(given)) {
+  if (!isObject(given)) {
     const what = path === '' ? 'The transmission sheet' : path;
     faults.add(path, `${what} must be an object with any of the keys ${list(allowed)}.`);
     return {};
@@ -36,7 +39,7 @@ function object(
       `There ${none} ${list(shown)}${others} in ${where}; the keys are ${list(allowed)}.`,
     );
   }
-  return given as Loose;
+  return given;
 }
 
 function number(
@@ -105,17 +108,15 @@ function fluid(given: unknown, faults: SheetFaults): TransmissionSheet['fluid'] 
   const { kv40CSt, kv100CSt, density15 } = FLUID_LIMITS;
   const fields = { kv40_cSt: kv40CSt, kv100_cSt: kv100CSt, density15_kgm3: density15 };
   const own = section(given, 'fluid', fields, faults);
-  const said = typeof given === 'object' && given !== null ? Object.keys(given) : [];
-  const missing = Object.keys(fields).filter((key) => !said.includes(key));
-  if (Object.keys(own).length === Object.keys(fields).length) {
-    const spec = own as unknown as FluidOnSheet;
-    faults.attempt('fluid.kv100_cSt', () => makeFluid(fluidOnSheet(spec)));
-  } else if (said.length > 0) {
-    for (const key of missing) {
-      faults.add(`fluid.${key}`, `fluid.${key} is missing; a fluid of its own needs all three.`);
-    }
+  const spec = own as unknown as FluidOnSheet;
+  const missing = Object.keys(fields).filter((key) => isObject(given) && given[key] === undefined);
+  for (const key of missing) {
+    faults.add(`fluid.${key}`, `fluid.${key} is missing; a fluid of its own needs all three.`);
   }
-  return own as unknown as FluidOnSheet;
+  if (Object.keys(own).length === Object.keys(fields).length) {
+    faults.attempt('fluid.kv100_cSt', () => makeFluid(fluidOnSheet(spec)));
+  }
+  return spec;
 }
 
 function name(given: unknown, faults: SheetFaults): string {
@@ -135,7 +136,7 @@ const special: Readonly<Record<string, Special>> = {
   fluid: (given, _before, faults) => fluid(given, faults),
   seal: (given, before, faults) => {
     const own = section(given, 'seal', SHEET_FIELDS.seal, faults, ['circuits']);
-    const on = (given as Loose | null)?.['circuits'];
+    const on = isObject(given) ? given['circuits'] : undefined;
     return {
       ...before.seal,
       ...own,

@@ -178,6 +178,7 @@ describe('what is left out and what is not known', () => {
     ['a circuit twice', { seal: { circuits: ['high', 'high'] } }, 'seal.circuits', /each once/],
     ['a gear without a clutch', { applyChart: { '4': [] } }, 'applyChart.4', /one or more of/],
     ['a fluid there is not', { fluid: 'thick' }, 'fluid', /standard, low-viscosity, ultra-low/],
+    ['a fluid of nothing', { fluid: {} }, 'fluid.kv40_cSt', /needs all three/],
     ['half a fluid', { fluid: { kv40_cSt: 30 } }, 'fluid.kv100_cSt', /needs all three/],
     [
       'a fluid thicker hot than cold',
