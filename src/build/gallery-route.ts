@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, renameSync, rmSync } from 'node:fs';
+import { cpSync, existsSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -29,6 +29,7 @@ export function keepGallery(site: string): void {
   const built = join(site, 'gallery');
   if (!existsSync(built)) return;
   rmSync(keptGallery, { recursive: true, force: true });
-  mkdirSync(join(keptGallery, '..'), { recursive: true });
-  renameSync(built, keptGallery);
+  // Copied and not renamed: a site may be built on another disk.
+  cpSync(built, keptGallery, { recursive: true });
+  rmSync(built, { recursive: true });
 }

@@ -3,6 +3,7 @@ export * from './cold-and-hot.ts';
 export * from './need.ts';
 export * from './park-speed.ts';
 export * from './readings.ts';
+export * from './circuit-flows.ts';
 export * from './lets-go.ts';
 export * from './engage.ts';
 export * from './shop-tests.ts';

@@ -1,7 +1,6 @@
-import { bisectCenter } from 'd3-array';
 import type { Signal } from '@preact/signals';
+import { bisectCenter } from 'd3-array';
 import type { Frame } from './Axes.tsx';
-
 import { moveIndex } from './move-index.ts';
 import { words as text } from './words.en.ts';
 

@@ -6,7 +6,7 @@ import { flow, pressure, seconds, temperature } from '../quantity/quantities.ts'
 /** One chart with made-up lines that bring it to an edge of what it can do. */
 interface Charted {
   readonly id: string;
-  readonly draw: () => JSX.Element;
+  readonly draw: (id: string) => JSX.Element;
 }
 
 const TEMPS = Array.from({ length: 25 }, (_, i) => i * 5);
@@ -19,9 +19,9 @@ const kPa = (max: number) => ({ label: 'Clutch pressure', quantity: pressure, mi
 const charts: readonly Charted[] = [
   {
     id: 'line-names-close',
-    draw: () => (
+    draw: (id) => (
       <LineChart
-        id="line-names-close"
+        id={id}
         name="Two lines that end together"
         takeaway="Both end within a pixel of each other, and each keeps its name."
         xAxis={TEMP_AXIS}
@@ -41,9 +41,9 @@ const charts: readonly Charted[] = [
   },
   {
     id: 'line-leaves',
-    draw: () => (
+    draw: (id) => (
       <LineChart
-        id="line-leaves"
+        id={id}
         name="A line that leaves the chart"
         takeaway="It is named where it leaves."
         xAxis={TEMP_AXIS}
@@ -63,9 +63,9 @@ const charts: readonly Charted[] = [
   },
   {
     id: 'line-events',
-    draw: () => (
+    draw: (id) => (
       <LineChart
-        id="line-events"
+        id={id}
         name="States and events along time"
         takeaway="Events are numbered on the axis, and the states stand in a strip."
         xAxis={TIME_AXIS}
@@ -95,9 +95,9 @@ const charts: readonly Charted[] = [
   },
   {
     id: 'line-log',
-    draw: () => (
+    draw: (id) => (
       <LineChart
-        id="line-log"
+        id={id}
         name="A log axis"
         takeaway="From a drop to a stream."
         xAxis={TEMP_AXIS}
@@ -111,9 +111,9 @@ const charts: readonly Charted[] = [
   },
   {
     id: 'line-empty',
-    draw: () => (
+    draw: (id) => (
       <LineChart
-        id="line-empty"
+        id={id}
         name="Nothing drawn yet"
         takeaway="No line is drawn, and no name floats."
         xAxis={TEMP_AXIS}
@@ -125,9 +125,9 @@ const charts: readonly Charted[] = [
   },
   {
     id: 'budget',
-    draw: () => (
+    draw: (id) => (
       <BudgetBars
-        id="budget"
+        id={id}
         name="Where the flow goes"
         takeaway="A sliver and a large part, both named."
         quantity={flow}
@@ -148,4 +148,4 @@ export const chartIds = charts.map(({ id }) => id);
 
 /** One of them by its id. */
 export const ShownChart = ({ of }: { readonly of: string }): JSX.Element | undefined =>
-  charts.find(({ id }) => id === of)?.draw();
+  charts.find(({ id }) => id === of)?.draw(of);

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { makeCar, readingOf, REFERENCE_CRACK_MM } from '../car/index.ts';
+import { circuitFlows, makeCar, readingOf, REFERENCE_CRACK_MM } from '../car/index.ts';
 import {
   CircuitDrawing,
   circuitFrom,
@@ -28,22 +28,18 @@ interface Drawn {
 }
 
 function circuitAt(tempC: number, crackMm: number): Drawn['draw'] {
-  const { lineKpa, pumpLmin, clearancesLmin, leftOverLmin, clutches } = readingOf(
-    makeCar({ crackMm }),
-    { tempC },
+  const reading = readingOf(makeCar({ crackMm }), { tempC });
+  const state = circuitFrom(
+    {
+      lineKpa: reading.lineKpa,
+      clutchKpa: reading.clutches.forward.kPa,
+      flows: circuitFlows(reading, 'forward'),
+      holds: crackMm === 0,
+      tempC,
+      crackMm,
+    },
+    'si',
   );
-  const { kPa: clutchKpa, feedLmin: feed, leaksLmin } = clutches.forward;
-  const { rings, transferSeal: crack } = leaksLmin;
-  const flows = {
-    pump: pumpLmin,
-    clearances: clearancesLmin,
-    feed,
-    rings,
-    crack,
-    leftOver: leftOverLmin,
-  };
-  const holds = crackMm === 0;
-  const state = circuitFrom({ lineKpa, clutchKpa, flows, holds, tempC, crackMm }, 'si');
   return (id) => <CircuitDrawing id={id} state={state} />;
 }
 

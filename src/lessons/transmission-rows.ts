@@ -14,7 +14,7 @@ import {
   viscosityIndex,
 } from '../engine/index.ts';
 import type { FaultId, FaultKind } from '../engine/index.ts';
-import { number, power, type Row } from './row-values.ts';
+import { number, shownNumber, type Row } from './row-values.ts';
 
 export const fluidRows: readonly Row[] = Object.entries(fluidClasses).map(([name, spec]) => ({
   what: name,
@@ -38,19 +38,24 @@ const besides: Readonly<Partial<Record<FaultId, string>>> = {
 /** The engine's sentences are metric; here a temperature in one reads in both systems. */
 const inBoth = (measure: string): string => measure.replace(/(-?\d+) °C/g, '{temperature $1}');
 
-/** From sound to worst, in units that a reader of either system knows. */
-function spanOf(id: FaultId, kind: FaultKind): string {
-  const from = faultSpan(id).healthy;
-  const to = kind.worst;
-  const both = (quantity: string, scale: number): string =>
-    `{${quantity} ${number(from * scale)}} to {${quantity} ${number(to * scale)}}`;
-  if (kind.unit === 'mm') return both('length', 1);
-  if (kind.unit === 'um') return both('length', 1e-3);
-  if (kind.unit === 'L') return both('fluidVolume', 1);
-  if (kind.unit === 'rpm') return both('speed', 1);
-  const show = (value: number): string =>
-    value !== 0 && value < 1e-4 ? power(value) : number(value);
-  return `${show(from)} to ${show(to)}${kind.unit === 'x' ? ' times' : ''}`;
+/** What a reader of either system knows in place of the engine's unit, and by how much it goes into that. */
+const shownAs: Readonly<Record<string, readonly [quantity: string, scale: number]>> = {
+  mm: ['length', 1],
+  um: ['length', 1e-3],
+  L: ['fluidVolume', 1],
+  rpm: ['speed', 1],
+};
+
+/** From sound to worst. */
+function spanOf(id: FaultId, { unit, worst }: FaultKind): string {
+  const { healthy } = faultSpan(id);
+  const as = shownAs[unit];
+  if (as === undefined) {
+    return `${shownNumber(healthy)} to ${shownNumber(worst)}${unit === 'x' ? ' times' : ''}`;
+  }
+  const [quantity, scale] = as;
+  const amount = (value: number): string => `{${quantity} ${number(value * scale)}}`;
+  return `${amount(healthy)} to ${amount(worst)}`;
 }
 
 export const faultRows: readonly FaultRow[] = FAULT_IDS.map((id) => {

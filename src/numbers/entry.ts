@@ -20,18 +20,6 @@ export interface Entry {
 }
 export type Entries = Readonly<Record<string, Entry>>;
 
-/** The entries of a file out of several lists; throws where two give one id, which a spread would pass over. */
-export function together(...lists: readonly Entries[]): Entries {
-  const ids = lists.flatMap((list) => Object.keys(list));
-  const twice = ids.find((id, i) => ids.indexOf(id) !== i);
-  if (twice !== undefined) {
-    throw new Error(
-      `The number "${twice}" is given twice in one file: rename one, or use one for both.`,
-    );
-  }
-  return Object.assign({}, ...lists) as Entries;
-}
-
 const NONE: WrongRules = {};
 
 /** An entry of any quantity; the common ones have a maker of their own, named by the unit of the value. */

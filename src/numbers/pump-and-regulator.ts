@@ -8,7 +8,17 @@ import {
   type Plant,
 } from '../engine/index.ts';
 import { fluidState, read, tapKpa } from './ask.ts';
-import { degC, entry, kPa, lmin, rpm, seconds, times, together, type WrongRules } from './entry.ts';
+import {
+  degC,
+  entry,
+  kPa,
+  lmin,
+  rpm,
+  seconds,
+  times,
+  type Entries,
+  type WrongRules,
+} from './entry.ts';
 
 const wornPump: FaultSet = { pumpWear: { severity: 0.22 } };
 const halfWornPump: FaultSet = { pumpWear: { severity: 0.18 } };
@@ -85,7 +95,7 @@ const hotClutch = hot.clutches.forward;
 const stopsAfter = (tempC: number, faults: FaultSet, what: string) =>
   seconds(engage(makeCar({ faults }), { tempC }).stoppedAfter, `turbine stopped, ${what}`);
 
-export const pumpAndRegulator = together(
+export const pumpAndRegulator: readonly Entries[] = [
   {
     'pump-turn': entry('volume', displacementCm3, 'pump displacement, one turn'),
     'speed-load': rpm(load.engineRpm, 'engine speed of the second test point'),
@@ -205,4 +215,4 @@ export const pumpAndRegulator = together(
     'foam-draws-idle': draws('air in the fluid', foam, 100),
     'foam-line-100': line('air in the fluid', foam, 100),
   },
-);
+];

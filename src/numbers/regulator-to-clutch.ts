@@ -18,7 +18,7 @@ import {
   type FaultSet,
 } from '../engine/index.ts';
 import { fluidState, holeLeak, read, tapKpa } from './ask.ts';
-import { kPa, lmin, mm, percent, times, together, type WrongRules } from './entry.ts';
+import { kPa, lmin, mm, percent, times, type Entries, type WrongRules } from './entry.ts';
 
 const rings = oneFault('sealingRings', 40);
 const fifthWorn = oneFault('sealingRings', 20);
@@ -76,7 +76,7 @@ const ringGap = (severity: number, what: string) =>
 
 const KPA_PER_PSI = PA_PER_PSI / 1e3;
 
-export const regulatorToClutch = together(
+export const regulatorToClutch: readonly Entries[] = [
   {
     'feed-hole-size': mm(feedHoleMm, 'feed hole, diameter'),
     'drop-200': kPa(200, 'a pressure drop chosen for the lesson'),
@@ -185,4 +185,4 @@ export const regulatorToClutch = together(
       'air supply of the bench test in the model, gauge',
     ),
   },
-);
+];

@@ -2,12 +2,17 @@ import type { Entries, Entry } from './entry.ts';
 
 export type NumberTable = ReadonlyMap<string, Entry>;
 
-/** All parts in one table; throws where two files give one id. */
-export function tableOf(parts: Readonly<Record<string, Entries>>): NumberTable {
+/**
+ * All parts in one table; throws where one id is given twice. A file whose numbers come out of functions gives a list of
+ * parts, because a spread would pass over an id that is there already.
+ */
+export function tableOf(
+  parts: Readonly<Record<string, Entries | readonly Entries[]>>,
+): NumberTable {
   const table = new Map<string, Entry>();
   const homes = new Map<string, string>();
   for (const [file, entries] of Object.entries(parts)) {
-    for (const [id, entry] of Object.entries(entries)) {
+    for (const [id, entry] of [entries].flat().flatMap((part) => Object.entries(part))) {
       const home = homes.get(id);
       if (home !== undefined)
         throw new Error(

@@ -1,9 +1,9 @@
-import { degC, together } from './entry.ts';
+import { degC, type Entries } from './entry.ts';
 
 const chosen = (tempC: number) => degC(tempC, `a chosen temperature, nobody's result: ${tempC} °C`);
 
 /** Temperatures that the prose chooses; they still have to read in both unit systems. */
-export const temperatures = together(
+export const temperatures: readonly Entries[] = [
   {
     'offered-temperature-low': chosen(-30),
     'offered-temperature-high': chosen(140),
@@ -16,5 +16,4 @@ export const temperatures = together(
       chosen(tempC),
     ]),
   ),
-  {},
-);
+];

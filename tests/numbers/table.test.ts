@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { entry, together } from '../../src/numbers/entry.ts';
+import { entry } from '../../src/numbers/entry.ts';
 import { numbers } from '../../src/numbers/index.ts';
 import { tableOf } from '../../src/numbers/table.ts';
 
@@ -16,9 +16,11 @@ test('an id in two files is refused, and both files are named', () => {
   ]);
 });
 
-test('an id that two lists of one file give is refused', () => {
-  expect(() => together({ one: some }, { two: some, one: other })).toThrow('"one" is given twice');
-  expect(Object.keys(together({ one: some }, { two: other }))).toEqual(['one', 'two']);
+test('an id that two parts of one file give is refused', () => {
+  expect(() => tableOf({ 'a.ts': [{ one: some }, { two: some, one: other }] })).toThrow(
+    'The number "one" stands in src/numbers/a.ts and again in src/numbers/a.ts.',
+  );
+  expect([...tableOf({ 'a.ts': [{ one: some }, { two: other }] }).keys()]).toEqual(['one', 'two']);
 });
 
 test('every number and every wrong value is a number, and the wrong ones are wrong', () => {

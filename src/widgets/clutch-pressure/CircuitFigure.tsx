@@ -1,3 +1,4 @@
+import { circuitFlows } from '../../car/circuit-flows.ts';
 import { CircuitDrawing, circuitFrom, describeCircuit } from '../../drawings/index.ts';
 import { pressure, torque } from '../../quantity/quantities.ts';
 import { pulledTo } from '../../simulation/choices/number.ts';
@@ -17,20 +18,13 @@ export function CircuitFigure({ model, live }: CircuitFigureProps) {
   const system = useUnits();
   const { circuit } = words;
   const high = givens.circuit.value === 'high';
-  const { lineKpa, pumpLmin, clearancesLmin, leftOverLmin, lineAtCommand } = now.value;
-  const { kPa, feedLmin, leaksLmin, holdsNm } = clutch.value;
+  const { lineKpa, lineAtCommand } = now.value;
+  const { kPa, holdsNm } = clutch.value;
   const state = circuitFrom(
     {
       lineKpa,
       clutchKpa: kPa,
-      flows: {
-        pump: pumpLmin,
-        clearances: clearancesLmin,
-        feed: feedLmin,
-        rings: leaksLmin.rings,
-        crack: leaksLmin.transferSeal,
-        leftOver: leftOverLmin,
-      },
+      flows: circuitFlows(now.value, givens.circuit.value),
       holds: holds.value,
       tempC: givens.temp.value,
       crackMm: givens.crack.value,

@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
+import { circuitFlows } from '../../car/circuit-flows.ts';
 import { CircuitDrawing, circuitFrom, type CircuitState } from '../../drawings/index.ts';
 import { hairs } from '../../quantity/hairs.ts';
 import { printer } from '../../quantity/print.ts';
@@ -16,19 +17,11 @@ import { words } from './words.en.ts';
 const TEMP = { min: -10, max: 130, step: 1 };
 function stateOf({ reading, holds, givens }: HomeModel, system: UnitSystem): CircuitState {
   const now = reading.value;
-  const { kPa, feedLmin, leaksLmin } = now.clutches.forward;
   return circuitFrom(
     {
       lineKpa: now.lineKpa,
-      clutchKpa: kPa,
-      flows: {
-        pump: now.pumpLmin,
-        clearances: now.clearancesLmin,
-        feed: feedLmin,
-        rings: leaksLmin.rings,
-        crack: leaksLmin.transferSeal,
-        leftOver: now.leftOverLmin,
-      },
+      clutchKpa: now.clutches.forward.kPa,
+      flows: circuitFlows(now, 'forward'),
       holds: holds.value,
       tempC: givens.temp.value,
       crackMm: givens.crack.value,
