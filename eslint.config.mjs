@@ -89,7 +89,7 @@ export default defineConfig(
   },
   {
     // A widget asks the engine; it never does physics of its own.
-    files: ['src/{simulation,widgets}/**/*.{ts,tsx}'],
+    files: ['src/{simulation,widgets,planner}/**/*.{ts,tsx}'],
     rules: {
       'no-restricted-syntax': [
         'error',
@@ -115,7 +115,7 @@ export default defineConfig(
   {
     // Only src/storage touches what the browser keeps.
     files: [
-      'src/{charts,drawings,ui,simulation,widgets,lessons,layouts,pages}/**/*.{ts,tsx,astro}',
+      'src/{charts,drawings,ui,simulation,widgets,planner,measure,lessons,layouts,pages}/**/*.{ts,tsx,astro}',
     ],
     rules: {
       'no-restricted-globals': [

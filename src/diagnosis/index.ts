@@ -12,4 +12,5 @@ export * from './next-test.ts';
 export * from './request.ts';
 export * from './planner.ts';
 export * from './leak.ts';
+export * from './plausible.ts';
 export * from './cars.ts';

@@ -6,3 +6,5 @@ export type UnitText = string | ((system: UnitSystem) => string);
 
 export const textFor = (text: UnitText, system: UnitSystem): string =>
   typeof text === 'function' ? text(system) : text;
+
+export const otherSystem = (system: UnitSystem): UnitSystem => (system === 'si' ? 'us' : 'si');

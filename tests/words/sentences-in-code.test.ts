@@ -31,7 +31,7 @@ describe('what counts as a sentence in code', () => {
   ])('not %s', (_what, code) => expect(texts(code)).toEqual([]));
 });
 
-const files = globSync('src/{simulation,widgets,ui,charts,measure}/**/*.{ts,tsx}')
+const files = globSync('src/{simulation,widgets,planner,ui,charts,measure}/**/*.{ts,tsx}')
   .map((file) => file.replaceAll('\\', '/'))
   .filter((file) => !/[/-]words\.[a-z]{2}\.ts$/u.test(file));
 const wrongIn = (file: string): readonly string[] =>

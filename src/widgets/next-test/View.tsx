@@ -1,24 +1,27 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
+import { Form } from '../../planner/Form.tsx';
+import { Frosty } from '../../planner/Frosty.tsx';
+import type { answers } from '../../planner/load.ts';
+import { words } from '../../planner/words.en.ts';
 import { useReady } from '../../ui/use-units.ts';
-import { Form } from './Form.tsx';
-import { Leak } from './Leak.tsx';
-import { Causes, Next, Readings } from './Lists.tsx';
 import { makeModel } from './model.ts';
 import { keep, kept } from './place.ts';
-import { words } from './words.en.ts';
+import { Readings } from './Readings.tsx';
 
 /** The planner: readings in, what it may be and which test next out. */
 export function View() {
   const model = useMemo(makeModel, []);
+  const shown = useSignal<typeof answers | null>(null);
   const failed = useSignal(false);
   const ready = useReady();
   useEffect(() => {
     model.readings.value = kept();
     const stop = model.readings.subscribe(keep);
-    import('./load.ts').then(
-      ({ planner }) => {
-        model.planner.value = planner;
+    import('../../planner/load.ts').then(
+      (loaded) => {
+        model.planner.value = loaded.planner;
+        shown.value = loaded.answers;
       },
       () => {
         failed.value = true;
@@ -26,23 +29,21 @@ export function View() {
     );
     return stop;
   }, []);
-  const waiting = model.planner.value === null;
+  const said = shown.value;
+  const waiting = said === null;
   return (
     <div class="next-test" id="next-test" data-ready={ready && !waiting}>
-      <Form model={model} />
-      <label class="next-check">
-        <input
-          type="checkbox"
-          checked={model.coldMorning.value}
-          onChange={(event) => (model.coldMorning.value = event.currentTarget.checked)}
-        />
-        {words.form.frost}
-      </label>
+      <Form model={model} add={model.add} />
+      <Frosty model={model} />
       <Readings model={model} />
       {waiting && <p role="status">{failed.value ? words.failed : words.asleep}</p>}
-      <Causes model={model} />
-      <Leak model={model} />
-      <Next model={model} />
+      {said && (
+        <>
+          <said.Causes model={model} />
+          <said.Leak model={model} />
+          <said.Next model={model} />
+        </>
+      )}
       <p class="muted">{words.assumed}</p>
     </div>
   );

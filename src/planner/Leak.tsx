@@ -1,10 +1,10 @@
 import { useSignal } from '@preact/signals';
-import type { LeakEstimate } from '../../diagnosis/index.ts';
-import { dimension } from '../../quantity/part-quantities.ts';
-import { printer } from '../../quantity/print.ts';
-import { flow, length } from '../../quantity/quantities.ts';
-import { useUnits } from '../../ui/use-units.ts';
-import type { NextTestModel } from './model.ts';
+import type { LeakEstimate } from '../diagnosis/index.ts';
+import { dimension } from '../quantity/part-quantities.ts';
+import { printer } from '../quantity/print.ts';
+import { flow, length } from '../quantity/quantities.ts';
+import { useUnits } from '../ui/use-units.ts';
+import type { PlannerModel } from './model.ts';
 import { words } from './words.en.ts';
 
 /** From this share of the seal on, and from this many pressures of its two clutches, its crack is worth a figure. */
@@ -12,7 +12,7 @@ const FROM = 0.2;
 const LEAST = 2;
 
 /** The size of the crack, worked out when asked for: it takes half a second. */
-export function Leak({ model }: { readonly model: NextTestModel }) {
+export function Leak({ model }: { readonly model: PlannerModel }) {
   const system = useUnits();
   const print = printer(system);
   const found = useSignal<{ readonly of: unknown; readonly leak: LeakEstimate | null } | null>(

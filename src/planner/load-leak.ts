@@ -1,5 +1,5 @@
-import { estimateLeak, type LeakEstimate, type TakenReading } from '../../diagnosis/index.ts';
-import { training } from '../../engine/index.ts';
+import { estimateLeak, type LeakEstimate, type TakenReading } from '../diagnosis/index.ts';
+import { training } from '../engine/index.ts';
 
 /** Fetched when somebody asks for the size of the crack: it solves the circuit some ten thousand times. */
 export const leakOf = (readings: readonly TakenReading[]): LeakEstimate | null =>

@@ -7,63 +7,20 @@ import {
   type Finding,
   type NumericTest,
   type Ranked,
-} from '../../diagnosis/index.ts';
-import { listOf } from '../../quantity/lists.ts';
-import { printer } from '../../quantity/print.ts';
-import { percent } from '../../quantity/quantities.ts';
-import type { UnitSystem } from '../../quantity/unit-system.ts';
-import { useUnits } from '../../ui/use-units.ts';
+} from '../diagnosis/index.ts';
+import { listOf } from '../quantity/lists.ts';
+import { printer } from '../quantity/print.ts';
+import { percent } from '../quantity/quantities.ts';
+import type { UnitSystem } from '../quantity/unit-system.ts';
+import { useUnits } from '../ui/use-units.ts';
 import { printed } from './amounts.ts';
 import { cautionsFor } from './cautions.ts';
-import { nameOf } from './Form.tsx';
-import type { NextTestModel } from './model.ts';
+import type { PlannerModel } from './model.ts';
+import { nameOf } from './reading-text.ts';
 import { words } from './words.en.ts';
 
 interface ListProps {
-  readonly model: NextTestModel;
-}
-
-/** The readings so far, each to be taken out again. */
-export function Readings({ model }: ListProps) {
-  const system = useUnits();
-  const { readings } = words;
-  const taken = model.readings.value;
-  const shown = ({ test, value }: (typeof taken)[number]): string => {
-    if (isNumeric(test))
-      return value === null ? readings.never : printed(test, value as number, system);
-    if (test.kind === 'codes') {
-      const codes = value as readonly string[];
-      return codes.length === 0 ? readings.noCodes : listOf(codes);
-    }
-    return words.outcomes[test.kind][value as string] ?? '';
-  };
-  return (
-    <section class="next-readings" aria-label={readings.title}>
-      <h3>{readings.title}</h3>
-      {taken.length === 0 ? (
-        <p class="muted">{readings.none}</p>
-      ) : (
-        <>
-          <ol>
-            {taken.map((one, i) => (
-              <li key={i}>
-                <span>{readings.did({ test: nameOf(one.test, system), value: shown(one) })}</span>
-                <button type="button" class="quiet" onClick={() => model.remove(i)}>
-                  {readings.remove}
-                </button>
-              </li>
-            ))}
-          </ol>
-          <p class="muted">
-            {readings.minutes({ minutes: String(Math.round(model.stands.value.minutes)) })}{' '}
-            <button type="button" class="quiet" onClick={model.clear}>
-              {readings.again}
-            </button>
-          </p>
-        </>
-      )}
-    </section>
-  );
+  readonly model: PlannerModel;
 }
 
 /** How many names are shown by themselves. */
@@ -73,7 +30,7 @@ const SEEN = 0.01;
 
 /** No reading proves anything to the last hundredth. */
 const MOST = 0.99;
-const share = (part: number, system: UnitSystem): string => {
+export const share = (part: number, system: UnitSystem): string => {
   const print = printer(system);
   return part > MOST
     ? words.list.over({ percent: print(100 * MOST, percent) })
@@ -135,7 +92,7 @@ const PROPOSED = 4;
 const APART = 3;
 
 /** What a test should read under the likeliest causes: means over their severities. */
-function expectedFor(model: NextTestModel, test: NumericTest) {
+function expectedFor(model: PlannerModel, test: NumericTest) {
   const advice = model.advice.value;
   if (advice === null) return [];
   const { cells, shares } = advice.posterior;
@@ -197,7 +154,7 @@ function Proposal({ model, ranked }: ListProps & { readonly ranked: Ranked }) {
         type="button"
         class="quiet"
         onClick={() => {
-          model.chosen.value = test.id;
+          model.form.choose(test.id);
           document.getElementById('next-test-test')?.focus();
         }}
       >

@@ -1,5 +1,5 @@
-import type { Name, OutcomeKind, SetUp, Test, Warmth } from '../../diagnosis/index.ts';
-import { words as names } from '../../car/words.en.ts';
+import type { Name, OutcomeKind, SetUp, Test, Warmth } from '../diagnosis/index.ts';
+import { words as names } from '../car/words.en.ts';
 
 const warmths: Record<Warmth, string> = { frost: 'frosty', cold: 'cold', hot: 'hot' };
 
@@ -116,6 +116,12 @@ export const words = {
     title: 'A reading',
     test: 'Test',
     value: 'It read',
+    temperature: 'Fluid temperature, if you read it',
+    usual: (p: { temperature: string }) => `Left empty it counts as ${p.temperature}.`,
+    askUnit: (p: { unit: string; means: string }) =>
+      `Did you mean ${p.unit}? That would be ${p.means}.`,
+    band: (p: { given: string; warm: string; range: string }) =>
+      `${p.given} is not ${p.warm}. For this test the fluid may have ${p.range}.`,
     neverStopped: 'It did not stop within two and a half seconds',
     seen: 'It showed',
     stored: 'Stored',

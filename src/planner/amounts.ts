@@ -1,6 +1,6 @@
 /** How each numeric test is read and printed in a reader's units. */
-import type { NumericKind, NumericTest } from '../../diagnosis/index.ts';
-import { printer } from '../../quantity/print.ts';
+import type { NumericKind, NumericTest } from '../diagnosis/index.ts';
+import { printer } from '../quantity/print.ts';
 import {
   flow,
   kinematicViscosity,
@@ -8,9 +8,9 @@ import {
   pressure,
   seconds,
   speed,
-} from '../../quantity/quantities.ts';
-import type { Quantity } from '../../quantity/quantity.ts';
-import type { UnitSystem } from '../../quantity/unit-system.ts';
+} from '../quantity/quantities.ts';
+import type { Quantity } from '../quantity/quantity.ts';
+import type { UnitSystem } from '../quantity/unit-system.ts';
 
 interface Measured {
   readonly quantity: Quantity;

@@ -1,4 +1,4 @@
-import type { Test } from '../../diagnosis/index.ts';
+import type { Test } from '../diagnosis/index.ts';
 import { words } from './words.en.ts';
 
 const { cautions } = words;

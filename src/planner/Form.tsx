@@ -1,0 +1,222 @@
+import { useEffect, useRef } from 'preact/hooks';
+import type { ComponentChildren } from 'preact';
+import {
+  CODES,
+  isNumeric,
+  OUTCOMES,
+  TESTS,
+  WARMTHS,
+  type OutcomeTest,
+  type TakenReading,
+} from '../diagnosis/index.ts';
+import { format } from '../quantity/print.ts';
+import { temperature } from '../quantity/quantities.ts';
+import { useUnits } from '../ui/use-units.ts';
+import { measuredAs } from './amounts.ts';
+import { readDraft, type FormModel, type Trouble } from './form-model.ts';
+import type { PlannerModel } from './model.ts';
+import { nameOf } from './reading-text.ts';
+import { words } from './words.en.ts';
+
+const { form: said } = words;
+const groups = [...new Set(TESTS.map(({ kind }) => words.groups[kind]))];
+
+interface FormProps {
+  readonly model: Pick<PlannerModel, 'form' | 'advice'>;
+  readonly add: (reading: TakenReading) => void;
+  readonly title?: string;
+  readonly button?: string;
+  /** Whatever else is asked of a reading. */
+  readonly children?: ComponentChildren;
+}
+
+/** One reading: which test, and what it showed. */
+export function Form({ model, add, title = said.title, button = said.add, children }: FormProps) {
+  const system = useUnits();
+  const { form } = model;
+  const test = form.test.value;
+  const { text, temperature: typed, never } = form.draft.value;
+  const { warmth } = test.at;
+  const take = () => {
+    const cells = model.advice.peek()?.posterior.cells ?? null;
+    const read = readDraft(form.draft.peek(), system, cells);
+    if (read.ok) {
+      add(read.reading);
+      form.empty();
+    } else form.trouble.value = read.trouble;
+  };
+  return (
+    <form
+      class="next-form"
+      onSubmit={(event) => {
+        event.preventDefault();
+        take();
+      }}
+    >
+      <h3>{title}</h3>
+      <label for="next-test-test">{said.test}</label>
+      <select
+        id="next-test-test"
+        value={test.id}
+        onChange={(event) => form.choose(event.currentTarget.value)}
+      >
+        {groups.map((group) => (
+          <optgroup key={group} label={group}>
+            {TESTS.filter(({ kind }) => words.groups[kind] === group).map((one) => (
+              <option key={one.id} value={one.id}>
+                {nameOf(one, system)}
+              </option>
+            ))}
+          </optgroup>
+        ))}
+      </select>
+      {isNumeric(test) ? (
+        <>
+          <Amount
+            id="next-test-value"
+            label={said.value}
+            symbol={measuredAs[test.kind].quantity[system].symbol}
+            field="text"
+            typed={text}
+            disabled={never}
+            form={form}
+            take={take}
+          />
+          {test.kind === 'stopTime' && (
+            <label class="next-check">
+              <input
+                type="checkbox"
+                checked={never}
+                onChange={(event) => form.set({ never: event.currentTarget.checked })}
+              />
+              {said.neverStopped}
+            </label>
+          )}
+          {warmth !== undefined && (
+            <Amount
+              id="next-test-temperature"
+              label={said.temperature}
+              symbol={temperature[system].symbol}
+              note={said.usual({ temperature: format(WARMTHS[warmth].at, temperature, system) })}
+              field="temperature"
+              typed={typed}
+              form={form}
+              take={take}
+            />
+          )}
+        </>
+      ) : (
+        <Seen test={test} form={form} />
+      )}
+      {children}
+      <button type="submit" class="act">
+        {button}
+      </button>
+    </form>
+  );
+}
+
+interface AmountProps {
+  readonly id: string;
+  readonly label: string;
+  readonly symbol: string;
+  readonly note?: string;
+  readonly field: Trouble['field'];
+  readonly typed: string;
+  readonly disabled?: boolean;
+  readonly form: FormModel;
+  readonly take: () => void;
+}
+
+/** A typed amount, with what is wrong with it or asked about it below. */
+function Amount({ id, label, symbol, note, field, typed, disabled, form, take }: AmountProps) {
+  const input = useRef<HTMLInputElement>(null);
+  const trouble = form.trouble.value?.field === field ? form.trouble.value : null;
+  useEffect(() => {
+    if (trouble !== null) input.current?.focus();
+  }, [trouble]);
+  return (
+    <>
+      <label for={id}>{label}</label>
+      <span class="next-amount">
+        <input
+          ref={input}
+          id={id}
+          type="text"
+          inputMode="decimal"
+          autoComplete="off"
+          value={typed}
+          disabled={disabled}
+          aria-invalid={trouble !== null}
+          aria-describedby={`${id}-wrong${note === undefined ? '' : ` ${id}-note`}`}
+          onInput={(event) => form.set({ [field]: event.currentTarget.value })}
+        />
+        <span class="unit">{symbol}</span>
+      </span>
+      {note !== undefined && (
+        <p id={`${id}-note`} class="next-note muted">
+          {note}
+        </p>
+      )}
+      <p id={`${id}-wrong`} class="next-wrong" role="alert">
+        {trouble?.sentence}
+      </p>
+      {trouble?.units && (
+        <p class="next-units">
+          {trouble.units.map((unit) => (
+            <button
+              key={unit}
+              type="button"
+              class="quiet"
+              onClick={() => {
+                form.set({ [field]: unit });
+                take();
+              }}
+            >
+              {unit}
+            </button>
+          ))}
+        </p>
+      )}
+    </>
+  );
+}
+
+/** What was seen or stored. */
+function Seen({ test, form }: { readonly test: OutcomeTest; readonly form: FormModel }) {
+  const { codes, outcome } = form.draft.value;
+  const { kind } = test;
+  const options =
+    kind === 'codes'
+      ? CODES.map((code) => ({ id: code, label: code }))
+      : OUTCOMES[kind].map((id) => ({ id, label: words.outcomes[kind][id] }));
+  return (
+    <fieldset class="choice">
+      <legend>{kind === 'codes' ? said.stored : said.seen}</legend>
+      <div class="choice-options">
+        {options.map(({ id, label }, i) => (
+          <label key={id} class="choice-option">
+            {kind === 'codes' ? (
+              <input
+                type="checkbox"
+                checked={codes.includes(id)}
+                onChange={(event) => {
+                  const others = codes.filter((one) => one !== id);
+                  form.set({ codes: event.currentTarget.checked ? [...others, id] : others });
+                }}
+              />
+            ) : (
+              <input
+                type="radio"
+                name="next-test-outcome"
+                checked={outcome === id || (outcome === '' && i === 0)}
+                onChange={() => form.set({ outcome: id })}
+              />
+            )}
+            <span class="choice-words">{label}</span>
+          </label>
+        ))}
+      </div>
+    </fieldset>
+  );
+}

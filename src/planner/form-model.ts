@@ -1,0 +1,173 @@
+import { computed, signal } from '@preact/signals';
+import {
+  isNumeric,
+  OUTCOMES,
+  ratherInOther,
+  testOf,
+  TESTS,
+  WARMTHS,
+  type TakenReading,
+  type Weighed,
+} from '../diagnosis/index.ts';
+import { parseAmount } from '../quantity/parse-amount.ts';
+import { format } from '../quantity/print.ts';
+import { temperature } from '../quantity/quantities.ts';
+import type { Quantity } from '../quantity/quantity.ts';
+import { rangeWords } from '../quantity/refusals.ts';
+import { otherSystem, type UnitSystem } from '../quantity/unit-system.ts';
+import { measuredAs } from './amounts.ts';
+import { words } from './words.en.ts';
+
+/** What stands in the form, as it was typed. */
+export interface FormDraft {
+  readonly test: string;
+  readonly text: string;
+  readonly temperature: string;
+  readonly never: boolean;
+  readonly codes: readonly string[];
+  readonly outcome: string;
+}
+export const EMPTY: FormDraft = {
+  test: 'codes',
+  text: '',
+  temperature: '',
+  never: false,
+  codes: [],
+  outcome: '',
+};
+
+type Field = 'text' | 'temperature';
+/** A sentence at a field; with `units`, a question which unit was meant. */
+export interface Trouble {
+  readonly field: Field;
+  readonly sentence: string;
+  readonly units?: readonly string[];
+}
+export type Read =
+  | { readonly ok: true; readonly reading: TakenReading }
+  | { readonly ok: false; readonly trouble: Trouble };
+
+/** The number in either unit, where none was typed and the two differ; null otherwise. */
+function inOther(text: string, quantity: Quantity, system: UnitSystem) {
+  const other = otherSystem(system);
+  const [own, others] = [parseAmount(text, quantity, system), parseAmount(text, quantity, other)];
+  if (!own.ok || !others.ok || own.value === others.value) return null;
+  return {
+    value: others.value,
+    units: [
+      `${text.trim()} ${quantity[other].symbol}`,
+      `${text.trim()} ${quantity[system].symbol}`,
+    ],
+    unit: quantity[other].symbol,
+    means: format(others.value, quantity, system),
+  };
+}
+
+const wrong = (field: Field, sentence: string, units?: readonly string[]): Read => ({
+  ok: false,
+  trouble: { field, sentence, ...(units && { units }) },
+});
+
+function readTemperature(draft: FormDraft, system: UnitSystem): number | undefined | Read {
+  const { warmth } = testOf(draft.test).at;
+  if (warmth === undefined || draft.temperature.trim() === '') return undefined;
+  const { from, to } = WARMTHS[warmth];
+  const range = { min: from, max: to };
+  const read = parseAmount(draft.temperature, temperature, system, range);
+  if (read.ok) return read.value;
+  const other = inOther(draft.temperature, temperature, system);
+  if (other !== null && other.value >= from && other.value <= to) {
+    const { unit, means } = other;
+    return wrong('temperature', words.form.askUnit({ unit, means }), other.units.slice(0, 1));
+  }
+  const number = parseAmount(draft.temperature, temperature, system);
+  if (!number.ok) return wrong('temperature', read.sentence);
+  return wrong(
+    'temperature',
+    words.form.band({
+      given: format(number.value, temperature, system),
+      warm: words.warmths[warmth],
+      range: rangeWords(range, temperature, system),
+    }),
+  );
+}
+
+/** A reading of what was typed, or a sentence at the field that it is about. */
+export function readDraft(
+  draft: FormDraft,
+  system: UnitSystem,
+  /** To ask about units by; null while the planner is on its way. */
+  cells: readonly Weighed[] | null,
+): Read {
+  const test = testOf(draft.test);
+  if (!isNumeric(test)) {
+    const value =
+      test.kind === 'codes'
+        ? draft.codes
+        : draft.outcome === ''
+          ? OUTCOMES[test.kind][0]
+          : draft.outcome;
+    return { ok: true, reading: { test, value } };
+  }
+  let value: number | null = null;
+  if (!draft.never) {
+    const { quantity, min, max } = measuredAs[test.kind];
+    const read = parseAmount(draft.text, quantity, system, { min, max });
+    const other = inOther(draft.text, quantity, system);
+    if (
+      other !== null &&
+      cells !== null &&
+      other.value >= min &&
+      other.value <= max &&
+      ratherInOther(cells, test, read.ok ? read.value : undefined, other.value)
+    ) {
+      const { unit, means } = other;
+      // The unit of the page can be insisted on where the number is possible in it at all.
+      return wrong(
+        'text',
+        words.form.askUnit({ unit, means }),
+        read.ok ? other.units : other.units.slice(0, 1),
+      );
+    }
+    if (!read.ok) return wrong('text', read.sentence);
+    value = read.value;
+  }
+  const temperatureC = readTemperature(draft, system);
+  if (typeof temperatureC === 'object') return temperatureC;
+  return {
+    ok: true,
+    reading: { test, value, ...(temperatureC !== undefined && { temperatureC }) },
+  };
+}
+
+/** The form for one reading. */
+export function makeForm() {
+  const draft = signal<FormDraft>(EMPTY);
+  const trouble = signal<Trouble | null>(null);
+  return {
+    draft,
+    trouble,
+    test: computed(() => testOf(draft.value.test)),
+    set: (change: Partial<FormDraft>) => {
+      draft.value = { ...draft.value, ...change };
+      trouble.value = null;
+    },
+    /** Another test; nothing of what was read in the one before counts for it. */
+    choose: (test: string) => {
+      draft.value = { ...EMPTY, test };
+      trouble.value = null;
+    },
+    /** The test stays: the next reading is often its neighbor. */
+    empty: () => {
+      draft.value = { ...EMPTY, test: draft.value.test };
+      trouble.value = null;
+    },
+  };
+}
+export type FormModel = ReturnType<typeof makeForm>;
+
+/** A draft from elsewhere; what cannot be one is left out. */
+export function draftFrom(given: Partial<FormDraft>): FormDraft {
+  const known = TESTS.some(({ id }) => id === given.test);
+  return known ? { ...EMPTY, ...given } : EMPTY;
+}

@@ -1,0 +1,29 @@
+import { isNumeric, type TakenReading, type Test } from '../diagnosis/index.ts';
+import { listOf } from '../quantity/lists.ts';
+import { printer } from '../quantity/print.ts';
+import { speed } from '../quantity/quantities.ts';
+import type { UnitSystem } from '../quantity/unit-system.ts';
+import { printed } from './amounts.ts';
+import { words } from './words.en.ts';
+
+/** What a shop calls a test. */
+export function nameOf({ kind, at }: Test, system: UnitSystem): string {
+  return words.tests[kind]({
+    circuit: at.circuit === undefined ? '' : words.circuits[at.circuit],
+    range: at.range === undefined ? '' : words.ranges[at.range],
+    warm: at.warmth === undefined ? '' : words.warmths[at.warmth],
+    speed: at.rpm === undefined ? '' : printer(system)(at.rpm, speed),
+  });
+}
+
+/** What a reading showed. */
+export function shownIn({ test, value }: TakenReading, system: UnitSystem): string {
+  const { readings, outcomes } = words;
+  if (isNumeric(test))
+    return value === null ? readings.never : printed(test, value as number, system);
+  if (test.kind === 'codes') {
+    const codes = value as readonly string[];
+    return codes.length === 0 ? readings.noCodes : listOf(codes);
+  }
+  return outcomes[test.kind][value as string] ?? '';
+}
