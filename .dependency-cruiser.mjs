@@ -44,22 +44,6 @@ export const folders = [
     npm: true,
   },
   {
-    name: 'planner-serves-pages',
-    comment:
-      'What a test is called, its caution, the form for a reading and what is said of it serve every page that plans tests: the planner knows none of them.',
-    from: 'src/planner',
-    mayReach: [
-      'src/engine',
-      'src/car',
-      'src/diagnosis',
-      'src/quantity',
-      'src/charts',
-      'src/ui',
-      'src/language',
-    ],
-    npm: true,
-  },
-  {
     name: 'measure-joins',
     comment:
       'The tools of the measuring part put readings beside pictures, as simulations put physics; they know no page, no lesson and no simulation of one.',
@@ -69,7 +53,6 @@ export const folders = [
       'src/car',
       'src/log',
       'src/diagnosis',
-      'src/planner',
       'src/quantity',
       'src/charts',
       'src/drawings',
@@ -93,6 +76,26 @@ export const folders = [
       'A practice case is words and a hidden fault; what its car reads is the engine’s answer by way of the tests of diagnosis.',
     from: 'src/cases',
     mayReach: ['src/engine', 'src/diagnosis'],
+    npm: true,
+  },
+  {
+    name: 'practice-joins',
+    comment:
+      'A practice case puts a car of src/cases beside pictures, words and the planner; it knows no lesson, no simulation of one and no other page.',
+    from: 'src/practice',
+    mayReach: [
+      'src/engine',
+      'src/car',
+      'src/cases',
+      'src/diagnosis',
+      'src/planner',
+      'src/quantity',
+      'src/charts',
+      'src/ui',
+      'src/storage',
+      'src/simulation',
+      'src/language',
+    ],
     npm: true,
   },
   {
@@ -164,7 +167,6 @@ export const folders = [
       'src/engine',
       'src/car',
       'src/diagnosis',
-      'src/planner',
       'src/quantity',
       'src/quiz',
       'src/charts',
@@ -243,7 +245,7 @@ export default {
       comment: 'The engine runs in the browser: no file system, no process.',
       severity: 'error',
       from: {
-        path: '^src/(engine|quantity|numbers|quiz|diagnosis|planner|log|measure|charts|drawings|ui|storage|simulation|widgets)/',
+        path: '^src/(engine|quantity|numbers|quiz|diagnosis|log|measure|practice|charts|drawings|ui|storage|simulation|widgets)/',
       },
       to: { dependencyTypes: ['core'] },
     },

@@ -2,46 +2,7 @@
 import { z } from 'astro/zod';
 import { CIRCUITS, FAULT_IDS } from '../engine/index.ts';
 import { CODES, OUTCOMES } from '../diagnosis/index.ts';
-
-/** What a customer can be asked, in the order of a good intake. */
-export const QUESTIONS = [
-  'ranges',
-  'minutes',
-  'stood',
-  'weather',
-  'load',
-  'restart',
-  'onset',
-  'lastWork',
-  'lights',
-] as const;
-/** What can be looked at besides the planner's tests; what is not said in a case is as it should be. */
-export const LOOKS = [
-  'standing',
-  'window',
-  'longDrive',
-  'idle',
-  'learned',
-  'connector',
-  'supply',
-  'frame',
-  'unlocked',
-  'strategy',
-] as const;
-/** Causes that the planner's list does not have. */
-export const OUTSIDE = [
-  'lowReversePack',
-  'drainBack',
-  'overfull',
-  'filterPackedWithLining',
-  'lostLearning',
-  'openLineSolenoid',
-  'lowSupply',
-  'converterClutch',
-  'accumulatorSeal',
-  'coolerBlocked',
-  'boostLost',
-] as const;
+import { LOOKS, OUTSIDE, QUESTIONS, REPAIRS } from './lists.ts';
 
 const sentence = z.string().min(2);
 const circuit = z.enum(CIRCUITS);
@@ -105,7 +66,7 @@ export const caseSchema = z.strictObject({
   /** Tests and looks that decide. */
   decides: z.array(z.string()).min(2),
   /** What to do, and what to do with it. */
-  repair: z.array(z.string()).min(1),
+  repair: z.array(z.enum(REPAIRS)).min(1),
   together: sentence,
   /** What the popular answer would have cost. */
   comeback: z.strictObject({ hours: z.number().min(1), words: sentence }),

@@ -24,16 +24,10 @@ import {
   type Test,
 } from '../diagnosis/index.ts';
 import type { PracticeCase } from './case-schema.ts';
+import { seedOf } from './seed-of.ts';
 
 /** From this chance on an outcome is what one sees. */
 const SEEN = 0.4;
-
-/** A number of a text, the same for everybody. */
-function seedOf(text: string): number {
-  let sum = 7;
-  for (let i = 0; i < text.length; i += 1) sum = (sum * 31 + text.charCodeAt(i)) % 2_147_483_647;
-  return sum;
-}
 
 /** The test that a reading made by hand belongs to; throws where there is none. */
 export function testByHand(one: NonNullable<PracticeCase['byHand']>[number]): Test {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { LOOKS } from '../../src/cases/case-schema.ts';
+import { LOOKS } from '../../src/cases/lists.ts';
 import { carOfCase, testByHand } from '../../src/cases/play.ts';
 import { writtenCases } from '../../src/cases/written.ts';
 import { ARRIVES, decodeTable, plannerOf, testOf, TESTS } from '../../src/diagnosis/index.ts';

@@ -1,0 +1,194 @@
+/**
+ * Cases without end: a car drawn by seed and difficulty on either training transmission, with what cars differ in, and what
+ * its customer can have noticed. Nothing is invented beyond the draw: what the customer says follows from the same readings.
+ */
+import {
+  applyFaults,
+  FAULT_IDS,
+  secondTraining,
+  training,
+  type FaultSet,
+  type Plant,
+} from '../engine/index.ts';
+import {
+  chanceFrom,
+  codesOf,
+  drawClass,
+  isNumeric,
+  makeGenerated,
+  nominalWarmth,
+  OUTCOMES,
+  readSubject,
+  signsNear,
+  testOf,
+  type Chance,
+  type FaultClass,
+  type Name,
+  type Table,
+  type TakenReading,
+  type Test,
+} from '../diagnosis/index.ts';
+import type { Level, MadeKey, On } from './made-key.ts';
+import { seedOf } from './seed-of.ts';
+
+/** The transmission of a key. */
+export const TRANSMISSIONS: Readonly<Record<On, Plant>> = { training, second: secondTraining };
+/** How a range behaves as its customer tells it. */
+export type Manner = 'good' | 'late' | 'never';
+/** What a customer can have noticed, by range and warmth. */
+export interface Noticed {
+  readonly drive: Readonly<Record<'cold' | 'hot', Manner>>;
+  readonly reverse: Readonly<Record<'cold' | 'hot', Manner>>;
+  /** Revs rise on take-off, hot. */
+  readonly flares: Readonly<Record<'drive' | 'reverse', boolean>>;
+  /** The upper gears let go. */
+  readonly high: boolean;
+  readonly light: boolean;
+}
+
+export interface MadeCase {
+  readonly key: MadeKey;
+  /** None: a car with nothing wrong. */
+  readonly classes: readonly (readonly [FaultClass, severity: number])[];
+  readonly faults: FaultSet;
+  readonly selection: 'electronic' | 'mechanical';
+  readonly noticed: Noticed;
+  readonly read: (test: Test) => TakenReading;
+}
+
+/** Share of cars with nothing wrong, and of cars with two faults, at each level. */
+const SHARES: Readonly<Record<Level, { readonly healthy: number; readonly two: number }>> = {
+  1: { healthy: 0, two: 0 },
+  2: { healthy: 1 / 6, two: 0 },
+  3: { healthy: 1 / 8, two: 1 / 3 },
+};
+/** A plain car has its fault in the upper half of what shows. */
+const PLAIN_FROM = 0.6;
+
+const setOf = (classes: MadeCase['classes']): FaultSet =>
+  Object.fromEntries(
+    classes.map(([{ name, circuit }, severity]) => [
+      name,
+      circuit === undefined ? { severity } : { severity, circuit },
+    ]),
+  );
+
+/** Later than a good car by this is noticed [s]; "never" is what the clock does not see. */
+const NOTICED_LATE = 0.25;
+const NEVER = 2.5;
+/** Slip of the turbine on take-off that is heard [rpm]. */
+const HEARD = 150;
+/** Share of a good car's pressure under which the high clutch lets go. */
+const HIGH_LOW = 0.6;
+
+const nominalOn = (plant: Plant) => {
+  const subject = { plant, fluid: plant.fluid, warmth: nominalWarmth };
+  return (id: string): number => {
+    const test = testOf(id);
+    return isNumeric(test) ? readSubject(subject, test) : 0;
+  };
+};
+
+function noticedOn(good: Plant, bad: Plant, codes: readonly string[]): Noticed {
+  const was = nominalOn(good);
+  const is = nominalOn({ ...bad, turbineSensorRestRpm: 0 });
+  const manner = (range: string, warm: string): Manner => {
+    const id = `stopTime.${range}.${warm}`;
+    const seconds = is(id);
+    if (seconds > NEVER) return 'never';
+    return seconds - was(id) > NOTICED_LATE ? 'late' : 'good';
+  };
+  const range = (name: string) => ({ cold: manner(name, 'cold'), hot: manner(name, 'hot') });
+  const flares = (name: string) => Math.exp(is(`takeoffSlip.${name}.hot`)) - 30 > HEARD;
+  const high = 'clutch.high.1500.hot';
+  return {
+    drive: range('drive'),
+    reverse: range('reverse'),
+    flares: { drive: flares('drive'), reverse: flares('reverse') },
+    high: is(high) < HIGH_LOW * was(high),
+    light: codes.length > 0,
+  };
+}
+
+const showsIn = ({ drive, reverse, flares, high, light }: Noticed): boolean =>
+  light ||
+  high ||
+  flares.drive ||
+  flares.reverse ||
+  [drive, reverse].some(({ cold, hot }) => cold !== 'good' || hot !== 'good');
+
+function drawClasses(chance: Chance, level: Level): MadeCase['classes'] {
+  const draw = chance();
+  const { healthy, two } = SHARES[level];
+  if (draw < healthy) return [];
+  const one = (not?: Name): readonly [FaultClass, number] => {
+    const { of, severity } = drawClass(
+      chance,
+      FAULT_IDS.filter((name) => name !== not),
+    );
+    if (level > 1) return [of, severity];
+    return [of, PLAIN_FROM + (1 - PLAIN_FROM) * severity];
+  };
+  const first = one();
+  return draw < healthy + two ? [first, one(first[0].name)] : [first];
+}
+
+/** How often a car is drawn again because its customer would not have come. */
+const DRAWS = 40;
+
+/**
+ * The car of a key. The planner's table says by which signs its codes go.
+ *
+ * A fault that nobody would notice is drawn again, since such a car does not come in.
+ */
+export function makeCase(key: MadeKey, table: Table): MadeCase {
+  const { seed, level, on } = key;
+  const good = TRANSMISSIONS[on];
+  const chance = chanceFrom(seed * 31 + level * 7 + (on === 'second' ? 3 : 0));
+  for (let draw = 0; ; draw += 1) {
+    const classes = drawClasses(chance, level);
+    const faults = setOf(classes);
+    const bad = applyFaults(good, faults);
+    const codes = codesOf(classes, nominalOn(bad));
+    const noticed = noticedOn(good, bad, codes);
+    if (classes.length > 0 && !showsIn(noticed) && draw < DRAWS) continue;
+    return {
+      key,
+      classes,
+      faults,
+      selection: chance() < 0.5 ? 'electronic' : 'mechanical',
+      noticed,
+      read: readerOf({ good, classes, codes, chance, table }),
+    };
+  }
+}
+
+interface Drawn {
+  readonly good: Plant;
+  readonly classes: MadeCase['classes'];
+  readonly codes: readonly string[];
+  readonly chance: Chance;
+  readonly table: Table;
+}
+
+/** What every test reads on it, whatever was asked before: each test has a chance of its own. */
+function readerOf({ good, classes, codes, chance, table }: Drawn): MadeCase['read'] {
+  const seed = Math.floor(chance() * 2 ** 31);
+  let source = chanceFrom(seed);
+  const all = classes.length === 0 ? ([[{ name: 'healthy' }, 1]] as const) : classes;
+  const cars = all.map(([of, severity], i) =>
+    makeGenerated(applyFaults(good, setOf(classes.filter((_one, n) => n !== i))), of, severity, {
+      chance: () => source(),
+      signs: signsNear(table, of, severity),
+    }),
+  );
+  return (test) => {
+    if (test.kind === 'codes') return { test, value: codes };
+    source = chanceFrom(seed + seedOf(test.id));
+    const [first, second] = cars.map((car) => car.read(test));
+    if (first === undefined) throw new Error('There is no car.');
+    if (isNumeric(test) || second === undefined) return first;
+    // Of two faults, the one that shows is what is seen.
+    return first.value === OUTCOMES[test.kind][0] ? second : first;
+  };
+}

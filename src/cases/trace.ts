@@ -1,0 +1,56 @@
+/** The speed signal after selection, as a log of the car shows it: what a stop time was read from. */
+import { makeFluid, solveEngagement, type EngagementStory, type Plant } from '../engine/index.ts';
+import { isNumeric, LONGEST_STOP, readSubject, testOf, WARMTHS } from '../diagnosis/index.ts';
+
+export interface StopTrace {
+  /** After selection [s]. */
+  readonly time: readonly number[];
+  /** As the sensor says it [rpm]. */
+  readonly turbine: readonly number[];
+}
+
+const SELECT_S = 0.5;
+const POINTS = 60;
+const HELD: EngagementStory = {
+  select: SELECT_S,
+  brakeOff: SELECT_S + LONGEST_STOP + 0.5,
+  throttleRate: 0.2,
+  throttleMost: 0.6,
+  end: SELECT_S + LONGEST_STOP + 0.5,
+};
+const rounded = (value: number, digits: number): number => Number(value.toFixed(digits));
+
+/**
+ * The trace of a stop-time test on a car, from selection on, stretched so that it stops when the reading says.
+ *
+ * @param read what the clock said [s]; null where the turbine did not stop
+ */
+export function stopTraceOf(plant: Plant, test: string, read: number | null): StopTrace {
+  const one = testOf(test);
+  if (!isNumeric(one) || one.kind !== 'stopTime')
+    throw new Error(`${test} has no trace of a turbine that stops.`);
+  const { at } = one;
+  const tempC = WARMTHS[at.warmth ?? 'hot'].at;
+  const { trace } = solveEngagement({
+    plant,
+    fluid: makeFluid(plant.fluid),
+    tempC,
+    range: at.range === 'reverse' ? 'reverse' : 'drive',
+    rangeSelection: 'electronic',
+    story: HELD,
+  });
+  const warmth = { frost: WARMTHS.frost.at, cold: WARMTHS.cold.at, hot: WARMTHS.hot.at };
+  const exact = readSubject({ plant, fluid: plant.fluid, warmth }, one);
+  const stretch = read === null || exact === 0 ? 1 : read / exact;
+  const end = LONGEST_STOP;
+  const time = Array.from({ length: POINTS + 1 }, (_, i) => (end * i) / POINTS);
+  const turbine = time.map((t) => {
+    const from = SELECT_S + t / stretch;
+    const next = trace.time.findIndex((one) => one >= from);
+    return trace.turbineSeenRpm[next < 0 ? trace.time.length - 1 : next] ?? 0;
+  });
+  return {
+    time: time.map((t) => rounded(t, 3)),
+    turbine: turbine.map((rpm) => rounded(rpm, 0)),
+  };
+}

@@ -1,0 +1,70 @@
+import { useSignal } from '@preact/signals';
+import { useMemo } from 'preact/hooks';
+import { CopyLink } from '../ui/CopyLink.tsx';
+import { Later } from '../simulation/Later.tsx';
+import type { BenchCase } from './bench-case.ts';
+import { Conclude } from './Conclude.tsx';
+import { Known } from './Known.tsx';
+import { Looks } from './Looks.tsx';
+import { makeModel } from './model.ts';
+import { Measure } from './Measure.tsx';
+import { Talk } from './Talk.tsx';
+import { words } from './words.en.ts';
+
+const loadOutcome = () => import('./Outcome.tsx').then(({ Outcome }) => Outcome);
+
+interface BayProps {
+  readonly bench: BenchCase;
+  readonly search: string;
+}
+
+/** One car from complaint to conclusion. */
+export function Bay({ bench, search }: BayProps) {
+  const model = useMemo(() => makeModel(bench), [bench]);
+  const open = useSignal('');
+  const { complaint, bar } = words;
+  const ended = model.ended.value;
+  const { minutes } = model.standing.value;
+  return (
+    <>
+      <div class="case-columns">
+        <div class="case-column case-head">
+          <h2>{bench.title}</h2>
+          <p>
+            {complaint.car({ car: bench.car, selection: complaint.selection[bench.selection] })}
+          </p>
+          <figure class="case-says">
+            <figcaption>{complaint.says}</figcaption>
+            <blockquote>{bench.complaint}</blockquote>
+          </figure>
+          <p class="muted">
+            {complaint.transmission[bench.on]} <a href="/model/">{complaint.chart}</a>
+          </p>
+          {!ended && <Known model={model} />}
+        </div>
+        <div class="case-column">
+          {ended ? (
+            <>
+              <Later load={loadOutcome} props={{ model }} />
+              <CopyLink id="case-link" search={() => search} />
+            </>
+          ) : (
+            <>
+              <Talk model={model} />
+              <Looks model={model} />
+              <Measure model={model} open={open} />
+              <Conclude model={model} />
+            </>
+          )}
+          {model.unkept.value && <p role="status">{words.unkept}</p>}
+        </div>
+      </div>
+      <div class="case-bar no-print" role="region" aria-label={bar.label}>
+        <strong>{bar.minutes({ minutes: String(Math.round(minutes)) })}</strong>
+        <a class="act" href={ended ? '#case-outcome' : '#case-conclude'}>
+          {ended ? bar.ended : bar.ready}
+        </a>
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,139 @@
+import { useSignal, type Signal } from '@preact/signals';
+import { costOf } from '../cases/visit.ts';
+import { SET_UPS, testOf, TESTS, type SetUp, type Test } from '../diagnosis/index.ts';
+import { cautionsFor } from '../planner/cautions.ts';
+import { nameOf } from '../planner/reading-text.ts';
+import { words as planner } from '../planner/words.en.ts';
+import { listOf } from '../quantity/lists.ts';
+import { useUnits } from '../ui/use-units.ts';
+import { Instrument } from './instruments/Instrument.tsx';
+import type { CaseModel } from './model.ts';
+import { words } from './words.en.ts';
+
+interface MeasureProps {
+  readonly model: CaseModel;
+  /** Id of the test that lies open. */
+  readonly open: Signal<string>;
+}
+
+const groups = [...new Set(TESTS.map(({ kind }) => planner.groups[kind]))];
+
+/** Every test of the shop, by what it is read on. */
+export function Measure({ model, open }: MeasureProps) {
+  const { measure } = words;
+  const { state } = model.standing.value;
+  const offered = TESTS.filter(({ at }) => at.warmth !== 'frost' || model.bench.coldMorning);
+  return (
+    <section class="case-part" aria-label={measure.title}>
+      <h3>{measure.title}</h3>
+      <p>{words.state({ warmth: state.temperature, fitted: state.fitted })}</p>
+      <p class="muted">{measure.note}</p>
+      <Hint model={model} />
+      {groups.map((group) => (
+        <details key={group} class="case-fold">
+          <summary>{group}</summary>
+          <ul class="case-tests">
+            {offered
+              .filter(({ kind }) => planner.groups[kind] === group)
+              .map((test) => (
+                <One key={test.id} model={model} test={test} open={open} />
+              ))}
+          </ul>
+        </details>
+      ))}
+    </section>
+  );
+}
+
+function One({ model, test, open }: MeasureProps & { readonly test: Test }) {
+  const system = useUnits();
+  const { measure } = words;
+  const done = model.has({ kind: 'test', what: test.id });
+  const isOpen = open.value === test.id;
+  const name = nameOf(test, system);
+  const minutes = String(Math.round(costOf({ kind: 'test', what: test.id }, model.standing.value)));
+  return (
+    <li>
+      <button
+        type="button"
+        class="case-test"
+        aria-expanded={isOpen}
+        onClick={() => (open.value = isOpen ? '' : test.id)}
+      >
+        <span>{name}</span>
+        <span>{done ? measure.done : planner.next.takes({ minutes })}</span>
+      </button>
+      {isOpen && (
+        <div class="case-open">
+          {done ? (
+            <Instrument reading={model.bench.read(test)} trace={model.bench.trace} />
+          ) : (
+            <Before model={model} test={test} minutes={minutes} />
+          )}
+        </div>
+      )}
+    </li>
+  );
+}
+
+/** What a test needs and what it can do to somebody, before it is done. */
+function Before({
+  model,
+  test,
+  minutes,
+}: {
+  readonly model: CaseModel;
+  readonly test: Test;
+  readonly minutes: string;
+}) {
+  const { measure } = words;
+  const { state } = model.standing.value;
+  const there = (one: SetUp): boolean => one === state.temperature || state.fitted.includes(one);
+  const missing = SET_UPS.filter((one) => test.setUps.includes(one) && !there(one));
+  const cautions = cautionsFor(test);
+  return (
+    <>
+      <p>
+        {missing.length > 0 &&
+          measure.first({ setUps: listOf(missing.map((one) => planner.setUps[one])) })}{' '}
+        {measure.takes({ minutes })}
+      </p>
+      {cautions.length > 0 && <p class="case-caution">{cautions.join(' ')}</p>}
+      <button type="button" class="act" onClick={() => model.take({ kind: 'test', what: test.id })}>
+        {measure.doIt}
+      </button>
+    </>
+  );
+}
+
+/** Asked for, the planner says what it would measure. */
+function Hint({ model }: { readonly model: CaseModel }) {
+  const system = useUnits();
+  const { measure } = words;
+  const said = useSignal('');
+  const failed = useSignal(false);
+  const ask = async () => {
+    try {
+      const { loadPlanner } = await import('./load-planner.ts');
+      const planned = await loadPlanner(model.bench.on);
+      const { next } = planned.ask({
+        readings: model.readings.value,
+        state: model.standing.value.state,
+        priors: {},
+      });
+      const tests = next.slice(0, 2).map(({ test }) => nameOf(testOf(test.id), system));
+      said.value =
+        tests.length === 0 ? measure.noHint : measure.hinted({ tests: tests.join('; ') });
+    } catch {
+      failed.value = true;
+    }
+  };
+  return (
+    <div class="case-hint">
+      <button type="button" class="quiet" onClick={() => void ask()}>
+        {measure.hint}
+      </button>
+      <p role="status">{failed.value ? planner.failed : said.value}</p>
+    </div>
+  );
+}

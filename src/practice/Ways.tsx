@@ -1,0 +1,117 @@
+import { NOTHING_TOLD, type Planned, type Stage } from '../cases/path.ts';
+import { OUTSIDE } from '../cases/lists.ts';
+import type { Advice } from '../diagnosis/index.ts';
+import { share } from '../planner/Lists.tsx';
+import { nameOf, shownIn } from '../planner/reading-text.ts';
+import { listOf, plural } from '../quantity/lists.ts';
+import { useUnits } from '../ui/use-units.ts';
+import type { BenchCase } from './bench-case.ts';
+import { lineOf } from './Known.tsx';
+import type { CaseModel } from './model.ts';
+import { words as said } from './outcome-words.en.ts';
+import { words } from './words.en.ts';
+
+/** Names with less than this are not told. */
+const SEEN = 0.05;
+
+interface YourWayProps {
+  readonly model: CaseModel;
+  readonly stages: readonly Stage[];
+  readonly end: Advice;
+}
+
+/** Each step with what it did to the list. */
+export function YourWay({ model, stages, end }: YourWayProps) {
+  const system = useUnits();
+  const { path } = said;
+  const toldNothing = ({ told }: Stage): boolean => told !== undefined && told < NOTHING_TOLD;
+  const did = (stage: Stage): string => {
+    if (stage.step.kind === 'ask') return path.asked;
+    if (stage.step.kind === 'look') return path.looked;
+    const { moved } = stage;
+    if (toldNothing(stage) || moved === undefined) return path.nothing;
+    return path.moved({
+      fault: words.causes[moved.fault],
+      before: share(moved.before, system),
+      after: share(moved.after, system),
+    });
+  };
+  const wasted = stages.filter(toldNothing).reduce((sum, { minutes }) => sum + minutes, 0);
+  const open = end.faults.filter(({ probability }) => probability >= SEEN).slice(0, 4);
+  return (
+    <>
+      <h4>{path.title}</h4>
+      {stages.length === 0 ? (
+        <p>{path.none}</p>
+      ) : (
+        <ol class="case-planned">
+          {stages.map((stage) => (
+            <li key={`${stage.step.kind} ${stage.step.what}`}>
+              {lineOf(model, stage.step, system)}.{' '}
+              <span class="muted">
+                {path.took({ minutes: String(Math.round(stage.minutes)), did: did(stage) })}
+              </span>
+            </li>
+          ))}
+        </ol>
+      )}
+      {wasted > 0 && <p>{path.wasted({ minutes: String(Math.round(wasted)) })}</p>}
+      <p>
+        {path.open({
+          list: listOf(
+            open.map(({ fault, probability }) =>
+              path.one({ fault: words.causes[fault], share: share(probability, system) }),
+            ),
+          ),
+        })}
+      </p>
+    </>
+  );
+}
+
+/** What the planner would have measured. */
+export function PlannersWay({
+  bench,
+  planned,
+}: {
+  readonly bench: BenchCase;
+  readonly planned: readonly Planned[];
+}) {
+  const system = useUnits();
+  const { planner } = said;
+  const minutes = planned.reduce((sum, one) => sum + one.minutes, 0);
+  const isOutside = bench.causes.some(({ cause }) =>
+    (OUTSIDE as readonly string[]).includes(cause),
+  );
+  return (
+    <>
+      <h4>{planner.title}</h4>
+      <p>
+        {planner.intro} {isOutside && planner.outside}
+      </p>
+      <ol class="case-planned">
+        {planned.map(({ reading, top }) => (
+          <li key={reading.test.id}>
+            {words.known.read({
+              test: nameOf(reading.test, system),
+              value: shownIn(reading, system),
+            })}
+            .{' '}
+            <span class="muted">
+              {planner.top({
+                fault: words.causes[top.fault],
+                share: share(top.probability, system),
+              })}
+            </span>
+          </li>
+        ))}
+      </ol>
+      <p>
+        {planner.sum({
+          tests: plural(planned.length, planner.test),
+          minutes: String(Math.round(minutes)),
+        })}
+      </p>
+    </>
+  );
+}

@@ -1,0 +1,135 @@
+import type { Page } from '@playwright/test';
+import { writtenCases } from '../../src/cases/written.ts';
+import { expect, test } from './fixtures.ts';
+
+const LIST = '/practise/cases/';
+const first = '/practise/case/?case=fine-cold-revs-hot';
+
+async function bringIn(page: Page, address: string): Promise<void> {
+  await page.goto(address);
+  await expect(page.locator('.case-bar')).toBeVisible();
+}
+
+/** Does a test by touch: opens its group, the test, and presses. */
+async function measure(page: Page, group: string, test: RegExp): Promise<void> {
+  const fold = page.locator('details.case-fold', {
+    has: page.locator('summary', { hasText: new RegExp(`^${group}$`) }),
+  });
+  if ((await fold.getAttribute('open')) === null) await fold.locator('summary').click();
+  await fold.getByRole('button', { name: test }).click();
+  await fold.getByRole('button', { name: 'Do this test' }).click();
+}
+
+test('every case stands in the list with what its customer says, before any script', async ({
+  browser,
+}) => {
+  const context = await browser.newContext({ javaScriptEnabled: false });
+  const page = await context.newPage();
+  await page.goto(LIST);
+  for (const { title, complaint } of writtenCases()) {
+    const item = page.locator('.case-index li').filter({ hasText: title });
+    await expect(item.first()).toContainText(complaint.slice(0, 40));
+  }
+  await page.goto(first);
+  await expect(page.locator('main')).toContainText('A case needs JavaScript');
+  await context.close();
+});
+
+test('on a phone: ask, measure, say what it is, and see both ways; the list remembers', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 664 });
+  await bringIn(page, first);
+  await expect(page.locator('.case-says')).toContainText('In the morning it drives like new');
+  await page.getByRole('button', { name: 'In which ranges?' }).click();
+  await expect(page.locator('.case-bar')).toContainText('10 min');
+  await measure(page, 'Line pressure', /Drive, 700 rpm, hot/);
+  await measure(page, 'Clutch pressure', /Forward, 700 rpm, hot/);
+  // The reading stands where it was asked for, on the dial and in figures.
+  await expect(page.locator('.case-open .case-figure')).toBeInViewport();
+  await expect(page.locator('.case-open svg')).toBeInViewport();
+  await measure(page, 'Clutch pressure', /Reverse, 700 rpm, hot/);
+  await measure(page, 'Clutch pressure', /High, 700 rpm, hot/);
+  await page.reload();
+  await expect(page.locator('.case-known li')).toHaveCount(4);
+
+  await page.getByRole('link', { name: 'Say what it is' }).click();
+  await page.getByRole('button', { name: 'Hand it in' }).click();
+  await expect(page.getByRole('alert').filter({ hasText: 'Choose what is wrong' })).toBeVisible();
+  await page.getByLabel('What is wrong').selectOption('transferSeal');
+  await page.getByLabel('Transfer seal and bridge part').check();
+  await page.getByRole('button', { name: 'Hand it in' }).click();
+  const outcome = page.locator('#case-outcome');
+  await expect(outcome.getByRole('heading', { name: /^Solved, in \d+ minutes$/ })).toBeFocused();
+  await expect(outcome).toContainText('Your readings had shown it.');
+  await expect(outcome).toContainText('Your plan is what this car needs.');
+  await expect(outcome).toContainText('Split transfer seal: from');
+  await expect(
+    outcome.getByRole('heading', { name: 'The planner’s way on this car' }),
+  ).toBeVisible();
+
+  await page.goto(LIST);
+  const item = page.locator('.case-index li').filter({ hasText: 'Fine cold, revs up hot' });
+  await expect(item).toContainText(/solved in \d+ min/);
+});
+
+test('by keyboard alone: a case is measured, answered wrongly, and told so', async ({ page }) => {
+  await bringIn(page, first);
+  const question = page.getByRole('button', { name: 'Any warning lights?' });
+  await question.focus();
+  await page.keyboard.press('Enter');
+  await expect(page.locator('.case-list')).not.toHaveCount(0);
+  const summary = page.locator('details.case-fold summary', { hasText: /^Codes$/ });
+  await summary.focus();
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('Tab');
+  await expect(page.getByRole('button', { name: 'Do this test' })).toBeFocused();
+  await page.keyboard.press('Enter');
+  await expect(page.locator('.case-known li')).toHaveCount(1);
+  await page.getByLabel('What is wrong').focus();
+  await page.getByLabel('What is wrong').selectOption('pumpWear');
+  await page.getByRole('checkbox', { name: 'Pump', exact: true }).focus();
+  await page.keyboard.press('Space');
+  await page.keyboard.press('Tab');
+  await page.getByRole('button', { name: 'Hand it in' }).focus();
+  await page.keyboard.press('Enter');
+  const outcome = page.locator('#case-outcome');
+  await expect(outcome.getByRole('heading', { name: /^Not this/ })).toBeFocused();
+  await expect(outcome).toContainText('It was: Split transfer seal.');
+  await expect(outcome).toContainText('went further than your readings');
+  await expect(outcome).toContainText('hours of labor');
+});
+
+test('a test that can hurt says so before it is done', async ({ page }) => {
+  await bringIn(page, first);
+  await page.locator('details.case-fold summary', { hasText: /^Clutch pressure$/ }).click();
+  await page.getByRole('button', { name: /Clutch pressure, Forward, 1500 rpm, hot/ }).click();
+  const open = page.locator('.case-open');
+  await expect(open.locator('.case-caution')).toContainText('five seconds at most');
+  await expect(open.getByRole('button', { name: 'Do this test' })).toBeVisible();
+});
+
+test('a car drawn by number is the same for whoever opens the link', async ({ page, context }) => {
+  await page.goto(LIST);
+  await page.getByLabel(/^Number, 1 to/).fill('4711');
+  await page.getByText('Perhaps two faults').click();
+  await page.getByText('The second training transmission').click();
+  await page.getByRole('button', { name: 'Bring it in' }).click();
+  await expect(page.locator('.case-says')).not.toHaveCount(0);
+  const complaint = await page.locator('.case-says blockquote').textContent();
+  const other = await context.newPage();
+  await other.goto('/practise/case/?number=4711&level=3&on=second');
+  await expect(other.locator('.case-says blockquote')).toHaveText(complaint ?? '');
+  await expect(other.locator('.case-head')).toContainText('the reverse and the high clutch');
+});
+
+test('a link that names no car says what is allowed', async ({ page }) => {
+  await page.goto('/practise/case/?case=never-written');
+  await expect(page.getByRole('alert')).toContainText('There is no case “never-written”');
+  await page.goto('/practise/case/?number=123456&level=1&on=training');
+  await expect(page.getByRole('alert')).toContainText('a number from 1 to 99999');
+  await page.goto('/practise/case/');
+  await expect(page).toHaveURL(/\/practise\/cases\/$/);
+});
