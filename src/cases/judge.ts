@@ -1,6 +1,6 @@
 /** Whether a conclusion is what is wrong with the car, and whether the readings had shown it. */
-import type { Circuit, FaultId, FaultSet } from '../engine/index.ts';
-import { inOneCircuit, isFault, SURE, type Advice, type Name } from '../diagnosis/index.ts';
+import { FAULT_IDS, type Circuit, type FaultId, type FaultSet } from '../engine/index.ts';
+import { inOneCircuit, SURE, type Advice, type Name } from '../diagnosis/index.ts';
 import type { Outside, Repair } from './lists.ts';
 
 /** A fault of the list, a cause outside it, or nothing at all. */
@@ -114,4 +114,4 @@ export function repairGaps(wanted: readonly Repair[], planned: readonly Repair[]
 
 /** Whether the name is one that sits in one clutch, so that a conclusion has to say which. */
 export const asksCircuit = (cause: Cause): boolean =>
-  isFault(cause as Name) && inOneCircuit(cause as Name);
+  (FAULT_IDS as readonly string[]).includes(cause) && inOneCircuit(cause as FaultId);

@@ -77,7 +77,6 @@ export function Outcome({ model }: { readonly model: CaseModel }) {
       {verdict === 'part' && elsewhere.length === 0 && accused.length > 0 && (
         <p>{said.accused({ causes: list(accused) })}</p>
       )}
-      {now !== null && <p>{said.carried[carried(conclusion, bench, now.end, done)]}</p>}
       <h4>{said.repair.title}</h4>
       {gaps.missing.length === 0 && gaps.needless.length === 0 && <p>{said.repair.right}</p>}
       {gaps.missing.length > 0 && (
@@ -99,7 +98,7 @@ export function Outcome({ model }: { readonly model: CaseModel }) {
           <p>{story.tempts}</p>
           <p>
             {said.popular.costs({
-              hours: printNumber(story.comeback.hours, 0),
+              hours: story.comeback.hours,
               words: story.comeback.words,
             })}
           </p>
@@ -116,7 +115,9 @@ export function Outcome({ model }: { readonly model: CaseModel }) {
       {!failed.value && now === null && <p role="status">{said.path.working}</p>}
       {now !== null && (
         <>
-          <YourWay model={model} stages={now.stages} end={now.end} />
+          <YourWay model={model} stages={now.stages} end={now.end}>
+            {said.carried[carried(conclusion, bench, now.end, done)]}
+          </YourWay>
           <PlannersWay bench={bench} planned={now.planned} />
         </>
       )}

@@ -18,10 +18,12 @@ interface YourWayProps {
   readonly model: CaseModel;
   readonly stages: readonly Stage[];
   readonly end: Advice;
+  /** How far the readings carried the answer. */
+  readonly children: string;
 }
 
 /** Each step with what it did to the list. */
-export function YourWay({ model, stages, end }: YourWayProps) {
+export function YourWay({ model, stages, end, children }: YourWayProps) {
   const system = useUnits();
   const { path } = said;
   const toldNothing = ({ told }: Stage): boolean => told !== undefined && told < NOTHING_TOLD;
@@ -41,6 +43,7 @@ export function YourWay({ model, stages, end }: YourWayProps) {
   return (
     <>
       <h4>{path.title}</h4>
+      <p>{children}</p>
       {stages.length === 0 ? (
         <p>{path.none}</p>
       ) : (

@@ -1,3 +1,4 @@
+import { plural } from '../quantity/lists.ts';
 import type { Carried, Judged } from '../cases/judge.ts';
 
 const verdicts: Record<Judged['verdict'], (p: { minutes: string }) => string> = {
@@ -32,8 +33,8 @@ export const words = {
   },
   popular: {
     title: 'The popular answer',
-    costs: (p: { hours: string; words: string }) =>
-      `It costs ${p.hours} hours of labor. ${p.words}`,
+    costs: (p: { hours: number; words: string }) =>
+      `It costs ${plural(p.hours, { one: 'an hour', other: '# hours' })} of labor. ${p.words}`,
   },
   takeaway: 'Take with you',
   lesson: (p: { title: string }) => `Read: ${p.title}`,

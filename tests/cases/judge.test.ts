@@ -1,5 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { carried, causesOf, judge, repairGaps, type Named } from '../../src/cases/judge.ts';
+import { OUTSIDE } from '../../src/cases/lists.ts';
+import {
+  asksCircuit,
+  carried,
+  causesOf,
+  judge,
+  repairGaps,
+  type Named,
+} from '../../src/cases/judge.ts';
 
 const seal: Named = { cause: 'transferSeal' };
 const forwardRings: Named = { cause: 'sealingRings', circuit: 'forward' };
@@ -86,4 +94,11 @@ test('a repair plan is told what it lacks and what it does for nothing', () => {
     missing: ['sealingRings'],
     needless: ['bore'],
   });
+});
+
+test('only a fault that sits in one clutch asks which; causes outside the list never do', () => {
+  expect(asksCircuit('sealingRings')).toBe(true);
+  expect(asksCircuit('transferSeal')).toBe(false);
+  expect(asksCircuit('healthy')).toBe(false);
+  for (const cause of OUTSIDE) expect(asksCircuit(cause)).toBe(false);
 });
