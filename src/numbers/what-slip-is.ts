@@ -110,7 +110,7 @@ export const whatSlipIs: Entries = {
   'slip-raise': percent(100 * (limits.pressureRaise - 1), 'what the first failed check adds'),
   'slip-raised-from-800': kPa(800 * limits.pressureRaise, '800 kPa after the first failed check', {
     'raise-alone': {
-      mistake: 'give the raise by itself',
+      mistake: 'stop at what is added',
       value: 800 * (limits.pressureRaise - 1),
     },
     'by-130': {
