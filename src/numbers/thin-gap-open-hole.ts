@@ -60,6 +60,7 @@ export const thinGapOpenHole: Entries = {
   'leak-thin-20': leak(0.05, 20),
   'leak-wide-20': leak(0.4, 20),
   'growth-thin': growth(0.05),
+  'growth-default': growth(REFERENCE_CRACK_MM),
   'growth-wide': growth(0.4),
   'growth-hole': times(
     holeLeak(0.6, 100, LESSON_KPA) / holeLeak(0.6, 20, LESSON_KPA),

@@ -66,7 +66,7 @@ const cautions = {
   hot: 'Fluid burns. Let the exhaust cool before you go under.',
   engagement: 'Wheels chocked, service brake held, nobody in front of the car.',
   takeoff: 'On a clear lane only. Two people: one drives, one reads.',
-  loaded: 'Brake held, five seconds at most, then half a minute in Neutral.',
+  loaded: 'Brake held, five seconds at most, then a minute in Neutral.',
   fast: 'On a lift or rollers only, driven wheels free and guarded.',
   gauge:
     'Fit it with the engine off and the pressure gone. Gauge for 2 MPa (290 psi), hose clear of shafts and exhaust.',

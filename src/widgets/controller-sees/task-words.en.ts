@@ -12,7 +12,7 @@ export const words = {
         'Worn friction is missed: its turbine stops late, but it stops. Look earlier. Catch it with the engagement check and let every healthy recording pass.',
       hint: 'Read in the picture when the slip of the worn clutch drops. Then switch to the healthy one in the frost and read it there.',
       after: (p: { frost: string; friction: string }) =>
-        `The slowest healthy turbine stands ${p.frost} after selection, the worn one after ${p.friction}. The check must look between the two. A log gives you the same two numbers: note the stopping time of a car you know is good.`,
+        `The slowest healthy turbine stands ${p.frost} after selection, the worn one after ${p.friction}. The check must look between the two. A log gives you the same two numbers: note the stopping time of a car you know is good, at the same fluid temperature.`,
     },
     price: {
       words: (p: { crack16: string }) =>

@@ -4,7 +4,7 @@ export const words = {
       `The crack stays. Cool the hot run until the turbine stops in time for the check, ${p.limit} after selection. Find the hottest fluid at which it still does.`,
     hint: 'Go down in big steps until the solid line drops to zero before 2 s on the time axis. Then go back up slowly.',
     after: (p: { hot: string }) =>
-      `That is this car's fault temperature: ${p.hot} fails, this passes. Drive it past that point before you judge a repair.`,
+      `That is where this check finds the fault: ${p.hot} fails, this passes. Pulling away has limits of its own. Drive it past that point before you judge a repair.`,
   },
   cable: {
     words:
@@ -18,7 +18,7 @@ export const words = {
       `Find a fault that makes the turbine stop late cold as well: more than ${p.late} after selection at ${p.cool}. Then look at how the hot run differs, or does not.`,
     hint: 'A thin gap hardly leaks cold. What slows the fill at any temperature? Think of the way in, not the way out.',
     after:
-      'Late cold and late hot points at the way in, at an open way out, or at plates that take more stroke. Late hot only points at a gap. Time it cold first: it costs two minutes.',
+      'Late cold and late hot points at the way in, at an open way out, or at plates that take more stroke. Late hot only points at a gap, or at a valve that fades. Time it cold first: it costs two minutes.',
   },
   liar: {
     words:

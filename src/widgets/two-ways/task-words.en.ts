@@ -5,7 +5,7 @@ export const words = {
         'Both controllers saw slip and gave up. The car by wire is in Park. The one by cable stands on a slope with its lever in Drive and its clutch empty. Make it hold.',
       hint: 'What is the only thing in that car that reaches the pawl?',
       after:
-        'With a cable, Park is in your hand and nowhere else. Set the brake and chock a wheel before you get out of a car that has just dropped to Neutral.',
+        'With a cable, Park is in your hand and nowhere else. In a car that has just dropped to Neutral, keep your foot on the brake, pull the lever to Park and set the parking brake before you get out. Then chock it.',
     },
     shut: {
       words: (p: { need: string; near: string }) =>

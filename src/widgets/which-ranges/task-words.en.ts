@@ -38,7 +38,7 @@ export const words = {
         'Car three: it slips when you ask a lot of it, and every gauge reads right, cold and hot. In every range the clutch carries less than it should. Find the fault. The table of torque lies below.',
       hint: 'The pressure is there. What else goes into the torque a clutch holds?',
       after:
-        'Worn friction. No gauge sees it, since pressure is only one part of the torque. Good pressure in every range and it still slips: open it up and look at the plates. (The false turbine sensor also leaves every gauge right. But there the clutch carries all it should, and only the code is wrong.)',
+        'Worn friction. No gauge sees it, since pressure is only one part of the torque. Good pressure in every range while it slips: look at the plates, and at the fluid, since all packs seldom wear out at once. (The false turbine sensor also leaves every gauge right. But there the clutch carries all it should, and only the code is wrong.)',
     },
     byAir: {
       words: (p: { airRings: string; airHealthy: string }) =>
