@@ -4,7 +4,7 @@ export const words = {
       `The crack stays. Cool the hot run until the turbine stops in time for the check, ${p.limit} after selection. Find the hottest fluid at which it still does.`,
     hint: 'Go down in big steps until the solid line drops to zero before 2 s on the time axis. Then go back up slowly.',
     after: (p: { hot: string }) =>
-      `That is this car's fault temperature: ${p.hot} fails, this passes. Drive it past that point before you judge a repair.`,
+      `A little above this lies the fault temperature of this car, for this check. Drive it past that point before you judge a repair. At ${p.hot} you are well past it.`,
   },
   cable: {
     words:
