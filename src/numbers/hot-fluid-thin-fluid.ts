@@ -30,6 +30,12 @@ const thinner = (coldC: number, hotC: number) =>
     dynamicMPas(coldC) / dynamicMPas(hotC),
     `how many times thinner, by dynamic viscosity, from ${coldC} to ${hotC} °C`,
   );
+/** As the data sheet counts, and the simulation. */
+const thinnerCSt = (coldC: number, hotC: number) =>
+  times(
+    kinematicCSt(coldC) / kinematicCSt(hotC),
+    `how many times thinner, by kinematic viscosity, from ${coldC} to ${hotC} °C`,
+  );
 
 /** What a part-worn pump, which still holds its line hot, slips at 600 kPa [L/min]. */
 const { pump } = makeCar({ faults: { pumpWear: { severity: 0.11 } } }).plant;
@@ -74,11 +80,12 @@ export const hotFluidThinFluid: Entries = {
   }),
   'low-mu-100': mu(100),
   'thinner-20-to-100': thinner(20, 100),
-  'thinner-20-to-60': thinner(20, 60),
-  'thinner-60-to-100': thinner(60, 100),
+  'thinner-cst-20-to-100': thinnerCSt(20, 100),
+  'thinner-cst-20-to-60': thinnerCSt(20, 60),
+  'thinner-cst-60-to-100': thinnerCSt(60, 100),
   'standard-over-low-100': times(
-    dynamicMPas(100, 'standard') / dynamicMPas(100),
-    'dynamic viscosity of the standard fluid over the low-viscosity one at 100 °C',
+    kinematicCSt(100, 'standard') / kinematicCSt(100),
+    'kinematic viscosity of the standard fluid over the low-viscosity one at 100 °C',
   ),
   'vi-standard': vi(fluidClasses.standard),
   'vi-low': vi(fluidClasses['low-viscosity']),

@@ -20,7 +20,8 @@ import {
   type WrongRules,
 } from './entry.ts';
 
-const wornPump: FaultSet = { pumpWear: { severity: 0.22 } };
+/** As worn as the one that the lesson's simulation runs. */
+const wornPump: FaultSet = { pumpWear: { severity: 0.2 } };
 const halfWornPump: FaultSet = { pumpWear: { severity: 0.18 } };
 const moreWornPump: FaultSet = { pumpWear: { severity: 0.25 } };
 const wornBore: FaultSet = { regulatorBore: { severity: 0.6 } };
@@ -102,7 +103,7 @@ export const pumpAndRegulator: readonly Entries[] = [
     'pump-draws-idle': draws('healthy', {}, 100, 'idle', {
       'per-second': { mistake: 'stop at one second', value: hot.intakeLmin / 60 },
       tenfold: {
-        mistake: 'take a litre for a hundred cubic centimetres',
+        mistake: 'take a liter for a hundred cubic centimeters',
         value: (displacementCm3 * idle.engineRpm) / 100,
       },
       doubled: {

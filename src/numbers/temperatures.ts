@@ -11,7 +11,7 @@ export const temperatures: readonly Entries[] = [
     'burns-in-two-seconds': chosen((150 - 32) / 1.8),
   },
   Object.fromEntries(
-    [-20, -10, 0, 15, 20, 40, 60, 80, 100, 110].map((tempC) => [
+    [-20, -10, 0, 15, 20, 40, 60, 80, 100, 110, 120].map((tempC) => [
       `at-${tempC < 0 ? `minus-${-tempC}` : tempC}`,
       chosen(tempC),
     ]),

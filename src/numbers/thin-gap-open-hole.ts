@@ -1,27 +1,38 @@
 import { letsGoAtC, makeCar, REFERENCE_CRACK_MM, type Demand } from '../car/index.ts';
 import { training, type FluidClass } from '../engine/index.ts';
+import { HAIR_MM } from '../quantity/hairs.ts';
 import { crackLeak, densityKgL, dynamicMPas, gapLeak, holeLeak, read, tapKpa } from './ask.ts';
-import { degC, kPa, lmin, mm, percent, times, type Entries, type WrongRules } from './entry.ts';
+import {
+  count,
+  degC,
+  kPa,
+  lmin,
+  mm,
+  percent,
+  times,
+  type Entries,
+  type WrongRules,
+} from './entry.ts';
 import { pressOil } from './hot-fluid-thin-fluid.ts';
 
-/** Pressure behind a leak: what the lesson takes, and what the clutch circuit has at idle, which the questions take. */
-const [LESSON_KPA, IDLE_KPA] = [300, 400];
+/** Pressure behind a leak: what the clutch circuit has at idle, in the lesson, its simulation and its questions. */
+const IDLE_KPA = 400;
 
-const leak = (height: number, tempC: number, behind = LESSON_KPA, wrong?: WrongRules) =>
+const leak = (height: number, tempC: number, wrong?: WrongRules) =>
   lmin(
-    crackLeak(height, tempC, behind).flow,
-    `leak of a ${height} mm crack, ${tempC} °C, ${behind} kPa`,
+    crackLeak(height, tempC, IDLE_KPA).flow,
+    `leak of a ${height} mm crack, ${tempC} °C, ${IDLE_KPA} kPa`,
     wrong,
   );
-const share = (height: number, tempC: number, behind = LESSON_KPA) =>
+const share = (height: number, tempC: number) =>
   percent(
-    crackLeak(height, tempC, behind).viscousPercent,
-    `viscous share, ${height} mm crack, ${tempC} °C, ${behind} kPa`,
+    crackLeak(height, tempC, IDLE_KPA).viscousPercent,
+    `viscous share, ${height} mm crack, ${tempC} °C, ${IDLE_KPA} kPa`,
   );
-const growth = (height: number, behind = LESSON_KPA) =>
+const growth = (height: number) =>
   times(
-    crackLeak(height, 100, behind).flow / crackLeak(height, 20, behind).flow,
-    `leak of a ${height} mm crack at 100 °C over 20 °C, ${behind} kPa`,
+    crackLeak(height, 100, IDLE_KPA).flow / crackLeak(height, 20, IDLE_KPA).flow,
+    `leak of a ${height} mm crack at 100 °C over 20 °C, ${IDLE_KPA} kPa`,
   );
 const thinner = dynamicMPas(20) / dynamicMPas(100);
 const middleViscous = (tempC: number): number =>
@@ -56,20 +67,21 @@ export const thinGapOpenHole: Entries = {
   'crack-thin': mm(0.05, 'a thin crack'),
   'crack-default': mm(REFERENCE_CRACK_MM, 'the crack of the lessons'),
   'crack-wide': mm(0.4, 'the widest crack of the training transmission'),
-  'pressure-300': kPa(LESSON_KPA, 'pressure behind the leaks of the lesson on gaps and holes'),
   'leak-thin-20': leak(0.05, 20),
-  'leak-wide-20': leak(0.4, 20),
-  'growth-thin': growth(0.05),
   'growth-default': growth(REFERENCE_CRACK_MM),
+  'times-eight': count(8, 'twice the opening, in the law of a thin gap'),
+  'leak-thin-20-eightfold': lmin(
+    8 * crackLeak(0.05, 20, IDLE_KPA).flow,
+    'what the law of a thin gap gives at twice the opening',
+  ),
+  'growth-hair': growth(HAIR_MM),
   'growth-wide': growth(0.4),
   'growth-hole': times(
-    holeLeak(0.6, 100, LESSON_KPA) / holeLeak(0.6, 20, LESSON_KPA),
+    holeLeak(0.6, 100, IDLE_KPA) / holeLeak(0.6, 20, IDLE_KPA),
     'leak of a 0.6 mm drilled hole at 100 °C over 20 °C',
   ),
   'share-thin-20': share(0.05, 20),
   'share-thin-100': share(0.05, 100),
-  'share-wide-20': share(0.4, 20),
-  'share-wide-100': share(0.4, 100),
   'split-20': split(20),
   'split-60': split(60),
   'split-80': split(80),
@@ -104,11 +116,11 @@ export const thinGapOpenHole: Entries = {
   }),
   'crossing-default-idle': crossing(REFERENCE_CRACK_MM, 'standing'),
 
-  'growth-thin-at-400': growth(0.05, IDLE_KPA),
-  'share-two-hairs-20-at-400': share(0.16, 20, IDLE_KPA),
-  'share-two-hairs-100-at-400': share(0.16, 100, IDLE_KPA),
-  'share-wide-20-at-400': share(0.4, 20, IDLE_KPA),
-  'share-wide-100-at-400': share(0.4, 100, IDLE_KPA),
+  'growth-thin-at-400': growth(0.05),
+  'share-two-hairs-20-at-400': share(0.16, 20),
+  'share-two-hairs-100-at-400': share(0.16, 100),
+  'share-wide-20-at-400': share(0.4, 20),
+  'share-wide-100-at-400': share(0.4, 100),
   'two-hairs-not-viscous': kPa(
     IDLE_KPA * (1 - middleViscous(100)),
     'pressure not spent on rubbing, 0.16 mm, 100 °C, 400 kPa',
@@ -124,8 +136,8 @@ export const thinGapOpenHole: Entries = {
       all: { mistake: 'count all of the pressure', value: IDLE_KPA },
     },
   ),
-  'leak-wide-20-at-400': leak(0.4, 20, IDLE_KPA),
-  'leak-wide-100-at-400': leak(0.4, 100, IDLE_KPA, {
+  'leak-wide-20-at-400': leak(0.4, 20),
+  'leak-wide-100-at-400': leak(0.4, 100, {
     'gap-rule': { mistake: 'take the crack for a thin gap', value: wideCold * thinner },
     unchanged: { mistake: 'take the crack for a hole', value: wideCold },
   }),

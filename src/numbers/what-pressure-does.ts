@@ -58,6 +58,8 @@ export const whatPressureDoes: Entries = {
     'one-face': { mistake: 'count one face only', value: holdsNm(400) / clutch.faces },
     diameter: { mistake: 'use the diameter for the radius', value: 2 * holdsNm(400) },
   }),
+  'force-at-250': newtons(pushN(250), 'piston force at 250 kPa'),
+  'left-at-250': newtons(pushN(250) - clutch.springForce, 'left for the plates, 250 kPa'),
   'holds-at-250': holds(250),
   'holds-at-200': holds(200),
   'holds-at-90': holds(90),

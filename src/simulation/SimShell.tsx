@@ -14,7 +14,7 @@ import type {
   SimSpec,
   TasksFile,
 } from './sim-spec.ts';
-import { advance, startState, type StageEvent } from './stages.ts';
+import { advance, startState, type Stage, type StageEvent } from './stages.ts';
 import { sweep } from './sweep.ts';
 import { useHeldHeight } from './use-held-height.ts';
 import { useLaterStages } from './use-later-stages.ts';
@@ -146,7 +146,7 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
         {/* Stays at the top of the screen while the controls under it are scrolled. */}
         <div class="sim-picture">
           <Drawn draw={() => picture(context)} />
-          <Says sim={sim} model={model} system={system} silent={stage === 'predict'} />
+          <Says {...{ sim, model, system, stage }} />
           {hand && revealed && <Drawn draw={() => hand(context)} />}
         </div>
         <div class="sim-controls">
@@ -219,13 +219,16 @@ interface SaysProps<G extends Givens, M extends SimModel<G>> {
   readonly sim: SimSpec<G, M>;
   readonly model: M;
   readonly system: UnitSystem;
-  /** While a prediction is asked for. The region is there already: one that came with its words would not be read out. */
-  readonly silent: boolean;
+  readonly stage: Stage;
 }
 
 function Says<G extends Givens, M extends SimModel<G>>(props: SaysProps<G, M>) {
-  const { sim, model, system, silent } = props;
-  return <LiveText visible={!silent} text={silent ? '' : sim.says(model, system)} />;
+  const { sim, model, system, stage } = props;
+  // While a prediction is asked for, the region is there already: one that came with its words would not be read out.
+  const silent = stage === 'predict';
+  return (
+    <LiveText visible={!silent} text={silent ? '' : sim.says(model, system, stage === 'tasks')} />
+  );
 }
 
 interface StageNavProps {

@@ -106,8 +106,8 @@ export interface SimSpec<G extends Givens, M extends SimModel<G>> {
   /** In the order of your own controls: the first three stand open, the rest behind "More controls". */
   readonly controls: readonly ControlSpec<G>[];
   readonly predict: PredictSpec<G, M>;
-  /** One sentence on the state as it stands; shown under the picture and spoken. */
-  readonly says: (model: M, system: UnitSystem) => string;
+  /** On the state as it stands; shown under the picture and spoken. What a task asks for is not said while it is on. */
+  readonly says: (model: M, system: UnitSystem, inTask?: boolean) => string;
 }
 
 /** The guided tasks, a file of their own: nobody sees them before the run, and nobody pays for them. */

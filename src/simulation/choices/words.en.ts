@@ -7,7 +7,7 @@ export const words = {
     `${p.name}, ${p.at40} and ${p.at100}`,
   circuit: 'Circuit',
   throughSeal: 'through the transfer seal',
-  pastSeal: 'another way round',
+  pastSeal: 'another way around',
   testPoint: 'What the controller commands',
   testPoints: { idle: 'Idle', load: 'Load' },
   commands: (p: { line: string; clutch: string }) => `line ${p.line}, clutch ${p.clutch}`,

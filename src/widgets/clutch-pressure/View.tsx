@@ -32,8 +32,8 @@ const BANDS: readonly Band[] = [
   { id: 'standing', kind: 'needed', label: chart.standing, from: standing.kPa, to: standing.kPa },
 ];
 
-/** Before the answer is out the line is drawn as far as the run has come, and nothing is marked ahead of it. */
-function Picture({ model, revealed, live }: PictureProps<PressureModel>) {
+/** Before the answer is out the line is drawn as far as the run has come, and nothing is marked ahead of it. A task asks for the crossing, so it is not marked then. */
+function Picture({ model, stage, revealed, live }: PictureProps<PressureModel>) {
   const { givens, clutch, need, letsGo, cracked, healthy } = model;
   const temp = givens.temp.value;
   const needsKpa = need.value.kPa;
@@ -41,7 +41,7 @@ function Picture({ model, revealed, live }: PictureProps<PressureModel>) {
   const all = cracked.value;
   const soFar = revealed ? all : all.map((kpa, i) => ((SWEEP_TEMPS[i] ?? 0) <= temp ? kpa : null));
   const crossing: readonly Mark[] =
-    revealed && edge.kind === 'at'
+    revealed && stage !== 'tasks' && edge.kind === 'at'
       ? [
           {
             id: 'crossing',

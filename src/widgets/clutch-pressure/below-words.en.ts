@@ -3,7 +3,7 @@ export const words = {
   circuit: {
     name: 'The circuit:',
     through: 'what the crack takes has to come through the feed hole first.',
-    past: 'high goes another way round and does not pass through the transfer seal, so the crack cannot reach it. Drawn here with a whole seal.',
+    past: 'high goes another way around and does not pass through the transfer seal, so the crack cannot reach it. Drawn here with a whole seal.',
     line: 'Line',
     atCommand: 'at its command',
     short: 'short of its command',

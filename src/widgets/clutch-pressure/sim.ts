@@ -118,7 +118,7 @@ export const sim: SimSpec<PressureGivens, PressureModel> = {
       };
     },
   },
-  says: (model, system) => {
+  says: (model, system, inTask) => {
     const { now, clutch, need, holds, commands } = model;
     const print = printer(system);
     const [has, least] = formatApart(clutch.value.kPa, need.value.kPa, pressure, system);
@@ -134,6 +134,7 @@ export const sim: SimSpec<PressureGivens, PressureModel> = {
         }),
       );
     }
-    return [...sentences, limitOf(model, system)].join(' ');
+    if (!inTask) sentences.push(limitOf(model, system));
+    return sentences.join(' ');
   },
 };

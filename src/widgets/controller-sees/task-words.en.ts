@@ -5,7 +5,7 @@ export const words = {
         `These limits are slack: the crack of ${p.crack25} never stores its code. Set slip limit and time so that both big cracks store a code and every healthy recording passes.`,
       hint: 'A code takes two failed checks, one after the other. Shorten the time first, and look at the driver in a hurry before you go too far.',
       after: (p: { longestOver: string }) =>
-        `There is room between the two. A healthy clutch slips ${p.longestOver} at the longest, while it fills with the throttle already open. The time has to be longer than that. The rest is choice, and makers choose differently.`,
+        `There is room between the cracks and the healthy cars. A healthy clutch slips ${p.longestOver} at the longest, while it fills with the throttle already open. The time has to be longer than that. The rest is choice, and makers choose differently.`,
     },
     friction: {
       words:
@@ -17,7 +17,7 @@ export const words = {
     price: {
       words: (p: { crack16: string }) =>
         `The thin crack, ${p.crack16}, is still missed. Look earlier yet, until it is caught. Then see what else fails a check.`,
-      hint: 'Go down in small steps and watch the table under the picture.',
+      hint: 'Go down in small steps and watch the counts under the picture. Which car it is stands in the table further down.',
       after: (p: { thin: string; frost: string }) =>
         `You cannot have both. With the thin crack the turbine stands after ${p.thin}, with a healthy clutch on a frosty morning after ${p.frost}, so no limit parts them. A controller without a false alarm lets small leaks drive on. That is why no code does not mean no fault.`,
     },
@@ -26,7 +26,7 @@ export const words = {
         'Usual limits, a healthy hot car. Worsen the noise of the turbine sensor until this car fails a check. Which check is fooled?',
       hint: 'Noise below a limit cannot cross it.',
       after: (p: { limit: string; readings: string }) =>
-        `The engagement check takes one look, and one bad reading over ${p.limit} is enough. The ratio check wants ${p.readings} readings in a row over its limit, so noise alone hardly gets through. Sensor, ring and wiring come before the clutch when a log looks like this.`,
+        `The engagement check takes one look, and one bad reading over ${p.limit} is enough. The ratio check wants ${p.readings} readings in a row over its limit, so noise alone hardly gets through. Sensor, tone wheel and wiring come before the clutch when a log looks like this.`,
     },
   },
   reached: {

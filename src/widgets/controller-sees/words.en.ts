@@ -103,8 +103,8 @@ export const words = {
   made: 'A recording is made once, with a controller that never acts, in the training transmission. So it cannot show what raised pressure would have done. The recordings and the limits are invented.',
   states: {
     name: 'The controller’s states.',
-    end: 'Inked: where this recording ends. Move the cursor over the picture to follow it.',
-    cursor: 'Inked: the state at the cursor.',
+    end: 'Filled in: where this recording ends. Slide along the chart above to follow it.',
+    cursor: 'Filled in: the state where you are on the chart.',
     inWords: 'The diagram in words',
   },
 };

@@ -29,11 +29,11 @@ export const words = {
         why: 'That is what a smaller crack does. This one takes more than the feed can bring, so the pressure never gets to what the torque needs. The turbine keeps turning.',
       },
       slips: {
-        words: 'The turbine turns on. The clutch slips, and the controller lets it.',
-        why: 'It does turn on and slip. But slip is exactly what the controller watches for. It raises pressure once, and when that does not help it stores a code and takes the clutch away.',
+        words: 'The turbine keeps turning. The clutch slips, and the controller lets it.',
+        why: 'It does keep turning, and the clutch slips. But slip is exactly what the controller watches for. It raises pressure once, and when that does not help it stores a code and takes the clutch away.',
       },
       park: {
-        words: 'The turbine turns on. The controller gives up and selects Park.',
+        words: 'The turbine keeps turning. The controller gives up and selects Park.',
         why: 'The turbine does not stop, the controller reads that as slip, and raising the pressure only pushes more fluid through the crack. With electronic selection it can move the park pawl, and at a standstill it does.',
       },
     },

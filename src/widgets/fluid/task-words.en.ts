@@ -30,7 +30,7 @@ export const words = {
     thicker: (p: { temp: string; times: string; cool: string }) =>
       `At ${p.temp} fluid A is ${p.times} times thicker than at ${p.cool}.`,
     stillThicker: (p: { temp: string; a: string; b: string }) =>
-      `These two do cross, but not at ${p.temp}: there A is ${p.a} and B is ${p.b}.`,
+      `At ${p.temp} A is still the thicker of the two, ${p.a} against ${p.b}. Go colder. If that does not turn them around, take another pair.`,
     index: (p: { a: string; b: string }) =>
       `Your fluid comes to an index of ${p.a}; fluid B has ${p.b}.`,
   },

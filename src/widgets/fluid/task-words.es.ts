@@ -32,7 +32,7 @@ export const words: typeof en = {
     thicker: ({ temp, times, cool }) =>
       `A ${temp}, el aceite A está ${times} veces más grueso que a ${cool}.`,
     stillThicker: ({ temp, a, b }) =>
-      `Estos dos sí se cruzan, pero no a ${temp}: ahí A tiene ${a} y B tiene ${b}.`,
+      `A ${temp} el A todavía es el más grueso de los dos, ${a} contra ${b}. Baja más la temperatura. Si ni así se voltean, prueba otro par.`,
     index: ({ a, b }) => `Tu aceite da un índice de ${a}; el aceite B tiene ${b}.`,
   },
 };

@@ -45,7 +45,7 @@ export const words = {
     hole: 'drilled hole',
     crackNow: (p: { leak: string }) => `crack ${p.leak}`,
     holeNow: (p: { leak: string }) => `hole ${p.leak}`,
-    lawEnds: 'laminar law ends',
+    lawEnds: 'thin-gap law ends',
   },
   spent: {
     name: 'Where the crack’s pressure goes',

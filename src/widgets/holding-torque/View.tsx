@@ -23,8 +23,8 @@ const BANDS = [
   },
 ] as const;
 
-/** Before the answer is out only the way from where the pressure started is drawn. */
-function Picture({ model, revealed, live }: PictureProps<HoldingModel>) {
+/** Before the answer is out only the way from where the pressure started is drawn. A task asks for the crossing, so it is not marked then. */
+function Picture({ model, stage, revealed, live }: PictureProps<HoldingModel>) {
   const { build, torque: has, need, needPressure, line, trainingLine, givens } = model;
   const kpa = build.value.pressure;
   const at = needPressure.value;
@@ -36,7 +36,7 @@ function Picture({ model, revealed, live }: PictureProps<HoldingModel>) {
   // A book asks for a number, not whether our car drives off.
   const book = own && example !== 'own';
   const crossing: readonly Mark[] =
-    revealed && !book && at <= PRESSURE.max
+    revealed && stage !== 'tasks' && !book && at <= PRESSURE.max
       ? [
           {
             id: 'crossing',

@@ -49,7 +49,6 @@ export function facts(system: UnitSystem) {
     idlePressure: print(needed.idle.kPa, pressure),
     wornFriction: print(WORN, friction),
     wornTorque: print(torqueOf({ ...training, friction: WORN }, FULL), torque),
-    oneFace: print(oneFace, torque),
     eightFaces: print(8 * oneFace, torque),
     book: words.books['khurmi-10.28'].full,
     how: howOf('khurmi-10.28', system),

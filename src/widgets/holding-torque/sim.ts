@@ -84,7 +84,7 @@ export const sim: SimSpec<HoldingGivens, HoldingModel> = {
       };
     },
   },
-  says: (model, system) => {
+  says: (model, system, inTask) => {
     const print = printer(system);
     const { build, torque: held, holds, needPressure, springPressure, givens } = model;
     const has = print(held.value, torque);
@@ -115,12 +115,8 @@ export const sim: SimSpec<HoldingGivens, HoldingModel> = {
       : held.value > FULL_TORQUE
         ? says.offChart
         : says.holds;
-    return [
-      verdict({ has }),
-      says.needed[required]({
-        ...needIn(required, system),
-        pressure: print(needPressure.value, pressure),
-      }),
-    ].join(' ');
+    const sentences = [verdict({ has }), says.needed[required](needIn(required, system))];
+    if (!inTask) sentences.push(says.gauge({ pressure: print(needPressure.value, pressure) }));
+    return sentences.join(' ');
   },
 };

@@ -18,8 +18,8 @@ export const words = {
       words: (p: { full: string }) =>
         `Somebody built this pack with four friction faces. The controller gives ${p.full} and no more. What is the smallest number of faces that can take off?`,
       hint: 'Add faces one by one. Torque grows by the same amount with each.',
-      after: (p: { oneFace: string; full: string; eightFaces: string; need: string }) =>
-        `Each face carries ${p.oneFace} at ${p.full}, so eight will do: ${p.eightFaces} against ${p.need}. The training clutch has ten. A plate left out costs two faces, and no gauge shows it. Count them as you build.`,
+      after: (p: { eightFaces: string; need: string }) =>
+        `Each face carries as much as the next, so eight carry eight tenths of what ten do: ${p.eightFaces}. That is enough for ${p.need}. The training clutch has ten. A plate left out costs two faces, and no gauge shows it. Count them as you build.`,
     },
     book: {
       words: (p: {

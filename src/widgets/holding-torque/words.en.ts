@@ -63,13 +63,13 @@ export const words = {
     offChart: (p: { has: string }) => `Holds: it can carry ${p.has}, off the top of the chart.`,
     slips: (p: { has: string }) => `Slips: it can carry ${p.has}.`,
     needed: {
-      idle: (p: { need: string; pressure: string }) =>
-        `Standing in gear at idle asks for ${p.need}, which takes ${p.pressure} on the gauge.`,
-      gentle: (p: { need: string; speed: string; pressure: string }) =>
-        `A gentle take-off at ${p.speed} asks for ${p.need}, which takes ${p.pressure} on the gauge.`,
-      'take-off': (p: { need: string; speed: string; pressure: string }) =>
-        `A firm take-off at ${p.speed} asks for ${p.need}, which takes ${p.pressure} on the gauge.`,
+      idle: (p: { need: string }) => `Standing in gear at idle asks for ${p.need}.`,
+      gentle: (p: { need: string; speed: string }) =>
+        `A gentle take-off at ${p.speed} asks for ${p.need}.`,
+      'take-off': (p: { need: string; speed: string }) =>
+        `A firm take-off at ${p.speed} asks for ${p.need}.`,
     },
+    gauge: (p: { pressure: string }) => `That takes ${p.pressure} on the gauge.`,
   },
   chart: {
     name: 'Torque held against pressure',

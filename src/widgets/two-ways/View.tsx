@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
+import { useEffect } from 'preact/hooks';
 import { ElectronicRangeDrawing, MechanicalRangeDrawing } from '../../drawings/index.ts';
 import { simulationView, type PictureProps } from '../../simulation/simulation-view.tsx';
 import { DrawnWhereShown } from '../../ui/DrawnWhereShown.tsx';
@@ -30,10 +31,15 @@ const Way = ({ words: { name, kind }, draw }: WayProps) => (
 
 /**
  * Both boxes in the same state, so that what differs is who can do something about it: one above the other where there is room.
- * On a phone one at a time, so that it can be read and stays in sight.
+ * On a phone one at a time, so that it can be read and stays in sight; a task begins with the one that it is about.
  */
-function Picture({ model }: PictureProps<WaysModel>) {
+function Picture({ model, stage, live }: PictureProps<WaysModel>) {
   const side = useSignal<'wire' | 'cable'>('wire');
+  // Only the task about the car by wire lets the car's movement be chosen.
+  const about = stage !== 'tasks' ? null : live('car') ? 'wire' : 'cable';
+  useEffect(() => {
+    if (about) side.value = about;
+  }, [about]);
   return (
     <div class={`ways-pair ways-${side.value}`}>
       <div class="ways-side" role="group" aria-label={words.which}>

@@ -74,7 +74,7 @@ export const words = {
     stops: (p: { has: string; time: string }) => `${p.has}, turbine stops after ${p.time}`,
     never: (p: { has: string }) => `${p.has}, turbine does not stop`,
     about: (p: { range: string; need: string }) =>
-      `Clutch pressure at idle in the training transmission, with ${p.range} fed, and how long the turbine takes to stop. Taking off needs ${p.need}. A port half shut fills the clutch late at any temperature. Hot, even sound rings leak more than a nearly shut port can bring.`,
+      `Clutch pressure at idle in the training transmission, with ${p.range} fed, and how long the turbine takes to stop. Taking off needs ${p.need}. A port half shut fills the clutch late at any temperature. Hot, even good rings leak more than a nearly shut port can bring.`,
   },
   caution: {
     lead: 'Caution.',

@@ -8,6 +8,9 @@ import { KINDS, type WarmUpModel } from './model.ts';
 import { words } from './below-words.en.ts';
 import { words as common } from './words.en.ts';
 
+/** By how much two temperatures are apart where a heat flow is told; by a single degree it would print as nothing [°C]. */
+const SPAN = 50;
+
 /** Where a kind of driving has ended after four hours, which is as good as for ever [°C]. */
 const endOf = (kind: (typeof KINDS)[number], outsideC: number): number =>
   warmedTo(trainingLump, {
@@ -35,8 +38,9 @@ export function Below({ model }: PictureProps<WarmUpModel>) {
         {words.invented({
           capacity: print(trainingLump.capacity, heat),
           degree: print(1, temperatureRise),
-          loss: watts(trainingLump.loss),
-          exchange: watts(trainingLump.exchange),
+          span: print(SPAN, temperatureRise),
+          loss: watts(SPAN * trainingLump.loss),
+          exchange: watts(SPAN * trainingLump.exchange),
           coolant: print(coolant.heldC, temperature),
           idling: watts(driveHeat.idling),
           gentle: watts(driveHeat.gentle),

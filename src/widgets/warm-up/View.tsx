@@ -41,8 +41,8 @@ function takeawayOf(model: WarmUpModel, system: UnitSystem): string {
   return chart.takeaway.at({ demand, temp: format(lets.tempC, temperature, system) });
 }
 
-/** Fluid temperature over the drive, with the edge where this crack lets go. */
-function Picture({ model }: PictureProps<WarmUpModel>) {
+/** Fluid temperature over the drive, with the edge where this crack lets go. The drive as a strip would leave a phone no height for the question. */
+function Picture({ model, revealed }: PictureProps<WarmUpModel>) {
   const system = useUnits();
   const { shows, letsGo, stretches, temps, end } = model;
   const found = shows.value;
@@ -84,7 +84,7 @@ function Picture({ model }: PictureProps<WarmUpModel>) {
       series={[{ id: 'fluid', label: chart.fluid, kind: 'plain', y: temps.value }]}
       bands={bandsOf(model, system)}
       marks={marks}
-      strips={[strip]}
+      strips={revealed ? [strip] : []}
     />
   );
 }

@@ -6,6 +6,7 @@ export const words = {
   invented: (p: {
     capacity: string;
     degree: string;
+    span: string;
     loss: string;
     exchange: string;
     coolant: string;
@@ -13,7 +14,7 @@ export const words = {
     gentle: string;
     pulling: string;
   }) =>
-    `All invented for the training transmission: ${p.capacity} to warm it by ${p.degree}, ${p.loss} given off for each such step above the air, ${p.exchange} exchanged for each step between coolant and fluid, coolant held at ${p.coolant}; idling makes ${p.idling} of heat, gentle driving ${p.gentle}, pulling ${p.pulling}.`,
+    `All invented for the training transmission: ${p.capacity} to warm it by ${p.degree}, ${p.loss} given off when it is ${p.span} warmer than the air, ${p.exchange} exchanged when coolant and fluid are ${p.span} apart, coolant held at ${p.coolant}; idling makes ${p.idling} of heat, gentle driving ${p.gentle}, pulling ${p.pulling}.`,
   command:
     'Where the crack lets go comes from “Does the clutch hold?”, with the command held fixed at its idle values. A controller that asks for more as you give throttle pulls away hotter than this.',
 };

@@ -71,8 +71,7 @@ export interface Stretch {
 export type Shows =
   | { readonly when: 'at-once' }
   | { readonly when: 'at'; readonly minute: number; readonly kind: DriveKind }
-  /** The drive ends this far short of it [°C]. */
-  | { readonly when: 'not-on-this-drive'; readonly shortC: number }
+  | { readonly when: 'not-on-this-drive' }
   /** It holds at any temperature offered, or not at any. */
   | { readonly when: 'never' };
 
@@ -117,16 +116,14 @@ export function shows(plan: Plan, lets: LetsGo): Shows {
   if (lets.kind === 'always') return { when: 'never' };
   const { outside, above } = plan;
   if (lets.kind === 'never' || outside + above >= lets.tempC) return { when: 'at-once' };
-  const all = drive(plan);
-  for (const { kind, from, to, startC, coolantC } of all) {
+  for (const { kind, from, to, startC, coolantC } of drive(plan)) {
     const begins = { fluidC: startC, coolantC, ambientC: outside, heat: driveHeat[kind] };
     const time = timeToReach(trainingLump, begins, lets.tempC);
     if (time !== null && from + time / 60 <= to) {
       return { when: 'at', minute: from + time / 60, kind };
     }
   }
-  const hottest = Math.max(outside + above, ...all.map(({ endC }) => endC));
-  return { when: 'not-on-this-drive', shortC: lets.tempC - hottest };
+  return { when: 'not-on-this-drive' };
 }
 
 export function makeModel() {

@@ -1,7 +1,7 @@
 import { words as names } from '../../car/words.en.ts';
 import { plural } from '../../quantity/lists.ts';
 import { printer } from '../../quantity/print.ts';
-import { temperature, temperatureRise } from '../../quantity/quantities.ts';
+import { temperature } from '../../quantity/quantities.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { DEMAND_OF } from '../../simulation/required/control.ts';
 import { TEMP } from '../../simulation/choices/temperatures.ts';
@@ -47,7 +47,6 @@ function verdict(model: WarmUpModel, system: UnitSystem): string {
         minutes: spoken(end.value.minute),
         demand: demandOf(model),
         temp,
-        short: print(found.shortC, temperatureRise),
       });
   }
 }

@@ -69,14 +69,8 @@ export const words = {
       mixed: (p: { minutes: string } & Edge) =>
         `After ${p.minutes} of this drive it will let go, at ${p.temp}.`,
     },
-    notOnThisDrive: (p: {
-      last: string;
-      minutes: string;
-      demand: string;
-      temp: string;
-      short: string;
-    }) =>
-      `This drive does not show it. It ends at ${p.last} after ${p.minutes}. ${p.demand}: lets go at ${p.temp}, ${p.short} more than the fluid ever gets.`,
+    notOnThisDrive: (p: { last: string; minutes: string; demand: string; temp: string }) =>
+      `This drive does not show it. It ends at ${p.last} after ${p.minutes}. ${p.demand}: lets go at ${p.temp}, hotter than the fluid gets on it.`,
     tooHot: (p: { minutes: string; most: string }) =>
       `After ${p.minutes} the fluid is over ${p.most}: stop long before.`,
   },

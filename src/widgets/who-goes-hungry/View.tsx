@@ -23,12 +23,14 @@ const fedFromWords = (from: FedFrom, system: UnitSystem): string =>
     ? line.fedFrom.at({ speed: format(from.rpm, speed, system) })
     : line.fedFrom[from.kind];
 
-function Picture({ model, revealed, live }: PictureProps<PumpModel>) {
+/** A task asks from which speed the pump feeds the line, so that is neither marked nor said then. */
+function Picture({ model, stage, revealed, live }: PictureProps<PumpModel>) {
   const { now, fedFrom, givens } = model;
   const system = useUnits();
   const from = fedFrom.value;
+  const told = revealed && stage !== 'tasks';
   const corner: readonly Mark[] =
-    revealed && from.kind === 'at' && from.rpm <= SPEED.max
+    told && from.kind === 'at' && from.rpm <= SPEED.max
       ? [
           {
             id: 'fed',
@@ -42,7 +44,7 @@ function Picture({ model, revealed, live }: PictureProps<PumpModel>) {
     <LineChart
       id="who-goes-hungry-line"
       name={line.name}
-      takeaway={(s) => (revealed ? fedFromWords(from, s) : line.cold)}
+      takeaway={(s) => (told ? fedFromWords(from, s) : revealed ? line.inTask : line.cold)}
       xAxis={X_AXIS}
       yAxis={PRESSURE_AXIS}
       x={SWEEP_RPM}

@@ -100,6 +100,7 @@ export const words = {
   line: {
     name: 'Line pressure against engine speed',
     cold: 'Cold, the line has its command at every speed.',
+    inTask: 'The more turns, the more flow to feed it.',
     fedFrom: {
       always: 'The line has its command at every speed offered.',
       never: 'No speed offered brings the line to its command.',

@@ -19,8 +19,8 @@ export const words = {
         why: 'Hot fluid leaves through the crack as fast as the feed hole lets it in, so the piston never gets past its spring. The line does not show it. A gauge at the clutch tap does.',
       },
       turbine: {
-        words: 'Turbine speed. It turns on, and the pressure gives way to that.',
-        why: 'The turbine does turn on, but it parts second. It turns because there is no pressure to squeeze the plates, not the other way round.',
+        words: 'Turbine speed. It keeps turning, and the pressure gives way to that.',
+        why: 'The turbine does keep turning, but it parts second. It turns because there is no pressure to squeeze the plates, not the other way around.',
       },
       controller: {
         words: 'The controller. It lets the clutch go, and then the pressure falls.',

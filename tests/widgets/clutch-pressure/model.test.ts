@@ -212,6 +212,12 @@ describe('the model', () => {
     );
   });
 
+  it('keeps the limit that a task asks for to itself while the task is on', () => {
+    const model = at({ crack: 0.25, required: 'idle', temp: 20 });
+    expect(says(model, 'si')).toContain('holds up to');
+    expect(says(model, 'si', true)).not.toContain('holds up to');
+  });
+
   it('has words for always and never', () => {
     expect(letsGo(() => 1, 0.1)).toEqual({ kind: 'always' });
     expect(letsGo(() => -1, 0.1)).toEqual({ kind: 'never' });

@@ -100,6 +100,14 @@ describe('the prediction', () => {
     expect(run({ pressure: 200, spring: 0, area: 62.352941176470587 })).toBe('half');
     expect(run({ pressure: 300 })).toBe('more');
   });
+  it('keeps the pressure that a task asks for to itself while the task is on', () => {
+    const model = makeModel();
+    model.apply({ pressure: 200, required: 'take-off' });
+    // 323 kPa: (156 N·m / 0.0845 m + 900 N) / 85 cm², by hand.
+    expect(says(model, 'si')).toContain('323');
+    expect(says(model, 'si', true)).not.toContain('323');
+  });
+
   it('says a sentence with a number for every option, in both systems', () => {
     for (const { why } of predict.options) {
       expect(textFor(why, 'si')).toMatch(/\d\sN/u);
