@@ -14,6 +14,7 @@ describe('what counts as a sentence in code', () => {
     ['one word between tags', 'const a = <dd>across</dd>;'],
     ['one word as a label', "const a = { label: 'Fluid' };"],
     ['a label in an attribute', 'const a = <Readout label="Line" />;'],
+    ['a line of a label in a drawing', "const a = <Label lines={['Pump', flow]} />;"],
     ['a label by way of a condition', "const a = { on: hot ? 'open' : x };"],
   ])('%s', (_what, code) => expect(texts(code)).toHaveLength(1));
 
@@ -31,7 +32,9 @@ describe('what counts as a sentence in code', () => {
   ])('not %s', (_what, code) => expect(texts(code)).toEqual([]));
 });
 
-const files = globSync('src/{simulation,widgets,ui,charts,measure}/**/*.{ts,tsx}')
+const files = globSync(
+  'src/{simulation,widgets,ui,charts,measure,drawings}/**/*.{ts,tsx}',
+)
   .map((file) => file.replaceAll('\\', '/'))
   .filter((file) => !/[/-]words\.[a-z]{2}\.ts$/u.test(file));
 const wrongIn = (file: string): readonly string[] =>

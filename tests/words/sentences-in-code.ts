@@ -26,7 +26,10 @@ const SHOWN = new Set(
     'runLabel',
     'takeaway',
     'note',
-  ].concat(['on', 'off', 'reached', 'name', 'alt', 'placeholder', 'aria-label', 'caption']),
+  ].concat(
+    ['on', 'off', 'reached', 'name', 'alt', 'placeholder', 'aria-label', 'caption'],
+    ['lines', 'word', 'desc'],
+  ),
 );
 /** Attributes that hold several names of the code's own. */
 const NAMES = new Set([
@@ -72,12 +75,13 @@ function forNoReader(node: ts.Node): boolean {
   return ts.isPropertyAssignment(parent) && parent.name === node;
 }
 
-/** The property or attribute a text is the value of, through `?:`, `??`, arrow functions and brackets. */
+/** The property or attribute a text is the value of, through `?:`, `??`, arrow functions, lists and brackets. */
 function placeOf(node: ts.Node): string | undefined {
   let at = node.parent;
   while (
     ts.isConditionalExpression(at) ||
     ts.isParenthesizedExpression(at) ||
+    ts.isArrayLiteralExpression(at) ||
     ts.isArrowFunction(at) ||
     ts.isJsxExpression(at) ||
     ts.isBinaryExpression(at)
