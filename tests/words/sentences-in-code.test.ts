@@ -26,6 +26,7 @@ describe('what counts as a sentence in code', () => {
     ['a type', "type A = 'code stored' | 'park commanded';"],
     ['a comparison with a name of the engine', "const a = event === 'code stored';"],
     ['a message to maintainers', "throw new Error('The circuit is missing.');"],
+    ['a selector', "const a = document.querySelector('#settings input');"],
     ['a comment', '// It holds cold.'],
     ['an id', "const a = { id: 'gap-or-hole', kind: 'choice' };"],
     ['the name of an input', 'const a = <input name="prediction" />;'],
@@ -33,7 +34,7 @@ describe('what counts as a sentence in code', () => {
 });
 
 const files = globSync(
-  'src/{simulation,widgets,ui,charts,measure,drawings}/**/*.{ts,tsx}',
+  'src/{simulation,widgets,ui,charts,measure,drawings,layouts,pages}/**/*.{ts,tsx}',
 )
   .map((file) => file.replaceAll('\\', '/'))
   .filter((file) => !/[/-]words\.[a-z]{2}\.ts$/u.test(file));

@@ -68,8 +68,12 @@ function forNoReader(node: ts.Node): boolean {
       kind === ts.SyntaxKind.ExclamationEqualsEqualsToken
     );
   }
-  // A media query reads like words and is none.
-  if (ts.isCallExpression(parent) && parent.expression.getText() === 'matchMedia') return true;
+  // A media query or a selector reads like words and is none.
+  if (
+    ts.isCallExpression(parent) &&
+    /(^matchMedia|\.querySelector(All)?)$/u.test(parent.expression.getText())
+  )
+    return true;
   // What goes wrong by a maintainer's mistake is told to a maintainer.
   if (ts.isNewExpression(parent) && /Error$/u.test(parent.expression.getText())) return true;
   return ts.isPropertyAssignment(parent) && parent.name === node;
