@@ -1,6 +1,6 @@
 import { globSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { sentencesIn } from './sentences-in-code.ts';
+import { codeOf, sentencesIn } from './sentences-in-code.ts';
 
 const texts = (code: string): readonly string[] =>
   sentencesIn('sample.tsx', code).map(({ text }) => text);
@@ -41,11 +41,37 @@ const files = globSync(
 const wrongIn = (file: string): readonly string[] =>
   sentencesIn(file, readFileSync(file, 'utf8')).map(({ line, text }) => `${file}:${line} ${text}`);
 
+// The switch of units names them by their symbols, which are the same in every language.
+const SYMBOLS = ['psi', 'kPa'];
+const pages = globSync('src/**/*.astro')
+  .map((file) => file.replaceAll('\\', '/'))
+  // For contributors.
+  .filter((file) => !file.startsWith('src/gallery/'));
+const wrongOn = (file: string): readonly string[] =>
+  sentencesIn(file, codeOf(readFileSync(file, 'utf8')))
+    .filter(({ text }) => !SYMBOLS.includes(text))
+    .map(({ line, text }) => `${file}:${line} ${text}`);
+
+describe('an .astro file', () => {
+  it.each([
+    ['its markup', '---\nconst a = 1;\n---\n\n<p>It holds cold.</p>\n', 5],
+    ['its front matter', "---\nconst a = 'It holds cold.';\n---\n\n<p>{a}</p>\n", 2],
+    ['markup that is all of it', '<p>\n  It holds cold.\n</p>\n', 2],
+  ])('is read with %s, and told by its line', (_what, astro, line) =>
+    expect(sentencesIn('sample.astro', codeOf(astro)).map((one) => one.line)).toEqual([line]),
+  );
+
+  it('has no sentence in its styles and scripts', () =>
+    expect(
+      sentencesIn('sample.astro', codeOf('<script>\n  // It holds cold.\n</script>\n')),
+    ).toEqual([]));
+});
+
 describe('the code of the site', () => {
   it('is looked at', () => expect(files.length).toBeGreaterThan(50));
 
   it('has its words in words files', () => {
-    expect(files.flatMap(wrongIn)).toEqual([]);
+    expect([...files.flatMap(wrongIn), ...pages.flatMap(wrongOn)]).toEqual([]);
   });
 
   it('has no label put into small letters: another language has its own rules for that', () => {

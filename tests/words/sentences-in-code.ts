@@ -1,7 +1,7 @@
 /**
  * Finds words for a reader that stand in code, where nobody can translate or edit them. It reads
- * the syntax tree, so that a comment, a type, a class name or a key is no sentence. It does not
- * read .astro files, and a single word outside the places of SHOWN passes it by.
+ * the syntax tree, so that a comment, a type, a class name or a key is no sentence. A
+ * single word outside the places of SHOWN passes it by.
  */
 import ts from 'typescript';
 
@@ -42,6 +42,8 @@ const NAMES = new Set([
   'rel',
   'allow',
   'aria-describedby',
+  // Of a <meta>, for the browser.
+  'content',
 ]);
 
 const isText = (
@@ -95,6 +97,17 @@ function placeOf(node: ts.Node): string | undefined {
   return ts.isPropertyAssignment(at) || ts.isJsxAttribute(at)
     ? at.name.getText().replace(/['"]/gu, '')
     : undefined;
+}
+
+/** An .astro file as code, line for line: front matter, then the markup without its styles and scripts. */
+export function codeOf(astro: string): string {
+  const blank = (text: string) => text.replace(/[^\n]/gu, '');
+  const [, front, markup = astro] = /^---\n([^]*?)\n---\n([^]*)$/u.exec(astro) ?? [];
+  const shown = markup.replace(
+    /<(style|script)\b[^]*?<\/\1>|<!--[^]*?-->|<!doctype[^>]*>/giu,
+    blank,
+  );
+  return front === undefined ? `<>${shown}</>;` : `\n${front}\n;<>\n${shown}</>;`;
 }
 
 export function sentencesIn(file: string, code: string): readonly Found[] {
