@@ -29,7 +29,7 @@ const bootHash = /** @type {const} */ (
 // one file. Left to itself the bundler makes a dozen of it, which compress worse: 1 to 2 kB a lesson.
 const shared = {
   name: 'simulation',
-  test: /\/src\/simulation\/([^/]+|choices\/(number|temperatures|words\.[a-z]+))\.tsx?$/,
+  test: /\/src\/(simulation\/([^/]+|choices\/(number|temperatures|words\.[a-z]+))|ui\/still)\.tsx?$/,
 };
 
 // The same for the small parts of the engine that most pages ask: 0.1 kB each that one of them stands apart.
@@ -40,6 +40,15 @@ const engine = [
   },
   { name: 'controller', test: /\/engine\/(controller\/|drive\/engagement-story)/ },
 ];
+
+// The same for what every drawing is made of.
+const drawing = {
+  name: 'drawing',
+  test: /\/src\/drawings\/(scale|parts\/(label|frame|hatch|gear|spring|words\.[a-z]+))\.tsx?$/,
+};
+
+// The names of the car, and those among them that a drawing reads: a file of 0.2 kB of its own would cost as much again.
+const names = { name: 'names', test: /\/src\/car\/(names\/)?words\.[a-z]+\.ts$/ };
 
 // One build, one language. Words that only the Markdown plugins need are read as the pages read them.
 const language = languageOf(process.env.SITE_LANGUAGE);
@@ -124,7 +133,11 @@ export default defineConfig({
     build: { assetsInlineLimit: 0 },
     environments: {
       client: {
-        build: { rolldownOptions: { output: { codeSplitting: { groups: [shared, ...engine] } } } },
+        build: {
+          rolldownOptions: {
+            output: { codeSplitting: { groups: [shared, drawing, names, ...engine] } },
+          },
+        },
       },
     },
   },

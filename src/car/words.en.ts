@@ -1,8 +1,9 @@
 import type { Circuit, EngagementEventName, FaultId, FluidClass } from '../engine/index.ts';
+import { words as names } from './names/words.en.ts';
 import type { Demand } from './need.ts';
 import type { ShopTest, Tap, Verdict } from './shop-tests.ts';
 
-/** What the trade calls each thing of the model; the only place where it is named in print. */
+/** What the trade calls each thing of the model; with `names` the only place where it is named in print. */
 const faults: Record<FaultId, string> = {
   transferSeal: 'Split transfer seal',
   hardLip: 'Hardened piston lip',
@@ -21,15 +22,12 @@ const faults: Record<FaultId, string> = {
   turbineSensor: 'False turbine speed signal',
 };
 
-const circuits: Record<Circuit, string> = { forward: 'Forward', reverse: 'Reverse', high: 'High' };
 const clutches: Record<Circuit, string> = {
   forward: 'forward clutch',
   reverse: 'reverse clutch',
   high: 'high clutch',
 };
-/** By the letters beside the lever. */
-const ranges = { park: 'Park', reverse: 'Reverse', neutral: 'Neutral', drive: 'Drive' };
-const taps: Record<Tap, string> = { line: 'Line', ...circuits };
+const taps: Record<Tap, string> = { line: 'Line', ...names.circuits };
 
 const demands: Record<Demand, string> = {
   standing: 'Standing in gear',
@@ -68,11 +66,10 @@ const events: Record<EngagementEventName, string> = {
 };
 
 export const words = {
+  ...names,
   trainingTransmission: 'training transmission',
   faults,
-  circuits,
   clutches,
-  ranges,
   taps,
   demands,
   verdicts,

@@ -1,8 +1,8 @@
+import { words as names } from './names/words.es.ts';
 import type { words as en } from './words.en.ts';
 
-const circuits = { forward: 'Avance', reverse: 'Reversa', high: 'Alta' };
-
 export const words: typeof en = {
+  ...names,
   trainingTransmission: 'transmisión de práctica',
   faults: {
     transferSeal: 'Sello de paso partido',
@@ -21,14 +21,12 @@ export const words: typeof en = {
     frictionWear: 'Discos gastados',
     turbineSensor: 'Señal falsa de velocidad de turbina',
   },
-  circuits,
-  ranges: { park: 'Park', reverse: 'Reversa', neutral: 'Neutral', drive: 'Drive' },
   clutches: {
     forward: 'embrague de avance',
     reverse: 'embrague de reversa',
     high: 'embrague de alta',
   },
-  taps: { line: 'Línea', ...circuits },
+  taps: { line: 'Línea', ...names.circuits },
   demands: {
     standing: 'Detenido con cambio puesto',
     gentle: 'Arranque suave',

@@ -1,59 +1,48 @@
-export { CircuitDrawing } from './CircuitDrawing.tsx';
-export { circuitExample, circuitFrom, describeCircuit } from './circuit-state.ts';
-export type { CircuitState } from './circuit-state.ts';
-export {
-  ClutchPackDrawing,
-  clutchPackExample,
-  clutchPackReleased,
-  describeClutchPack,
-} from './ClutchPack.tsx';
-export type { ClutchPackState } from './ClutchPack.tsx';
-export {
-  ControllerStatesDrawing,
-  controllerStatesExample,
-  describeControllerStates,
-} from './ControllerStates.tsx';
-export type { ControllerStateName, ControllerStatesState } from './ControllerStates.tsx';
-export {
-  ConverterDrawing,
-  converterExample,
-  describeConverter,
-} from './converter/ConverterDrawing.tsx';
-export type { ConverterState } from './converter/ConverterDrawing.tsx';
-export { ElectronicRangeDrawing } from './ElectronicRange.tsx';
-export { HydraulicPathDrawing } from './HydraulicPath.tsx';
-export { describeHydraulicPath, hydraulicPathExample } from './hydraulic-path-state.ts';
+export { CircuitDrawing } from './circuit/CircuitDrawing.tsx';
+export { circuitExample, circuitFrom, describeCircuit } from './circuit/state.ts';
+export type { CircuitState } from './circuit/state.ts';
+export { ClutchPackDrawing } from './clutch-pack/ClutchPackDrawing.tsx';
+export { clutchPackExample, clutchPackReleased, describeClutchPack } from './clutch-pack/state.ts';
+export type { ClutchPackState } from './clutch-pack/state.ts';
+export { ControllerStatesDrawing } from './controller-states/ControllerStatesDrawing.tsx';
+export { controllerStatesExample, describeControllerStates } from './controller-states/state.ts';
+export type { ControllerStateName, ControllerStatesState } from './controller-states/state.ts';
+export { ConverterDrawing } from './converter/ConverterDrawing.tsx';
+export { converterExample, describeConverter } from './converter/state.ts';
+export type { ConverterState } from './converter/state.ts';
+export { HydraulicPathDrawing } from './hydraulic-path/HydraulicPathDrawing.tsx';
+export { describeHydraulicPath, hydraulicPathExample } from './hydraulic-path/state.ts';
 export type {
   FaultId,
   HydraulicPathState,
   PathCircuit,
   PathCircuitState,
-} from './hydraulic-path-state.ts';
-export { MechanicalRangeDrawing } from './MechanicalRange.tsx';
-export { describeParkPawl, ParkPawlDrawing, parkPawlExample } from './ParkPawlDrawing.tsx';
-export type { ParkPawlState } from './ParkPawlDrawing.tsx';
-export {
-  describePistonSpring,
-  PistonSpringDrawing,
-  pistonSpringExample,
-} from './piston/PistonSpringDrawing.tsx';
-export type { PistonSpringState } from './piston/PistonSpringDrawing.tsx';
-export {
-  describePumpRegulator,
-  PumpRegulatorDrawing,
-  pumpRegulatorExample,
-} from './PumpRegulator.tsx';
-export type { PumpRegulatorState } from './PumpRegulator.tsx';
-export { describeElectronic, describeMechanical, rangeExample } from './range-state.ts';
-export type { Range, RangeState } from './range-state.ts';
-export { describeSealingRings, SealingRingsDrawing, sealingRingsExample } from './SealingRings.tsx';
-export type { SealingRingsState } from './SealingRings.tsx';
-export { describeSpeedSensors, SpeedSensorsDrawing, speedSensorsExample } from './SpeedSensors.tsx';
-export type { SpeedSensorsState } from './SpeedSensors.tsx';
-export { describeSpoolValve, SpoolValveDrawing, spoolValveExample } from './SpoolValve.tsx';
-export type { SpoolValveState } from './SpoolValve.tsx';
-export { describeTransferSeal, TransferSealDrawing, transferSealExample } from './TransferSeal.tsx';
-export type { TransferSealState } from './TransferSeal.tsx';
+} from './hydraulic-path/state.ts';
+export { ParkPawlDrawing } from './park-pawl/ParkPawlDrawing.tsx';
+export { describeParkPawl, parkPawlExample } from './park-pawl/state.ts';
+export type { ParkPawlState } from './park-pawl/state.ts';
+export { PistonSpringDrawing } from './piston/PistonSpringDrawing.tsx';
+export { describePistonSpring, pistonSpringExample } from './piston/state.ts';
+export type { PistonSpringState } from './piston/state.ts';
+export { PumpRegulatorDrawing } from './pump-regulator/PumpRegulatorDrawing.tsx';
+export { describePumpRegulator, pumpRegulatorExample } from './pump-regulator/state.ts';
+export type { PumpRegulatorState } from './pump-regulator/state.ts';
+export { ElectronicRangeDrawing } from './range/ElectronicRangeDrawing.tsx';
+export { MechanicalRangeDrawing } from './range/MechanicalRangeDrawing.tsx';
+export { describeElectronic, describeMechanical, rangeExample } from './range/state.ts';
+export type { Range, RangeState } from './range/state.ts';
 export type { Temp } from './scale.ts';
+export { SealingRingsDrawing } from './sealing-rings/SealingRingsDrawing.tsx';
+export { describeSealingRings, sealingRingsExample } from './sealing-rings/state.ts';
+export type { SealingRingsState } from './sealing-rings/state.ts';
+export { SpeedSensorsDrawing } from './speed-sensors/SpeedSensorsDrawing.tsx';
+export { describeSpeedSensors, speedSensorsExample } from './speed-sensors/state.ts';
+export type { SpeedSensorsState } from './speed-sensors/state.ts';
+export { SpoolValveDrawing } from './spool-valve/SpoolValveDrawing.tsx';
+export { describeSpoolValve, spoolValveExample } from './spool-valve/state.ts';
+export type { SpoolValveState } from './spool-valve/state.ts';
+export { TransferSealDrawing } from './transfer-seal/TransferSealDrawing.tsx';
+export { describeTransferSeal, transferSealExample } from './transfer-seal/state.ts';
+export type { TransferSealState } from './transfer-seal/state.ts';
 export type { FaultPlace, Grip, WholeCarState } from './whole-car/state.ts';
 export { WholeCarDrawing } from './whole-car/WholeCarDrawing.tsx';

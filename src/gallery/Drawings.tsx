@@ -7,14 +7,18 @@ import {
   clutchPackExample,
   clutchPackReleased,
   ControllerStatesDrawing,
+  controllerStatesExample,
   ConverterDrawing,
+  converterExample,
   ElectronicRangeDrawing,
   MechanicalRangeDrawing,
   ParkPawlDrawing,
   PumpRegulatorDrawing,
+  pumpRegulatorExample,
   SealingRingsDrawing,
   sealingRingsExample,
   SpeedSensorsDrawing,
+  speedSensorsExample,
   WholeCarDrawing,
 } from '../drawings/index.ts';
 import { wholeCarExample } from '../drawings/whole-car/state.ts';
@@ -92,7 +96,7 @@ const drawings: readonly Drawn[] = [
     id: 'park-half',
     draw: (id) => <ParkPawlDrawing id={id} state={{ kind: 'cable', engage: 0.5 }} />,
   },
-  { id: 'converter', draw: (id) => <ConverterDrawing id={id} /> },
+  { id: 'converter', draw: (id) => <ConverterDrawing id={id} state={converterExample} /> },
   { id: 'clutch-on', draw: (id) => <ClutchPackDrawing id={id} state={clutchPackExample} /> },
   { id: 'clutch-off', draw: (id) => <ClutchPackDrawing id={id} state={clutchPackReleased} /> },
   {
@@ -101,15 +105,18 @@ const drawings: readonly Drawn[] = [
       <ClutchPackDrawing id={id} state={{ ...clutchPackExample, pressure: 0.15, holds: false }} />
     ),
   },
-  { id: 'pump', draw: (id) => <PumpRegulatorDrawing id={id} /> },
+  { id: 'pump', draw: (id) => <PumpRegulatorDrawing id={id} state={pumpRegulatorExample} /> },
   {
     id: 'rings-worn',
     draw: (id) => (
       <SealingRingsDrawing id={id} state={{ ...sealingRingsExample, wear: 1, leak: 3 }} />
     ),
   },
-  { id: 'sensors', draw: (id) => <SpeedSensorsDrawing id={id} /> },
-  { id: 'controller', draw: (id) => <ControllerStatesDrawing id={id} /> },
+  { id: 'sensors', draw: (id) => <SpeedSensorsDrawing id={id} state={speedSensorsExample} /> },
+  {
+    id: 'controller',
+    draw: (id) => <ControllerStatesDrawing id={id} state={controllerStatesExample} />,
+  },
   ...measuredNames.map((of): Drawn => ({
     id: `lesson-${of}`,
     draw: (id) => <Measured of={of} id={id} system="us" />,

@@ -1,6 +1,7 @@
 // Whether the words of a search are on the site at all. Asked for a word that it does not have, Pagefind
 // drops letters from its end until something fits, and says nothing: "airbag" finds air. So each word is
 // looked up first, and the results are held against where it really stands.
+import { HERE } from '../quantity/language.ts';
 
 export interface Hit {
   readonly id: string;
@@ -27,20 +28,24 @@ const closeShown = 3;
 const shared = 3;
 const longestWord = 24;
 
+const collator = new Intl.Collator(HERE, { sensitivity: 'accent' });
+/** Whether two words differ in capital letters at most. */
+export const sameWord = (one: string, other: string): boolean => collator.compare(one, other) === 0;
+
 const bare = (word: string): string => word.replace(/^[^\p{L}\p{N}]+|[^\p{L}\p{N}]+$/gu, '');
 
 /** The words of the site, as written there, that a search found and that begin with `start`. */
 async function beginningWith(start: string, hits: readonly Hit[]): Promise<string[]> {
   const pages = await Promise.all(hits.slice(0, read).map((hit) => hit.data()));
-  const found = new Map<string, string>();
+  const found: string[] = [];
   for (const { excerpt } of pages) {
     for (const [, marked = ''] of excerpt.matchAll(/<mark>(.*?)<\/mark>/g)) {
       const word = bare(marked);
-      const key = word.toLowerCase();
-      if (key.startsWith(start.toLowerCase()) && !found.has(key)) found.set(key, word);
+      const begins = sameWord(word.slice(0, start.length), start);
+      if (begins && !found.some((one) => sameWord(one, word))) found.push(word);
     }
   }
-  return [...found.values()];
+  return found;
 }
 
 async function closeTo(index: Searcher, word: string): Promise<string[]> {

@@ -1,5 +1,7 @@
 // The search page: the words in its address, what was found below, the keyboard between them.
 import './search-policy.ts';
+import { linkedParts } from '../language/links.ts';
+import { words as says } from './found-words.en.ts';
 import { find } from './search-index.ts';
 import { element, resultsOf } from './search-results.ts';
 import {
@@ -16,7 +18,7 @@ import {
 const root = document.documentElement;
 const form = document.querySelector<HTMLFormElement>('#search-form');
 const field = document.querySelector<HTMLInputElement>('#search-words');
-const says = document.querySelector<HTMLElement>('#search-says');
+const status = document.querySelector<HTMLElement>('#search-says');
 const results = document.querySelector<HTMLElement>('#search-results');
 const help = document.querySelector<HTMLElement>('#search-help');
 
@@ -33,65 +35,64 @@ function anchor(text: string, href: string): HTMLAnchorElement {
 }
 
 const listsSentence = (): HTMLParagraphElement =>
-  element('p', [
-    'Everything is listed on ',
-    anchor('the course page', '/course/'),
-    ' and in ',
-    anchor('the glossary', '/glossary/'),
-    ', which also gives what else the trade calls a thing.',
-  ]);
+  element(
+    'p',
+    linkedParts(says.listed).map(({ text, to }) =>
+      to === undefined ? text : anchor(text, `/${to}/`),
+    ),
+  );
 
-const listed = (words: readonly string[]): (Node | string)[] =>
-  words.flatMap((word, index) => [...(index > 0 ? [', '] : []), anchor(word, addressFor(word))]);
+/** The sentence, with a link to each of the words in the place of its own. */
+const listed = (sentence: string, words: readonly string[]): (Node | string)[] => {
+  const links = words.flatMap((word, index) => [
+    ...(index > 0 ? [', '] : []),
+    anchor(word, addressFor(word)),
+  ]);
+  return linkedParts(sentence).flatMap(({ text, to }) => (to === undefined ? [text] : links));
+};
 
 /** Words of the site that begin as one does that is nowhere. */
 const close = (words: readonly string[]): (Node | string)[] =>
-  words.length === 0 ? [] : [' Close: ', ...listed([...new Set(words)]), '.'];
+  words.length === 0 ? [] : [' ', ...listed(says.close, [...new Set(words)])];
 
 function nothingFound(words: string): Node[] {
   const hint = unitHint(words, system());
   const single = singleWords(words);
   return [
     ...(hint === null ? [] : [element('p', [hint])]),
-    element('p', ['Check the spelling, or try one plain word: “seal”, “slips”, “pump”.']),
-    ...(single.length === 0
-      ? []
-      : [element('p', ['One word at a time: ', ...listed(single), '.'])]),
+    element('p', [says.tryPlain]),
+    ...(single.length === 0 ? [] : [element('p', listed(says.single, single))]),
     listsSentence(),
   ];
 }
 
 function notLoaded(words: string): Node[] {
-  const again = element('button', ['Try again']);
+  const again = element('button', [says.again]);
   again.type = 'button';
   again.addEventListener('click', () => void show(words));
-  return [
-    element('p', ['You may be offline, or the site may be half way through an update.']),
-    element('p', [again]),
-    listsSentence(),
-  ];
+  return [element('p', [says.offline]), element('p', [again]), listsSentence()];
 }
 
 async function show(words: string): Promise<void> {
-  if (says === null || results === null || help === null) return;
+  if (status === null || results === null || help === null) return;
   const mine = (asked += 1);
   const put = (
     sentence: readonly (Node | string)[],
     lists: readonly Node[],
     helps: readonly Node[],
   ): void => {
-    says.replaceChildren(...sentence);
+    status.replaceChildren(...sentence);
     results.replaceChildren(...lists);
     results.hidden = lists.length === 0;
     help.replaceChildren(...helps);
     help.hidden = helps.length === 0;
   };
-  document.title = `${words === '' ? 'Search' : `${words}: search`} · Slips When Hot`;
+  document.title = says.pageTitle(words);
   if (words === '') {
     put([], [], []);
     return;
   }
-  if (results.childElementCount === 0) says.textContent = 'Searching.';
+  if (results.childElementCount === 0) status.textContent = says.searching;
   try {
     const { looked, found } = await find(words, system());
     const lists = await resultsOf(found, searched(looked));
@@ -105,7 +106,7 @@ async function show(words: string): Promise<void> {
       lists.length === 0 ? nothingFound(words) : [],
     );
   } catch {
-    if (mine === asked) put(['The search did not load.'], [], notLoaded(words));
+    if (mine === asked) put([says.notLoaded], [], notLoaded(words));
   }
 }
 

@@ -1,12 +1,9 @@
 // Builds the list of what was found, from our own elements.
+import { words as says } from './found-words.en.ts';
 import type { Found, Kind, Page, Section } from './search-index.ts';
+import { sameWord } from './search-lookup.ts';
 import { pieces } from './search-words.ts';
 
-const titles: Record<Kind, string> = {
-  lesson: 'Lessons',
-  glossary: 'Glossary',
-  other: 'Sources and the model',
-};
 /** At once, by kind; the rest at a press. */
 const firstFew: Record<Kind, number> = { lesson: 8, glossary: 5, other: 5 };
 const sectionsShown = 4;
@@ -48,9 +45,7 @@ function pageItem(page: Page): HTMLLIElement {
   return element('li', [
     head,
     element('ul', sections, 'found-sections'),
-    ...(more > 0
-      ? [element('p', [`And in ${more} more ${more === 1 ? 'section' : 'sections'}.`], 'muted')]
-      : []),
+    ...(more > 0 ? [element('p', [says.moreSections(more)], 'muted')] : []),
   ]);
 }
 
@@ -60,16 +55,16 @@ async function group({ kind, pages }: Found, words: string): Promise<HTMLElement
   const show = async (from: number, to: number): Promise<void> => {
     const loaded = await Promise.all(pages.slice(from, to).map((load) => load()));
     // Short entries tie, and "piston" would come after "piston seal".
-    const named = (page: Page): number => Number(page.title.toLowerCase() === words.toLowerCase());
+    const named = (page: Page): number => Number(sameWord(page.title, words));
     list.append(...loaded.sort((a, b) => named(b) - named(a)).map(pageItem));
   };
   await show(0, few);
-  const head = element('h2', [titles[kind]]);
+  const head = element('h2', [says.kinds[kind]]);
   head.id = `found-${kind}`;
   const section = element('section', [head, list], 'sheet-section');
   section.setAttribute('aria-labelledby', head.id);
   if (pages.length > few) {
-    const more = element('button', [`Show all ${pages.length}`]);
+    const more = element('button', [says.showAll(pages.length)]);
     more.type = 'button';
     more.addEventListener('click', () => {
       more.disabled = true;
@@ -81,7 +76,7 @@ async function group({ kind, pages }: Found, words: string): Promise<HTMLElement
         },
         () => {
           more.disabled = false;
-          more.textContent = 'The rest did not load. Try again';
+          more.textContent = says.restNotLoaded;
         },
       );
     });

@@ -1,4 +1,5 @@
 // What the search page says and reads. No screen here, so that Node tests it.
+import { words as says } from './found-words.en.ts';
 
 export const longest = 100;
 
@@ -16,15 +17,6 @@ export interface Counts {
   readonly other: number;
 }
 
-const several = (count: number, one: string, many: string): string =>
-  `${count} ${count === 1 ? one : many}`;
-
-const and = (parts: readonly string[]): string => {
-  const last = parts.at(-1) ?? '';
-  return parts.length < 2 ? last : `${parts.slice(0, -1).join(', ')} and ${last}`;
-};
-const quoted = (word: string): string => `“${word}”`;
-
 /** What became of each word of a search: src/layouts/search-lookup.ts finds it out. */
 export interface Fate {
   readonly word: string;
@@ -38,24 +30,16 @@ export const searched = (fates: readonly Fate[]): string =>
     .map(({ word, standing }) => (standing === 'begins' ? `${word}…` : word))
     .join(' ');
 
-export function countSentence(
-  words: string,
-  { lesson, glossary, other }: Counts,
-  fates: readonly Fate[],
-): string {
-  const parts = [
-    ...(lesson > 0 ? [several(lesson, 'lesson', 'lessons')] : []),
-    ...(glossary > 0 ? [several(glossary, 'glossary entry', 'glossary entries')] : []),
-    ...(other > 0 ? [several(other, 'other place', 'other places')] : []),
-  ];
+export function countSentence(words: string, counts: Counts, fates: readonly Fate[]): string {
+  const places = (['lesson', 'glossary', 'other'] as const)
+    .filter((kind) => counts[kind] > 0)
+    .map((kind) => says.counted[kind](counts[kind]));
   const nowhere = fates.filter(({ standing }) => standing === 'nowhere').map(({ word }) => word);
-  if (parts.length === 0) {
-    return fates.length > 1 && nowhere.length === 0
-      ? `Nothing has all of ${quoted(words)}.`
-      : `Nothing found for ${quoted(words)}.`;
+  if (places.length === 0) {
+    return fates.length > 1 && nowhere.length === 0 ? says.notTogether(words) : says.nothing(words);
   }
-  const left = nowhere.length === 0 ? '' : ` No page has ${nowhere.map(quoted).join(' or ')}.`;
-  return `${quoted(searched(fates))} is in ${and(parts)}.${left}`;
+  const found = says.found({ typed: searched(fates), places });
+  return nowhere.length === 0 ? found : [found, says.noneHas(nowhere)].join(' ');
 }
 
 const unitsOf = {
@@ -67,9 +51,7 @@ const unitsOf = {
 export function unitHint(words: string, system: 'us' | 'si'): string | null {
   const other = system === 'us' ? 'si' : 'us';
   if (!/\d/.test(words) || !unitsOf[other].test(words)) return null;
-  return system === 'us'
-    ? 'The page shows US units, and numbers are searched as shown. Press kPa at the top to search metric ones.'
-    : 'The page shows metric units, and numbers are searched as shown. Press psi at the top to search US ones.';
+  return says.shownIn[system];
 }
 
 /** The single words of a search that found nothing, to be tried one at a time. */

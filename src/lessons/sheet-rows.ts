@@ -91,7 +91,7 @@ export const sheetRows: readonly SheetRow[] = [
 ];
 
 const gearNames: Readonly<Record<Gear, string>> = {
-  R: 'Reverse',
+  R: words.ranges.reverse,
   '1': 'First',
   '2': 'Second',
   '3': 'Third',

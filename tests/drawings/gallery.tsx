@@ -71,13 +71,13 @@ const controllerStates: readonly d.ControllerStateName[] = [
 export const samples: readonly Sample[] = [
   {
     name: 'whole car, standing in Drive',
-    draw: (id) => <d.WholeCarDrawing id={id} />,
+    draw: (id) => <d.WholeCarDrawing id={id} state={wholeCarExample} />,
     text: describeWholeCar(wholeCarExample),
     mentions: ['20 °C', '700 rpm', '500 kPa', '240 kPa', 'holds', 'watches slip'],
   },
   {
     name: 'circuit, cold and whole',
-    draw: (id) => <d.CircuitDrawing id={id} />,
+    draw: (id) => <d.CircuitDrawing id={id} state={d.circuitExample} />,
     text: d.describeCircuit(d.circuitExample),
     mentions: ['600 kPa', '400 kPa', 'whole', 'holds', 'cold'],
   },
@@ -111,7 +111,7 @@ export const samples: readonly Sample[] = [
   ]),
   {
     name: 'pump and regulator',
-    draw: (id) => <d.PumpRegulatorDrawing id={id} />,
+    draw: (id) => <d.PumpRegulatorDrawing id={id} state={d.pumpRegulatorExample} />,
     text: d.describePumpRegulator(d.pumpRegulatorExample),
     mentions: ['600 kPa', '9.5 L/min', '5 L/min', 'hot'],
   },
@@ -143,7 +143,7 @@ export const samples: readonly Sample[] = [
   })),
   {
     name: 'hydraulic path',
-    draw: (id) => <d.HydraulicPathDrawing id={id} />,
+    draw: (id) => <d.HydraulicPathDrawing id={id} state={d.hydraulicPathExample} />,
     text: d.describeHydraulicPath(d.hydraulicPathExample),
     mentions: ['600 kPa', '400 kPa', 'not applied'],
   },
@@ -155,7 +155,7 @@ export const samples: readonly Sample[] = [
   },
   {
     name: 'seal, whole',
-    draw: (id) => <d.TransferSealDrawing id={id} />,
+    draw: (id) => <d.TransferSealDrawing id={id} state={d.transferSealExample} />,
     text: d.describeTransferSeal(d.transferSealExample),
     mentions: ['whole', '400 kPa'],
   },
@@ -167,13 +167,13 @@ export const samples: readonly Sample[] = [
   },
   {
     name: 'rings',
-    draw: (id) => <d.SealingRingsDrawing id={id} />,
+    draw: (id) => <d.SealingRingsDrawing id={id} state={d.sealingRingsExample} />,
     text: d.describeSealingRings(d.sealingRingsExample),
     mentions: ['400 kPa', '0.025 mm', '0.6 L/min'],
   },
   {
     name: 'clutch applied',
-    draw: (id) => <d.ClutchPackDrawing id={id} />,
+    draw: (id) => <d.ClutchPackDrawing id={id} state={d.clutchPackExample} />,
     text: d.describeClutchPack(d.clutchPackExample),
     mentions: ['400 kPa', '423 N·m', 'holds'],
   },
@@ -185,7 +185,7 @@ export const samples: readonly Sample[] = [
   },
   {
     name: 'piston',
-    draw: (id) => <d.PistonSpringDrawing id={id} />,
+    draw: (id) => <d.PistonSpringDrawing id={id} state={d.pistonSpringExample} />,
     text: d.describePistonSpring(d.pistonSpringExample),
     mentions: ['400 kPa', '85 cm²', '3400 N', '900 N', '2500 N'],
   },
@@ -199,13 +199,13 @@ export const samples: readonly Sample[] = [
   ),
   {
     name: 'converter',
-    draw: (id) => <d.ConverterDrawing id={id} />,
+    draw: (id) => <d.ConverterDrawing id={id} state={d.converterExample} />,
     text: d.describeConverter(d.converterExample),
     mentions: ['700 rpm', '0 rpm', 'held'],
   },
   {
     name: 'controller states, standing alone',
-    draw: (id) => <d.ControllerStatesDrawing id={id} />,
+    draw: (id) => <d.ControllerStatesDrawing id={id} state={d.controllerStatesExample} />,
     text: d.describeControllerStates(d.controllerStatesExample),
     mentions: [
       '100 rpm',
@@ -229,7 +229,7 @@ export const samples: readonly Sample[] = [
   }),
   {
     name: 'speed sensors',
-    draw: (id) => <d.SpeedSensorsDrawing id={id} />,
+    draw: (id) => <d.SpeedSensorsDrawing id={id} state={d.speedSensorsExample} />,
     text: d.describeSpeedSensors(d.speedSensorsExample),
     // 1500 - 4 x 300, by hand.
     mentions: ['1500 rpm', '300 rpm', '1200 rpm', '4.0 to 1'],

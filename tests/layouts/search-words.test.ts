@@ -40,7 +40,7 @@ describe('what was found is told in words', () => {
       'seal',
       { lesson: 2, glossary: 1, other: 3 },
       [there('seal')],
-      '“seal” is in 2 lessons, 1 glossary entry and 3 other places.',
+      '“seal” is in 2 lessons, 1 glossary entry, and 3 other places.',
     ],
     ['visc', { ...none, other: 1 }, [begins('visc')], '“visc…” is in 1 other place.'],
     [

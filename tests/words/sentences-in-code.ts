@@ -1,7 +1,7 @@
 /**
  * Finds words for a reader that stand in code, where nobody can translate or edit them. It reads
- * the syntax tree, so that a comment, a type, a class name or a key is no sentence. It does not
- * read .astro files, and a single word outside the places of SHOWN passes it by.
+ * the syntax tree, so that a comment, a type, a class name or a key is no sentence. A
+ * single word outside the places of SHOWN passes it by.
  */
 import ts from 'typescript';
 
@@ -26,7 +26,10 @@ const SHOWN = new Set(
     'runLabel',
     'takeaway',
     'note',
-  ].concat(['on', 'off', 'reached', 'name', 'alt', 'placeholder', 'aria-label', 'caption']),
+  ].concat(
+    ['on', 'off', 'reached', 'name', 'alt', 'placeholder', 'aria-label', 'caption'],
+    ['lines', 'word', 'desc'],
+  ),
 );
 /** Attributes that hold several names of the code's own. */
 const NAMES = new Set([
@@ -39,6 +42,8 @@ const NAMES = new Set([
   'rel',
   'allow',
   'aria-describedby',
+  // Of a <meta>, for the browser.
+  'content',
 ]);
 
 const isText = (
@@ -65,19 +70,24 @@ function forNoReader(node: ts.Node): boolean {
       kind === ts.SyntaxKind.ExclamationEqualsEqualsToken
     );
   }
-  // A media query reads like words and is none.
-  if (ts.isCallExpression(parent) && parent.expression.getText() === 'matchMedia') return true;
+  // A media query or a selector reads like words and is none.
+  if (
+    ts.isCallExpression(parent) &&
+    /(^matchMedia|\.querySelector(All)?)$/u.test(parent.expression.getText())
+  )
+    return true;
   // What goes wrong by a maintainer's mistake is told to a maintainer.
   if (ts.isNewExpression(parent) && /Error$/u.test(parent.expression.getText())) return true;
   return ts.isPropertyAssignment(parent) && parent.name === node;
 }
 
-/** The property or attribute a text is the value of, through `?:`, `??`, arrow functions and brackets. */
+/** The property or attribute a text is the value of, through `?:`, `??`, arrow functions, lists and brackets. */
 function placeOf(node: ts.Node): string | undefined {
   let at = node.parent;
   while (
     ts.isConditionalExpression(at) ||
     ts.isParenthesizedExpression(at) ||
+    ts.isArrayLiteralExpression(at) ||
     ts.isArrowFunction(at) ||
     ts.isJsxExpression(at) ||
     ts.isBinaryExpression(at)
@@ -87,6 +97,17 @@ function placeOf(node: ts.Node): string | undefined {
   return ts.isPropertyAssignment(at) || ts.isJsxAttribute(at)
     ? at.name.getText().replace(/['"]/gu, '')
     : undefined;
+}
+
+/** An .astro file as code, line for line: front matter, then the markup without its styles and scripts. */
+export function codeOf(astro: string): string {
+  const blank = (text: string) => text.replace(/[^\n]/gu, '');
+  const [, front, markup = astro] = /^---\n([^]*?)\n---\n([^]*)$/u.exec(astro) ?? [];
+  const shown = markup.replace(
+    /<(style|script)\b[^]*?<\/\1>|<!--[^]*?-->|<!doctype[^>]*>/giu,
+    blank,
+  );
+  return front === undefined ? `<>${shown}</>;` : `\n${front}\n;<>\n${shown}</>;`;
 }
 
 export function sentencesIn(file: string, code: string): readonly Found[] {

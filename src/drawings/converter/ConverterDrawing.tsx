@@ -6,36 +6,9 @@ import { Frame } from '../parts/frame.tsx';
 import { circlePath } from '../parts/gear.ts';
 import { box, Cut, Oil } from '../parts/hatch.tsx';
 import { Label } from '../parts/label.tsx';
-import { roundPlace, type Point, type Temp } from '../scale.ts';
+import { roundPlace, type Point } from '../scale.ts';
+import { ALIKE_RPM, describeConverter, type ConverterState } from './state.ts';
 import { words } from './words.en.ts';
-
-export interface ConverterState {
-  engineRpm: number;
-  turbineRpm: number;
-  /** The one-way clutch holds the stator while the turbine is slow. */
-  statorHolds: boolean;
-  temp?: Temp | undefined;
-}
-
-export const converterExample: ConverterState = {
-  engineRpm: 700,
-  turbineRpm: 0,
-  statorHolds: true,
-  temp: 'hot',
-};
-
-/** Below this difference [rpm] hardly any oil goes round. */
-const ALIKE_RPM = 20;
-
-export function describeConverter({ engineRpm, turbineRpm, statorHolds }: ConverterState): string {
-  const { turns, flung, alike, held, free } = words.describe;
-  const print = (rpm: number) => format(rpm, speed, 'si');
-  return [
-    turns({ engine: print(engineRpm), turbine: print(turbineRpm) }),
-    engineRpm - turbineRpm > ALIKE_RPM ? flung : alike,
-    statorHolds ? held : free,
-  ].join(' ');
-}
 
 /** The ring of oil: its middle, its core, and the shell that the blades reach. */
 const C = { x: 190, y: 134 };
@@ -65,10 +38,10 @@ const ROUND = Array.from({ length: 35 }, (_, i) => at(62, -82 + i * 10))
  */
 export function ConverterDrawing({
   id,
-  state = converterExample,
+  state,
 }: {
   id: string;
-  state?: ConverterState | undefined;
+  state: ConverterState;
 }): JSX.Element {
   const print = (rpm: number) => format(rpm, speed, 'si');
   const faster = Math.max(0, state.engineRpm - state.turbineRpm);

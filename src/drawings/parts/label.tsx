@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import { linePath, parsePoints, roundPlace } from '../scale.ts';
+import { words } from './words.en.ts';
 
 export interface LabelProps {
   x: number;
@@ -70,7 +71,7 @@ export function Verdict({
         y={roundPlace(y + 16)}
         text-anchor="middle"
       >
-        {word ?? (holds ? 'holds' : 'slips')}
+        {word ?? (holds ? words.holds : words.slips)}
       </text>
     </g>
   );

@@ -7,38 +7,13 @@ import { box, Cut, Oil } from '../parts/hatch.tsx';
 import { Label } from '../parts/label.tsx';
 import { Spring } from '../parts/spring.tsx';
 import { clamp01, roundPlace } from '../scale.ts';
+import { words as parts } from '../parts/clutch-words.en.ts';
+import { describePistonSpring, type PistonSpringState } from './state.ts';
 import { words } from './words.en.ts';
-
-export interface PistonSpringState {
-  /** Share of 1000 kPa. */
-  pressure: number;
-  /** Newtons: pressure times area, what the spring takes, what is left for the plates. */
-  force: { oil: number; spring: number; net: number };
-  /** Newtons at which an arrow has its full length; what 1200 kPa gives on the training clutch where left out. */
-  fullForce?: number | undefined;
-  /** `short` is how much the oil lacks to beat the spring, in the reader's units. */
-  labels: {
-    pressure: string;
-    area: string;
-    oil: string;
-    spring: string;
-    net: string;
-    short?: string | undefined;
-  };
-}
-
-export const pistonSpringExample: PistonSpringState = {
-  pressure: 0.4,
-  force: { oil: 3400, spring: 900, net: 2500 },
-  labels: { pressure: '400 kPa', area: '85 cm²', oil: '3400 N', spring: '900 N', net: '2500 N' },
-};
 
 /** All three arrows share one scale: this long at this many newtons, unless the state names another force. */
 const FULL_FORCE = 10_200;
 const FULL_LENGTH = 148;
-
-export const describePistonSpring = ({ force, labels }: PistonSpringState): string =>
-  force.net > 0 ? words.describe.wins(labels) : words.describe.loses(labels);
 
 /** The first plate stands here; the piston touches it when its travel is done. */
 const PLATE = 238;
@@ -46,10 +21,10 @@ const AXIS = 130;
 
 export function PistonSpringDrawing({
   id,
-  state = pistonSpringExample,
+  state,
 }: {
   id: string;
-  state?: PistonSpringState | undefined;
+  state: PistonSpringState;
 }): JSX.Element {
   const { force, labels } = state;
   const arrow = (newtons: number): number =>
@@ -98,8 +73,8 @@ export function PistonSpringDrawing({
       {force.net <= 0 && <Label x={256} y={162} lines={[words.short({ force: short })]} />}
 
       <Label x={8} y={20} lines={[names.cylinder]} to="40,26 40,58" />
-      <Label x={112} y={20} lines={[names.piston]} to={`140,26 ${px + 8},100`} />
-      <Label x={200} y={20} lines={[names.spring]} to="240,26 216,76" />
+      <Label x={112} y={20} lines={[parts.piston]} to={`140,26 ${px + 8},100`} />
+      <Label x={200} y={20} lines={[parts.spring]} to="240,26 216,76" />
       <Label x={84} y={246} lines={[names.seal]} to={`136,232 ${px + 8},191`} />
       <Label x={180} y={246} lines={[names.seat]} to="200,232 229,186" />
       <Label x={226} y={246} lines={[names.plate]} to="246,232 243,162" />

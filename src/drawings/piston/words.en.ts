@@ -16,8 +16,6 @@ export const words = {
   names: {
     cylinder: 'Cylinder',
     seal: 'Piston seal',
-    piston: 'Piston',
-    spring: 'Return spring',
     seat: 'Seat',
     plate: 'First plate',
   },

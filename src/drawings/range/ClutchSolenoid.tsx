@@ -4,7 +4,7 @@ import { box, Oil } from '../parts/hatch.tsx';
 import { Label } from '../parts/label.tsx';
 import { PORT } from '../parts/manual-valve.tsx';
 import { SolenoidValve } from '../parts/solenoid-valve.tsx';
-import type { RangeState } from '../range-state.ts';
+import type { RangeState } from './state.ts';
 
 interface ClutchSolenoidProps {
   readonly id: string;

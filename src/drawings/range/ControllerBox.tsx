@@ -1,7 +1,8 @@
 import type { JSX } from 'preact';
 import { Label } from '../parts/label.tsx';
+import { words as park } from '../parts/park-words.en.ts';
 import { NamedBox, Wire } from '../parts/wire.tsx';
-import type { RangeState } from '../range-state.ts';
+import type { RangeState } from './state.ts';
 import type { RangeLayout, Shared } from './layouts.ts';
 import { words } from './words.en.ts';
 
@@ -24,10 +25,7 @@ export function ControllerBox({
       ))}
       <NamedBox
         {...at.controller}
-        lines={[
-          words.controller,
-          ...(dead ? [words.dead] : state.failSafe ? [words.failSafe] : []),
-        ]}
+        lines={[park.controller, ...(dead ? [words.dead] : state.failSafe ? [words.failSafe] : [])]}
         strong={state.failSafe === true && !dead}
       />
     </>
@@ -52,7 +50,7 @@ export const Said = ({
     x={x}
     y={y}
     lines={[
-      `*${parked ? words.parked : words.out}`,
+      `*${parked ? park.holds : park.out}`,
       ...(layout === 'tall' ? [lines.join(' ')] : lines),
     ]}
   />

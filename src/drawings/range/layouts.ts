@@ -1,5 +1,6 @@
 import { PORTS } from '../parts/manual-valve.tsx';
 import { rodEnd } from '../parts/park-pawl.tsx';
+import { words as park } from '../parts/park-words.en.ts';
 import type { LabelProps } from '../parts/label.tsx';
 import { roundPlace, type Point } from '../scale.ts';
 import { words } from './words.en.ts';
@@ -130,9 +131,9 @@ export function coneAt(gear: Place, engage: number): Place {
 
 /** The names of the pawl and its gear; `cone` is where the rod ends. */
 export function pawlNames(layout: RangeLayout, gear: Place, cone: Place): readonly LabelProps[] {
-  const pawl: LabelProps = { x: gear.x + 52, y: gear.y - 20, anchor: 'end', lines: [words.pawl] };
+  const pawl: LabelProps = { x: gear.x + 52, y: gear.y - 20, anchor: 'end', lines: [park.pawl] };
   if (layout === 'wide')
-    return [pawl, { x: gear.x - 40, y: gear.y - 8, anchor: 'end', lines: [words.gear] }];
+    return [pawl, { x: gear.x - 40, y: gear.y - 8, anchor: 'end', lines: [park.gear] }];
   return [
     pawl,
     { x: gear.x + 38, y: gear.y + 10, lines: words.gearInTwo },
@@ -140,13 +141,13 @@ export function pawlNames(layout: RangeLayout, gear: Place, cone: Place): readon
       x: gear.x + 70,
       y: gear.y - 86,
       anchor: 'end',
-      lines: [words.spring],
+      lines: [park.spring],
       to: `${gear.x + 24},${gear.y - 82} ${gear.x + 24},${gear.y - 62}`,
     },
     {
       x: gear.x - 74,
       y: gear.y - 16,
-      lines: [words.cone],
+      lines: [park.cone],
       to: `${gear.x - 58},${gear.y - 29} ${cone.x + 36},${cone.y + 3}`,
     },
   ];
@@ -181,8 +182,8 @@ export function cableNames(
     ...both,
     { ...at.stop, lines: stop },
     { x: 2, y: 134, lines: [words.cable.lever], to: '24,121 40,100' },
-    { x: 0, y: 192, lines: [words.cable.cable] },
-    { x: 208, y: 180, lines: [words.cable.plate], to: `204,174 ${plate.x + 30},${plate.y + 28}` },
+    { x: 0, y: 192, lines: [park.cable] },
+    { x: 208, y: 180, lines: [park.plate], to: `204,174 ${plate.x + 30},${plate.y + 28}` },
     { x: 226, y: 152, lines: [words.cable.roller], to: `223,147 ${plate.x + 53},${plate.y + 4}` },
     { x: 166, y: 244, lines: [words.rod], to: `190,231 ${cone.x - 22},${cone.y - 6}` },
   ];

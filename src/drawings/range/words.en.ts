@@ -1,28 +1,23 @@
+import { words as names } from '../../car/names/words.en.ts';
+
+const { park, reverse, neutral, drive } = names.ranges;
+
 interface Range {
   range: string;
 }
 
 export const words = {
-  ranges: { P: 'Park', R: 'Reverse', N: 'Neutral', D: 'Drive' },
-  controller: 'Controller',
+  ranges: { P: park, R: reverse, N: neutral, D: drive },
   failSafe: 'fail-safe',
   dead: 'no power',
-  parked: 'Park holds',
-  out: 'Park is out',
   line: 'line',
   vent: 'vent',
   feeds: (p: Range) => `Feeds ${p.range}`,
   rod: 'Park rod',
-  cone: 'Cone',
-  pawl: 'Pawl',
-  spring: 'Return spring',
-  gear: 'Park gear',
   gearInTwo: ['Park', 'gear'],
   cable: {
     title: (p: Range) => `Mechanical range selection, lever in ${p.range}`,
     lever: 'Hand lever',
-    cable: 'Cable',
-    plate: 'Detent plate',
     roller: 'Roller',
     valve: 'Manual valve',
     stop: { right: ['Stop just past', 'the eye'], hard: ['Stop hard', 'on the eye'] },
@@ -36,7 +31,6 @@ export const words = {
     title: (p: Range) => `Electronic range selection, ${p.range} selected`,
     selector: 'Selector',
     solenoid: 'Park solenoid',
-    actuator: 'Park actuator',
     byOil: { out: 'Oil holds it out', in: 'Its spring pushes in' },
     orMotor: 'or a motor',
     stays: 'stays put',

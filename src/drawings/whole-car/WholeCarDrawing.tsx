@@ -8,7 +8,8 @@ import { Label } from '../parts/label.tsx';
 import { Spring } from '../parts/spring.tsx';
 import { Tank } from '../parts/tank.tsx';
 import { NamedBox } from '../parts/wire.tsx';
-import { describeWholeCar, wholeCarExample } from './state.ts';
+import { words as parts } from '../parts/hydraulic-words.en.ts';
+import { describeWholeCar } from './state.ts';
 import type { FaultPlace, Grip, WholeCarState } from './state.ts';
 import { words } from './words.en.ts';
 
@@ -53,13 +54,7 @@ const PLACES: Readonly<Record<FaultPlace, readonly [x: number, y: number, r: num
  * hole and seal below; gauge and controller to the right. Everything that turns or flows stands where
  * the moment given has brought it, so the picture moves as time does and stops when time stops.
  */
-export function WholeCarDrawing({
-  id,
-  state = wholeCarExample,
-}: {
-  id: string;
-  state?: WholeCarState | undefined;
-}): JSX.Element {
+export function WholeCarDrawing({ id, state }: { id: string; state: WholeCarState }): JSX.Element {
   const { printed, pressures, turns, temp } = state;
   const line = roundPlace(clamp01(pressures.line));
   const clutch = roundPlace(clamp01(pressures.clutch));
@@ -280,9 +275,9 @@ const Said = still(
       <Label x={130} y={57} lines={[`*${turbine}`]} />
       <Label x={332} y={22} lines={[words.wheels]} />
       <Label x={320} y={47} lines={[`*${wheels}`]} />
-      <Label x={44} y={84} lines={[words.line({ pressure: line })]} />
-      <Label x={44} y={117} lines={[`~${words.pump}`]} />
-      <Label x={272} y={94} lines={[`*${words.clutch({ pressure: clutch })}`]} />
+      <Label x={44} y={84} lines={[parts.lineAt(line)]} />
+      <Label x={44} y={117} lines={[`~${parts.pump}`]} />
+      <Label x={272} y={94} lines={[`*${parts.clutchAt(clutch)}`]} />
       <Label x={272} y={109} lines={[`~${words.wanted({ pressure: wanted })}`]} />
       <Label x={36} y={142} lines={[`*${words.sump[temp]({ temp: fluid })}`]} />
       <Label

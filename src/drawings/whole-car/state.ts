@@ -60,7 +60,7 @@ export const wholeCarExample: WholeCarState = {
   pressures: { line: 0.5, clutch: 0.24, wanted: 0.25 },
   grip: 'holds',
   parked: false,
-  controller: 'watches slip',
+  controller: words.example,
   failSafe: false,
   fault: null,
   printed: {

@@ -1,3 +1,7 @@
+import { words as names } from '../../car/names/words.en.ts';
+
+const { drive, reverse } = names.ranges;
+
 export const words = {
   selection: 'Range selection',
   selections: {
@@ -5,5 +9,5 @@ export const words = {
     mechanical: { words: 'Mechanical', note: 'lever and cable' },
   },
   range: 'Range',
-  ranges: { drive: { words: 'Drive' }, reverse: { words: 'Reverse' } },
+  ranges: { drive: { words: drive }, reverse: { words: reverse } },
 };

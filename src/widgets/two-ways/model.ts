@@ -1,7 +1,7 @@
 import { computed } from '@preact/signals';
 import { COLD_C, HOT_C } from '../../car/cold-and-hot.ts';
 import { failSafeOf, PARK_BELOW_KMH } from '../../car/range-rules.ts';
-import { fedRange, isParked, type Range, type RangeState } from '../../drawings/range-state.ts';
+import { fedRange, isParked, type Range, type RangeState } from '../../drawings/range/state.ts';
 import {
   commandsAt,
   fluidClasses,

@@ -1,7 +1,7 @@
 /** Who does what in each of the two boxes, in the state that is drawn. */
 import { parkSpeed } from '../../car/park-speed.ts';
 import { words as names } from '../../car/words.en.ts';
-import type { Range } from '../../drawings/range-state.ts';
+import type { Range } from '../../drawings/range/state.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { words } from './below-words.en.ts';
 import type { WaysModel } from './model.ts';

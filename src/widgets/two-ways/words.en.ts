@@ -1,3 +1,7 @@
+import { words as names } from '../../car/names/words.en.ts';
+
+const { reverse, neutral, drive } = names.ranges;
+
 interface Range {
   range: string;
 }
@@ -5,7 +9,7 @@ interface Range {
 export const words = {
   title: 'Who can do what?',
   /** By their full names; nothing is fed in P. */
-  ranges: { R: 'Reverse', N: 'Neutral', D: 'Drive' },
+  ranges: { R: reverse, N: neutral, D: drive },
   controls: {
     range: 'Lever or selector',
     ranges: { P: { words: 'P' }, R: { words: 'R' }, N: { words: 'N' }, D: { words: 'D' } },

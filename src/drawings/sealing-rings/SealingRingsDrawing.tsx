@@ -1,55 +1,26 @@
 import type { JSX } from 'preact';
-import { clamp01 } from './scale.ts';
-import type { Temp } from './scale.ts';
-import { Flow } from './parts/flow.tsx';
-import { Frame } from './parts/frame.tsx';
-import { circlePath } from './parts/gear.ts';
-import { box, Cut, Oil } from './parts/hatch.tsx';
-import { Label } from './parts/label.tsx';
-
-export interface SealingRingsState {
-  /** 0 new, 1 worn out: widens the drawn gap. */
-  wear: number;
-  /** Share of 1000 kPa between the rings. */
-  pressure: number;
-  temp: Temp;
-  /** L/min past both rings, and what goes on to the clutch: nothing once it is full. */
-  leak: number;
-  onward: number;
-  labels: { pressure: string; leak: string; gap: string };
-}
-
-export const sealingRingsExample: SealingRingsState = {
-  wear: 0,
-  pressure: 0.4,
-  temp: 'hot',
-  leak: 0.6,
-  onward: 0,
-  labels: { pressure: '400 kPa', leak: '0.6 L/min', gap: '0.025 mm' },
-};
-
-export const describeSealingRings = (s: SealingRingsState): string =>
-  `Two sealing rings carry oil at ${s.labels.pressure} from the still sleeve into the turning shaft. The gap past each ring is ${s.labels.gap}, drawn far larger than it is. Together they lose ${s.labels.leak} of ${s.temp} fluid.`;
+import { Flow } from '../parts/flow.tsx';
+import { Frame } from '../parts/frame.tsx';
+import { circlePath } from '../parts/gear.ts';
+import { box, Cut, Oil } from '../parts/hatch.tsx';
+import { Label } from '../parts/label.tsx';
+import { clamp01 } from '../scale.ts';
+import { describeSealingRings, type SealingRingsState } from './state.ts';
+import { words } from './words.en.ts';
 
 export function SealingRingsDrawing({
   id,
-  state = sealingRingsExample,
+  state,
 }: {
   id: string;
-  state?: SealingRingsState | undefined;
+  state: SealingRingsState;
 }): JSX.Element {
   const { temp, labels } = state;
   const g = 2 + 5 * clamp01(state.wear);
   const bore = 126;
   const shaft = bore + 10;
   return (
-    <Frame
-      id={id}
-      width={390}
-      height={340}
-      title="Rotating sealing rings"
-      desc={describeSealingRings(state)}
-    >
+    <Frame id={id} width={390} height={340} title={words.title} desc={describeSealingRings(state)}>
       <Cut id={id} d={`M40 40H290V${bore}H40z${box(150, 40, 30, bore - 40)}`} />
       <Cut
         id={id}
@@ -88,32 +59,23 @@ export function SealingRingsDrawing({
       />
       <path class="dw-solid" d="M62 238h5v8h6v8h-5v-6h-6z" />
 
-      <Label x={186} y={20} lines={[`*${labels.pressure}, ${temp}`]} to="182,16 168,34" />
+      <Label x={186} y={20} lines={[`*${words.inside[temp](labels)}`]} to="182,16 168,34" />
       <text class="dw-text" x="94" y="76" text-anchor="middle">
-        Sleeve
+        {words.sleeve}
       </text>
       <text class="dw-text" x="94" y="93" text-anchor="middle">
-        stands still
+        {words.still}
       </text>
-      <Label x={332} y={158} lines={['Shaft', 'turns']} to="330,162 300,172" />
-      <Label x={332} y={206} lines={['to the', 'clutch']} />
-      <Label x={216} y={250} lines={['Sealing ring']} to="236,236 219,148" />
+      <Label x={332} y={158} lines={words.shaft} to="330,162 300,172" />
+      <Label x={332} y={206} lines={words.toClutch} />
+      <Label x={216} y={250} lines={[words.ring]} to="236,236 219,148" />
       <Label
         x={298}
         y={74}
-        lines={['Past the', 'rings', `*${labels.leak}`]}
+        lines={[...words.past, `*${labels.leak}`]}
         to={`316,112 286,${bore + 2}`}
       />
-      <Label
-        x={130}
-        y={284}
-        lines={[
-          'Ring, seen from the end:',
-          'its joint lets it spring out',
-          `gap ${labels.gap}, drawn larger`,
-        ]}
-        to="126,280 70,246"
-      />
+      <Label x={130} y={284} lines={words.fromEnd(labels)} to="126,280 70,246" />
     </Frame>
   );
 }

@@ -4,19 +4,19 @@ import {
   fedRange,
   isParked,
   OIL,
-  rangeExample,
   solenoidsAlive,
   type RangeState,
-} from './range-state.ts';
-import { Frame } from './parts/frame.tsx';
-import { circlePath, gearPath } from './parts/gear.ts';
-import { Letters } from './parts/hand-lever.tsx';
-import { box, Oil } from './parts/hatch.tsx';
-import { Label } from './parts/label.tsx';
-import { CONE_TRAVEL, ParkPawl } from './parts/park-pawl.tsx';
-import { SolenoidValve } from './parts/solenoid-valve.tsx';
-import { ClutchSolenoid } from './range/ClutchSolenoid.tsx';
-import { ControllerBox, Said } from './range/ControllerBox.tsx';
+} from './state.ts';
+import { Frame } from '../parts/frame.tsx';
+import { circlePath, gearPath } from '../parts/gear.ts';
+import { Letters } from '../parts/hand-lever.tsx';
+import { box, Oil } from '../parts/hatch.tsx';
+import { Label } from '../parts/label.tsx';
+import { CONE_TRAVEL, ParkPawl } from '../parts/park-pawl.tsx';
+import { words as parkNames } from '../parts/park-words.en.ts';
+import { SolenoidValve } from '../parts/solenoid-valve.tsx';
+import { ClutchSolenoid } from './ClutchSolenoid.tsx';
+import { ControllerBox, Said } from './ControllerBox.tsx';
 import {
   coneAt,
   PAWL_SCALE,
@@ -25,9 +25,9 @@ import {
   type Place,
   type RangeLayout,
   type WireLayout,
-} from './range/layouts.ts';
-import { INLET, OilActuator } from './range/OilActuator.tsx';
-import { words } from './range/words.en.ts';
+} from './layouts.ts';
+import { INLET, OilActuator } from './OilActuator.tsx';
+import { words } from './words.en.ts';
 
 const names = words.wire;
 
@@ -44,11 +44,11 @@ function said(s: RangeState, fed: 'R' | 'D' | undefined): readonly string[] {
  */
 export function ElectronicRangeDrawing({
   id,
-  state = rangeExample,
+  state,
   layout = 'tall',
 }: {
   id: string;
-  state?: RangeState | undefined;
+  state: RangeState;
   layout?: RangeLayout | undefined;
 }): JSX.Element {
   const at = WIRE[layout];
@@ -142,7 +142,7 @@ export function ElectronicRangeDrawing({
           <Label
             x={2}
             y={cone.y - 34}
-            lines={[names.actuator]}
+            lines={[parkNames.actuator]}
             to={`44,${cone.y - 30} 50,${cone.y - 20}`}
           />
           <Label x={park.x + 58} y={park.y - 14} lines={[names.solenoid]} />

@@ -1,7 +1,8 @@
-import { printer } from '../quantity/print.ts';
-import { flow, length, pressure } from '../quantity/quantities.ts';
-import type { UnitSystem } from '../quantity/unit-system.ts';
-import type { Temp } from './scale.ts';
+import { printer } from '../../quantity/print.ts';
+import { flow, length, pressure } from '../../quantity/quantities.ts';
+import type { UnitSystem } from '../../quantity/unit-system.ts';
+import type { Temp } from '../scale.ts';
+import { words } from './words.en.ts';
 
 export interface CircuitState {
   /** Shares of 1000 kPa. */
@@ -66,14 +67,13 @@ export function circuitFrom(readings: CircuitReadings, system: UnitSystem): Circ
   };
 }
 
-export function describeCircuit(s: CircuitState): string {
-  const seal =
-    s.crackMm > 0
-      ? `The transfer seal has a crack ${s.labels.width} wide that loses ${s.labels.crack}.`
-      : 'The transfer seal is whole and loses nothing.';
-  const left =
-    s.flows.leftOver > 0.02
-      ? 'The regulator sends what is left over to the converter, the cooler and lubrication.'
-      : 'Nothing is left over for the converter, the cooler and lubrication.';
-  return `The pump feeds the line at ${s.labels.line} with ${s.temp} fluid. ${left} The feed valve and its hole lead through the transfer seal and past the sealing rings to the clutch. ${seal} The clutch has ${s.labels.clutch} and ${s.holds ? 'holds' : 'slips'}.`;
+export function describeCircuit({ labels, temp, flows, crackMm, holds }: CircuitState): string {
+  const { describe } = words;
+  return [
+    describe.pump[temp](labels.line),
+    flows.leftOver > 0.02 ? describe.over : describe.noneOver,
+    describe.way,
+    crackMm > 0 ? describe.split(labels) : describe.whole,
+    describe[holds ? 'holds' : 'slips'](labels.clutch),
+  ].join(' ');
 }

@@ -1,58 +1,30 @@
 import type { JSX } from 'preact';
-import { clamp01 } from './scale.ts';
-import type { Temp } from './scale.ts';
-import { Flow } from './parts/flow.tsx';
-import { Frame } from './parts/frame.tsx';
-import { box, Cut, Oil } from './parts/hatch.tsx';
-import { Label } from './parts/label.tsx';
-import { PumpGears } from './parts/pump-gears.tsx';
-import { Spool } from './parts/spool.tsx';
-import { Spring } from './parts/spring.tsx';
-import { Filter, Tank } from './parts/tank.tsx';
-
-export interface PumpRegulatorState {
-  /** Line pressure as a share of 1000 kPa. */
-  line: number;
-  temp: Temp;
-  /** L/min. */
-  flows: { pump: number; toClutches: number; leftOver: number };
-  labels: { line: string; pump: string; leftOver: string };
-}
-
-export const pumpRegulatorExample: PumpRegulatorState = {
-  line: 0.6,
-  temp: 'hot',
-  flows: { pump: 9.5, toClutches: 4.5, leftOver: 5 },
-  labels: { line: '600 kPa', pump: '9.5 L/min', leftOver: '5 L/min' },
-};
-
-export function describePumpRegulator(s: PumpRegulatorState): string {
-  const port =
-    s.flows.leftOver > 0.02
-      ? `holds its port open and lets ${s.labels.leftOver} go to the converter, the cooler and lubrication`
-      : 'has shut its port: nothing is left over';
-  return `The pump draws ${s.temp} fluid through the filter and delivers ${s.labels.pump}. Line pressure of ${s.labels.line} pushes the regulator valve against its spring; the valve ${port}.`;
-}
+import { Flow } from '../parts/flow.tsx';
+import { Frame } from '../parts/frame.tsx';
+import { box, Cut, Oil } from '../parts/hatch.tsx';
+import { Label } from '../parts/label.tsx';
+import { PumpGears } from '../parts/pump-gears.tsx';
+import { Spool } from '../parts/spool.tsx';
+import { Spring } from '../parts/spring.tsx';
+import { Filter, Tank } from '../parts/tank.tsx';
+import { words as parts } from '../parts/hydraulic-words.en.ts';
+import { clamp01 } from '../scale.ts';
+import { describePumpRegulator, type PumpRegulatorState } from './state.ts';
+import { words } from './words.en.ts';
 
 export function PumpRegulatorDrawing({
   id,
-  state = pumpRegulatorExample,
+  state,
 }: {
   id: string;
-  state?: PumpRegulatorState | undefined;
+  state: PumpRegulatorState;
 }): JSX.Element {
   const { flows, temp, labels } = state;
   const line = clamp01(state.line);
   const s = 14 * clamp01(flows.leftOver / Math.max(flows.pump, 0.01));
   const open = s > 0.3;
   return (
-    <Frame
-      id={id}
-      width={390}
-      height={372}
-      title="Pump and pressure regulator"
-      desc={describePumpRegulator(state)}
-    >
+    <Frame id={id} width={390} height={372} title={words.title} desc={describePumpRegulator(state)}>
       <Tank x={8} y={310} width={374} height={56} level={10} temp={temp} />
       <Filter x={14} y={334} width={56} height={20} />
       <Oil id={id} d="M35 334V176h16v158z" pressure={0} />
@@ -104,33 +76,27 @@ export function PumpRegulatorDrawing({
       <Flow points="287,293 287,318" lmin={flows.leftOver} temp={temp} />
 
       <text class="dw-text" x="82" y="18" text-anchor="middle">
-        turns this way
+        {words.turns}
       </text>
       <Label
         x={196}
         y={22}
-        lines={[`*Line ${labels.line}`, 'to the clutches']}
+        lines={[`*${parts.lineAt(labels.line)}`, words.toClutches]}
         to="230,44 230,90"
       />
-      <Label x={100} y={208} lines={['Pump', `~${labels.pump}`]} to="118,192 118,168" />
+      <Label x={100} y={208} lines={[parts.pump, `~${labels.pump}`]} to="118,192 118,168" />
       <text class="dw-text" x="372" y="223" text-anchor="end">
-        Regulator
+        {parts.regulator}
       </text>
-      <Label x={304} y={130} lines={['Spring']} to="330,136 340,180" />
-      <Label
-        x={186}
-        y={252}
-        anchor="end"
-        lines={['Line pushes', 'the valve here']}
-        to="176,236 208,190"
-      />
-      <Label x={300} y={252} lines={[open ? labels.leftOver : 'port shut']} />
+      <Label x={304} y={130} lines={[parts.spring]} to="330,136 340,180" />
+      <Label x={186} y={252} anchor="end" lines={words.pushes} to="176,236 208,190" />
+      <Label x={300} y={252} lines={[open ? labels.leftOver : words.shut]} />
       <text class="dw-text" x="287" y="285" text-anchor="middle">
-        converter, cooler, lube
+        {parts.beyond.join('')}
       </text>
-      <Label x={62} y={290} lines={['Crescent']} to="72,276 82,162" />
-      <Label x={78} y={350} lines={['Filter']} to="76,346 64,344" />
-      <Label x={376} y={350} anchor="end" lines={[`sump, ${temp} fluid`]} />
+      <Label x={62} y={290} lines={[words.crescent]} to="72,276 82,162" />
+      <Label x={78} y={350} lines={[parts.filter]} to="76,346 64,344" />
+      <Label x={376} y={350} anchor="end" lines={[parts.sump[temp]]} />
     </Frame>
   );
 }

@@ -1,4 +1,7 @@
-import type { Temp } from './scale.ts';
+import { format } from '../../quantity/print.ts';
+import { pressure } from '../../quantity/quantities.ts';
+import type { Temp } from '../scale.ts';
+import { words } from './words.en.ts';
 
 export type PathCircuit = 'forward' | 'reverse' | 'high';
 
@@ -42,30 +45,7 @@ export interface HydraulicPathState {
 }
 
 export const CIRCUITS: readonly PathCircuit[] = ['forward', 'reverse', 'high'];
-export const CIRCUIT_NAMES: Record<PathCircuit, string> = {
-  forward: 'Forward',
-  reverse: 'Reverse',
-  high: 'High',
-};
 export const COLUMN: Record<PathCircuit, number> = { forward: 92, reverse: 196, high: 300 };
-
-const FAULT_NAMES: Record<FaultId, string> = {
-  transferSeal: 'the transfer seal',
-  hardLip: 'the piston lip',
-  clutchControl: 'the clutch regulating valve',
-  sealingRings: 'the sealing rings',
-  pistonSeal: 'the piston seal',
-  pumpWear: 'the pump',
-  regulatorBore: 'the regulator bore',
-  pressureControl: 'the pressure control solenoid',
-  filter: 'the filter',
-  lowFluid: 'the fluid level',
-  thinFluid: 'the fluid itself',
-  feedRestriction: 'the feed hole',
-  openPort: 'a port that stands open',
-  frictionWear: 'the friction plates',
-  turbineSensor: 'the turbine speed sensor',
-};
 
 /** Where each fault sits: in a circuit's own column, or at a fixed place. */
 export function faultPlace(
@@ -107,27 +87,47 @@ export function faultPlace(
   }
 }
 
-export function describeHydraulicPath(s: HydraulicPathState): string {
-  const each = CIRCUITS.map((c) => {
-    const k = s.circuits[c];
-    const verdict = k.holds === undefined ? '' : k.holds ? ' and holds' : ' and slips';
-    return k.applied
-      ? `${CIRCUIT_NAMES[c]} is applied with ${k.label}${verdict}`
-      : `${CIRCUIT_NAMES[c]} is not applied`;
-  }).join('; ');
-  const marks = (s.faults ?? []).map(
-    (f) => `${FAULT_NAMES[f.id]}${f.circuit ? ` (${CIRCUIT_NAMES[f.circuit].toLowerCase()})` : ''}`,
+/** What is drawn of a circuit: shut off, or on with a verdict or without one. */
+export const verdictOf = ({ applied, holds }: PathCircuitState) =>
+  !applied ? 'off' : holds === undefined ? 'on' : holds ? 'holds' : 'slips';
+
+export function describeHydraulicPath({
+  line,
+  circuits,
+  temp,
+  faults = [],
+}: HydraulicPathState): string {
+  const { describe, faultIn } = words;
+  const each = CIRCUITS.map((circuit) =>
+    describe.circuit[verdictOf(circuits[circuit])]({
+      circuit: words.circuits[circuit],
+      pressure: circuits[circuit].label,
+    }),
   );
-  const ringed = marks.length > 0 ? ` Ringed on the drawing: ${marks.join(', ')}.` : '';
-  return `The whole hydraulic path, with ${s.temp} fluid and line pressure at ${s.line.label}. ${each}. Forward and reverse share the transfer seal; high does not pass through it.${ringed}`;
+  const places = faults.map(({ id, circuit }) => {
+    const place = words.faults[id];
+    return circuit ? faultIn[circuit]({ place }) : place;
+  });
+  return [
+    describe.line[temp]({ pressure: line.label }),
+    describe.circuits(each),
+    describe.shared,
+    ...(places.length > 0 ? [describe.ringed(places)] : []),
+  ].join(' ');
 }
 
 export const hydraulicPathExample: HydraulicPathState = {
-  line: { pressure: 0.6, label: '600 kPa' },
+  line: { pressure: 0.6, label: format(600, pressure, 'si') },
   circuits: {
-    forward: { pressure: 0.4, label: '400 kPa', applied: true, holds: true, feed: 0.6 },
-    reverse: { pressure: 0, label: '0 kPa', applied: false },
-    high: { pressure: 0, label: '0 kPa', applied: false },
+    forward: {
+      pressure: 0.4,
+      label: format(400, pressure, 'si'),
+      applied: true,
+      holds: true,
+      feed: 0.6,
+    },
+    reverse: { pressure: 0, label: format(0, pressure, 'si'), applied: false },
+    high: { pressure: 0, label: format(0, pressure, 'si'), applied: false },
   },
   temp: 'cold',
   flows: { pump: 10.2, leftOver: 7 },

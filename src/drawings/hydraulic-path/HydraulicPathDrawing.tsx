@@ -1,24 +1,26 @@
 import type { JSX } from 'preact';
+import { Flow } from '../parts/flow.tsx';
+import { Frame } from '../parts/frame.tsx';
+import { circlePath } from '../parts/gear.ts';
+import { box, Cut, Oil } from '../parts/hatch.tsx';
+import { Label } from '../parts/label.tsx';
+import { PumpGears } from '../parts/pump-gears.tsx';
+import { Spool } from '../parts/spool.tsx';
+import { Spring } from '../parts/spring.tsx';
+import { Filter, Tank } from '../parts/tank.tsx';
+import { words as parts } from '../parts/hydraulic-words.en.ts';
+import { words as verdicts } from '../parts/words.en.ts';
+import { clamp01, roundPlace, type Temp } from '../scale.ts';
 import {
-  CIRCUIT_NAMES,
   CIRCUITS,
   COLUMN,
   describeHydraulicPath,
   faultPlace,
-  hydraulicPathExample,
-} from './hydraulic-path-state.ts';
-import type { HydraulicPathState, PathCircuitState } from './hydraulic-path-state.ts';
-import type { Temp } from './scale.ts';
-import { clamp01, roundPlace } from './scale.ts';
-import { Flow } from './parts/flow.tsx';
-import { Frame } from './parts/frame.tsx';
-import { circlePath } from './parts/gear.ts';
-import { box, Cut, Oil } from './parts/hatch.tsx';
-import { Label } from './parts/label.tsx';
-import { PumpGears } from './parts/pump-gears.tsx';
-import { Spool } from './parts/spool.tsx';
-import { Spring } from './parts/spring.tsx';
-import { Filter, Tank } from './parts/tank.tsx';
+  verdictOf,
+  type HydraulicPathState,
+  type PathCircuitState,
+} from './state.ts';
+import { words } from './words.en.ts';
 
 /** Pressure tap: where a gauge is screwed in. */
 function Tap({ x, y }: { x: number; y: number }): JSX.Element {
@@ -105,22 +107,16 @@ function Column({
 /** Three circuits from one line, as a map: what is shared, what is not, and where a gauge goes. */
 export function HydraulicPathDrawing({
   id,
-  state = hydraulicPathExample,
+  state,
 }: {
   id: string;
-  state?: HydraulicPathState | undefined;
+  state: HydraulicPathState;
 }): JSX.Element {
   const { temp } = state;
   const line = clamp01(state.line.pressure);
   const open = 10 * clamp01(state.flows.leftOver / Math.max(state.flows.pump, 0.01));
   return (
-    <Frame
-      id={id}
-      width={390}
-      height={466}
-      title="The whole hydraulic path"
-      desc={describeHydraulicPath(state)}
-    >
+    <Frame id={id} width={390} height={466} title={words.title} desc={describeHydraulicPath(state)}>
       <Tank x={8} y={408} width={374} height={52} level={10} temp={temp} />
       <Filter x={34} y={428} width={52} height={20} />
       <Oil id={id} d={box(55, 366, 10, 62)} pressure={0} />
@@ -144,8 +140,8 @@ export function HydraulicPathDrawing({
       <path class="dw-solid" d={`${box(226, 350, 154, 24)}${box(206, 354, 14, 12)}`} />
       <path class="dw-line" d="M188 360H206" />
       <path class="dw-solid" d="M357 46h18v14h-5v12h-8v-12h-5z" />
-      <Label x={366} y={90} anchor="middle" lines={['Sensor']} />
-      <Label x={190} y={392} lines={['Solenoid']} to="213,380 213,364" />
+      <Label x={366} y={90} anchor="middle" lines={[parts.sensor]} />
+      <Label x={190} y={392} lines={[words.solenoid]} to="213,380 213,364" />
 
       <path class="dw-centre" d="M30 172H386" />
       {CIRCUITS.map((c) => (
@@ -168,12 +164,14 @@ export function HydraulicPathDrawing({
       {CIRCUITS.map((c) => {
         const k = state.circuits[c];
         const x = COLUMN[c];
-        const word = k.holds === undefined || !k.applied ? '' : k.holds ? ' holds' : ' slips';
+        const verdict = verdictOf(k);
         return (
           <g key={c}>
             <text class="dw-text" x={x} y="18" text-anchor="middle">
-              {CIRCUIT_NAMES[c]}
-              {word !== '' && <tspan class="dw-strong">{word}</tspan>}
+              {words.circuits[c]}
+              {(verdict === 'holds' || verdict === 'slips') && (
+                <tspan class="dw-strong">{` ${verdicts[verdict]}`}</tspan>
+              )}
             </text>
             <text class={`dw-text${k.applied ? ' dw-strong' : ' dw-quiet'}`} x={x + 31} y="137">
               {k.label}
@@ -181,23 +179,23 @@ export function HydraulicPathDrawing({
           </g>
         );
       })}
-      <Label x={4} y={58} lines={['Clutch']} />
-      <Label x={4} y={108} lines={['Rings']} />
-      <Label x={4} y={137} lines={['Taps']} />
-      <Label x={4} y={165} lines={['Case']} />
-      <Label x={4} y={186} lines={['Valve', 'body']} />
-      <Label x={104} y={206} lines={['shared seal']} />
-      <Label x={4} y={238} lines={['Hole']} />
-      <Label x={4} y={266} lines={['Valve']} />
-      <Label x={4} y={301} lines={['Line']} />
+      <Label x={4} y={58} lines={[words.clutch]} />
+      <Label x={4} y={108} lines={[words.rings]} />
+      <Label x={4} y={137} lines={[words.taps]} />
+      <Label x={4} y={165} lines={[parts.case]} />
+      <Label x={4} y={186} lines={words.valveBody} />
+      <Label x={104} y={206} lines={[words.shared]} />
+      <Label x={4} y={238} lines={[words.hole]} />
+      <Label x={4} y={266} lines={[words.valve]} />
+      <Label x={4} y={301} lines={[parts.line]} />
       <Label x={384} y={340} anchor="end" lines={[`*${state.line.label}`]} />
-      <Label x={100} y={344} lines={['Pump']} />
-      <Label x={96} y={392} lines={['Regulator']} to="150,379 168,356" />
+      <Label x={100} y={344} lines={[parts.pump]} />
+      <Label x={96} y={392} lines={[parts.regulator]} to="150,379 168,356" />
       <text class="dw-text" x="303" y="367" text-anchor="middle">
-        converter, cooler, lube
+        {parts.beyond.join('')}
       </text>
-      <Label x={94} y={444} lines={['Filter']} />
-      <Label x={376} y={444} anchor="end" lines={[`sump, ${temp} fluid`]} />
+      <Label x={94} y={444} lines={[parts.filter]} />
+      <Label x={376} y={444} anchor="end" lines={[parts.sump[temp]]} />
       {(state.faults ?? []).map((f) => {
         const at = faultPlace(f.id, f.circuit ?? 'forward');
         return (

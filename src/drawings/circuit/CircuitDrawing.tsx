@@ -1,19 +1,20 @@
 import type { JSX } from 'preact';
 import { useRef } from 'preact/hooks';
-import { Kept, still } from '../ui/still.ts';
-import { circuitExample, describeCircuit } from './circuit-state.ts';
-import type { CircuitState } from './circuit-state.ts';
-import { clamp01, flowStep, roundPlace, type Temp } from './scale.ts';
-import { Flow } from './parts/flow.tsx';
-import { Frame } from './parts/frame.tsx';
-import { box, Cut, Oil } from './parts/hatch.tsx';
-import { Label, Verdict } from './parts/label.tsx';
-import { Plates } from './parts/plates.tsx';
-import { PumpGears } from './parts/pump-gears.tsx';
-import { crackWidth, TubeSeal } from './parts/seal.tsx';
-import { Spool } from './parts/spool.tsx';
-import { Spring } from './parts/spring.tsx';
-import { Filter, Tank } from './parts/tank.tsx';
+import { Kept, still } from '../../ui/still.ts';
+import { clamp01, flowStep, roundPlace, type Temp } from '../scale.ts';
+import { Flow } from '../parts/flow.tsx';
+import { Frame } from '../parts/frame.tsx';
+import { box, Cut, Oil } from '../parts/hatch.tsx';
+import { Label, Verdict } from '../parts/label.tsx';
+import { Plates } from '../parts/plates.tsx';
+import { PumpGears } from '../parts/pump-gears.tsx';
+import { crackWidth, TubeSeal } from '../parts/seal.tsx';
+import { Spool } from '../parts/spool.tsx';
+import { Spring } from '../parts/spring.tsx';
+import { Filter, Tank } from '../parts/tank.tsx';
+import { words as parts } from '../parts/hydraulic-words.en.ts';
+import { describeCircuit, type CircuitState } from './state.ts';
+import { words } from './words.en.ts';
 
 /** Stroke at which the piston starts to squeeze: below this share of full scale its spring still holds it back. */
 const SPRING_SHARE = 0.106;
@@ -21,11 +22,11 @@ const SPRING_SHARE = 0.106;
 /** The one clutch circuit, from the sump to the plates: valve body below, case and rotating clutch above the joint. */
 export function CircuitDrawing({
   id,
-  state = circuitExample,
+  state,
   onCrack,
 }: {
   id: string;
-  state?: CircuitState | undefined;
+  state: CircuitState;
   /** Given the height that a drag of the crack has come to [mm], in hundredths; whoever takes it keeps it in range. */
   onCrack?: ((mm: number) => void) | undefined;
 }): JSX.Element {
@@ -38,13 +39,7 @@ export function CircuitDrawing({
   const feedOpen = roundPlace(clamp01(state.feedOpen ?? flows.feed / 4));
 
   return (
-    <Frame
-      id={id}
-      width={390}
-      height={382}
-      title="One clutch circuit, from pump to plates"
-      desc={describeCircuit(state)}
-    >
+    <Frame id={id} width={390} height={382} title={words.title} desc={describeCircuit(state)}>
       <g transform="translate(0 22)">
         <Sump {...{ id, temp }} />
         <ValveBody {...{ id, line, left }} />
@@ -54,17 +49,27 @@ export function CircuitDrawing({
         <Gears {...{ id }} />
         <Streams flows={flows} temp={temp} />
         <Names temp={temp} />
-        <Label x={316} y={-2} anchor="end" lines={[`*Clutch ${labels.clutch}`]} to="268,3 272,70" />
+        <Label
+          x={316}
+          y={-2}
+          anchor="end"
+          lines={[`*${parts.clutchAt(labels.clutch)}`]}
+          to="268,3 272,70"
+        />
         {onCrack && <CrackGrip crackMm={state.crackMm} onCrack={onCrack} />}
         <Verdict id={id} x={322} y={-18} holds={holds} />
-        <Label x={8} y={148} lines={[`*Line ${labels.line}`]} to="60,153 108,211" />
-        <Label x={8} y={104} lines={['Transfer seal']} to="88,100 206,152" />
+        <Label x={8} y={148} lines={[`*${parts.lineAt(labels.line)}`]} to="60,153 108,211" />
+        <Label x={8} y={104} lines={[parts.seal]} to="88,100 206,152" />
         <g class="dw-names">
-          <Label x={8} y={121} lines={[state.crackMm > 0 ? `~crack ${labels.width}` : '~whole']} />
+          <Label
+            x={8}
+            y={121}
+            lines={[`~${state.crackMm > 0 ? words.crack(labels.width) : words.whole}`]}
+          />
         </g>
         {state.crackMm > 0 && (
           <g class="dw-leak">
-            <Label x={384} y={154} anchor="end" lines={[`*leaks ${labels.crack}`]} />
+            <Label x={384} y={154} anchor="end" lines={[`*${words.leaks(labels.crack)}`]} />
           </g>
         )}
       </g>
@@ -285,25 +290,21 @@ function Streams({ flows, temp }: Pick<CircuitState, 'flows' | 'temp'>): JSX.Ele
 const Names = still(function Names({ temp }: Pick<PartProps, 'temp'>): JSX.Element {
   return (
     <>
-      <Label x={8} y={173} lines={['Pump']} to="30,177 36,192" />
-      <Label
-        x={374}
-        y={342}
-        anchor="end"
-        lines={[temp === 'hot' ? 'sump, hot fluid' : 'sump, cold fluid']}
-      />
-      {/* In little room the box is named by what a shop can get at. */}
+      <Label x={8} y={173} lines={[parts.pump]} to="30,177 36,192" />
+      <Label x={374} y={342} anchor="end" lines={[parts.sump[temp]]} />
       <text class="dw-text" x="138" y="298" text-anchor="middle">
-        <tspan class="dw-names">converter, </tspan>cooler<tspan class="dw-names">, lube</tspan>
+        <tspan class="dw-names">{parts.beyond[0]}</tspan>
+        {parts.beyond[1]}
+        <tspan class="dw-names">{parts.beyond[2]}</tspan>
       </text>
       <g class="dw-names">
-        <Label x={8} y={20} lines={['Sealing rings']} to="90,21 198,43" />
-        <Label x={8} y={58} lines={['Case']} to="43,54 193,78" />
-        <Label x={58} y={266} lines={['Regulator']} to="122,260 140,242" />
-        <Label x={302} y={196} lines={['Feed hole']} to="300,188 296,177 244,177 244,186" />
-        <Label x={302} y={226} lines={['Feed valve']} to="300,222 284,222" />
-        <Label x={240} y={295} lines={['clearances']} />
-        <Label x={84} y={342} lines={['Filter']} to="82,338 70,336" />
+        <Label x={8} y={20} lines={[words.rings]} to="90,21 198,43" />
+        <Label x={8} y={58} lines={[parts.case]} to="43,54 193,78" />
+        <Label x={58} y={266} lines={[parts.regulator]} to="122,260 140,242" />
+        <Label x={302} y={196} lines={[words.hole]} to="300,188 296,177 244,177 244,186" />
+        <Label x={302} y={226} lines={[words.valve]} to="300,222 284,222" />
+        <Label x={240} y={295} lines={[words.clearances]} />
+        <Label x={84} y={342} lines={[parts.filter]} to="82,338 70,336" />
       </g>
     </>
   );

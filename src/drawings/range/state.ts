@@ -1,4 +1,4 @@
-import { words } from './range/words.en.ts';
+import { words } from './words.en.ts';
 
 export type Range = 'P' | 'R' | 'N' | 'D';
 

@@ -1,27 +1,26 @@
 import type { JSX } from 'preact';
-import { clamp01, roundPlace } from './scale.ts';
+import { clamp01, roundPlace } from '../scale.ts';
 import {
   describeMechanical,
   fedRange,
   gaveUp,
   isParked,
   OIL,
-  rangeExample,
   solenoidsAlive,
   type Range,
   type RangeState,
-} from './range-state.ts';
-import { DetentPlate, onPlate, PINS, PLATE_TURN } from './parts/detent.tsx';
-import { Frame } from './parts/frame.tsx';
-import { circlePath } from './parts/gear.ts';
-import { HandLever, leverFoot } from './parts/hand-lever.tsx';
-import { box, Oil } from './parts/hatch.tsx';
-import { Label } from './parts/label.tsx';
-import { Lens } from './parts/lens.tsx';
-import { ManualValve, PORT, PORTS } from './parts/manual-valve.tsx';
-import { ParkPawl } from './parts/park-pawl.tsx';
-import { ClutchSolenoid } from './range/ClutchSolenoid.tsx';
-import { ControllerBox, Said } from './range/ControllerBox.tsx';
+} from './state.ts';
+import { DetentPlate, onPlate, PINS, PLATE_TURN } from '../parts/detent.tsx';
+import { Frame } from '../parts/frame.tsx';
+import { circlePath } from '../parts/gear.ts';
+import { HandLever, leverFoot } from '../parts/hand-lever.tsx';
+import { box, Oil } from '../parts/hatch.tsx';
+import { Label } from '../parts/label.tsx';
+import { Lens } from '../parts/lens.tsx';
+import { ManualValve, PORT, PORTS } from '../parts/manual-valve.tsx';
+import { ParkPawl } from '../parts/park-pawl.tsx';
+import { ClutchSolenoid } from './ClutchSolenoid.tsx';
+import { ControllerBox, Said } from './ControllerBox.tsx';
 import {
   CABLE,
   cableNames,
@@ -31,8 +30,8 @@ import {
   type CableLayout,
   type Place,
   type RangeLayout,
-} from './range/layouts.ts';
-import { words } from './range/words.en.ts';
+} from './layouts.ts';
+import { words } from './words.en.ts';
 
 const names = words.cable;
 /** How far the cone is in for each range; below 0 it is further back than it has to be. */
@@ -54,11 +53,11 @@ function said(s: RangeState, fed: 'R' | 'D' | undefined): readonly string[] {
 /** Hand lever, cable, detent plate, manual valve, rod, pawl: what the hand moves, and how little is left to the controller. */
 export function MechanicalRangeDrawing({
   id,
-  state = rangeExample,
+  state,
   layout = 'tall',
 }: {
   id: string;
-  state?: RangeState | undefined;
+  state: RangeState;
   layout?: RangeLayout | undefined;
 }): JSX.Element {
   const at = CABLE[layout];

@@ -1,0 +1,2 @@
+/** In drawings of every kind. */
+export const words = { holds: 'holds', slips: 'slips' };

@@ -1,0 +1,40 @@
+/** What the search page says of what it found. English alone: a translation has no search so far. */
+import { listOf, plural } from '../quantity/lists.ts';
+
+const quoted = (word: string): string => `“${word}”`;
+
+export const words = {
+  pageTitle: (typed: string) =>
+    typed === '' ? 'Search · Slips When Hot' : `${typed}: search · Slips When Hot`,
+  searching: 'Searching.',
+  kinds: { lesson: 'Lessons', glossary: 'Glossary', other: 'Sources and the model' },
+  counted: {
+    lesson: (count: number) => plural(count, { one: '# lesson', other: '# lessons' }),
+    glossary: (count: number) =>
+      plural(count, { one: '# glossary entry', other: '# glossary entries' }),
+    other: (count: number) => plural(count, { one: '# other place', other: '# other places' }),
+  },
+  found: (p: { typed: string; places: readonly string[] }) =>
+    `${quoted(p.typed)} is in ${listOf(p.places)}.`,
+  noneHas: (missing: readonly string[]) =>
+    `No page has ${listOf(missing.map(quoted), 'disjunction')}.`,
+  notTogether: (typed: string) => `Nothing has all of ${quoted(typed)}.`,
+  nothing: (typed: string) => `Nothing found for ${quoted(typed)}.`,
+  /** A list of links stands in the place of the link. */
+  close: 'Close: [words](list).',
+  single: 'One word at a time: [words](list).',
+  tryPlain: 'Check the spelling, or try one plain word: “seal”, “slips”, “pump”.',
+  listed:
+    'Everything is listed on [the course page](course) and in [the glossary](glossary), which also gives what else the trade calls a thing.',
+  shownIn: {
+    us: 'The page shows US units, and numbers are searched as shown. Press kPa at the top to search metric ones.',
+    si: 'The page shows metric units, and numbers are searched as shown. Press psi at the top to search US ones.',
+  },
+  moreSections: (count: number) =>
+    plural(count, { one: 'And in # more section.', other: 'And in # more sections.' }),
+  showAll: (count: number) => `Show all ${count}`,
+  restNotLoaded: 'The rest did not load. Try again',
+  notLoaded: 'The search did not load.',
+  offline: 'You may be offline, or the site may be half way through an update.',
+  again: 'Try again',
+};
