@@ -38,7 +38,7 @@ export function Bay({ bench, search }: BayProps) {
             <blockquote>{bench.complaint}</blockquote>
           </figure>
           <p class="muted">
-            {complaint.transmission[bench.on]} <a href="/model/">{complaint.chart}</a>
+            {complaint.transmission[bench.transmission]} <a href="/model/">{complaint.chart}</a>
           </p>
           {!ended && <Known model={model} />}
         </div>

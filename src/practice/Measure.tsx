@@ -115,7 +115,7 @@ function Hint({ model }: { readonly model: CaseModel }) {
   const ask = async () => {
     try {
       const { loadPlanner } = await import('./load-planner.ts');
-      const planned = await loadPlanner(model.bench.on);
+      const planned = await loadPlanner(model.bench.transmission);
       const { next } = planned.ask({
         readings: model.readings.value,
         state: model.standing.value.state,

@@ -44,7 +44,7 @@ export function Outcome({ model }: { readonly model: CaseModel }) {
     let gone = false;
     const work = async () => {
       const { loadPlanner } = await import('./load-planner.ts');
-      const { ask } = await loadPlanner(bench.on);
+      const { ask } = await loadPlanner(bench.transmission);
       const { coldMorning, read } = bench;
       const mine = await atLeisure(pathOf(ask, model.steps.value, read, { coldMorning, testOf }));
       const planned = await atLeisure(plannersWay(ask, read, coldMorning));

@@ -26,7 +26,7 @@ export interface Story {
 export interface BenchCase {
   /** Under this name the device remembers it. */
   readonly key: string;
-  readonly on: On;
+  readonly transmission: On;
   readonly title: string;
   readonly car: string;
   readonly selection: 'electronic' | 'mechanical';
@@ -51,7 +51,7 @@ export function fromFile(file: CasePageFile): BenchCase {
   const { id, outside, readings, traces, tempts, comeback, together, takeaway, next } = file;
   return {
     key: id,
-    on: 'training',
+    transmission: 'training',
     title: file.title,
     car: file.car,
     selection: file.selection,

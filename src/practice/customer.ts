@@ -25,8 +25,7 @@ export function customerOf({ key, noticed, classes }: MadeCase): {
     ...(light ? [words.light] : []),
   ].filter((sentence) => sentence !== '');
   const chance = chanceFrom(key.seed + 17);
-  const pick = <One>(list: readonly [One, ...One[]]): One =>
-    list[Math.floor(chance() * list.length)] ?? list[0];
+  const pick = (list: readonly string[]): string => list[Math.floor(chance() * list.length)] ?? '';
   const cold = drive.cold !== 'good' || reverse.cold !== 'good';
   const hot = drive.hot !== 'good' || reverse.hot !== 'good' || flares.drive || flares.reverse;
   const rebuilt = classes.some(([{ name }]) => name === 'openPort');

@@ -42,7 +42,7 @@ export function benchCaseOf(key: MadeKey, table: Table): BenchCase {
   const repair = made.classes.flatMap(([{ name }]) => (isFaultId(name) ? [REPAIR_OF[name]] : []));
   return {
     key: keyOf(key),
-    on: key.on,
+    transmission: key.on,
     title: words.title({ number: String(key.seed) }),
     car: words.car,
     selection: made.selection,
