@@ -67,6 +67,8 @@ export const caseSchema = z.strictObject({
   decides: z.array(z.string()).min(2),
   /** What to do, and what to do with it. */
   repair: z.array(z.enum(REPAIRS)).min(1),
+  /** Done with it for good reason; a plan may have these or not. */
+  also: z.array(z.enum(REPAIRS)).optional(),
   together: sentence,
   /** What the popular answer would have cost. */
   comeback: z.strictObject({ hours: z.number().min(1), words: sentence }),

@@ -104,11 +104,14 @@ export function carried(
   return share >= SURE ? 'shown' : share >= LIKELY ? 'likely' : 'outran';
 }
 
-/** What a repair plan lacks, and what it does for nothing. */
-export function repairGaps(wanted: readonly Repair[], planned: readonly Repair[]) {
+/** What a repair plan lacks, and what it does for nothing; what may go with it counts as neither. */
+export function repairGaps(
+  { repair, also = [] }: { readonly repair: readonly Repair[]; readonly also?: readonly Repair[] },
+  planned: readonly Repair[],
+) {
   return {
-    missing: wanted.filter((one) => !planned.includes(one)),
-    needless: planned.filter((one) => !wanted.includes(one)),
+    missing: repair.filter((one) => !planned.includes(one)),
+    needless: planned.filter((one) => !repair.includes(one) && !also.includes(one)),
   };
 }
 

@@ -57,7 +57,7 @@ export function Outcome({ model }: { readonly model: CaseModel }) {
   }, []);
   const { verdict, missed, accused, elsewhere } = judge(bench.causes, conclusion);
   const minutes = printNumber(Math.round(model.standing.value.minutes), 0);
-  const gaps = repairGaps(bench.repair, conclusion.repairs);
+  const gaps = repairGaps(bench, conclusion.repairs);
   const done = model.steps.value.map(({ what }) => what);
   const { story } = bench;
   const now = ways.value;

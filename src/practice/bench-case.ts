@@ -39,6 +39,8 @@ export interface BenchCase {
   readonly causes: readonly Named[];
   readonly decides: readonly string[];
   readonly repair: readonly Repair[];
+  /** What may go with it. */
+  readonly also: readonly Repair[];
   readonly story?: Story;
 }
 
@@ -66,6 +68,7 @@ export function fromFile(file: CasePageFile): BenchCase {
     causes: causesOf({ ...file, faults: file.faults as FaultSet }),
     decides: file.decides,
     repair: file.repair,
+    also: file.also ?? [],
     story: {
       ...(outside && { what: outside.what }),
       tempts,

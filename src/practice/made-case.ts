@@ -58,6 +58,8 @@ export function benchCaseOf(key: MadeKey, table: Table): BenchCase {
     },
     causes,
     decides: [],
+    // New fluid and filter go with any of them.
+    also: ['filterFluid'],
     repair: repair.length === 0 ? ['none'] : [...new Set(repair)],
   };
 }

@@ -90,10 +90,14 @@ describe('how far the readings carried it', () => {
 });
 
 test('a repair plan is told what it lacks and what it does for nothing', () => {
-  expect(repairGaps(['pump', 'sealingRings'], ['pump', 'bore'])).toEqual({
+  const car = { repair: ['pump', 'sealingRings'], also: ['coolerFlush'] } as const;
+  expect(repairGaps(car, ['pump', 'bore', 'coolerFlush'])).toEqual({
     missing: ['sealingRings'],
     needless: ['bore'],
   });
+  expect(repairGaps({ repair: ['pump'] }, ['pump', 'coolerFlush']).needless).toEqual([
+    'coolerFlush',
+  ]);
 });
 
 test('only a fault that sits in one clutch asks which; causes outside the list never do', () => {
