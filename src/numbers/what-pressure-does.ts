@@ -31,9 +31,9 @@ export const whatPressureDoes: Entries = {
   'piston-area': entry('area', areaCm2, 'piston area'),
   'spring-force': newtons(clutch.springForce, 'return spring force'),
   'spring-pressure': kPa(neededKpa(0), 'pressure that only balances the spring', {
-    multiplied: {
-      mistake: 'multiply spring by area',
-      value: (clutch.springForce * areaCm2) / 1e3,
+    'to-stand': {
+      mistake: 'take the pressure at which it holds a car that stands in gear',
+      value: needs.standing.kPa,
     },
     'per-face': {
       mistake: 'share the spring out among the faces',
@@ -52,7 +52,10 @@ export const whatPressureDoes: Entries = {
       mistake: 'take the spring off already, which was not asked',
       value: pushN(400) - clutch.springForce,
     },
-    divided: { mistake: 'divide the pressure by the area', value: 400e3 / areaCm2 },
+    'ten-times': {
+      mistake: 'count the area once for each of the ten faces',
+      value: clutch.faces * pushN(400),
+    },
   }),
   'left-at-400': newtons(pushN(400) - clutch.springForce, 'left for the plates, 400 kPa'),
   'force-at-200': newtons(pushN(200), 'piston force at 200 kPa'),

@@ -109,7 +109,10 @@ export const whatSlipIs: Entries = {
   }),
   'slip-raise': percent(100 * (limits.pressureRaise - 1), 'what the first failed check adds'),
   'slip-raised-from-800': kPa(800 * limits.pressureRaise, '800 kPa after the first failed check', {
-    'thirty-units': { mistake: 'add the number 30 instead of 30 %', value: 800 + 30 },
+    lowered: {
+      mistake: 'take 30 % off instead of adding it',
+      value: 800 * (2 - limits.pressureRaise),
+    },
     'by-130': {
       mistake: 'add 130 % instead of going to 130 %',
       value: 800 * (1 + limits.pressureRaise),
