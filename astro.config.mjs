@@ -38,7 +38,6 @@ const engine = [
     name: 'fluid',
     test: /\/engine\/(fluid\/(fluid|density|viscosity-temp)|numerics\/find-root|clutch\/torque)/,
   },
-  { name: 'stall', test: /\/engine\/drive\/stall|\/car\/need\./ },
   { name: 'controller', test: /\/engine\/(controller\/|drive\/engagement-story)/ },
 ];
 
