@@ -54,8 +54,8 @@ export const words = {
   },
   air: {
     name: 'Air held, cold on the bench',
-    circuit: 'Circuit, at the case',
-    seal: 'Transfer seal by itself',
+    circuit: 'Circuit',
+    seal: 'Transfer seal',
     /** The tick on the bar says the same. */
     held: (p: { held: string; healthy: string }) => `${p.held}, healthy ${p.healthy}`,
   },

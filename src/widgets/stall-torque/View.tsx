@@ -1,7 +1,7 @@
 import { LineChart } from '../../charts/LineChart.tsx';
 import type { Mark } from '../../charts/line-data.ts';
 import { format } from '../../quantity/print.ts';
-import { pressure, speed, torque } from '../../quantity/quantities.ts';
+import { speed, torque } from '../../quantity/quantities.ts';
 import { gripOf } from '../../simulation/grip-of.tsx';
 import { simulationView, type PictureProps } from '../../simulation/simulation-view.tsx';
 import { ASKED, makeModel, SPEEDS, type StallModel } from './model.ts';
@@ -12,13 +12,13 @@ const { chart } = words;
 const X_AXIS = { label: chart.x, quantity: speed, min: ENGINE.min, max: ENGINE.max };
 const Y_AXIS = { label: chart.y, quantity: torque, min: 0, max: 360 };
 
-/** Before the answer is out the line is drawn as far as the engine has come. */
-function Picture({ model, revealed, live }: PictureProps<StallModel>) {
-  const { givens, asked, holds, needs, letsGo } = model;
+/** Before the answer is out the line is drawn as far as the engine has come; where it lets go is for a task to find. */
+function Picture({ model, revealed, live, stage }: PictureProps<StallModel>) {
+  const { givens, asked, holds, letsGo } = model;
   const rpm = givens.rpm.value;
   const edge = letsGo.value;
   const crossing: readonly Mark[] =
-    revealed && edge > ENGINE.min && edge < ENGINE.max
+    revealed && stage !== 'tasks' && edge > ENGINE.min && edge < ENGINE.max
       ? [
           {
             id: 'lets-go',
@@ -32,7 +32,7 @@ function Picture({ model, revealed, live }: PictureProps<StallModel>) {
     <LineChart
       id="stall-torque-chart"
       name={chart.name}
-      takeaway={(system) => chart.takeaway({ needs: format(needs.value, pressure, system) })}
+      takeaway={chart.takeaway}
       xAxis={X_AXIS}
       yAxis={Y_AXIS}
       x={SPEEDS}

@@ -40,7 +40,7 @@ export const words = {
   },
   chart: {
     name: 'Torque on the clutch, wheels standing',
-    takeaway: (p: { needs: string }) => `at this speed it needs ${p.needs} of pressure.`,
+    takeaway: 'what the converter asks, and what this clutch can hold.',
     x: 'Engine speed',
     y: 'Torque',
     asked: 'asked',
