@@ -110,6 +110,10 @@ export const soundReadings = shopReadings(soundCar);
 /** See soundReadings. */
 export const soundBench = benchOf(soundCar);
 
+/** Whether a place holds clearly less air than a healthy one. */
+export const leaksAir = (bench: Bench, target: AirTestTarget): boolean =>
+  bench[target] < soundBench[target] - AIR_POINTS;
+
 /**
  * Readings of a training car as verdicts. A clutch tap is gone below the pressure its clutch needs with healthy friction;
  * the line, below the same number, since no clutch can have more than the line; torque, below what the converter asks;
@@ -137,9 +141,7 @@ export function patternOf(readings: ShopReadings, bench: Bench): Pattern {
       // Half: there is no command to hold it against.
       return leftOver < 0.5 * soundReadings[test].leftOver ? 'low' : 'ok';
     }),
-    air: each(AIR_TARGETS, (target) =>
-      bench[target] < soundBench[target] - AIR_POINTS ? 'leaks' : 'ok',
-    ),
+    air: each(AIR_TARGETS, (target) => (leaksAir(bench, target) ? 'leaks' : 'ok')),
   };
 }
 

@@ -43,7 +43,7 @@ export const words = {
   },
   /** Behind the sign of each mark, once on a page. */
   marks: {
-    source: '[A source](sources) says so. Press the mark to see which.',
+    source: '[A source](sources) says so. Press the mark to see which, and how well we know it.',
     none: '[Common practice in the trade](none), and no source for it.',
   },
   lesson: {

@@ -41,7 +41,8 @@ export const words: typeof en = {
     filled: 'Rellena: la marcaste como terminada.',
   },
   marks: {
-    source: 'Lo dice [una fuente](sources). Toca la marca para ver cuál.',
+    source:
+      'Lo dice [una fuente](sources). Toca la marca para ver cuál, y qué tan bien la conocemos.',
     none: '[Práctica común del oficio](none), y no hay fuente.',
   },
   lesson: {

@@ -45,6 +45,12 @@ export const theory: readonly PlannedLesson[] = [
     about: 'Feeds, the transfer seal, rings and pistons, and why one seal hurts only some ranges.',
   },
   {
+    id: 'cold-hot-and-air',
+    title: 'Cold, hot and air',
+    needs: ['regulator-to-clutch'],
+    about: 'What sits there: gap, port, hard lip or valve, told by cold, by hot and by air.',
+  },
+  {
     id: 'two-range-selections',
     title: 'Two kinds of range selection',
     needs: ['regulator-to-clutch'],
@@ -53,8 +59,15 @@ export const theory: readonly PlannedLesson[] = [
   {
     id: 'turbine-must-stop',
     title: 'The turbine must stop',
-    needs: ['regulator-to-clutch'],
+    needs: ['cold-hot-and-air'],
     about: 'The two seconds after a range is picked, cold beside hot.',
+  },
+  {
+    id: 'how-hard-the-converter-pushes',
+    title: 'How hard the converter pushes',
+    needs: ['turbine-must-stop'],
+    about:
+      'What a clutch must hold while the wheels stand, and why a stall test is no way to be sure.',
   },
   {
     id: 'warm-to-the-complaint',

@@ -2,8 +2,10 @@ import ClutchPressure from '../widgets/clutch-pressure/index.astro';
 import Engagement from '../widgets/engagement/index.astro';
 import Fluid from '../widgets/fluid/index.astro';
 import GapOrHole from '../widgets/gap-or-hole/index.astro';
+import HeatAndAir from '../widgets/heat-and-air/index.astro';
 import HoldingTorque from '../widgets/holding-torque/index.astro';
 import NextTest from '../widgets/next-test/index.astro';
+import StallTorque from '../widgets/stall-torque/index.astro';
 import WhichRanges from '../widgets/which-ranges/index.astro';
 import WholeCar from '../widgets/whole-car/index.astro';
 import WhoGoesHungry from '../widgets/who-goes-hungry/index.astro';
@@ -28,8 +30,10 @@ export const figures = {
   EngineTable,
   Fluid,
   GapOrHole,
+  HeatAndAir,
   HoldingTorque,
   NextTest,
+  StallTorque,
   TwoWays,
   WarmUpDrive,
   WhichRanges,

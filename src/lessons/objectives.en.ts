@@ -45,6 +45,12 @@ export const objectives: readonly Objective[] = [
     'Trace the fluid from pump to clutch and name each place where it can get lost.',
     'Say from the place of a leak which ranges it hurts.',
     'Say what the feed hole does to clutch pressure when a leak grows or the feed is restricted.',
+  ),
+  ...of(
+    'cold-hot-and-air',
+    'cold-hot-air',
+    'Tell a gap, an open port, a hardened lip and a valve that fades apart by how they read cold and hot.',
+    'Say what air finds on a cold bench, and what is not in the test.',
     'Tell rings, piston seal, transfer seal and an open port apart by range, temperature and air test.',
   ),
   ...of(
@@ -61,7 +67,13 @@ export const objectives: readonly Objective[] = [
     'Say why the turbine must stop when a range is selected at standstill.',
     'Read a turbine-speed trace and tell a finished engagement from a clutch that slips.',
     'Say why the same crack lets the turbine stop cold and not hot.',
-    'Work out the torque a clutch must hold at standstill, and say why a stall test is dangerous.',
+  ),
+  ...of(
+    'how-hard-the-converter-pushes',
+    'converter',
+    'Work out the torque a clutch must hold at standstill, at idle and at any engine speed.',
+    'Work out the least time in which the turbine stops, and say why a log shows more.',
+    'Say where the power of a stall test goes, why it is dangerous, and what to do instead.',
   ),
   ...of(
     'warm-to-the-complaint',

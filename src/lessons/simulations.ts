@@ -14,10 +14,12 @@ export const simulations: Readonly<Record<string, Simulation>> = {
   Engagement: { id: 'engagement', tasks: 4 },
   Fluid: { id: 'fluid', tasks: 3 },
   GapOrHole: { id: 'gap-or-hole', tasks: 4 },
+  HeatAndAir: { id: 'heat-and-air', tasks: 3 },
   HoldingTorque: { id: 'holding-torque', tasks: 4 },
+  StallTorque: { id: 'stall-torque', tasks: 3 },
   TwoWays: { id: 'two-ways', tasks: 4 },
   WarmUpDrive: { id: 'warm-up', tasks: 4 },
-  WhichRanges: { id: 'which-ranges', tasks: 5 },
+  WhichRanges: { id: 'which-ranges', tasks: 4 },
   WhoGoesHungry: { id: 'who-goes-hungry', tasks: 4 },
   WholeCar: { id: 'whole-car', tasks: 3 },
 };

@@ -57,6 +57,7 @@ export const tagForms = {
     props: z.strictObject({ title }),
     inside: ['Section', 'AfterRun', 'Caution'],
   },
+  HeatAndAir: picture,
   HoldingTorque: picture,
   Mistake: { ...box, inside: top },
   NextTest: picture,
@@ -70,6 +71,7 @@ export const tagForms = {
     stands: 'in a line',
     holds: false,
   },
+  StallTorque: picture,
   Sum: { props: z.strictObject({ of: z.string().min(1) }), stands: 'in a line', holds: false },
   Task: {
     ...box,

@@ -50,7 +50,7 @@ export const count = makerOf('count');
 export const ratio = makerOf('ratio');
 
 /** A time that the words rely on; throws where there is none. */
-export function seconds(value: number | null, what: string): Entry {
+export function seconds(value: number | null, what: string, wrong = NONE): Entry {
   if (value === null) throw new Error(`The course needs a time here: ${what}.`);
-  return entry('seconds', value, what);
+  return entry('seconds', value, what, wrong);
 }

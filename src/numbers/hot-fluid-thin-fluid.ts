@@ -97,9 +97,9 @@ export const hotFluidThinFluid: Entries = {
   'worn-pump-slip-20': slip(20),
   'worn-pump-slip-60': slip(60),
   'worn-pump-slip-100': slip(100, {
-    'temperature-ratio': {
-      mistake: 'let the leak grow with the degrees',
-      value: (slipLmin(60) * 100) / 60,
+    root: {
+      mistake: 'take the root of how many times thinner it got',
+      value: slipLmin(60) * Math.sqrt(dynamicMPas(60) / dynamicMPas(100)),
     },
     'upside-down': {
       mistake: 'turn the ratio of viscosities upside down',

@@ -3,6 +3,7 @@
  * Values come from the car and the engine when the site is built, wrong ones too; nobody types a result.
  */
 import { askedFor } from './asked-for.ts';
+import { coldHotAndAir } from './cold-hot-and-air.ts';
 import { hotFluidThinFluid } from './hot-fluid-thin-fluid.ts';
 import { pumpAndRegulator } from './pump-and-regulator.ts';
 import { regulatorToClutch } from './regulator-to-clutch.ts';
@@ -24,6 +25,7 @@ export const numbers = tableOf({
   'asked-for.ts': askedFor,
   'pump-and-regulator.ts': pumpAndRegulator,
   'regulator-to-clutch.ts': regulatorToClutch,
+  'cold-hot-and-air.ts': coldHotAndAir,
   'two-range-selections.ts': twoRangeSelections,
   'turbine-must-stop.ts': turbineMustStop,
   'turbine-sums.ts': turbineSums,

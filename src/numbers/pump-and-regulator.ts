@@ -103,7 +103,7 @@ export const pumpAndRegulator: readonly Entries[] = [
     'pump-draws-idle': draws('healthy', {}, 100, 'idle', {
       'per-second': { mistake: 'stop at one second', value: hot.intakeLmin / 60 },
       tenfold: {
-        mistake: 'take a liter for a hundred cubic centimeters',
+        mistake: 'slip a decimal place on the way to the unit of flow',
         value: (displacementCm3 * idle.engineRpm) / 100,
       },
       doubled: {

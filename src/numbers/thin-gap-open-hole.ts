@@ -35,6 +35,7 @@ const growth = (height: number) =>
     `leak of a ${height} mm crack at 100 °C over 20 °C, ${IDLE_KPA} kPa`,
   );
 const thinner = dynamicMPas(20) / dynamicMPas(100);
+const pressThinner = dynamicMPas(20, pressOil) / dynamicMPas(60, pressOil);
 const middleViscous = (tempC: number): number =>
   crackLeak(0.16, tempC, IDLE_KPA).viscousPercent / 100;
 const wideCold = crackLeak(0.4, 20, IDLE_KPA).flow;
@@ -61,7 +62,8 @@ const [gentleC, gentleUltraC] = [
 const splitKpa = (tempC: number): number => tapKpa({ tempC, crackMm: REFERENCE_CRACK_MM });
 const split = (tempC: number) =>
   kPa(splitKpa(tempC), `forward clutch at idle, split transfer seal, ${tempC} °C`);
-const degreesRule = 'let the leak grow with the degrees';
+/** A mistake that leads to one number in both unit systems, as one by the degrees would not. */
+const rootRule = 'take the root of how many times thinner it got';
 
 export const thinGapOpenHole: Entries = {
   'crack-thin': mm(0.05, 'a thin crack'),
@@ -147,7 +149,7 @@ export const thinGapOpenHole: Entries = {
       mistake: 'take the gap for a hole',
       value: rings(20) * Math.sqrt(densityKgL(20) / densityKgL(100)),
     },
-    'temperature-ratio': { mistake: degreesRule, value: rings(20) * 5 },
+    root: { mistake: rootRule, value: rings(20) * Math.sqrt(thinner) },
     'upside-down': {
       mistake: 'turn the ratio of viscosities upside down',
       value: rings(20) / thinner,
@@ -156,7 +158,7 @@ export const thinGapOpenHole: Entries = {
   'port-leak-20': lmin(port(20), '1.5 mm open port, 20 °C, 400 kPa'),
   'port-leak-100': lmin(port(100), '1.5 mm open port, 100 °C, 400 kPa', {
     'gap-rule': { mistake: 'take the hole for a gap', value: port(20) * thinner },
-    'temperature-ratio': { mistake: degreesRule, value: port(20) * 5 },
+    root: { mistake: rootRule, value: port(20) * Math.sqrt(thinner) },
   }),
   'port-leak-growth-percent': percent(
     100 * (port(100) / port(20) - 1),
@@ -166,8 +168,8 @@ export const thinGapOpenHole: Entries = {
   'press-hole-60': lmin(pressSeat(60), 'scored press seat at 60 °C', {
     'gap-rule': {
       mistake: 'take the open seat for a thin gap',
-      value: (pressSeat(20) * dynamicMPas(20, pressOil)) / dynamicMPas(60, pressOil),
+      value: pressSeat(20) * pressThinner,
     },
-    'temperature-ratio': { mistake: degreesRule, value: pressSeat(20) * 3 },
+    root: { mistake: rootRule, value: pressSeat(20) * Math.sqrt(pressThinner) },
   }),
 };

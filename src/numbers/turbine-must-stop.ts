@@ -20,7 +20,7 @@ const cracked = makeCar({ crackMm: REFERENCE_CRACK_MM });
 export const healthyCold = engage(soundCar, { tempC: 20 });
 const crackCold = engage(cracked, { tempC: 20 });
 const crackHot = engage(cracked, { tempC: 100 });
-/** The fading valve of lesson 5. */
+/** The valve that fades hot, as the lessons before have it. */
 const valveHot = engage(makeCar({ faults: oneFault('clutchControl', 80) }), { tempC: 100 });
 
 const healthyIn = (tempC: number) =>

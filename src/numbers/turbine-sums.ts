@@ -1,4 +1,4 @@
-/** What the lesson on the turbine works out by hand: torque, spin, stall, a book's clutch and a spinning drum. */
+/** What the lesson on the converter works out by hand: torque, spin, stall, a book's clutch and a spinning drum. */
 import { needs, stalledTorque, traceAt } from '../car/index.ts';
 import {
   clutchTorque,
@@ -36,6 +36,9 @@ const head = (speed: number) =>
     rotatingPistonForce(drum, fluidState(100).density, speed * RAD_S_PER_RPM),
     `push of the spinning fluid on the example piston at ${speed} rpm`,
   );
+
+/** A turbine, a clutch and a push, chosen: spin [N·m·s], torques [N·m]. */
+const WEAK = { spin: 2.8, holds: 60, push: 34 };
 
 export const turbineSums: Entries = {
   'stop-capacity': entry('converterCapacity', drive.capacity, 'converter capacity factor K'),
@@ -89,6 +92,16 @@ export const turbineSums: Entries = {
     spinAt(1000) / (holdsHealthy - stalledTorque(1000)),
     'the sum at 1000 rpm',
   ),
+  'stop-sum-weak': seconds(WEAK.spin / (WEAK.holds - WEAK.push), 'the sum, a weak clutch, chosen', {
+    'held-not-left': {
+      mistake: 'divide by all that the clutch holds, as if nothing pushed',
+      value: WEAK.spin / WEAK.holds,
+    },
+    'push-alone': {
+      mistake: 'divide by the push of the converter',
+      value: WEAK.spin / WEAK.push,
+    },
+  }),
   'stop-stall-speed': rpm(stallFull, 'stall speed at full throttle'),
   'stop-stall-torque': newtonMetres(stalledTorque(stallFull), 'on the clutch at full stall'),
   'stop-stall-heat': entry('power', stallHeat / 1e3, 'heat at full stall'),

@@ -31,7 +31,10 @@ export const whatPressureDoes: Entries = {
   'piston-area': entry('area', areaCm2, 'piston area'),
   'spring-force': newtons(clutch.springForce, 'return spring force'),
   'spring-pressure': kPa(neededKpa(0), 'pressure that only balances the spring', {
-    'from-nothing': { mistake: 'let the plates feel pressure from the first bit on', value: 0 },
+    'to-stand': {
+      mistake: 'take the pressure at which it holds a car that stands in gear',
+      value: needs.standing.kPa,
+    },
     'per-face': {
       mistake: 'share the spring out among the faces',
       value: neededKpa(0) / clutch.faces,
@@ -48,6 +51,10 @@ export const whatPressureDoes: Entries = {
     'spring-taken': {
       mistake: 'take the spring off already, which was not asked',
       value: pushN(400) - clutch.springForce,
+    },
+    'ten-times': {
+      mistake: 'count the area once for each of the ten faces',
+      value: clutch.faces * pushN(400),
     },
   }),
   'left-at-400': newtons(pushN(400) - clutch.springForce, 'left for the plates, 400 kPa'),

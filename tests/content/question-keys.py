@@ -166,6 +166,8 @@ keys.update({
     "torque-double-idle": stall(1400),
     "stop-missing-crack-100": kpa_for(stall(700)) - forward(100, {"transferSeal": 0.625}, AT_REST),
     "stop-seen-at-rest": 420,
+    # how-hard-the-converter-pushes: spin over what is left over, by hand
+    "stop-sum-weak": 2.8 / (60 - 34),
     # what-slip-is: model.md 8 by hand
     "slip-first": 1650 - 4 * 380,
     "belt-slip": 2880 - 3 * 930,

@@ -101,6 +101,28 @@ test.describe('without a script', () => {
   });
 });
 
+for (const [was, is] of [
+  ['regulator-to-clutch/#what-air-can-tell-you', 'cold-hot-and-air/#what-air-can-tell-you'],
+  [
+    'regulator-to-clutch/#deeper-how-to-do-it-on-the-bench',
+    'cold-hot-and-air/#what-is-not-in-the-test',
+  ],
+  [
+    'turbine-must-stop/#a-stall-test-and-why-not',
+    'how-hard-the-converter-pushes/#a-stall-test-and-why-not',
+  ],
+  [
+    'two-range-selections/#deeper-how-to-prove-it-step-by-step',
+    'two-range-selections/#prove-it-at-the-cable',
+  ],
+] as const) {
+  test(`${was} leads on`, async ({ page }) => {
+    await page.goto(`/lessons/${was}`);
+    await expect(page).toHaveURL(new RegExp(`/lessons/${is}$`));
+    await expect(page.locator(`#${is.split('#')[1] ?? ''}`)).toBeInViewport();
+  });
+}
+
 test('an old link is followed, with the state that it carries', async ({ page }) => {
   await page.goto('/course/');
   await page.goto('/lessons/thin-gap-open-hole/?crack=0.2#clutch-pressure');

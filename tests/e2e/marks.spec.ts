@@ -69,3 +69,14 @@ test('a mark leads to its source, and on paper it is words', async ({ page }) =>
   await mark.click();
   await expect(page.locator('#juvinall')).toBeInViewport();
 });
+
+test('the marks for being sure name their paper, and a source says where it is marked', async ({
+  page,
+}) => {
+  await page.goto(LESSON);
+  await page.getByRole('link', { name: 'Where this scale comes from' }).click();
+  await expect(page.locator('#gardner-medwin-2005')).toBeInViewport();
+  await expect(page.locator('#gardner-medwin-2005')).toContainText('right 1, 2 or 3');
+  const back = page.locator('#juvinall').getByRole('link', { name: 'What pressure does' });
+  await expect(back).toHaveAttribute('href', LESSON);
+});

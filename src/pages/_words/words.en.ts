@@ -76,6 +76,7 @@ export const words = {
     },
     used: 'Used for:',
     seen: 'How we know it:',
+    marked: 'Marked in:',
     howSure: 'How sure a mark is',
     seenMeans: {
       read: 'we had the text before us.',

@@ -1,17 +1,21 @@
 /** Which fault, and how bad: the same two controls wherever a simulation offers faults. */
 import { words as names } from '../../car/words.en.ts';
-import { FAULT_IDS } from '../../engine/index.ts';
+import { FAULT_IDS, type FaultId } from '../../engine/index.ts';
 import { percent } from '../../quantity/quantities.ts';
 import { numberControl } from '../choices/number.ts';
 import type { ChoiceSpec } from '../sim-spec.ts';
 import { words } from './words.en.ts';
 
-export const faultControl = <K extends string>(key: K, label = words.fault) =>
+export const faultControl = <K extends string>(
+  key: K,
+  label = words.fault,
+  offered: readonly FaultId[] = FAULT_IDS,
+) =>
   ({
     kind: 'choice',
     key,
     label,
-    options: FAULT_IDS.map((id) => ({ value: id, words: names.faults[id] })),
+    options: offered.map((id) => ({ value: id, words: names.faults[id] })),
     as: 'select',
   }) satisfies ChoiceSpec<Record<K, string>>;
 

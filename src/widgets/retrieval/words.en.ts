@@ -13,7 +13,13 @@ export const words = {
     stuck: 'The questions could not be loaded. Reload the page, then press start again.',
   },
   intro: (round: string, all: string) =>
-    `${round} of the ${all} questions of this lesson. The lesson goes out of sight until you are done; that is what makes it stay with you. Say how sure you are before you check. Your answers stay on this device; nothing is sent.`,
+    `${round} of the ${all} questions of this lesson. The lesson goes out of sight until you are done; that is what makes it stay with you. Your answers stay on this device; nothing is sent.`,
+  /** What an answer earns and costs, from least sure to surest, and whose scale it is. */
+  scale: {
+    told: (p: { right: string; wrong: string }) =>
+      `You say how sure you are before you check. By that, a right answer earns ${p.right} and a wrong one ${p.wrong}, so it pays to be honest.`,
+    source: 'Where this scale comes from',
+  },
   /** The questions without a script, and in print. */
   plain: {
     number: 'Work it out.',

@@ -13,7 +13,12 @@ export const words: typeof en = {
       'No se pudieron cargar las preguntas. Recarga la página y vuelve a oprimir el botón de empezar.',
   },
   intro: (round, all) =>
-    `${round} de las ${all} preguntas de esta lección. La lección se esconde hasta que acabes; por eso se te queda. Antes de revisar, di qué tan seguro estás. Tus respuestas se quedan en este aparato; nada se manda.`,
+    `${round} de las ${all} preguntas de esta lección. La lección se esconde hasta que acabes; por eso se te queda. Tus respuestas se quedan en este aparato; nada se manda.`,
+  scale: {
+    told: ({ right, wrong }) =>
+      `Antes de revisar dices qué tan seguro estás. Según eso, una respuesta correcta gana ${right} y una equivocada ${wrong}; así que conviene ser honesto.`,
+    source: 'De dónde sale esta escala',
+  },
   plain: {
     number: 'Calcúlalo.',
     single: 'Una respuesta es la mejor.',

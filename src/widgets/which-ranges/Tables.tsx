@@ -1,8 +1,7 @@
-import { AIR_TARGETS, soundBench } from '../../car/shop-tests.ts';
 import { words as names } from '../../car/words.en.ts';
-import { BENCH_AIR, CIRCUITS } from '../../engine/index.ts';
-import { format, printer } from '../../quantity/print.ts';
-import { percent, pressure, speed, torque } from '../../quantity/quantities.ts';
+import { CIRCUITS } from '../../engine/index.ts';
+import { printer } from '../../quantity/print.ts';
+import { pressure, speed, torque } from '../../quantity/quantities.ts';
 import { needed } from '../../simulation/required/control.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import type { RangesModel } from './model.ts';
@@ -38,54 +37,6 @@ export function Torques({ model }: TableProps) {
         gone: common.table.slips,
       }))}
     />
-  );
-}
-
-/** What the bench and the scan data add: air, circuit by circuit, and the sensor. */
-export function Bench({ model }: TableProps) {
-  const system = useUnits();
-  const held = model.bench.value;
-  const { air } = model.pattern.value;
-  const rest = model.sensorAtRest.value;
-  const { bench } = words;
-  return (
-    <figure class="pattern pattern-bench">
-      <figcaption>
-        <strong>{bench.head}</strong>{' '}
-        {bench.how({
-          supply: format((BENCH_AIR.supply - BENCH_AIR.ambient) / 1e3, pressure, system),
-        })}
-      </figcaption>
-      <table aria-label={bench.name}>
-        <thead>
-          <tr>
-            <th scope="col">{bench.held}</th>
-            <th scope="col">{bench.here}</th>
-            <th scope="col">{bench.healthy}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {AIR_TARGETS.map((target) => (
-            <tr key={target}>
-              <th scope="row">{bench.circuits[target]}</th>
-              <td class={air[target] === 'leaks' ? 'pattern-gone' : 'pattern-ok'}>
-                <span class="pattern-number">{format(held[target], percent, system)}</span>{' '}
-                <span class="pattern-word">{bench.air[air[target]]}</span>
-              </td>
-              <td>{format(soundBench[target], percent, system)}</td>
-            </tr>
-          ))}
-          <tr>
-            <th scope="row">{bench.sensor}</th>
-            <td class={rest > 0 ? 'pattern-gone' : 'pattern-ok'}>
-              <span class="pattern-number">{format(rest, speed, system)}</span>{' '}
-              <span class="pattern-word">{rest > 0 ? bench.false : bench.true}</span>
-            </td>
-            <td>{format(0, speed, system)}</td>
-          </tr>
-        </tbody>
-      </table>
-    </figure>
   );
 }
 

@@ -13,24 +13,6 @@ export const words = {
     need: (p: { standing: string; speed: string; firm: string }) =>
       `standing in gear asks for ${p.standing}, ${p.speed} for ${p.firm}.`,
   },
-  bench: {
-    name: 'On the bench',
-    head: 'On the bench:',
-    how: (p: { supply: string }) => `air at ${p.supply}, valve body off, fluid cold.`,
-    held: 'Air held at',
-    here: 'here',
-    healthy: 'healthy',
-    circuits: {
-      forward: 'Forward circuit',
-      reverse: 'Reverse circuit',
-      high: 'High circuit',
-      transferSeal: 'Transfer seal',
-    },
-    air: { ok: 'ok', leaks: 'leaks' },
-    sensor: 'Turbine sensor, turbine at rest',
-    true: 'ok',
-    false: 'false',
-  },
   legend: {
     ok: 'Ok',
     okIs: 'within a tenth of a healthy transmission.',

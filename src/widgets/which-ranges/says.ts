@@ -1,6 +1,5 @@
 import { severityOf, sitsInOneCircuit } from '../../car/car.ts';
 import {
-  AIR_TARGETS,
   COLD_TESTS,
   HOT_TESTS,
   SHOP_TESTS,
@@ -92,10 +91,6 @@ function besides({ pattern: { value: pattern }, sensorAtRest }: RangesModel, sys
     const cold = dry.every((test) => COLD_TESTS.includes(test));
     const hot = dry.every((test) => HOT_TESTS.includes(test));
     found.push(said.cooler[cold ? 'cold' : hot ? 'hot' : 'both']);
-  }
-  const leaks = AIR_TARGETS.filter((target) => pattern.air[target] === 'leaks');
-  if (leaks.length > 0) {
-    found.push(said.air({ places: listOf(leaks.map((target) => words.places[target])) }));
   }
   return found;
 }

@@ -40,15 +40,5 @@ export const words = {
       after:
         'Worn friction. No gauge sees it, since pressure is only one part of the torque. Good pressure in every range while it slips: look at the plates, and at the fluid, since all packs seldom wear out at once. (The false turbine sensor also leaves every gauge right. But there the clutch carries all it should, and only the code is wrong.)',
     },
-    byAir: {
-      words: (p: { airRings: string; airHealthy: string }) =>
-        `Car four: reverse alone is low when hot. With the valve body off, the tester holds ${p.airRings} of its air on the reverse circuit (on a good one, ${p.airHealthy}). On the transfer seal it holds all. Make the air test read so, within one percent.`,
-      hint: 'Air at the case finds rings, piston seal and open ports. Try which of them can leak that much, and in which circuit.',
-      after: (p: { airPiston: string }) =>
-        `Rings: they run right round the shaft, so they can lose far more than a cut in the piston seal, which here still holds ${p.airPiston} at the worst. And a cold bench is enough. Air is so much thinner than fluid that it finds on a cold part what cold fluid hides.`,
-    },
-  },
-  reached: {
-    air: (p: { held: string }) => `The reverse circuit holds ${p.held}.`,
   },
 };

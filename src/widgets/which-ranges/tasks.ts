@@ -2,7 +2,6 @@ import { SHOP_TESTS, gaugePattern, lacksFriction, reads } from '../../car/shop-t
 import { faultAmount } from '../../engine/index.ts';
 import { printer } from '../../quantity/print.ts';
 import { length, percent, pressure } from '../../quantity/quantities.ts';
-import { aim, judged } from '../../simulation/judged.ts';
 import type { TaskSpec } from '../../simulation/sim-spec.ts';
 import { told } from '../../simulation/told.ts';
 import { makeModel, type RangesGivens, type RangesModel } from './model.ts';
@@ -20,10 +19,8 @@ const WORN = 50;
 const BORE = 40;
 const worn = at({ fault: 'pumpWear', severity: WORN });
 const wornPattern = gaugePattern(worn.pattern.value);
-const rings = at({ fault: 'sealingRings', severity: 50, circuit: 'reverse' }).bench.value;
 /** A hole loses nearly as much cold as hot: hot must still have this share of the cold reading. */
 const ALIKE = 0.7;
-const { reached } = words;
 
 const texts = told(words.tasks, (system) => {
   const print = printer(system);
@@ -34,7 +31,6 @@ const texts = told(words.tasks, (system) => {
   const control = idle('pressureControl', 70);
   const hole = idle('openPort', 70);
   const leaky = idle('sealingRings', 70);
-  const piston = at({ fault: 'pistonSeal', severity: 100, circuit: 'reverse' }).bench.value;
   return {
     cold: print(control.cold.line, pressure),
     hot: print(control.hot.line, pressure),
@@ -47,9 +43,6 @@ const texts = told(words.tasks, (system) => {
     half: print(WORN, percent),
     boreLine: print(idle('regulatorBore', BORE).hot.line, pressure),
     boreBad: print(BORE, percent),
-    airRings: print(rings.reverse, percent),
-    airHealthy: print(rings.high, percent),
-    airPiston: print(piston.reverse, percent),
   };
 });
 
@@ -96,22 +89,5 @@ export const tasks: readonly TaskSpec<RangesGivens, RangesModel>[] = [
     controls: ['fault', 'severity'],
     done: ({ pattern }) =>
       reads(pattern.value, 'line', 'ok', SHOP_TESTS) && lacksFriction(pattern.value),
-  },
-  {
-    id: 'by-air',
-    ...texts.byAir,
-    start: { ...seen, fault: 'transferSeal', severity: 50, circuit: 'forward' },
-    controls: ['fault', 'severity', 'circuit'],
-    ...judged(({ bench, pattern, givens }) => {
-      const { reverse, forward, high, transferSeal } = bench.value;
-      const { air } = pattern.value;
-      // Anything but a leak in the reverse circuit alone is another car, and saying so would be the hint.
-      const alone = transferSeal === 100 && forward === high && air.high === 'ok';
-      if (!alone || givens.fault.value !== 'sealingRings') return null;
-      return {
-        is: aim({ value: reverse, least: rings.reverse - 1, most: rings.reverse + 1, near: 5 }),
-        reached: (system) => reached.air({ held: printer(system)(reverse, percent) }),
-      };
-    }),
   },
 ];

@@ -76,13 +76,6 @@ export const words = {
       hot: 'The cooler runs short hot.',
       both: 'The cooler runs short cold and hot.',
     },
-    air: (p: { places: string }) => `Air finds it at the ${p.places}.`,
-  },
-  places: {
-    forward: 'forward circuit',
-    reverse: 'reverse circuit',
-    high: 'high circuit',
-    transferSeal: 'transfer seal',
   },
   table: {
     cold: (p: { temp: string }) => `Cold, ${p.temp}`,
