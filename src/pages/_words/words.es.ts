@@ -74,6 +74,7 @@ export const words: typeof en = {
       'common practice': 'Práctica común',
     },
     used: 'Para qué la usamos:',
+    marked: 'Marcada en:',
     seen: 'Cómo la conocemos:',
     howSure: 'Qué tan segura es una marca',
     seenMeans: {
