@@ -24,3 +24,6 @@ export const words = {
   writeInRangeWithUnit: (p: { units: string; range: string; example: string }) =>
     `Write a number with ${p.units}, ${p.range}, such as ${p.example}.`,
 };
+
+/** How that locale marks thousands and decimals. */
+export const marks = { group: ',', decimal: '.' };

@@ -1,4 +1,4 @@
-import type { words as en } from './words.en.ts';
+import type { marks as enMarks, words as en } from './words.en.ts';
 
 export const words: typeof en = {
   locale: 'es-MX',
@@ -17,3 +17,5 @@ export const words: typeof en = {
   writeInRangeWithUnit: ({ units, range, example }) =>
     `Escribe un número con ${units}, ${range}, por ejemplo ${example}.`,
 };
+
+export const marks: typeof enMarks = { group: ',', decimal: '.' };
