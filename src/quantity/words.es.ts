@@ -1,4 +1,4 @@
-import type { marks as enMarks, words as en } from './words.en.ts';
+import type { words as en } from './words.en.ts';
 
 export const words: typeof en = {
   locale: 'es-MX',
@@ -18,4 +18,4 @@ export const words: typeof en = {
     `Escribe un número con ${units}, ${range}, por ejemplo ${example}.`,
 };
 
-export const marks: typeof enMarks = { group: ',', decimal: '.' };
+export const marks = ',.';
