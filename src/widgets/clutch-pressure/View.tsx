@@ -34,14 +34,14 @@ const BANDS: readonly Band[] = [
 
 /** Before the answer is out the line is drawn as far as the run has come, and nothing is marked ahead of it. */
 function Picture({ model, revealed, live }: PictureProps<PressureModel>) {
-  const { givens, clutch, need, letsGo, cracked, healthy } = model;
+  const { givens, clutch, need, letsGo, cracked, crackedTo, healthy } = model;
   const temp = givens.temp.value;
   const needsKpa = need.value.kPa;
-  const edge = letsGo.value;
-  const all = cracked.value;
-  const soFar = revealed ? all : all.map((kpa, i) => ((SWEEP_TEMPS[i] ?? 0) <= temp ? kpa : null));
+  // Before that nobody asks where it lets go, and a dozen solves are not made.
+  const edge = revealed ? letsGo.value : null;
+  const soFar = revealed ? cracked.value : crackedTo(temp);
   const crossing: readonly Mark[] =
-    revealed && edge.kind === 'at'
+    edge?.kind === 'at'
       ? [
           {
             id: 'crossing',

@@ -26,9 +26,9 @@ const fedFromWords = (from: FedFrom, system: UnitSystem): string =>
 function Picture({ model, revealed, live }: PictureProps<PumpModel>) {
   const { now, fedFrom, givens } = model;
   const system = useUnits();
-  const from = fedFrom.value;
+  const from = revealed ? fedFrom.value : null;
   const corner: readonly Mark[] =
-    revealed && from.kind === 'at' && from.rpm <= SPEED.max
+    from?.kind === 'at' && from.rpm <= SPEED.max
       ? [
           {
             id: 'fed',
@@ -42,7 +42,7 @@ function Picture({ model, revealed, live }: PictureProps<PumpModel>) {
     <LineChart
       id="who-goes-hungry-line"
       name={line.name}
-      takeaway={(s) => (revealed ? fedFromWords(from, s) : line.cold)}
+      takeaway={(s) => (from ? fedFromWords(from, s) : line.cold)}
       xAxis={X_AXIS}
       yAxis={PRESSURE_AXIS}
       x={SWEEP_RPM}
