@@ -60,8 +60,6 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
   useMemo(() => model.apply(predict.start), [model]);
 
   useLayoutEffect(() => {
-    // Set by hand: a state would draw all of it a second time.
-    bench.current?.parentElement?.setAttribute('data-ready', 'true');
     const { search: asked } = location;
     const left = history.state as { readonly simulations?: Record<string, unknown> } | null;
     if (asked !== '' || left?.simulations?.[sim.id]) {
