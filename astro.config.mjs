@@ -9,6 +9,7 @@ import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
 import { galleryRoute } from './src/build/gallery-route.ts';
 import { inLanguage, languagePlugin } from './src/build/language-plugin.ts';
+import { nearDirective } from './src/build/near.ts';
 import { thirdPartyNotices } from './src/build/notices-integration.ts';
 import { policyFirst } from './src/build/policy-first.ts';
 import { rehypeMarks } from './src/build/rehype-marks.mjs';
@@ -76,6 +77,7 @@ export default defineConfig({
   devToolbar: { enabled: false },
   integrations: [
     preact(),
+    nearDirective(),
     mdx(),
     watchContent(process.env.CONTENT_DIR ?? 'content'),
     thirdPartyNotices(),

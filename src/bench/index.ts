@@ -1,22 +1,28 @@
 // `npm run bench`: how fast the engine and the built page are on this machine, against what we aim
 // at. It prints and never fails on a time: a shared machine is no ground to stop a merge.
+// `npm run bench -- simulations` measures each simulation on a slow phone instead: see simulations.ts.
 import { availableParallelism, cpus } from 'node:os';
 import { benchEngagement } from './engagement.ts';
 import { benchEngagementRivals } from './engagement-rivals.ts';
 import { benchLog } from './log.ts';
 import { benchPage } from './page.ts';
 import { printTable } from './row.ts';
+import { benchSimulations } from './simulations.ts';
 import { benchSteady } from './steady.ts';
 
 const [cpu] = cpus();
 console.log(
   `Node ${process.version}, ${cpu?.model ?? 'unknown processor'}, ${availableParallelism()} cores`,
 );
-const rows = [
-  ...benchSteady(),
-  ...benchEngagement(),
-  ...benchEngagementRivals(),
-  ...benchLog(),
-  ...(await benchPage()),
-];
+const [part, before] = process.argv.slice(2);
+const rows =
+  part === 'simulations'
+    ? await benchSimulations(before)
+    : [
+        ...benchSteady(),
+        ...benchEngagement(),
+        ...benchEngagementRivals(),
+        ...benchLog(),
+        ...(await benchPage()),
+      ];
 console.log(printTable(rows));

@@ -9,8 +9,10 @@ const dist = join(root, 'dist');
 /** The address, below the site's root, of a built page that holds a simulation; undefined where there is none. */
 export function pageWith(sim: string): string | undefined {
   if (!existsSync(dist)) return undefined;
+  // The id alone stands on the page as well that a simulation has moved away from.
+  const section = new RegExp(`<section [^>]*\\bid="${sim}"`, 'u');
   const page = globSync('**/index.html', { cwd: dist }).find((path) =>
-    readFileSync(join(dist, path), 'utf8').includes(`id="${sim}"`),
+    section.test(readFileSync(join(dist, path), 'utf8')),
   );
   if (page === undefined) return undefined;
   const folder = dirname(page);
@@ -22,9 +24,9 @@ export interface Served {
   readonly stop: () => void;
 }
 
-/** The built site on a free port of this machine, with the headers of a real host. */
-export function serve(): Promise<Served> {
-  const child = spawn(process.execPath, [join(root, 'src/build/serve.ts')], {
+/** The built site, or another build of it, on a free port of this machine, with the headers of a real host. */
+export function serve(folder = dist): Promise<Served> {
+  const child = spawn(process.execPath, [join(root, 'src/build/serve.ts'), folder], {
     env: { ...process.env, PORT: '0' },
     stdio: ['ignore', 'pipe', 'inherit'],
   });

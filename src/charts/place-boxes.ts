@@ -37,6 +37,8 @@ export function leastCovered(
     const outside = candidate.width * candidate.height - shared(candidate, frame);
     let cost = outside * OUTSIDE_WEIGHT;
     for (const obstacle of obstacles) {
+      // It can only grow: hundreds of points of a line need no look.
+      if (cost >= least - 0.5) return;
       cost += shared(candidate, obstacle) * (obstacle.weight ?? 1);
     }
     if (cost < least - 0.5) {

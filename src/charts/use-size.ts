@@ -27,9 +27,9 @@ export function useSize(box: RefObject<HTMLElement>): Size {
           : { width, height, em },
       );
     };
+    // Told before the first paint as well. To measure here besides would lay out the page in the midst of a task.
     const observer = new ResizeObserver(measure);
     observer.observe(element);
-    measure();
     return () => observer.disconnect();
   }, [box]);
   return size;

@@ -1,7 +1,7 @@
 /**
  * The one parser of typed amounts: "383", "5,7 kPa", "83psi", "1 200 kPa", "1,200.5", "−10 °C", "180F", "1/64 in".
  */
-import { HERE, printNumber } from './language.ts';
+import { MARKS } from './language.ts';
 import { format } from './print.ts';
 import { fromScale, type Quantity } from './quantity.ts';
 import { readNumber } from './read-number.ts';
@@ -31,7 +31,7 @@ export function parseAmount(
   quantity: Quantity,
   system: UnitSystem,
   range?: Range,
-  language = HERE,
+  marks = MARKS,
 ): ParsedAmount {
   const no = (problem: string): ParsedAmount => ({
     ok: false,
@@ -39,7 +39,7 @@ export function parseAmount(
   });
   const tidy = clean(text);
   if (tidy === '') return no(problems.empty());
-  const number = readNumber(tidy, printNumber(0.5, 1, 1, language)[1]);
+  const number = readNumber(tidy, marks[1]);
   if (number === undefined) return no(problems.noNumber(text.trim()));
   const { values, digits, rest } = number;
   if (values.length === 0) return no(problems.twoNumbers(digits));

@@ -1,4 +1,3 @@
-import { HERE } from './language.ts';
 import { format, printed, withUnit } from './print.ts';
 import type { Quantity } from './quantity.ts';
 import type { UnitSystem } from './unit-system.ts';
@@ -12,16 +11,15 @@ export function formatApart(
   b: number,
   quantity: Quantity,
   system: UnitSystem,
-  language = HERE,
 ): readonly [string, string] {
   for (let more = 0; more <= 3; more += 1) {
-    const [one, other] = [a, b].map((value) => printed(value, quantity, system, more, language));
+    const [one, other] = [a, b].map((value) => printed(value, quantity, system, more));
     if (one !== other)
       return [
         withUnit(one ?? '', quantity[system].symbol),
         withUnit(other ?? '', quantity[system].symbol),
       ];
   }
-  const alike = format(a, quantity, system, language);
+  const alike = format(a, quantity, system);
   return [alike, alike];
 }

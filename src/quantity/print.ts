@@ -1,5 +1,5 @@
 /** The one printer. Which digits a number gets is the unit's business (quantities.ts), never the caller's. */
-import { HERE, printNumber } from './language.ts';
+import { MARKS, printNumber } from './language.ts';
 import { toShown, type Digits, type Quantity } from './quantity.ts';
 import type { UnitSystem } from './unit-system.ts';
 
@@ -22,14 +22,14 @@ export function printed(
   quantity: Quantity,
   system: UnitSystem,
   more: number,
-  language: string,
+  marks = MARKS,
 ): string {
   // Conversions leave dust in the sixteenth digit, and a value halfway between two prints must not fall by it.
   const shown = Number(toShown(metric, quantity, system).toPrecision(12));
   const [decimals, least] = decimalsFor(shown, quantity[system].digits);
   return Number(shown.toFixed(decimals + more)) === 0
-    ? printNumber(0, 0, 0, language)
-    : printNumber(shown, decimals + more, least + more, language);
+    ? '0'
+    : printNumber(shown, decimals + more, least + more, marks);
 }
 
 export const withUnit = (number: string, symbol: string): string =>
@@ -40,22 +40,22 @@ export const formatNumber = (
   metric: number,
   quantity: Quantity,
   system: UnitSystem,
-  language = HERE,
-): string => printed(metric, quantity, system, 0, language);
+  marks = MARKS,
+): string => printed(metric, quantity, system, 0, marks);
 
 /** Number and unit, never broken across lines: "620 kPa", "10 thousandths". */
 export function format(
   metric: number,
   quantity: Quantity,
   system: UnitSystem,
-  language = HERE,
+  marks = MARKS,
 ): string {
-  const number = formatNumber(metric, quantity, system, language);
+  const number = formatNumber(metric, quantity, system, marks);
   return Number.isFinite(metric) ? withUnit(number, quantity[system].symbol) : number;
 }
 
 /** `format` for one reader: a sentence with several numbers names the unit system once. */
 export const printer =
-  (system: UnitSystem, language = HERE) =>
+  (system: UnitSystem) =>
   (metric: number, quantity: Quantity): string =>
-    format(metric, quantity, system, language);
+    format(metric, quantity, system);

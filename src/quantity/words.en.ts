@@ -1,6 +1,6 @@
 /** What the printer and the parser say by themselves. Amounts come in printed. */
 export const words = {
-  /** For `Intl`. */
+  /** For lists and plurals. */
   locale: 'en-US',
   noValue: 'no value',
   /** The unit of a crack, which is a word. */
@@ -24,3 +24,6 @@ export const words = {
   writeInRangeWithUnit: (p: { units: string; range: string; example: string }) =>
     `Write a number with ${p.units}, ${p.range}, such as ${p.example}.`,
 };
+
+/** How that locale marks thousands and decimals; see language.ts. */
+export const marks = ',.';

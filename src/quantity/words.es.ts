@@ -17,3 +17,5 @@ export const words: typeof en = {
   writeInRangeWithUnit: ({ units, range, example }) =>
     `Escribe un número con ${units}, ${range}, por ejemplo ${example}.`,
 };
+
+export const marks = ',.';

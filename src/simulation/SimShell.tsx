@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useMemo, useReducer, useRef, useState } from 'preact/hooks';
 import { LiveText } from '../ui/LiveText.tsx';
 import type { UnitSystem, UnitText } from '../quantity/unit-system.ts';
-import { useReady, useUnits } from '../ui/use-units.ts';
+import { useUnits } from '../ui/use-units.ts';
 import { currentValues } from './current-values.ts';
 import { Waiting } from './Later.tsx';
 import { Predict } from './Predict.tsx';
@@ -45,7 +45,6 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
   const { sim, model, picture, below, hand, drawn } = props;
   const { predict } = sim;
   const system = useUnits();
-  const ready = useReady();
   const [state, dispatch] = useReducer(advance, undefined, startState);
   const [search, setSearch] = useState('');
   const [outcomeWords, setOutcomeWords] = useState<UnitText>('');
@@ -67,17 +66,13 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
       void later.load().then((stages) => {
         // Whoever was quicker than the network has begun by hand.
         if (!stages || byHand.current) return;
-        const place = stages.readPlace(sim, defaults, stages.tasks.length);
-        const link = stages.readLink(sim, defaults, asked);
-        if (place) {
-          model.apply(place.values);
-          if (place.state.stage === 'compare') setOutcomeWords(() => predict.outcome(model).words);
-          dispatch({ type: 'back-to', state: place.state });
-        } else if (link.present) {
-          model.apply(link.values as Partial<G>);
-          setSearch(asked);
-          dispatch({ type: 'to-own' });
+        const event = stages.arrive(sim, model, defaults, asked, stages.tasks.length);
+        if (!event) return;
+        if (event.type === 'to-own') setSearch(asked);
+        else if (event.state.stage === 'compare') {
+          setOutcomeWords(() => predict.outcome(model).words);
         }
+        dispatch(event);
       });
     }
     return () => stop.current();
@@ -133,7 +128,6 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
       class={revealed ? 'sim' : 'sim sim-asking'}
       id={sim.id}
       aria-labelledby={`${sim.id}-title`}
-      data-ready={ready}
       // The first touch fetches what comes after the prediction, so that it is here by then.
       onFocusCapture={() => void later.load()}
       onPointerDown={() => void later.load()}

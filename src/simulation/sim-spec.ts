@@ -16,6 +16,11 @@ export interface SimModel<G extends Givens> {
   readonly givens: { readonly [K in keyof G]: Signal<G[K]> };
   reset(): void;
   apply(partial: Partial<G>): void;
+  /**
+   * Where the run asks much of the engine: solves ahead, while the reader chooses an answer. A solver that has run once
+   * is several times as quick.
+   */
+  warm?(): void;
 }
 
 interface ControlBase<G> {

@@ -30,9 +30,12 @@ export function told<T extends Sentences>(
   sentences: T,
   facts: (system: UnitSystem) => Facts<T>,
 ): Told<T> {
+  const known: Partial<Record<UnitSystem, Facts<T>>> = {};
+  // Worked out once for all the sentences, since many of them take the engine.
+  const factsIn = (system: UnitSystem): Facts<T> => (known[system] ??= facts(system));
   const fill = (one: Sentences[string]): unknown => {
     if (typeof one === 'string') return one;
-    if (typeof one === 'function') return (system: UnitSystem) => one(facts(system) as never);
+    if (typeof one === 'function') return (system: UnitSystem) => one(factsIn(system) as never);
     return Object.fromEntries(Object.entries(one).map(([key, part]) => [key, fill(part)]));
   };
   return fill(sentences) as Told<T>;

@@ -18,8 +18,16 @@ export function useReady(): boolean {
   return ready;
 }
 
-/** The reader's unit system; re-renders the caller when it changes. */
+/**
+ * The reader's unit system; re-renders the caller when it changes. Not when an island has come alive, but where the
+ * reader's is not the one the server printed: half of what coming alive took was drawing everything twice.
+ */
 export function useUnits(): UnitSystem {
-  const ready = useReady();
-  return ready ? units.value : SERVER_UNITS;
+  // Read in any case, or no change would be heard of.
+  const shown = units.value;
+  const [other, setOther] = useState(false);
+  useLayoutEffect(() => {
+    if (shown !== SERVER_UNITS) setOther(true);
+  }, [shown]);
+  return other ? shown : SERVER_UNITS;
 }

@@ -82,10 +82,10 @@ describe('printing', () => {
       { examples: [['pressure', 'si', 50_050]] },
     );
   });
-  it('follows the language it is given', () => {
-    expect(format(0.25, length, 'si', 'es')).toBe('0,25\u00a0mm');
+  it('follows the marks it is given', () => {
+    expect(format(0.25, length, 'si', '.,')).toBe('0,25\u00a0mm');
     expect(format(12345, speed, 'us')).toBe('12,345\u00a0rpm');
-    expect(format(12345, speed, 'us', 'es')).toBe('12.345\u00a0rpm');
+    expect(format(12345, speed, 'us', '.,')).toBe('12.345\u00a0rpm');
     expect(format(1500, speed, 'us')).toBe('1500\u00a0rpm');
   });
 });

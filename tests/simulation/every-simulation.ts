@@ -2,6 +2,8 @@ import { readdirSync, existsSync } from 'node:fs';
 import type { ComponentType } from 'preact';
 import { recordAll } from '../../src/car/record.ts';
 import { bringRecordings } from '../../src/car/recordings.ts';
+import { firstRun } from '../../src/widgets/engagement/first-run.ts';
+import { openingText } from '../../src/widgets/whole-car/opening.ts';
 import type { Givens, SimModel, SimSpec, TasksFile } from '../../src/simulation/sim-spec.ts';
 
 /** A simulation as the tests see it: whatever its own givens are. */
@@ -24,6 +26,8 @@ const recordings = recordAll();
 bringRecordings(recordings);
 const PROPS: Readonly<Record<string, OneSimulation['props']>> = {
   'controller-sees': { recordings },
+  engagement: { first: firstRun() },
+  'whole-car': { opening: openingText() },
 };
 
 /** Every folder of src/widgets that has a sim.ts. The question player has none. */

@@ -4,6 +4,6 @@
  */
 export { Compare } from './Compare.tsx';
 export { OwnControls } from './OwnControls.tsx';
-export { readLink } from './link-schema.ts';
-export { KeepPlace, readPlace } from './place.ts';
+export { arrive } from './arrive.ts';
+export { KeepPlace } from './place.ts';
 export { Task } from './Task.tsx';

@@ -30,9 +30,19 @@ interface KeepPlaceProps<G extends Givens, M extends SimModel<G>> {
   readonly state: StageState;
 }
 
-/** Draws nothing; writes down where the reader stands whenever that has changed and come to rest. */
+/** In a pause between frames; Safari has no call for it. */
+function whenIdle(work: () => void): void {
+  if (typeof requestIdleCallback === 'function') requestIdleCallback(work);
+  else setTimeout(work);
+}
+
+/**
+ * Draws nothing; writes down where the reader stands whenever that has changed and come to rest. It is there from the
+ * first touch on, so the model is warmed from here.
+ */
 export function KeepPlace<G extends Givens, M extends SimModel<G>>(props: KeepPlaceProps<G, M>) {
   const { sim, model, defaults, state } = props;
+  useEffect(() => whenIdle(() => model.warm?.()), []);
   // Read here, so that each move sets it off again; what is written is worked out once all rests.
   const moved = sim.controls.map(({ key }) => String(model.givens[key].value)).join('|');
   useEffect(() => {

@@ -32,16 +32,19 @@ const BANDS: readonly Band[] = [
   { id: 'standing', kind: 'needed', label: chart.standing, from: standing.kPa, to: standing.kPa },
 ];
 
-/** Before the answer is out the line is drawn as far as the run has come, and nothing is marked ahead of it. A task asks for the crossing, so it is not marked then. */
+/**
+ * Before the answer is out the line is drawn as far as the run has come, and nothing is marked ahead of it. A task asks for
+ * the crossing, so it is not marked then.
+ */
 function Picture({ model, stage, revealed, live }: PictureProps<PressureModel>) {
-  const { givens, clutch, need, letsGo, cracked, healthy } = model;
+  const { givens, clutch, need, letsGo, cracked, crackedTo, healthy } = model;
   const temp = givens.temp.value;
   const needsKpa = need.value.kPa;
-  const edge = letsGo.value;
-  const all = cracked.value;
-  const soFar = revealed ? all : all.map((kpa, i) => ((SWEEP_TEMPS[i] ?? 0) <= temp ? kpa : null));
+  // Else nobody asks where it lets go, and a dozen solves are not made.
+  const edge = revealed && stage !== 'tasks' ? letsGo.value : null;
+  const soFar = revealed ? cracked.value : crackedTo(temp);
   const crossing: readonly Mark[] =
-    revealed && stage !== 'tasks' && edge.kind === 'at'
+    edge?.kind === 'at'
       ? [
           {
             id: 'crossing',

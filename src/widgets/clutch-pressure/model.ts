@@ -55,9 +55,9 @@ export function makeModel() {
     circuit: givens.circuit.value,
     engineRpm: givens.rpm.value,
   }));
-  const sweep = (of: Car): readonly number[] =>
-    SWEEP_TEMPS.map((tempC) => clutchKpa(of, { ...asked.value, tempC }));
-
+  const points = SWEEP_TEMPS.map((tempC) =>
+    computed(() => clutchKpa(car.value, { ...asked.value, tempC })),
+  );
   const need = computed(() => needed[givens.required.value]);
   const margin: Margin = (crackMm, tempC) =>
     clutchKpa(carWith(crackMm), { ...asked.value, tempC }) - need.value.kPa;
@@ -82,8 +82,13 @@ export function makeModel() {
     feedOpen: computed(() =>
       Math.min(1, ((commands.value.clutchKpa - clutch.value.kPa) * 1e3) / training.feed.band),
     ),
-    cracked: computed(() => sweep(car.value)),
-    healthy: computed(() => sweep(whole.value)),
+    cracked: computed(() => points.map(({ value }) => value)),
+    /** The line up to a temperature: half a line needs half the solves. */
+    crackedTo: (tempC: number) =>
+      points.map((point, i) => ((SWEEP_TEMPS[i] ?? 0) <= tempC ? point.value : null)),
+    healthy: computed(() =>
+      SWEEP_TEMPS.map((tempC) => clutchKpa(whole.value, { ...asked.value, tempC })),
+    ),
     letsGo: computed(() => letsGo(margin, givens.crack.value)),
     map: computed(() => holdMap(margin)),
     /** Clutch pressure over need [kPa] for another crack at the temperature chosen. */

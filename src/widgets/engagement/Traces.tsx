@@ -33,9 +33,10 @@ const PRESSURE_AXIS = { label: axes.pressure, quantity: pressure, min: 0, max: 7
 export function SpeedTraces({ model, revealed }: TracesProps) {
   const show = model.givens.show.value;
   const cold = model.cold.value;
-  const hot = model.hot.value;
+  // Solved when it shows, and not before.
+  const hot = revealed ? model.hot.value : null;
   // Events of the hot run alone: a cold run that works has little to tell.
-  const events = revealed ? eventMarks(hot.solved.events, END) : [];
+  const events = hot ? eventMarks(hot.solved.events, END) : [];
   return (
     <LineChart
       id="engagement-speed"
@@ -52,16 +53,14 @@ export function SpeedTraces({ model, revealed }: TracesProps) {
       x={model.times}
       series={[
         { id: 'cold', label: speeds.cold, kind: 'cold', y: cold.speeds[show] },
-        ...(revealed
+        ...(hot
           ? [{ id: 'hot', label: speeds.hot, kind: 'hot' as const, y: hot.speeds[show] }]
           : []),
       ]}
       events={events}
       strips={[
         controllerStrip('strip-cold', speeds.stripCold, cold.solved.states, END),
-        ...(revealed
-          ? [controllerStrip('strip-hot', speeds.stripHot, hot.solved.states, END)]
-          : []),
+        ...(hot ? [controllerStrip('strip-hot', speeds.stripHot, hot.solved.states, END)] : []),
       ]}
       cursor={model.cursor}
       height="tall"

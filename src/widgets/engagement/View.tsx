@@ -1,5 +1,5 @@
 import { simulationView, type PictureProps } from '../../simulation/simulation-view.tsx';
-import { makeModel, type EngagementModel } from './model.ts';
+import { bringFirstRun, makeModel, type EngagementModel } from './model.ts';
 import { sim } from './sim.ts';
 import { SpeedTraces } from './Traces.tsx';
 
@@ -8,7 +8,7 @@ const Picture = ({ model, revealed, stage }: PictureProps<EngagementModel>) => (
   <SpeedTraces model={model} revealed={revealed || stage === 'running'} />
 );
 
-export const View = simulationView({
+const Simulation = simulationView({
   sim,
   tasks: () => import('./tasks.ts'),
   makeModel,
@@ -16,3 +16,9 @@ export const View = simulationView({
   hand: () => import('./Hand.tsx'),
   below: () => import('./Below.tsx'),
 });
+
+/** What was solved when the page was built comes with the island. */
+export function View({ first }: { readonly first: string }) {
+  bringFirstRun(first);
+  return <Simulation />;
+}

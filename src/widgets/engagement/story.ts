@@ -5,7 +5,7 @@ import { printer } from '../../quantity/print.ts';
 import { pressure, seconds, speed, temperature } from '../../quantity/quantities.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { COLD_C } from '../../car/cold-and-hot.ts';
-import type { EngagementModel, Run } from './model.ts';
+import type { EngagementModel, Run, SolvedRun } from './model.ts';
 import { words } from './words.en.ts';
 
 /** When the turbine stopped at a temperature, if it did. */
@@ -24,7 +24,7 @@ export function outcomeOf(tempC: number, run: Run, system: UnitSystem): string {
 }
 
 /** The numbers at the moment the controller looks: turbine speed, pressure had and wanted. */
-export function atTheCheck({ solved }: Run, system: UnitSystem): string {
+export function atTheCheck({ solved }: SolvedRun, system: UnitSystem): string {
   const print = printer(system);
   const { trace } = solved;
   const check = trainingStory.select + illustrativeSettings.engagementTime;

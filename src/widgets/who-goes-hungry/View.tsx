@@ -27,10 +27,10 @@ const fedFromWords = (from: FedFrom, system: UnitSystem): string =>
 function Picture({ model, stage, revealed, live }: PictureProps<PumpModel>) {
   const { now, fedFrom, givens } = model;
   const system = useUnits();
-  const from = fedFrom.value;
   const told = revealed && stage !== 'tasks';
+  const from = told ? fedFrom.value : null;
   const corner: readonly Mark[] =
-    told && from.kind === 'at' && from.rpm <= SPEED.max
+    from?.kind === 'at' && from.rpm <= SPEED.max
       ? [
           {
             id: 'fed',
@@ -44,7 +44,7 @@ function Picture({ model, stage, revealed, live }: PictureProps<PumpModel>) {
     <LineChart
       id="who-goes-hungry-line"
       name={line.name}
-      takeaway={(s) => (told ? fedFromWords(from, s) : revealed ? line.inTask : line.cold)}
+      takeaway={(s) => (from ? fedFromWords(from, s) : revealed ? line.inTask : line.cold)}
       xAxis={X_AXIS}
       yAxis={PRESSURE_AXIS}
       x={SWEEP_RPM}

@@ -5,7 +5,7 @@ import { seconds, speed } from '../../quantity/quantities.ts';
 import { gripOf } from '../../simulation/grip-of.tsx';
 import { simulationView, type PictureProps } from '../../simulation/simulation-view.tsx';
 import { useUnits } from '../../ui/use-units.ts';
-import { END, makeModel, type WholeCarModel } from './model.ts';
+import { bringOpening, END, makeModel, type WholeCarModel } from './model.ts';
 import { sim } from './sim.ts';
 import { pictured } from './story.ts';
 import { words } from './words.en.ts';
@@ -17,20 +17,22 @@ const SPEED = { label: chart.turbine, quantity: speed, min: 0, max: 1600 };
 
 /** Both cars at one moment, and the trace that is the handle for it. */
 function Picture({ model, stage, live }: PictureProps<WholeCarModel>) {
-  const { givens, cold, hot, times } = model;
+  const { givens, times } = model;
   const system = useUnits();
   const now = givens.time.value;
+  // Nothing but the time moves before it has run, and at the start one row of each car is all that shows.
+  const { cold, hot } = (stage === 'predict' && now === 0 && model.opening) || {
+    cold: model.cold.value,
+    hot: model.hot.value,
+  };
   // While a prediction stands, the trace shows no more than has happened.
   const known = stage === 'predict' || stage === 'running' ? now : END;
   const until = (values: readonly number[]) =>
     known === END ? values : values.map((value, i) => ((times[i] ?? 0) <= known ? value : null));
   return (
     <div class="whole-car">
-      <WholeCarDrawing id="whole-car-cold" state={pictured(model, cold.value, COLD_C, system)} />
-      <WholeCarDrawing
-        id="whole-car-hot"
-        state={pictured(model, hot.value, givens.temp.value, system)}
-      />
+      <WholeCarDrawing id="whole-car-cold" state={pictured(model, cold, COLD_C, system)} />
+      <WholeCarDrawing id="whole-car-hot" state={pictured(model, hot, givens.temp.value, system)} />
       <LineChart
         id="whole-car-turbine"
         name={chart.turbine}
@@ -39,8 +41,8 @@ function Picture({ model, stage, live }: PictureProps<WholeCarModel>) {
         yAxis={SPEED}
         x={times}
         series={[
-          { id: 'cold', label: chart.cold, kind: 'cold', y: until(cold.value.turbine) },
-          { id: 'hot', label: chart.hot, kind: 'hot', y: until(hot.value.turbine) },
+          { id: 'cold', label: chart.cold, kind: 'cold', y: until(cold.turbine) },
+          { id: 'hot', label: chart.hot, kind: 'hot', y: until(hot.turbine) },
         ]}
         {...((live('time') || stage === 'running') && { cursor: givens.time, cursorStays: true })}
         {...gripOf({ live }, sim, 'time', givens.time)}
@@ -50,7 +52,7 @@ function Picture({ model, stage, live }: PictureProps<WholeCarModel>) {
   );
 }
 
-export const View = simulationView({
+const Simulation = simulationView({
   sim,
   tasks: () => import('./tasks.ts'),
   makeModel,
@@ -58,3 +60,9 @@ export const View = simulationView({
   hand: () => import('./Hand.tsx'),
   below: () => import('./Below.tsx'),
 });
+
+/** What was solved when the page was built comes with the island. */
+export function View({ opening }: { readonly opening: string }) {
+  bringOpening(opening);
+  return <Simulation />;
+}

@@ -1,7 +1,7 @@
 import { computed } from '@preact/signals';
 import { COLD_C, HOT_C } from '../../car/cold-and-hot.ts';
 import { engage, faultyCar, gaveUp } from '../../car/engage.ts';
-import { inMotion } from '../../car/in-motion.ts';
+import { inMotion, type Motion } from '../../car/in-motion.ts';
 import {
   circuitOf,
   trainingStory,
@@ -32,6 +32,17 @@ export const END = trainingStory.end;
 /** The trace has a row every 10 ms. */
 const ROW = 0.01;
 
+export interface Run {
+  readonly solved: Engagement;
+  readonly motion: Motion;
+  readonly turbine: readonly number[];
+  /** [kPa] */
+  readonly clutch: readonly number[];
+  readonly wanted: readonly number[];
+  readonly line: readonly number[];
+  readonly gaveUp: boolean;
+}
+
 export const START: WholeCarGivens = {
   time: 2.4,
   fault: 'transferSeal',
@@ -41,6 +52,21 @@ export const START: WholeCarGivens = {
   range: 'drive',
   fluid: 'low-viscosity',
 };
+
+/** Before anything has happened: where the prediction starts. */
+export const OPENING: WholeCarGivens = { ...START, time: 0 };
+
+/** Both cars at the moment that the page opens with, one row of each, and the moments of the trace [s]. */
+export interface Opening {
+  readonly times: readonly number[];
+  readonly cold: Run;
+  readonly hot: Run;
+}
+let opening: Opening | undefined;
+/** Takes it as it came with the page. Two engagements solved for one row of each kept a slow phone busy for 300 ms. */
+export function bringOpening(text: string): void {
+  opening ??= JSON.parse(text) as Opening;
+}
 
 export function makeModel() {
   const { givens, apply, reset } = givensFrom(START);
@@ -52,7 +78,7 @@ export function makeModel() {
       fluid: givens.fluid.value,
     }),
   );
-  const runAt = (tempC: number) => {
+  const runAt = (tempC: number): Run => {
     const { value: range } = givens.range;
     const solved = engage(car.value, { tempC, range, rangeSelection: givens.selection.value });
     const motion = inMotion(car.value, solved, { tempC, circuit: circuitOf[range] });
@@ -75,11 +101,13 @@ export function makeModel() {
     reset,
     cold,
     hot,
-    times: thinned(cold.peek().solved.trace.time),
+    warm: () => void [cold.peek(), hot.peek()],
+    /** What came with the page: holds before anything has been moved. */
+    opening,
+    times: opening?.times ?? thinned(cold.peek().solved.trace.time),
   } satisfies SimModel<WholeCarGivens> & Record<string, unknown>;
 }
 export type WholeCarModel = ReturnType<typeof makeModel>;
-export type Run = WholeCarModel['hot']['value'];
 
 /** The row of the trace at a time. */
 export const rowAt = (run: Run, time: number): number =>

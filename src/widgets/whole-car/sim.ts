@@ -8,7 +8,7 @@ import { faultControl, severityControl } from '../../simulation/faults/controls.
 import { rangeControl, selectionControl } from '../../simulation/ranges/controls.ts';
 import type { SimSpec } from '../../simulation/sim-spec.ts';
 import { told, withIds } from '../../simulation/told.ts';
-import { END, START, type WholeCarGivens, type WholeCarModel } from './model.ts';
+import { END, OPENING, START, type WholeCarGivens, type WholeCarModel } from './model.ts';
 import { outcome, says } from './story.ts';
 import { words } from './words.en.ts';
 
@@ -35,7 +35,7 @@ export const sim: SimSpec<WholeCarGivens, WholeCarModel> = {
   predict: {
     ...predict,
     options: withIds(options),
-    start: { ...START, time: 0 },
+    start: OPENING,
     end: { time: 5 },
     // As long as it takes: this is the story in its own time.
     runMs: 5000,

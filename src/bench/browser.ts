@@ -1,0 +1,88 @@
+// What the benches of the page do in a browser.
+import { chromium, type Browser, type CDPSession, type Page } from '@playwright/test';
+import { findChromium } from '../build/chromium.mjs';
+
+/** The machine's Chromium, or the one that Playwright brought. */
+export function launch(): Promise<Browser> {
+  const executablePath = findChromium();
+  return chromium.launch({
+    ...(executablePath === undefined ? {} : { executablePath }),
+    // Chromium's own sandbox cannot start for root, which is who runs in a container.
+    args: process.getuid?.() === 0 ? ['--no-sandbox'] : [],
+  });
+}
+
+export interface Move {
+  /** From the input event to the changed DOM: model and drawing [ms]. */
+  readonly dom: number;
+  /** The same with the browser's layout after it [ms]. The aim is held against this, the stricter one. */
+  readonly laidOut: number;
+}
+
+/** Moves one slider as a finger would, one input event at a time. Painting is the browser's own and not in it. */
+export async function moves(
+  page: Page,
+  simulation: string,
+  slider: string,
+  count: number,
+): Promise<readonly Move[]> {
+  return page.evaluate(
+    async ({ sim, key, total }) => {
+      const root = document.getElementById(sim);
+      const range = root?.querySelector<HTMLInputElement>(`#${sim}-${key}`);
+      const words = root?.querySelector(`#${sim}-${key}-words`);
+      if (!root || !range || !words) throw new Error(`The page has no slider "${key}".`);
+      const [min, max, step] = [range.min, range.max, range.step].map(Number) as [
+        number,
+        number,
+        number,
+      ];
+      const stops = Math.round((max - min) / step);
+      let at = Math.round((range.valueAsNumber - min) / step);
+      let way = 1;
+      const times: { dom: number; laidOut: number }[] = [];
+      for (let i = 0; i < total; i += 1) {
+        if (at + way < 0 || at + way > stops) way = -way;
+        at += way;
+        const before = words.textContent;
+        // The timeline keeps every entry, and would pass for growth of the page's heap.
+        performance.clearMeasures();
+        performance.clearMarks();
+        performance.mark('moved');
+        range.value = String(min + at * step);
+        range.dispatchEvent(new Event('input', { bubbles: true }));
+        // Preact renders in a microtask.
+        for (let turn = 0; turn < 20 && words.textContent === before; turn += 1) {
+          await Promise.resolve();
+        }
+        const dom = performance.measure('dom', 'moved').duration;
+        root.getBoundingClientRect();
+        times.push({ dom, laidOut: performance.measure('laid out', 'moved').duration });
+        if (words.textContent === before) throw new Error(`Moving ${key} changed nothing.`);
+        await new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
+      }
+      return times;
+    },
+    { sim: simulation, key: slider, total: count },
+  );
+}
+
+export async function heapMB(cdp: CDPSession): Promise<number> {
+  await cdp.send('HeapProfiler.collectGarbage');
+  const { usedSize } = await cdp.send('Runtime.getHeapUsage');
+  return usedSize / 1e6;
+}
+
+export async function openFreePlay(
+  page: Page,
+  address: string,
+  simulation: string,
+  shown: readonly string[],
+): Promise<void> {
+  await page.goto(address);
+  const sim = page.locator(`#${simulation}`);
+  await sim.scrollIntoViewIfNeeded();
+  await page.locator(`#${simulation}[data-ready="true"]`).waitFor();
+  await sim.getByRole('button', { name: 'Your controls' }).click();
+  for (const part of shown) await page.locator(`#${simulation}-${part}`).waitFor();
+}

@@ -1,0 +1,142 @@
+// `npm run bench -- simulations`: what each simulation asks of a slow phone (Chromium, CPU slowed four times). With the
+// folder of another build behind it (`-- simulations ../before/dist`) that build is measured in turn with this one, and a
+// second figure follows each: on a shared machine only what was measured side by side can be compared.
+import type { Browser, Page } from '@playwright/test';
+import { simulations } from '../lessons/simulations.ts';
+import { heapMB, launch, moves, openFreePlay } from './browser.ts';
+import { longestTask } from './longest-task.ts';
+import { percentile, type Row } from './row.ts';
+import { pageWith, serve } from './site.ts';
+
+const SLOWED = 4;
+const PHONE = { viewport: { width: 390, height: 664 } };
+
+/** What is measured, with what to aim at and how often it is done again; the middle of all is kept. */
+const KINDS = {
+  alive: { what: 'longest task while it comes alive', aim: 50, unit: 'ms', times: 7 },
+  press: { what: 'press to your controls', aim: 100, unit: 'ms', times: 7 },
+  move: { what: 'slowest slider, p95 with layout', aim: 12, unit: 'ms', times: 1 },
+  heap: { what: 'heap after a thousand moves', aim: 0.2, unit: 'MB', times: 1 },
+} as const;
+type Kind = keyof typeof KINDS;
+
+async function onFreshPage<T>(browser: Browser, work: (page: Page) => Promise<T>): Promise<T> {
+  const context = await browser.newContext(PHONE);
+  try {
+    return await work(await context.newPage());
+  } finally {
+    await context.close();
+  }
+}
+
+async function slow(page: Page, rate: number): Promise<void> {
+  const browser = await page.context().newCDPSession(page);
+  await browser.send('Emulation.setCPUThrottlingRate', { rate });
+}
+
+const comesAlive = (browser: Browser, address: string, sim: string): Promise<number> =>
+  onFreshPage(browser, async (page) => {
+    await page.goto(address);
+    await page.waitForTimeout(300);
+    await slow(page, SLOWED);
+    return longestTask(browser, page, sim);
+  });
+
+/** From the press on "Your controls", whose script the first touch has fetched, to the frame that shows them [ms]. */
+const toNextStage = (browser: Browser, address: string, sim: string): Promise<number> =>
+  onFreshPage(browser, async (page) => {
+    await page.goto(address);
+    const root = page.locator(`#${sim}`);
+    await root.scrollIntoViewIfNeeded();
+    await page.locator(`#${sim}[data-ready="true"]`).waitFor();
+    await root.dispatchEvent('pointerdown');
+    await page.waitForLoadState('networkidle');
+    await slow(page, SLOWED);
+    const button = root.getByRole('button', { name: 'Your controls' });
+    return button.evaluate(async (element) => {
+      const began = performance.now();
+      (element as HTMLButtonElement).click();
+      await new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
+      return performance.now() - began;
+    });
+  });
+
+async function slidersOf(page: Page, address: string, sim: string): Promise<readonly string[]> {
+  await openFreePlay(page, address, sim, []);
+  await page.locator(`#${sim} .stage-head`).waitFor();
+  const ranges = page.locator(`#${sim} .sim-controls input[type="range"]`);
+  return ranges.evaluateAll((all, from) => all.map(({ id }) => id.slice(from)), sim.length + 1);
+}
+
+/** One move of the slowest slider, with layout [ms]. */
+const slowestMove = (browser: Browser, address: string, sim: string): Promise<number> =>
+  onFreshPage(browser, async (page) => {
+    let slowest = 0;
+    for (const key of await slidersOf(page, address, sim)) {
+      await slow(page, 1);
+      // The first moves run code that is not compiled yet.
+      await moves(page, sim, key, 40);
+      await slow(page, SLOWED);
+      const all = (await moves(page, sim, key, 60)).map(({ laidOut }) => laidOut);
+      slowest = Math.max(slowest, percentile(all, 0.95));
+    }
+    return slowest;
+  });
+
+/** What a thousand moves leave behind [MB]. */
+const leftBehind = (browser: Browser, address: string, sim: string): Promise<number> =>
+  onFreshPage(browser, async (page) => {
+    const [key = ''] = await slidersOf(page, address, sim);
+    const session = await page.context().newCDPSession(page);
+    await moves(page, sim, key, 500);
+    const before = await heapMB(session);
+    await moves(page, sim, key, 1000);
+    return (await heapMB(session)) - before;
+  });
+
+const MEASURE = {
+  alive: comesAlive,
+  press: toNextStage,
+  move: slowestMove,
+  heap: leftBehind,
+} satisfies Record<Kind, unknown>;
+
+/** Every simulation, or those that are named; a row for each kind of figure. */
+export async function benchSimulations(before: string | undefined): Promise<readonly Row[]> {
+  const browser = await launch();
+  const sites = await Promise.all([serve(), ...(before === undefined ? [] : [serve(before)])]);
+  const rows: Row[] = [];
+  try {
+    for (const { id } of Object.values(simulations)) {
+      const path = pageWith(id);
+      if (path === undefined) continue;
+      for (const [kind, { what, aim, unit, times }] of Object.entries(KINDS)) {
+        const all = sites.map((): number[] => []);
+        for (let turn = 0; turn < times; turn += 1) {
+          for (const [i, { origin }] of sites.entries()) {
+            all[i]?.push(await MEASURE[kind as Kind](browser, `${origin}${path}`, id));
+          }
+        }
+        const [now = Number.NaN, then] = all.map((one) => percentile(one, 0.5));
+        const least = Math.min(...(all[0] ?? []));
+        const figures = [
+          `${now.toFixed(1)} ${unit}`,
+          ...(times > 1 ? [`least ${least.toFixed(1)}`] : []),
+          ...(then === undefined
+            ? []
+            : [`before ${then.toFixed(1)}`, `ratio ${(now / then).toFixed(2)}`]),
+        ];
+        rows.push({
+          what: `${id}: ${what}`,
+          aim: `${aim} ${unit}`,
+          measured: figures.join(', '),
+          met: now <= aim,
+        });
+      }
+    }
+  } finally {
+    for (const site of sites) site.stop();
+    await browser.close();
+  }
+  return rows;
+}
