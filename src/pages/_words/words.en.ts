@@ -25,7 +25,7 @@ export const words = {
       'You work in an independent transmission shop, or you are learning to. You need to know why a fault shows only hot, which test will prove it, and what to say to the customer. No math beyond a calculator. You can start at the first lesson knowing nothing of hydraulics.',
     notYet: 'What is not here yet',
     notYetAbout: (missing: string, planned: string) =>
-      `${missing} of the ${planned} lessons are still to be written. There is no practice beyond the questions of each lesson, and no job sheet yet. Nobody has measured yet whether this site makes anyone better at the job. That takes a trial with apprentices, and there has been none.`,
+      `${missing} of the ${planned} lessons are still to be written. There is no practice beyond the questions of each lesson yet. Nobody has measured yet whether this site makes anyone better at the job. That takes a trial with apprentices, and there has been none.`,
   },
   /** The home page of a translation, which has a part of the site. */
   translated: {

@@ -1,0 +1,150 @@
+import { useSignal } from '@preact/signals';
+import { useEffect, useMemo } from 'preact/hooks';
+import { Form } from '../../planner/Form.tsx';
+import { Frosty } from '../../planner/Frosty.tsx';
+import { share } from '../../planner/Lists.tsx';
+import type { answers } from '../../planner/load.ts';
+import { words as plannerWords } from '../../planner/words.en.ts';
+import { LiveText } from '../../ui/LiveText.tsx';
+import { useUnits } from '../../ui/use-units.ts';
+import type { JobsModel } from './model.ts';
+import { Open } from './Open.tsx';
+import { OnPaper } from './OnPaper.tsx';
+import { Readings } from './Readings.tsx';
+import { Repair } from './Repair.tsx';
+import { makeSheet, type Phase, type Sheet } from './sheet.ts';
+import { words } from './sheet-words.en.ts';
+import { Typed } from './Typed.tsx';
+
+export interface JobProps {
+  readonly jobs: JobsModel;
+  readonly id: string;
+  readonly close: () => void;
+}
+
+/** One job: readings in, what it may be and what to measure next, the repair and its proof, two pages for paper. */
+export function JobSheet({ jobs, id, close }: JobProps) {
+  const sheet = useMemo(() => makeSheet(jobs, id), []);
+  const shown = useSignal<typeof answers | null>(null);
+  const failed = useSignal(false);
+  const system = useUnits();
+  useEffect(() => {
+    import('../../planner/load.ts').then(
+      (loaded) => {
+        sheet.planner.planner.value = loaded.planner;
+        shown.value = loaded.answers;
+      },
+      () => {
+        failed.value = true;
+      },
+    );
+    document.getElementById('next-test-test')?.focus({ preventScroll: true });
+    return sheet.stop;
+  }, []);
+  const job = sheet.job.value;
+  if (job === undefined) return null;
+  const said = shown.value;
+  const changing = sheet.changing.value !== '';
+  const { form } = words;
+  return (
+    <>
+      <div class="job no-print" data-ready={said !== null}>
+        <p class="job-top">
+          <button type="button" class="quiet" onClick={close}>
+            {words.back}
+          </button>
+        </p>
+        <Typed jobs={jobs} sheet={sheet} entry="label" label={words.label} />
+        <p class="muted">{words.kept}</p>
+        <div class="next-test">
+          <div>
+            <Form
+              model={sheet.planner}
+              add={(reading) => {
+                sheet.add(reading, system);
+                document.getElementById('next-test-test')?.focus();
+              }}
+              title={changing ? form.change : form.title}
+              {...(changing && { button: form.save })}
+            >
+              <When sheet={sheet} />
+            </Form>
+            {changing && (
+              <button type="button" class="quiet" onClick={sheet.leaveAsItWas}>
+                {form.leave}
+              </button>
+            )}
+            <Frosty model={sheet.planner} />
+            <Now sheet={sheet} />
+          </div>
+          <Readings sheet={sheet} />
+          {said ? (
+            <>
+              <said.Causes model={sheet.planner} />
+              <div>
+                <said.Leak model={sheet.planner} />
+                <Open sheet={sheet} />
+              </div>
+              <said.Next model={sheet.planner} />
+            </>
+          ) : (
+            <p role="status">{failed.value ? plannerWords.failed : plannerWords.asleep}</p>
+          )}
+          <p class="muted">{plannerWords.assumed}</p>
+        </div>
+        <Repair jobs={jobs} sheet={sheet} />
+        <section class="job-part" aria-labelledby="job-notes-title">
+          <h3 id="job-notes-title">{words.notes.title}</h3>
+          <Typed
+            jobs={jobs}
+            sheet={sheet}
+            entry="notes"
+            label={words.notes.label}
+            how={words.notes.how}
+            long
+          />
+        </section>
+      </div>
+      <OnPaper sheet={sheet} />
+    </>
+  );
+}
+
+/** What a screen reader hears after a reading was taken down. */
+function Now({ sheet }: { readonly sheet: Sheet }) {
+  const system = useUnits();
+  const [top] = sheet.planner.advice.value?.faults ?? [];
+  const { now } = words.readings;
+  const text =
+    top === undefined
+      ? ''
+      : now({ top: plannerWords.faults[top.fault], share: share(top.probability, system) });
+  return <LiveText text={sheet.readings.value.length === 0 ? '' : text} />;
+}
+
+/** Whether a reading is of the car before or after the repair. */
+function When({ sheet }: { readonly sheet: Sheet }) {
+  const { when, before, after } = words.form;
+  const options: readonly (readonly [Phase, string])[] = [
+    ['before', before],
+    ['after', after],
+  ];
+  return (
+    <fieldset class="choice">
+      <legend>{when}</legend>
+      <div class="choice-options">
+        {options.map(([phase, label]) => (
+          <label key={phase} class="choice-option">
+            <input
+              type="radio"
+              name="job-phase"
+              checked={sheet.phase.value === phase}
+              onChange={() => (sheet.phase.value = phase)}
+            />
+            <span class="choice-words">{label}</span>
+          </label>
+        ))}
+      </div>
+    </fieldset>
+  );
+}
