@@ -91,7 +91,7 @@ function onBoth(test: TakenReading['test'], a: On, b: On, none: On): On {
   return { y: a.y, never: a.never, mean, own: Math.max(a.own, b.own), moves };
 }
 
-/** Every so many severities of a fault, where two faults are tried together. */
+/** Every so many severities of a fault, and its worst, where two faults are tried together. */
 const STRIDE = 3;
 
 function mostOnTwo(
@@ -103,7 +103,9 @@ function mostOnTwo(
   const healthy = cells.findIndex(({ hypothesis }) => hypothesis.of.name === 'healthy');
   const [none, noneOther] = [ones[healthy], others[healthy]];
   if (none === undefined || noneOther === undefined) return 0;
-  const tried = cells.flatMap((_cell, n) => (n % STRIDE === 0 ? [n] : []));
+  const tried = cells.flatMap(({ hypothesis }, n) =>
+    n % STRIDE === 0 || hypothesis.severity === 1 ? [n] : [],
+  );
   let most = 0;
   for (const a of tried) {
     for (const b of tried) {
@@ -121,27 +123,60 @@ function mostOnTwo(
   return most;
 }
 
-/** The smallest share of each pair that one fault leaves; pairs above the bar are left out. */
-export function contradictions(
-  all: readonly Weighed[],
+/** What is held against every pair a reading is in: its law on each listed hypothesis, and the largest likelihood of all. */
+interface Weighted {
+  readonly reading: TakenReading;
+  readonly laws: readonly On[];
+  readonly best: number;
+}
+function weighted(cells: readonly Weighed[], reading: TakenReading): Weighted {
+  const laws = cells.map((cell) => on(cell, reading));
+  return { reading, laws, best: laws.reduce((most, one) => Math.max(most, alone(one)), 0) };
+}
+
+/** The share that is left of a pair; 1 where one fault or two leave it above the bar. */
+function shareOf(cells: readonly Weighed[], one: Weighted, other: Weighted, bar: number): number {
+  const product = one.best * other.best;
+  const most = one.laws.reduce((top, law, n) => {
+    const its = other.laws[n];
+    return its === undefined ? top : Math.max(top, together(law, its));
+  }, 0);
+  if (product === 0 || most >= bar * product) return 1;
+  const pair = [one.reading, other.reading] as const;
+  const two = mostOnTwo(cells, pair, [one.laws, other.laws], bar * product);
+  return two >= bar * product ? 1 : Math.max(most, two) / product;
+}
+
+/** Finds contradictions, and remembers the pairs that it has tried: a sheet grows by one reading at a time. */
+export function contradictionFinder(all: readonly Weighed[], bar = NEGLIGIBLE_SHARE) {
+  const cells = all.filter(({ broken }) => broken === undefined);
+  const laws = new Map<string, Weighted>();
+  const shares = new Map<string, number>();
+  const keyOf = ({ test, value, temperatureC }: TakenReading): string =>
+    JSON.stringify([test.id, value, temperatureC]);
+  const kept = <Value>(map: Map<string, Value>, key: string, make: () => Value): Value => {
+    const there = map.get(key);
+    if (there !== undefined) return there;
+    const made = make();
+    map.set(key, made);
+    return made;
+  };
+  const lawOf = (reading: TakenReading): Weighted =>
+    kept(laws, keyOf(reading), () => weighted(cells, reading));
+  return (readings: readonly TakenReading[]): readonly Contradiction[] =>
+    readings.flatMap((one, first) =>
+      readings.slice(first + 1).flatMap((other, after): readonly Contradiction[] => {
+        const share = kept(shares, `${keyOf(one)} ${keyOf(other)}`, () =>
+          shareOf(cells, lawOf(one), lawOf(other), bar),
+        );
+        return share < bar ? [{ first, second: first + 1 + after, share }] : [];
+      }),
+    );
+}
+
+/** All pairs of readings that contradict each other. */
+export const contradictions = (
+  cells: readonly Weighed[],
   readings: readonly TakenReading[],
   bar = NEGLIGIBLE_SHARE,
-): readonly Contradiction[] {
-  const cells = all.filter(({ broken }) => broken === undefined);
-  const laws = readings.map((reading) => cells.map((cell) => on(cell, reading)));
-  const best = laws.map((law) => law.reduce((most, one) => Math.max(most, alone(one)), 0));
-  return readings.flatMap((one, first) =>
-    readings.slice(first + 1).flatMap((other, after): readonly Contradiction[] => {
-      const second = first + 1 + after;
-      const [ones = [], others = []] = [laws[first], laws[second]];
-      const product = (best[first] ?? 0) * (best[second] ?? 0);
-      const most = ones.reduce((top, law, n) => {
-        const its = others[n];
-        return its === undefined ? top : Math.max(top, together(law, its));
-      }, 0);
-      if (product === 0 || most >= bar * product) return [];
-      const two = mostOnTwo(cells, [one, other], [ones, others], bar * product);
-      return two >= bar * product ? [] : [{ first, second, share: Math.max(most, two) / product }];
-    }),
-  );
-}
+): readonly Contradiction[] => contradictionFinder(cells, bar)(readings);

@@ -5,9 +5,9 @@ import { axeOn, ENHANCED } from './axe.ts';
 import { expect, test } from './fixtures.ts';
 
 const PAGE = '/measure/jobs/';
-const ready = (page: Page) =>
-  expect(page.locator('#jobs')).toHaveAttribute('data-ready', 'true');
-const sheetReady = (page: Page) => expect(page.locator('.job')).toHaveAttribute('data-ready', 'true');
+const ready = (page: Page) => expect(page.locator('#jobs')).toHaveAttribute('data-ready', 'true');
+const sheetReady = (page: Page) =>
+  expect(page.locator('.job')).toHaveAttribute('data-ready', 'true');
 const first = (page: Page) => page.locator('.next-causes li').first();
 const readings = (page: Page) => page.locator('.next-readings ol > li');
 
@@ -96,7 +96,11 @@ test('a job and what stands unfinished in its form come back after a reload', as
   await expect(select).toHaveValue('clutch.high.1500.cold');
   await expect(page.getByLabel('It read')).toHaveValue('about a hundr');
   await expect(page.getByLabel('Notes on the job')).toHaveValue('Slips in hills.');
-  await page.getByRole('button', { name: 'Take down', exact: false }).or(page.getByRole('button', { name: 'Add this reading' })).first().click();
+  await page
+    .getByRole('button', { name: 'Take down', exact: false })
+    .or(page.getByRole('button', { name: 'Add this reading' }))
+    .first()
+    .click();
   await expect(page.getByRole('alert').filter({ hasText: 'about a hundr' })).toContainText('psi');
   await expect(page.getByLabel('It read')).toHaveValue('about a hundr');
 });
@@ -127,7 +131,7 @@ test('list, search, rename, delete and undo', async ({ page }) => {
   await begin(page, 'Blue wagon');
   await page.getByRole('button', { name: 'All jobs' }).click();
   await begin(page, 'Van, key 7');
-  await page.getByLabel('Label', { exact: true }).fill('Van, key 8');
+  await page.getByLabel('Label of this job').fill('Van, key 8');
   await page.goBack();
   await page.getByLabel('Search labels and notes').fill('key');
   await expect(page.locator('.job-listed li')).toHaveCount(1);

@@ -11,6 +11,7 @@ import { words as paper } from './paper-words.en.ts';
 import { PairTable, proofFor } from './Repair.tsx';
 import type { Sheet, SheetReading } from './sheet.ts';
 import { words } from './sheet-words.en.ts';
+import { typedIn } from './typed-in.ts';
 
 const { forFile: said } = paper;
 /** From this share on a cause is printed, and so many tests. */
@@ -35,7 +36,7 @@ export function ForFile({ sheet }: { readonly sheet: Sheet }) {
     [words.form.before, sheet.readings.value.filter(({ phase }) => phase === 'before')],
     [words.form.after, sheet.readings.value.filter(({ phase }) => phase === 'after')],
   ] as const;
-  const clashing = new Set(sheet.clashes.value.flatMap(({ ids }) => ids));
+  const clashing = new Set(sheet.clashes.value.flat());
   const tapped = sheet.readings.value.some(({ taken }) => taken?.test.kind === 'clutchPressure');
   return (
     <article class="job-page job-for-file">
@@ -68,7 +69,7 @@ export function ForFile({ sheet }: { readonly sheet: Sheet }) {
                     </th>
                     <td>{one.taken === null ? '' : shownIn(one.taken, system)}</td>
                     <td>{warmthOf(one, system)}</td>
-                    <td>{one.typed}</td>
+                    <td>{typedIn(one)}</td>
                   </tr>
                 ))}
               </tbody>

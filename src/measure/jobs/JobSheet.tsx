@@ -19,11 +19,13 @@ import { Typed } from './Typed.tsx';
 export interface JobProps {
   readonly jobs: JobsModel;
   readonly id: string;
+  /** Opened by hand a moment ago: the form takes the keys. */
+  readonly arrived: boolean;
   readonly close: () => void;
 }
 
 /** One job: readings in, what it may be and what to measure next, the repair and its proof, two pages for paper. */
-export function JobSheet({ jobs, id, close }: JobProps) {
+export function JobSheet({ jobs, id, arrived, close }: JobProps) {
   const sheet = useMemo(() => makeSheet(jobs, id), []);
   const shown = useSignal<typeof answers | null>(null);
   const failed = useSignal(false);
@@ -38,7 +40,7 @@ export function JobSheet({ jobs, id, close }: JobProps) {
         failed.value = true;
       },
     );
-    document.getElementById('next-test-test')?.focus({ preventScroll: true });
+    if (arrived) document.getElementById('next-test-test')?.focus({ preventScroll: true });
     return sheet.stop;
   }, []);
   const job = sheet.job.value;
@@ -54,7 +56,7 @@ export function JobSheet({ jobs, id, close }: JobProps) {
             {words.back}
           </button>
         </p>
-        <Typed jobs={jobs} sheet={sheet} entry="label" label={words.label} />
+        <h2>{job.label.value}</h2>
         <p class="muted">{words.kept}</p>
         <div class="next-test">
           <div>
@@ -103,6 +105,7 @@ export function JobSheet({ jobs, id, close }: JobProps) {
             how={words.notes.how}
             long
           />
+          <Typed jobs={jobs} sheet={sheet} entry="label" label={words.label} />
         </section>
       </div>
       <OnPaper sheet={sheet} />

@@ -17,6 +17,8 @@ export function Jobs() {
   const sheet = useSignal<ComponentType<JobProps> | null>(null);
   const missed = useSignal(false);
   const frame = useRef<HTMLDivElement>(null);
+  /** A job was opened here, and not by the address: the keys go along. */
+  const arrived = useRef(false);
 
   useEffect(() => {
     const look = (): void => {
@@ -29,12 +31,12 @@ export function Jobs() {
     look();
     void jobs.load();
     const stop = jobs.watch();
-    addEventListener('hashchange', look);
+    addEventListener('popstate', look);
     addEventListener('pagehide', leave);
     document.addEventListener('visibilitychange', hidden);
     return () => {
       stop();
-      removeEventListener('hashchange', look);
+      removeEventListener('popstate', look);
       removeEventListener('pagehide', leave);
       document.removeEventListener('visibilitychange', hidden);
     };
@@ -55,7 +57,9 @@ export function Jobs() {
   }, [opened]);
 
   const open = (next: Job): void => {
-    location.hash = next.id;
+    arrived.current = true;
+    history.pushState(null, '', `#${next.id}`);
+    at.value = next.id;
     frame.current?.scrollIntoView({ block: 'start' });
   };
   const close = (): void => {
@@ -73,7 +77,7 @@ export function Jobs() {
       </p>
       {opened ? (
         Sheet ? (
-          <Sheet key={job.id} jobs={jobs} id={job.id} close={close} />
+          <Sheet key={job.id} jobs={jobs} id={job.id} arrived={arrived.current} close={close} />
         ) : (
           <p role="status">{missed.value ? words.missed : words.fetching}</p>
         )

@@ -9,6 +9,7 @@ import { useUnits } from '../../ui/use-units.ts';
 import type { Sheet, SheetReading } from './sheet.ts';
 import { words } from './sheet-words.en.ts';
 import { stepWords } from './step-words.ts';
+import { typedIn } from './typed-in.ts';
 
 /** A reading as one line: its test, what it showed, and how warm the fluid was. */
 export function lineOf({ taken, test, typed }: SheetReading, system: UnitSystem): string {
@@ -62,7 +63,8 @@ export function Readings({ sheet }: { readonly sheet: Sheet }) {
 function One({ sheet, reading }: { readonly sheet: Sheet; readonly reading: SheetReading }) {
   const system = useUnits();
   const { readings } = words;
-  const { taken, id, typed, units, phase } = reading;
+  const { taken, id, units, phase } = reading;
+  const typed = typedIn(reading);
   const name = taken === null ? reading.test : nameOf(taken.test, system);
   const did = phase === 'before' && taken !== null ? stepOf(sheet, id, system) : '';
   return (
@@ -75,8 +77,8 @@ function One({ sheet, reading }: { readonly sheet: Sheet; readonly reading: Shee
       </p>
       {taken === null && <p class="field-error">{readings.unknown(reading.test)}</p>}
       {sheet.clashes.value
-        .filter(({ ids }) => ids.includes(id))
-        .map(({ ids }) => {
+        .filter((ids) => ids.includes(id))
+        .map((ids) => {
           const other = sheet.readings.value.find((one) => one.id !== id && ids.includes(one.id));
           if (!other?.taken) return null;
           return (

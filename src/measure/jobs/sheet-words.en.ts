@@ -1,7 +1,7 @@
 /** What stands on one job sheet. */
 export const words = {
   back: 'All jobs',
-  label: 'Label',
+  label: 'Label of this job',
   kept: 'Every key is kept on this device as you type.',
   form: {
     title: 'Take down a reading',
@@ -25,7 +25,6 @@ export const words = {
     minutes: (minutes: string) => `${minutes} minutes of tests before the repair.`,
     now: (p: { top: string; share: string }) =>
       `Taken down. First on the list now: ${p.top}, ${p.share}.`,
-    nowAfter: 'Taken down, after the repair.',
   },
   /** What a reading did to the list. */
   step: {
@@ -104,7 +103,7 @@ export const words = {
       'Right and off go by the training transmission. On a real car the maker’s figure decides.',
   },
   notes: {
-    title: 'Notes',
+    title: 'Notes and label',
     label: 'Notes on the job',
     how: 'For yourself and the file. The customer’s page does not show them.',
   },

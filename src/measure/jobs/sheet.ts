@@ -1,10 +1,9 @@
 import { computed, effect, signal } from '@preact/signals';
 import {
-  contradictions,
+  ARRIVES,
+  contradictionFinder,
   outcomesFor,
   stepsOf,
-  WARMTHS,
-  type Contradiction,
   type TakenReading,
 } from '../../diagnosis/index.ts';
 import { draftFrom, EMPTY } from '../../planner/form-model.ts';
@@ -66,16 +65,17 @@ export function makeSheet(jobs: JobsModel, id: string, now: () => number = Date.
     jobs.change({ ...here, readings: { ...here.readings, [reading]: entry } }, 'now');
   };
 
-  const inBoth = (
-    all: readonly Known[],
-  ): readonly (Contradiction & { ids: [string, string] })[] => {
-    const cells = planner.advice.value?.posterior.cells;
-    if (cells === undefined) return [];
-    return contradictions(
-      cells,
-      all.map(({ taken }) => taken),
-    ).map((one) => ({ ...one, ids: [all[one.first]?.id ?? '', all[one.second]?.id ?? ''] }));
-  };
+  /** Made once the planner is there: it remembers the pairs that it has tried. */
+  const finder = computed(() => {
+    const ask = planner.planner.value;
+    if (ask === null) return null;
+    const nothing = { readings: [], state: ARRIVES, priors: {} };
+    return contradictionFinder(ask(nothing).posterior.cells);
+  });
+  const clashesAmong = (all: readonly Known[]): readonly (readonly [string, string])[] =>
+    (finder.value?.(all.map(({ taken }) => taken)) ?? []).map(
+      ({ first: one, second: other }) => [all[one]?.id ?? '', all[other]?.id ?? ''] as const,
+    );
 
   return {
     job,
@@ -91,7 +91,8 @@ export function makeSheet(jobs: JobsModel, id: string, now: () => number = Date.
       const advice = planner.advice.value;
       return advice ? stepsOf(advice.posterior, planner.readings.value) : [];
     }),
-    clashes: computed(() => [...inBoth(before.value), ...inBoth(after.value)]),
+    /** Ids of readings, two and two, that cannot both be right. */
+    clashes: computed(() => [...clashesAmong(before.value), ...clashesAmong(after.value)]),
     pairs: computed(() =>
       pairsOf(before.value, after.value, planner.advice.value?.posterior.cells ?? []),
     ),
@@ -143,7 +144,3 @@ export function makeSheet(jobs: JobsModel, id: string, now: () => number = Date.
   };
 }
 export type Sheet = ReturnType<typeof makeSheet>;
-
-/** The temperature that a reading counts with [°C]; undefined for a test that has none. */
-export const countsAt = ({ test, temperatureC }: TakenReading): number | undefined =>
-  temperatureC ?? (test.at.warmth === undefined ? undefined : WARMTHS[test.at.warmth].at);
