@@ -4,6 +4,7 @@ import { Form } from '../../planner/Form.tsx';
 import { Frosty } from '../../planner/Frosty.tsx';
 import { share } from '../../planner/Lists.tsx';
 import type { answers } from '../../planner/load.ts';
+import { nameOf } from '../../planner/reading-text.ts';
 import { words as plannerWords } from '../../planner/words.en.ts';
 import { LiveText } from '../../ui/LiveText.tsx';
 import { useUnits } from '../../ui/use-units.ts';
@@ -113,16 +114,23 @@ export function JobSheet({ jobs, id, arrived, close }: JobProps) {
   );
 }
 
-/** What a screen reader hears after a reading was taken down. */
+/** What the readings come to, where the hand is: shown, and read out after each one. */
 function Now({ sheet }: { readonly sheet: Sheet }) {
   const system = useUnits();
-  const [top] = sheet.planner.advice.value?.faults ?? [];
-  const { now } = words.readings;
-  const text =
-    top === undefined
-      ? ''
-      : now({ top: plannerWords.faults[top.fault], share: share(top.probability, system) });
-  return <LiveText text={sheet.readings.value.length === 0 ? '' : text} />;
+  const advice = sheet.planner.advice.value;
+  const [top] = advice?.faults ?? [];
+  const [best] = advice?.next ?? [];
+  if (top === undefined || sheet.readings.value.length === 0) return null;
+  const { now, next } = words.readings;
+  const first = now({
+    top: plannerWords.faults[top.fault],
+    share: share(top.probability, system),
+  });
+  const then =
+    best === undefined
+      ? words.open.done
+      : next({ test: nameOf(best.test, system), minutes: String(Math.round(best.minutes)) });
+  return <LiveText visible text={`${first} ${then}`} />;
 }
 
 /** Whether a reading is of the car before or after the repair. */

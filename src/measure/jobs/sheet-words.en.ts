@@ -23,8 +23,9 @@ export const words = {
     unknown: (test: string) =>
       `“${test}” came from another version of this site. It is kept and printed, and nothing is concluded from it.`,
     minutes: (minutes: string) => `${minutes} minutes of tests before the repair.`,
-    now: (p: { top: string; share: string }) =>
-      `Taken down. First on the list now: ${p.top}, ${p.share}.`,
+    now: (p: { top: string; share: string }) => `First on the list now: ${p.top}, ${p.share}.`,
+    next: (p: { test: string; minutes: string }) =>
+      `Measure next: ${p.test}, ${p.minutes} minutes.`,
   },
   /** What a reading did to the list. */
   step: {

@@ -10,6 +10,7 @@ export function takenOf({ test, value, temperatureC }: JobReading): TakenReading
   const read = readQuestion({
     readings: [{ ...named, ...(at && { temperature_C: temperatureC }), value }],
   });
-  if ('error' in read) return null;
+  // A temperature of another band makes it another test.
+  if ('error' in read || read.readings[0]?.test !== known) return null;
   return { test: known, value, ...(at && { temperatureC }) };
 }

@@ -1,7 +1,14 @@
 /** Fetched when somebody puts the readings of a log into a job. */
 import { readQuestion } from '../../diagnosis/index.ts';
 import type { DiagnosisReading } from '../../log/readings.ts';
-import { isDeleted, newJob, timedId, type Job } from '../../storage/jobs/job.ts';
+import {
+  isDeleted,
+  newJob,
+  timedId,
+  type Dated,
+  type Job,
+  type JobReading,
+} from '../../storage/jobs/job.ts';
 import { jobStore } from '../../storage/jobs/job-store.ts';
 import type { LogStatus } from '../../storage/answer-log.ts';
 
@@ -16,20 +23,22 @@ export async function standingJobs(): Promise<readonly Job[]> {
 export function withReadings(job: Job, readings: readonly DiagnosisReading[], now: number): Job {
   const read = readQuestion({ readings });
   if ('error' in read) throw new Error(`${read.path}: ${read.error}`);
-  const entries = read.readings.map(({ test, value, temperatureC }, i) => [
-    timedId(now + i),
-    {
-      at: now,
-      value: {
-        test: test.id,
-        phase: 'before' as const,
-        value,
-        typed: '',
-        units: 'si' as const,
-        ...(temperatureC !== undefined && { temperatureC }),
+  const entries = read.readings.map(
+    ({ test, value, temperatureC }, i): [string, Dated<JobReading>] => [
+      timedId(now + i),
+      {
+        at: now,
+        value: {
+          test: test.id,
+          phase: 'before',
+          value,
+          typed: '',
+          units: 'si',
+          ...(temperatureC !== undefined && { temperatureC }),
+        },
       },
-    },
-  ]);
+    ],
+  );
   return { ...job, readings: { ...job.readings, ...Object.fromEntries(entries) } };
 }
 
