@@ -27,7 +27,7 @@ const plain: { readonly [K in Test['kind']]: (p: Place) => string } = {
   takeoffSlip: (p) => `Slip when pulling away in ${p.range}, ${p.warm}`,
   linePressure: (p) => `Main fluid pressure in ${p.range}, ${p.warm}`,
   gaugeFlutter: () => 'Whether the fluid pressure is steady',
-  clutchPressure: (p) => `Fluid pressure at the ${p.circuit} clutch, ${p.warm}`,
+  clutchPressure: (p) => `Fluid pressure, ${p.circuit} clutch, ${p.warm}`,
   coolerFlow: (p) => `Flow through the fluid cooler, ${p.warm}`,
   panFilter: () => 'What lay in the fluid pan and filter',
   airTest: () => 'Air test of a part on the bench',

@@ -51,9 +51,7 @@ describe('a job on the page', () => {
       /Split transfer seal rises from \d+ % to over 99 %, and .* falls from/,
     );
     expect(sheet.steps.value).toHaveLength(4);
-    expect(text(render(<Open sheet={sheet} />))).toContain(
-      'No test left is worth its minutes.',
-    );
+    expect(text(render(<Open sheet={sheet} />))).toContain('No test left is worth its minutes.');
   });
 
   test('names two readings that contradict each other, at both', () => {
