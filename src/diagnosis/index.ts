@@ -13,4 +13,6 @@ export * from './request.ts';
 export * from './planner.ts';
 export * from './leak.ts';
 export * from './plausible.ts';
+export * from './contradictions.ts';
+export * from './steps.ts';
 export * from './cars.ts';

@@ -36,8 +36,9 @@ export interface LeakEstimate {
   readonly helps: 'forwardColdLoaded' | 'tooThin' | null;
 }
 
-const HEIGHTS_MM: readonly number[] = Array.from({ length: 41 }, (_, i) => 0.04 + i / 100);
-const WIDTHS_MM: readonly number[] = Array.from(
+/** The grid of sizes that are weighed [mm]. */
+export const HEIGHTS_MM: readonly number[] = Array.from({ length: 41 }, (_, i) => 0.04 + i / 100);
+export const WIDTHS_MM: readonly number[] = Array.from(
   { length: 24 },
   (_, i) => 4 * Math.exp((i / 23) * Math.log(10)),
 );

@@ -1,15 +1,16 @@
 /** Whether a number is one that a test can show at all, on any of the cars that the planner knows. */
 import type { Hypothesis } from './cells.ts';
 import { normalDensity } from './normal.ts';
-import type { Weighed } from './posterior.ts';
+import { expectedAt, type Weighed } from './posterior.ts';
 import { columnOf, LONGEST_STOP, onScale, type NumericTest } from './tests.ts';
 
 /** Mean and variance of a test on a car of a hypothesis of which nothing has been read yet. */
-export function aloneOn({ expected }: Hypothesis, test: NumericTest) {
+export function aloneOn({ expected }: Hypothesis, test: NumericTest, temperatureC?: number) {
   const one = expected[columnOf.get(test.id) ?? -1];
   if (one === undefined) throw new Error(`The table has no column ${test.id}.`);
-  const { mean, moves, own } = one;
-  return { mean, variance: moves.reduce((sum, move) => sum + move * move, own), moves };
+  const at = { test, value: null, ...(temperatureC !== undefined && { temperatureC }) };
+  const { mean, moves, own } = expectedAt(one, at);
+  return { mean, variance: moves.reduce((sum, move) => sum + move * move, own), moves, own };
 }
 
 /**

@@ -123,7 +123,8 @@ function temperatureOf({ at }: Test): number {
   return NUISANCES.findIndex(({ warmth }) => warmth !== undefined && warmth === at.warmth);
 }
 
-function expectedAt(expected: Expected, { test, temperatureC }: TakenReading): Expected {
+/** What is expected of a reading at its own temperature. */
+export function expectedAt(expected: Expected, { test, temperatureC }: TakenReading): Expected {
   const place = temperatureOf(test);
   const { warmth } = test.at;
   if (temperatureC === undefined || warmth === undefined || place < 0) return expected;
@@ -136,12 +137,12 @@ function expectedAt(expected: Expected, { test, temperatureC }: TakenReading): E
 const neverStopped = ({ test, value }: TakenReading): boolean =>
   test.kind === 'stopTime' && (value === null || (value as number) > LONGEST_STOP);
 
-function takeNumber(cell: Weighed, reading: TakenReading, test: NumericTest): void {
+/** A reading in numbers on a cell: where it lies, what is expected there, and how likely it is. */
+function likelyNumber(cell: Weighed, reading: TakenReading, test: NumericTest) {
   const { expected } = cell.hypothesis;
   const one = expected[columnOf.get(test.id) ?? -1];
   if (one === undefined) throw new Error(`The table has no column ${test.id}.`);
-  const here = expectedAt(one, reading);
-  const { mu, S, PJ } = predicted(cell, here);
+  const { mu, S, PJ } = predicted(cell, expectedAt(one, reading));
   const { broken } = cell;
   const chance = broken ? (broken.groups.get(test.group) ?? broken.from) : 0;
   const eps = broken ? ANY_VALUE * chance : GROSS;
@@ -149,7 +150,12 @@ function takeNumber(cell: Weighed, reading: TakenReading, test: NumericTest): vo
   const y = never ? LONGEST_STOP : onScale(test, reading.value as number);
   const N = never ? normalBelow((mu - LONGEST_STOP) / Math.sqrt(S)) : normalDensity(y, mu, S);
   const U = never ? anyNever(broken !== undefined) : anyDensity(test, broken !== undefined);
-  const likely = (1 - eps) * N + eps * U;
+  return { mu, S, PJ, chance, eps, never, y, N, U, likely: (1 - eps) * N + eps * U };
+}
+
+function takeNumber(cell: Weighed, reading: TakenReading, test: NumericTest): void {
+  const { mu, S, PJ, chance, eps, never, y, N, U, likely } = likelyNumber(cell, reading, test);
+  const { broken } = cell;
   cell.log += Math.log(likely);
   if (broken) {
     const asAny = chance * ((1 - ANY_VALUE) * N + ANY_VALUE * U);
@@ -186,6 +192,30 @@ export function outcomeIndex({ test, value }: TakenReading): number {
   return CODE_SETS.findIndex((set) => set.every((is, i) => is === codes.includes(CODES[i] ?? '')));
 }
 
+/** How likely a reading is on a cell as the readings before it have left that. */
+export const likelihoodOn = (cell: Weighed, reading: TakenReading): number =>
+  isNumeric(reading.test)
+    ? likelyNumber(cell, reading, reading.test).likely
+    : (chancesFor(cell, reading.test)[outcomeIndex(reading)] ?? 0);
+
+/** Takes one more reading into cells. */
+export function take(cells: readonly Weighed[], reading: TakenReading): void {
+  const { test } = reading;
+  for (const cell of cells) {
+    if (cell.log === -Infinity) continue;
+    if (isNumeric(test)) takeNumber(cell, reading, test);
+    else cell.log += Math.log(likelihoodOn(cell, reading));
+  }
+}
+
+/** Share of each cell; sums to 1. */
+export function sharesOf(cells: readonly Weighed[]): Float64Array {
+  const most = Math.max(...cells.map(({ log }) => log));
+  const shares = Float64Array.from(cells, ({ log }) => Math.exp(log - most));
+  const sum = shares.reduce((all, one) => all + one, 0);
+  return shares.map((share) => share / sum);
+}
+
 /** Weighs readings, in their order. */
 export function weigh(
   hypotheses: readonly Hypothesis[],
@@ -193,20 +223,10 @@ export function weigh(
   weights?: Readonly<Partial<Record<Name, number>>>,
 ): Posterior {
   const cells = prior(hypotheses, weights);
-  for (const reading of readings) {
-    const { test } = reading;
-    for (const cell of cells) {
-      if (cell.log === -Infinity) continue;
-      if (isNumeric(test)) takeNumber(cell, reading, test);
-      else cell.log += Math.log(chancesFor(cell, test)[outcomeIndex(reading)] ?? 0);
-    }
-  }
-  const most = Math.max(...cells.map(({ log }) => log));
-  const shares = Float64Array.from(cells, ({ log }) => Math.exp(log - most));
-  const sum = shares.reduce((all, one) => all + one, 0);
+  for (const reading of readings) take(cells, reading);
   return {
     cells,
-    shares: shares.map((share) => share / sum),
+    shares: sharesOf(cells),
     numbers: readings.filter((reading) => isNumeric(reading.test) && !neverStopped(reading)).length,
     taken: readings.map(({ test }) => test.id),
   };

@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
 import type { LeakEstimate } from '../diagnosis/index.ts';
+import type { LeakMap } from './LeakMap.tsx';
 import { dimension } from '../quantity/part-quantities.ts';
 import { printer } from '../quantity/print.ts';
 import { flow, length } from '../quantity/quantities.ts';
@@ -18,6 +19,7 @@ export function Leak({ model }: { readonly model: PlannerModel }) {
   const found = useSignal<{ readonly of: unknown; readonly leak: LeakEstimate | null } | null>(
     null,
   );
+  const drawn = useSignal<typeof LeakMap | null>(null);
   const failed = useSignal(false);
   const readings = model.readings.value;
   const seal = model.advice.value?.faults.find(({ fault }) => fault === 'transferSeal');
@@ -28,7 +30,8 @@ export function Leak({ model }: { readonly model: PlannerModel }) {
   const { leak: said } = words;
   const ask = () => {
     import('./load-leak.ts').then(
-      ({ leakOf }) => {
+      ({ leakOf, LeakMap: map }) => {
+        drawn.value = map;
         found.value = { of: readings, leak: leakOf(readings) };
       },
       () => {
@@ -38,6 +41,7 @@ export function Leak({ model }: { readonly model: PlannerModel }) {
   };
   // Of other readings than those that stand there now it would be a figure of yesterday.
   const leak = found.value?.of === readings ? found.value.leak : null;
+  const Drawn = drawn.value;
   const mm = (value: number): string => print(value, length);
   return (
     <section class="next-leak" aria-label={said.title}>
@@ -47,19 +51,25 @@ export function Leak({ model }: { readonly model: PlannerModel }) {
           {said.ask}
         </button>
       ) : (
-        <p role="status">
-          {leak.apart
-            ? said.size({
-                low: mm(leak.heightMm[0]),
-                middle: mm(leak.heightMm[1]),
-                high: mm(leak.heightMm[2]),
-                widthLow: print(leak.widthMm[0], dimension),
-                widthHigh: print(leak.widthMm[2], dimension),
-              })
-            : said.notApart({ low: mm(leak.heightMm[0]), high: mm(leak.heightMm[2]) })}{' '}
-          {said.loses({ low: print(leak.leakLmin[0], flow), high: print(leak.leakLmin[2], flow) })}{' '}
-          {leak.helps !== null && said.helps[leak.helps]}
-        </p>
+        <>
+          <p role="status">
+            {leak.apart
+              ? said.size({
+                  low: mm(leak.heightMm[0]),
+                  middle: mm(leak.heightMm[1]),
+                  high: mm(leak.heightMm[2]),
+                  widthLow: print(leak.widthMm[0], dimension),
+                  widthHigh: print(leak.widthMm[2], dimension),
+                })
+              : said.notApart({ low: mm(leak.heightMm[0]), high: mm(leak.heightMm[2]) })}{' '}
+            {said.loses({
+              low: print(leak.leakLmin[0], flow),
+              high: print(leak.leakLmin[2], flow),
+            })}{' '}
+            {leak.helps !== null && said.helps[leak.helps]}
+          </p>
+          {Drawn && <Drawn leak={leak} />}
+        </>
       )}
       {failed.value && <p role="status">{said.failed}</p>}
     </section>

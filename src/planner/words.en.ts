@@ -165,6 +165,13 @@ export const words = {
   },
   leak: {
     title: 'How big is the crack',
+    map: 'Sizes of the crack that fit',
+    mapSays: (p: { low: string; high: string }) =>
+      `Nine in ten of what fits these pressures lies in the filled part: open by ${p.low} to ${p.high}. The more pressures, the smaller it gets.`,
+    height: 'Open by',
+    width: 'Width',
+    fits: 'fits',
+    fitsNot: 'fits badly',
     ask: 'Work it out from the pressures (half a second)',
     failed: 'That part did not load. Check that you are connected, then load the page again.',
     size: (p: { low: string; middle: string; high: string; widthLow: string; widthHigh: string }) =>

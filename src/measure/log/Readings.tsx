@@ -4,6 +4,7 @@ import type { LogRead } from '../../log/analyse.ts';
 import { BANDS, diagnosisReadings } from '../../log/readings.ts';
 import { format, formatNumber } from '../../quantity/print.ts';
 import { useUnits } from '../../ui/use-units.ts';
+import { IntoJob } from './IntoJob.tsx';
 import { temperature } from './quantities.ts';
 import { words } from './result-words.en.ts';
 
@@ -36,6 +37,7 @@ export function Readings({ log }: { readonly log: LogRead }) {
         <p>{words.noReadings}</p>
       ) : (
         <>
+          <IntoJob readings={readings} />
           <p class="no-print">
             <button type="button" onClick={() => void copy()}>
               {words.copy}

@@ -176,6 +176,16 @@ export const words = {
     'A clutch that slips evenly for seconds makes a ratio too high. Compare with the maker’s.',
   noSuchRatio: (range: string) => `None for ${range} here; the training transmission’s stands in.`,
 
+  job: {
+    which: 'Which job',
+    fresh: 'A log, new job',
+    put: 'Put these into a job',
+    done: (count: string): string =>
+      count === '1' ? '1 reading stands in the job.' : `${count} readings stand in the job.`,
+    open: (label: string) => `Open “${label}”`,
+    failed:
+      'They could not be kept: this browser has no room left, keeps nothing for this site, or another tab holds the job sheets. Copy the readings below instead.',
+  },
   readings: 'Readings for diagnosis',
   readingsHow:
     'The middle of each time, the largest reading of slip, with range and temperature. Copy them, and keep them with the job.',

@@ -1,0 +1,182 @@
+/**
+ * Readings that cannot both be right on one car: each can be had alone, and no fault of the list, nor two of them together,
+ * gives the two at once. A reading that was mistyped, taken on another range or copied from another car shows so long before
+ * the whole sheet does.
+ */
+import { normalBelow, normalDensity } from './normal.ts';
+import { aloneOn } from './plausible.ts';
+import { chancesFor, outcomeIndex, type TakenReading, type Weighed } from './posterior.ts';
+import { SHARED } from './table.ts';
+import { isNumeric, LONGEST_STOP, onScale, type NumericTest } from './tests.ts';
+
+export interface Contradiction {
+  /** Places of the two among the readings. */
+  readonly first: number;
+  readonly second: number;
+  /** The largest joint likelihood as a share of the product of the largest single ones. */
+  readonly share: number;
+}
+
+/** Under this share the two are named. `node src/bench/contradictions.ts` shows whom it accuses, and what it finds. */
+export const NEGLIGIBLE_SHARE = 1e-4;
+
+/** A reading on one hypothesis: a number with its law, or the chance of what was seen. */
+type On =
+  | {
+      readonly y: number;
+      readonly never: boolean;
+      readonly mean: number;
+      readonly own: number;
+      readonly moves: Float64Array;
+    }
+  | { readonly chance: number };
+
+const dot = (a: Float64Array, b: Float64Array): number => {
+  let sum = 0;
+  for (let i = 0; i < SHARED; i += 1) sum += (a[i] ?? 0) * (b[i] ?? 0);
+  return sum;
+};
+
+function on(cell: Weighed, reading: TakenReading): On {
+  const { test, value, temperatureC } = reading;
+  if (!isNumeric(test)) return { chance: chancesFor(cell, test)[outcomeIndex(reading)] ?? 0 };
+  const { mean, moves, own } = aloneOn(cell.hypothesis, test, temperatureC);
+  const never = test.kind === 'stopTime' && (value === null || (value as number) > LONGEST_STOP);
+  return {
+    y: never ? LONGEST_STOP : onScale(test, value as number),
+    never,
+    mean,
+    own,
+    moves,
+  };
+}
+
+/** Likelihood of a number under a mean and a variance. */
+const likely = (never: boolean, y: number, mean: number, variance: number): number =>
+  never ? normalBelow((mean - y) / Math.sqrt(variance)) : normalDensity(y, mean, variance);
+
+function alone(one: On): number {
+  if ('chance' in one) return one.chance;
+  return likely(one.never, one.y, one.mean, one.own + dot(one.moves, one.moves));
+}
+
+function together(a: On, b: On): number {
+  if ('chance' in a || 'chance' in b) return alone(a) * alone(b);
+  // The number first: what did not stop tells less of the other.
+  const [one, other] = a.never ? [b, a] : [a, b];
+  const S = one.own + dot(one.moves, one.moves);
+  const gain = one.never ? 0 : dot(one.moves, other.moves) / S;
+  const mean = other.mean + gain * (one.y - one.mean);
+  const variance = other.own + dot(other.moves, other.moves) - gain * dot(one.moves, other.moves);
+  return likely(one.never, one.y, one.mean, S) * likely(other.never, other.y, mean, variance);
+}
+
+/** Pressures and flows shrink by a share, the rest grows by a part: so two faults add up, nearly. */
+const shrinks = ({ kind }: NumericTest): boolean =>
+  kind === 'linePressure' ||
+  kind === 'clutchPressure' ||
+  kind === 'coolerFlow' ||
+  kind === 'airTest';
+
+/** A reading on a car with two faults, from the car with each and the car with none. */
+function onBoth(test: TakenReading['test'], a: On, b: On, none: On): On {
+  if ('chance' in a || 'chance' in b || 'chance' in none || !isNumeric(test)) {
+    return { chance: Math.max(alone(a), alone(b)) };
+  }
+  const mean =
+    shrinks(test) && none.mean > 0
+      ? (Math.max(0, a.mean) * Math.max(0, b.mean)) / none.mean
+      : a.mean + b.mean - none.mean;
+  const moves = a.moves.map((move, i) => move + (b.moves[i] ?? 0) - (none.moves[i] ?? 0));
+  return { y: a.y, never: a.never, mean, own: Math.max(a.own, b.own), moves };
+}
+
+/** Every so many severities of a fault, and its worst, where two faults are tried together. */
+const STRIDE = 3;
+
+function mostOnTwo(
+  cells: readonly Weighed[],
+  [one, other]: readonly [TakenReading, TakenReading],
+  [ones, others]: readonly [readonly On[], readonly On[]],
+  enough: number,
+): number {
+  const healthy = cells.findIndex(({ hypothesis }) => hypothesis.of.name === 'healthy');
+  const [none, noneOther] = [ones[healthy], others[healthy]];
+  if (none === undefined || noneOther === undefined) return 0;
+  const tried = cells.flatMap(({ hypothesis }, n) =>
+    n % STRIDE === 0 || hypothesis.severity === 1 ? [n] : [],
+  );
+  let most = 0;
+  for (const a of tried) {
+    for (const b of tried) {
+      if (b <= a) continue;
+      const [oneA, oneB, otherA, otherB] = [ones[a], ones[b], others[a], others[b]];
+      if (!oneA || !oneB || !otherA || !otherB) continue;
+      const joint = together(
+        onBoth(one.test, oneA, oneB, none),
+        onBoth(other.test, otherA, otherB, noneOther),
+      );
+      if (joint > most) most = joint;
+      if (most > enough) return most;
+    }
+  }
+  return most;
+}
+
+/** What is held against every pair a reading is in: its law on each listed hypothesis, and the largest likelihood of all. */
+interface Weighted {
+  readonly reading: TakenReading;
+  readonly laws: readonly On[];
+  readonly best: number;
+}
+function weighted(cells: readonly Weighed[], reading: TakenReading): Weighted {
+  const laws = cells.map((cell) => on(cell, reading));
+  return { reading, laws, best: laws.reduce((most, one) => Math.max(most, alone(one)), 0) };
+}
+
+/** The share that is left of a pair; 1 where one fault or two leave it above the bar. */
+function shareOf(cells: readonly Weighed[], one: Weighted, other: Weighted, bar: number): number {
+  const product = one.best * other.best;
+  const most = one.laws.reduce((top, law, n) => {
+    const its = other.laws[n];
+    return its === undefined ? top : Math.max(top, together(law, its));
+  }, 0);
+  if (product === 0 || most >= bar * product) return 1;
+  const pair = [one.reading, other.reading] as const;
+  const two = mostOnTwo(cells, pair, [one.laws, other.laws], bar * product);
+  return two >= bar * product ? 1 : Math.max(most, two) / product;
+}
+
+/** Finds contradictions, and remembers the pairs that it has tried: a sheet grows by one reading at a time. */
+export function contradictionFinder(all: readonly Weighed[], bar = NEGLIGIBLE_SHARE) {
+  const cells = all.filter(({ broken }) => broken === undefined);
+  const laws = new Map<string, Weighted>();
+  const shares = new Map<string, number>();
+  const keyOf = ({ test, value, temperatureC }: TakenReading): string =>
+    JSON.stringify([test.id, value, temperatureC]);
+  const kept = <Value>(map: Map<string, Value>, key: string, make: () => Value): Value => {
+    const there = map.get(key);
+    if (there !== undefined) return there;
+    const made = make();
+    map.set(key, made);
+    return made;
+  };
+  const lawOf = (reading: TakenReading): Weighted =>
+    kept(laws, keyOf(reading), () => weighted(cells, reading));
+  return (readings: readonly TakenReading[]): readonly Contradiction[] =>
+    readings.flatMap((one, first) =>
+      readings.slice(first + 1).flatMap((other, after): readonly Contradiction[] => {
+        const share = kept(shares, `${keyOf(one)} ${keyOf(other)}`, () =>
+          shareOf(cells, lawOf(one), lawOf(other), bar),
+        );
+        return share < bar ? [{ first, second: first + 1 + after, share }] : [];
+      }),
+    );
+}
+
+/** All pairs of readings that contradict each other. */
+export const contradictions = (
+  cells: readonly Weighed[],
+  readings: readonly TakenReading[],
+  bar = NEGLIGIBLE_SHARE,
+): readonly Contradiction[] => contradictionFinder(cells, bar)(readings);

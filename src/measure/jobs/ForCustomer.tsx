@@ -1,0 +1,88 @@
+import { isNumeric, type TakenReading, type Test } from '../../diagnosis/index.ts';
+import { shownIn } from '../../planner/reading-text.ts';
+import type { UnitSystem } from '../../quantity/unit-system.ts';
+import { useUnits } from '../../ui/use-units.ts';
+import { dateOf } from './dates.ts';
+import { words as paper } from './paper-words.en.ts';
+import { proofFor } from './Repair.tsx';
+import type { Sheet } from './sheet.ts';
+
+const { forCustomer: said } = paper;
+
+const plainName = ({ kind, at }: Test): string =>
+  said.plain[kind]({
+    range: at.range === undefined ? '' : said.ranges[at.range],
+    circuit: at.circuit === undefined ? '' : said.circuits[at.circuit],
+    warm: said.warm[at.warmth ?? ''] ?? '',
+  });
+
+function plainValue(taken: TakenReading | undefined, missing: string, system: UnitSystem): string {
+  if (taken === undefined) return missing;
+  const { test, value } = taken;
+  if (isNumeric(test) && value === null) return said.never;
+  if (test.kind !== 'codes') return shownIn(taken, system);
+  const count = (value as readonly string[]).length;
+  return count === 0 ? said.noCodes : said.codes(String(count));
+}
+
+/** What was measured of one test, before and after. */
+function rowsOf(sheet: Sheet) {
+  const last = (all: typeof sheet.before.value, id: string) =>
+    all.filter(({ taken }) => taken.test.id === id).at(-1)?.taken;
+  const [before, after] = [sheet.before.value, sheet.after.value];
+  const ids = [...new Set([...before, ...after].map(({ taken }) => taken.test.id))];
+  const repeated = ids.filter((id) => last(before, id) && last(after, id));
+  // What was repeated after the repair is what tells a customer something; without any, all of it.
+  return (repeated.length > 0 ? repeated : ids).flatMap((id) => {
+    const [one, other] = [last(before, id), last(after, id)];
+    const test = (one ?? other)?.test;
+    return test ? [{ test, one, other }] : [];
+  });
+}
+
+/** The page for the customer: what was measured, what was done, how one knows. */
+export function ForCustomer({ sheet }: { readonly sheet: Sheet }) {
+  const system = useUnits();
+  const job = sheet.job.value;
+  if (job === undefined) return null;
+  const rows = rowsOf(sheet);
+  return (
+    <article class="job-page job-for-customer">
+      <p class="job-kicker">{said.kicker}</p>
+      <h1>{said.title}</h1>
+      <p class="muted">
+        {said.about(job.label.value)}. {dateOf(Date.now())}.
+      </p>
+      {rows.length > 0 && (
+        <>
+          <h2>{said.measured}</h2>
+          <p>{said.measuredHow}</p>
+          <table>
+            <thead>
+              <tr>
+                <th scope="col">{said.test}</th>
+                <th scope="col">{said.before}</th>
+                <th scope="col">{said.after}</th>
+              </tr>
+            </thead>
+            <tbody>
+              {rows.map(({ test, one, other }) => (
+                <tr key={test.id}>
+                  <th scope="row">{plainName(test)}</th>
+                  <td>{plainValue(one, said.notBefore, system)}</td>
+                  <td>{plainValue(other, said.notAgain, system)}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </>
+      )}
+      <h2>{said.done}</h2>
+      <p class="job-text">{job.repair.value.trim() || said.nothingDone}</p>
+      <h2>{said.proof}</h2>
+      <p>{said.proofs[proofFor(sheet)]}</p>
+      <p>{said.next}</p>
+      <p class="job-sign">{said.sign}</p>
+    </article>
+  );
+}

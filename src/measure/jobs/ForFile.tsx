@@ -1,0 +1,127 @@
+import { WARMTHS } from '../../diagnosis/index.ts';
+import { share } from '../../planner/Lists.tsx';
+import { nameOf, shownIn } from '../../planner/reading-text.ts';
+import { words as plannerWords } from '../../planner/words.en.ts';
+import { format } from '../../quantity/print.ts';
+import { temperature } from '../../quantity/quantities.ts';
+import type { UnitSystem } from '../../quantity/unit-system.ts';
+import { useUnits } from '../../ui/use-units.ts';
+import { dateAndTimeOf, dateOf } from './dates.ts';
+import { words as paper } from './paper-words.en.ts';
+import { PairTable, proofFor } from './Repair.tsx';
+import type { Sheet, SheetReading } from './sheet.ts';
+import { words } from './sheet-words.en.ts';
+import { typedIn } from './typed-in.ts';
+
+const { forFile: said } = paper;
+/** From this share on a cause is printed, and so many tests. */
+const PRINTED = 0.02;
+const TESTS_LEFT = 5;
+
+function warmthOf({ taken }: SheetReading, system: UnitSystem): string {
+  if (taken?.test.at.warmth === undefined) return '';
+  return taken.temperatureC === undefined
+    ? said.usual(format(WARMTHS[taken.test.at.warmth].at, temperature, system))
+    : format(taken.temperatureC, temperature, system);
+}
+
+/** The page for the file: every reading with its conditions, what fits, what is left. */
+export function ForFile({ sheet }: { readonly sheet: Sheet }) {
+  const system = useUnits();
+  const job = sheet.job.value;
+  if (job === undefined) return null;
+  const advice = sheet.planner.advice.value;
+  const pairs = sheet.pairs.value;
+  const phases = [
+    [words.form.before, sheet.readings.value.filter(({ phase }) => phase === 'before')],
+    [words.form.after, sheet.readings.value.filter(({ phase }) => phase === 'after')],
+  ] as const;
+  const clashing = new Set(sheet.clashes.value.flat());
+  const tapped = sheet.readings.value.some(({ taken }) => taken?.test.kind === 'clutchPressure');
+  return (
+    <article class="job-page job-for-file">
+      <p class="job-kicker">{said.kicker}</p>
+      <h1>{job.label.value}</h1>
+      <p class="muted">
+        {said.started(dateOf(job.created))}. {said.printed(dateAndTimeOf(Date.now()))}.
+      </p>
+      <h2>{said.readings}</h2>
+      {sheet.readings.value.length === 0 && <p>{said.none}</p>}
+      {phases.map(
+        ([title, some]) =>
+          some.length > 0 && (
+            <table key={title}>
+              <caption>{title}</caption>
+              <thead>
+                <tr>
+                  <th scope="col">{said.test}</th>
+                  <th scope="col">{said.showed}</th>
+                  <th scope="col">{said.temperature}</th>
+                  <th scope="col">{said.typed}</th>
+                </tr>
+              </thead>
+              <tbody>
+                {some.map((one) => (
+                  <tr key={one.id}>
+                    <th scope="row">
+                      {one.taken === null ? one.test : nameOf(one.taken.test, system)}
+                      {clashing.has(one.id) && <strong> {said.clash}</strong>}
+                    </th>
+                    <td>{one.taken === null ? '' : shownIn(one.taken, system)}</td>
+                    <td>{warmthOf(one, system)}</td>
+                    <td>{typedIn(one)}</td>
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+          ),
+      )}
+      {!tapped && <p>{said.notMeasured}</p>}
+      {advice && (
+        <>
+          <h2>{said.causes}</h2>
+          <ul>
+            {advice.faults
+              .filter(({ probability }) => probability >= PRINTED)
+              .map(({ fault, probability }) => (
+                <li key={fault}>
+                  {said.cause({
+                    fault: plannerWords.faults[fault],
+                    share: share(probability, system),
+                  })}
+                </li>
+              ))}
+          </ul>
+          {advice.fit.singleFaultFits === false && <p>{said.misfit}</p>}
+          <h2>{said.left}</h2>
+          {advice.next.length === 0 ? (
+            <p>{said.noneLeft}</p>
+          ) : (
+            <ul>
+              {advice.next.slice(0, TESTS_LEFT).map(({ test, minutes }) => (
+                <li key={test.id}>
+                  {said.leftOne({
+                    test: nameOf(test, system),
+                    minutes: String(Math.round(minutes)),
+                  })}
+                </li>
+              ))}
+            </ul>
+          )}
+        </>
+      )}
+      <h2>{said.repair}</h2>
+      <p class="job-text">{job.repair.value.trim() || said.nothingDone}</p>
+      <h2>{said.proof}</h2>
+      {pairs.length > 0 && <PairTable pairs={pairs} />}
+      <p>{words.repair.proofs[proofFor(sheet)]}</p>
+      {job.notes.value.trim() !== '' && (
+        <>
+          <h2>{said.notes}</h2>
+          <p class="job-text">{job.notes.value}</p>
+        </>
+      )}
+      <p class="muted">{said.assumed}</p>
+    </article>
+  );
+}

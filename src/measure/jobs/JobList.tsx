@@ -1,0 +1,210 @@
+import { useSignal } from '@preact/signals';
+import { useRef } from 'preact/hooks';
+import { changedAt, readingsOf, type Job } from '../../storage/jobs/job.ts';
+import { dateAndTimeOf } from './dates.ts';
+import type { JobsModel } from './model.ts';
+import { saveFile } from './save-file.ts';
+import { words } from './words.en.ts';
+
+interface ListProps {
+  readonly jobs: JobsModel;
+  readonly open: (job: Job) => void;
+}
+
+/** A new job, the jobs that there are, and the way to a file and back. */
+export function JobList({ jobs, open }: ListProps) {
+  return (
+    <>
+      <Fresh jobs={jobs} open={open} />
+      <Listed jobs={jobs} open={open} />
+      <Files jobs={jobs} />
+    </>
+  );
+}
+
+function Fresh({ jobs, open }: ListProps) {
+  const label = useSignal('');
+  const missing = useSignal(false);
+  const field = useRef<HTMLInputElement>(null);
+  return (
+    <form
+      class="job-fresh"
+      onSubmit={(event) => {
+        event.preventDefault();
+        // What was typed before the script came is in the field and nowhere else.
+        const text = (field.current?.value ?? label.value).trim();
+        if (text === '') {
+          missing.value = true;
+          field.current?.focus();
+        } else open(jobs.add(text));
+      }}
+    >
+      <h2>{words.fresh}</h2>
+      <label for="job-new">{words.label}</label>
+      <input
+        ref={field}
+        id="job-new"
+        type="text"
+        autoComplete="off"
+        maxLength={80}
+        aria-describedby="job-new-how job-new-wrong"
+        aria-invalid={missing.value}
+        onInput={(event) => {
+          label.value = event.currentTarget.value;
+          missing.value = false;
+        }}
+      />
+      <p id="job-new-how" class="muted">
+        {words.labelHow}
+      </p>
+      <p id="job-new-wrong" class="field-error" role="alert">
+        {missing.value && words.labelMissing}
+      </p>
+      <button type="submit" class="act">
+        {words.open}
+      </button>
+    </form>
+  );
+}
+
+function Listed({ jobs, open }: ListProps) {
+  const listed = jobs.listed.value;
+  const all = jobs.count.value;
+  const query = jobs.query.value;
+  const removed = jobs.undo.value;
+  return (
+    <section class="job-listed" aria-labelledby="job-list-title">
+      <h2 id="job-list-title" tabIndex={-1}>
+        {words.title}
+      </h2>
+      <p role="status" class="job-undo">
+        {removed && (
+          <>
+            {words.removed(removed.label.value)}{' '}
+            <button type="button" class="quiet" onClick={jobs.bringBack}>
+              {words.undo}
+            </button>
+          </>
+        )}
+      </p>
+      {all > 1 && (
+        <p class="job-search">
+          <label for="job-search">{words.search}</label>
+          <input
+            id="job-search"
+            type="search"
+            autoComplete="off"
+            value={query}
+            onInput={(event) => (jobs.query.value = event.currentTarget.value)}
+          />
+          <span role="status" class="muted">
+            {query !== '' && words.found({ shown: String(listed.length), all: String(all) })}
+          </span>
+        </p>
+      )}
+      {!jobs.loaded.value ? (
+        <p class="muted">{words.loading}</p>
+      ) : all === 0 ? (
+        <p class="muted">{words.none}</p>
+      ) : listed.length === 0 ? (
+        <p>{words.noneFound({ query })}</p>
+      ) : (
+        <ul>
+          {listed.map((job) => (
+            <li key={job.id}>
+              <a
+                href={`#${job.id}`}
+                onClick={(event) => {
+                  event.preventDefault();
+                  open(job);
+                }}
+              >
+                {job.label.value}
+              </a>
+              <span class="muted">
+                {words.readings(String(readingsOf(job).length))},{' '}
+                {words.changed(dateAndTimeOf(changedAt(job)))}
+              </span>
+              <button
+                type="button"
+                class="quiet"
+                aria-label={words.remove(job.label.value)}
+                onClick={() => {
+                  jobs.remove(job);
+                  document.getElementById('job-list-title')?.focus();
+                }}
+              >
+                {words.removeShort}
+              </button>
+            </li>
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}
+
+function Files({ jobs }: { readonly jobs: JobsModel }) {
+  const said = useSignal('');
+  const damaged = jobs.damaged.value;
+  const take = async (file: File): Promise<void> => {
+    let text: string;
+    try {
+      text = await file.text();
+    } catch {
+      said.value = words.notRead(file.name);
+      return;
+    }
+    const taken = await jobs.take(text);
+    const { unreadable } = taken.ok ? taken : { unreadable: 0 };
+    said.value = taken.ok
+      ? [
+          words.taken({ added: String(taken.added), changed: String(taken.changed) }),
+          ...(unreadable > 0 ? [words.unreadable(String(unreadable))] : []),
+        ].join(' ')
+      : words.refused[taken.fault](file.name);
+  };
+  return (
+    <section class="job-files" aria-labelledby="job-files-title">
+      <h2 id="job-files-title">{words.files}</h2>
+      <p class="muted">{words.filesHow}</p>
+      <p>
+        <button
+          type="button"
+          class="quiet"
+          disabled={!jobs.loaded.value}
+          onClick={() => saveFile(words.fileName, jobs.file())}
+        >
+          {words.save}
+        </button>
+      </p>
+      <label for="job-file">{words.take}</label>
+      <input
+        id="job-file"
+        type="file"
+        accept=".json,application/json"
+        aria-describedby="job-file-said"
+        onChange={(event) => {
+          const field = event.currentTarget;
+          const [file] = field.files ?? [];
+          if (file) void take(file).finally(() => (field.value = ''));
+        }}
+      />
+      <p id="job-file-said" role="status">
+        {said.value}
+      </p>
+      {damaged.length > 0 && (
+        <p>
+          {words.damaged(String(damaged.length))}{' '}
+          <button
+            type="button"
+            class="quiet"
+            onClick={() => saveFile(words.damagedName, JSON.stringify(damaged, null, 1))}
+          >
+            {words.saveDamaged}
+          </button>
+        </p>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,161 @@
+import { useSignal } from '@preact/signals';
+import { useEffect, useMemo } from 'preact/hooks';
+import { Form } from '../../planner/Form.tsx';
+import { Frosty } from '../../planner/Frosty.tsx';
+import { share } from '../../planner/Lists.tsx';
+import type { answers } from '../../planner/load.ts';
+import { nameOf } from '../../planner/reading-text.ts';
+import { words as plannerWords } from '../../planner/words.en.ts';
+import { LiveText } from '../../ui/LiveText.tsx';
+import { useUnits } from '../../ui/use-units.ts';
+import type { JobsModel } from './model.ts';
+import { Open } from './Open.tsx';
+import { OnPaper } from './OnPaper.tsx';
+import { Readings } from './Readings.tsx';
+import { Repair } from './Repair.tsx';
+import { makeSheet, type Phase, type Sheet } from './sheet.ts';
+import { words } from './sheet-words.en.ts';
+import { Typed } from './Typed.tsx';
+
+export interface JobProps {
+  readonly jobs: JobsModel;
+  readonly id: string;
+  /** Opened by hand a moment ago: the form takes the keys. */
+  readonly arrived: boolean;
+  readonly close: () => void;
+}
+
+/** One job: readings in, what it may be and what to measure next, the repair and its proof, two pages for paper. */
+export function JobSheet({ jobs, id, arrived, close }: JobProps) {
+  const sheet = useMemo(() => makeSheet(jobs, id), []);
+  const shown = useSignal<typeof answers | null>(null);
+  const failed = useSignal(false);
+  const system = useUnits();
+  useEffect(() => {
+    import('../../planner/load.ts').then(
+      (loaded) => {
+        sheet.planner.planner.value = loaded.planner;
+        shown.value = loaded.answers;
+      },
+      () => {
+        failed.value = true;
+      },
+    );
+    if (arrived) document.getElementById('next-test-test')?.focus({ preventScroll: true });
+    return sheet.stop;
+  }, []);
+  const job = sheet.job.value;
+  if (job === undefined) return null;
+  const said = shown.value;
+  const changing = sheet.changing.value !== '';
+  const { form } = words;
+  return (
+    <>
+      <div class="job no-print" data-ready={said !== null}>
+        <p class="job-top">
+          <button type="button" class="quiet" onClick={close}>
+            {words.back}
+          </button>
+        </p>
+        <h2>{job.label.value}</h2>
+        <p class="muted">{words.kept}</p>
+        <div class="next-test">
+          <div>
+            <Form
+              model={sheet.planner}
+              add={(reading) => {
+                sheet.add(reading, system);
+                document.getElementById('next-test-test')?.focus();
+              }}
+              title={changing ? form.change : form.title}
+              {...(changing && { button: form.save })}
+            >
+              <When sheet={sheet} />
+            </Form>
+            {changing && (
+              <button type="button" class="quiet" onClick={sheet.leaveAsItWas}>
+                {form.leave}
+              </button>
+            )}
+            <Frosty model={sheet.planner} />
+            <Now sheet={sheet} />
+          </div>
+          <Readings sheet={sheet} />
+          {said ? (
+            <>
+              <said.Causes model={sheet.planner} />
+              <div>
+                <said.Leak model={sheet.planner} />
+                <Open sheet={sheet} />
+              </div>
+              <said.Next model={sheet.planner} />
+            </>
+          ) : (
+            <p role="status">{failed.value ? plannerWords.failed : plannerWords.asleep}</p>
+          )}
+          <p class="muted">{plannerWords.assumed}</p>
+        </div>
+        <Repair jobs={jobs} sheet={sheet} />
+        <section class="job-part" aria-labelledby="job-notes-title">
+          <h3 id="job-notes-title">{words.notes.title}</h3>
+          <Typed
+            jobs={jobs}
+            sheet={sheet}
+            entry="notes"
+            label={words.notes.label}
+            how={words.notes.how}
+            long
+          />
+          <Typed jobs={jobs} sheet={sheet} entry="label" label={words.label} />
+        </section>
+      </div>
+      <OnPaper sheet={sheet} />
+    </>
+  );
+}
+
+/** What the readings come to, where the hand is: shown, and read out after each one. */
+function Now({ sheet }: { readonly sheet: Sheet }) {
+  const system = useUnits();
+  const advice = sheet.planner.advice.value;
+  const [top] = advice?.faults ?? [];
+  const [best] = advice?.next ?? [];
+  if (top === undefined || sheet.readings.value.length === 0) return null;
+  const { now, next } = words.readings;
+  const first = now({
+    top: plannerWords.faults[top.fault],
+    share: share(top.probability, system),
+  });
+  const then =
+    best === undefined
+      ? words.open.done
+      : next({ test: nameOf(best.test, system), minutes: String(Math.round(best.minutes)) });
+  return <LiveText visible text={`${first} ${then}`} />;
+}
+
+/** Whether a reading is of the car before or after the repair. */
+function When({ sheet }: { readonly sheet: Sheet }) {
+  const { when, before, after } = words.form;
+  const options: readonly (readonly [Phase, string])[] = [
+    ['before', before],
+    ['after', after],
+  ];
+  return (
+    <fieldset class="choice">
+      <legend>{when}</legend>
+      <div class="choice-options">
+        {options.map(([phase, label]) => (
+          <label key={phase} class="choice-option">
+            <input
+              type="radio"
+              name="job-phase"
+              checked={sheet.phase.value === phase}
+              onChange={() => (sheet.phase.value = phase)}
+            />
+            <span class="choice-words">{label}</span>
+          </label>
+        ))}
+      </div>
+    </fieldset>
+  );
+}

@@ -1,0 +1,111 @@
+/**
+ * The same test before and after a repair. Two bands of temperature meet here: the planner takes a reading from anywhere in its
+ * band (hot: 85 to 105 °C) and allows for it; proof in the trade asks for the same temperature within 3 °C (common practice, no
+ * source), because a hot gap loses more with each degree and nothing allows for that on paper.
+ */
+import {
+  aloneOn,
+  isNumeric,
+  LONGEST_STOP,
+  OUTCOMES,
+  onScale,
+  type TakenReading,
+  type Weighed,
+} from '../../diagnosis/index.ts';
+
+/** What the trade calls the same temperature [°C]. */
+export const SAME_C = 3;
+/** A reading this far from a healthy car's is off [sd]: one in twenty honest ones is. */
+const OFF = 2;
+
+/** Whether a reading is what a healthy car of this kind shows. */
+export type Standing = 'right' | 'off' | 'unknown';
+
+interface Read {
+  readonly id: string;
+  readonly taken: TakenReading;
+}
+export interface Pair {
+  readonly before: Read;
+  readonly after: Read;
+  readonly hot: boolean;
+  /** How many degrees apart [°C]; null where one of the two was not written down. */
+  readonly apart: number | null;
+  readonly same: 'same' | 'apart' | 'unwritten' | 'needless';
+  readonly was: Standing;
+  readonly is: Standing;
+}
+
+export function standingOf(
+  { test, value, temperatureC }: TakenReading,
+  cells: readonly Weighed[],
+): Standing {
+  const healthy = cells.find(({ hypothesis: { of }, broken }) => of.name === 'healthy' && !broken);
+  if (healthy === undefined) return 'unknown';
+  if (!isNumeric(test)) {
+    if (test.kind === 'codes') return (value as readonly string[]).length === 0 ? 'right' : 'off';
+    return value === OUTCOMES[test.kind][0] ? 'right' : 'off';
+  }
+  const { mean, variance } = aloneOn(healthy.hypothesis, test, temperatureC);
+  if (value === null || (test.kind === 'stopTime' && (value as number) > LONGEST_STOP))
+    return 'off';
+  return Math.abs(onScale(test, value as number) - mean) <= OFF * Math.sqrt(variance)
+    ? 'right'
+    : 'off';
+}
+
+/** The last reading of each test before, beside the last one after. */
+export function pairsOf(
+  before: readonly Read[],
+  after: readonly Read[],
+  cells: readonly Weighed[],
+): readonly Pair[] {
+  const ids = [...new Set(after.map(({ taken }) => taken.test.id))];
+  return ids.flatMap((id): readonly Pair[] => {
+    const last = (all: readonly Read[]) => all.filter(({ taken }) => taken.test.id === id).at(-1);
+    const [one, other] = [last(before), last(after)];
+    if (one === undefined || other === undefined) return [];
+    const { warmth } = one.taken.test.at;
+    const [a, b] = [one.taken.temperatureC, other.taken.temperatureC];
+    const apart = a === undefined || b === undefined ? null : Math.abs(a - b);
+    return [
+      {
+        before: one,
+        after: other,
+        hot: warmth === 'hot',
+        apart,
+        same:
+          warmth === undefined
+            ? 'needless'
+            : apart === null
+              ? 'unwritten'
+              : apart <= SAME_C
+                ? 'same'
+                : 'apart',
+        was: standingOf(one.taken, cells),
+        is: standingOf(other.taken, cells),
+      },
+    ];
+  });
+}
+
+/**
+ * `proved`: something that was off hot is right hot, at the same temperature, and nothing measured hot after is off.
+ * `stillOff`: something is off. `notSame`: it would be proved, were it the same temperature. `notHot`: no test was
+ * taken hot on both sides. `nothingWasOff`: what was taken hot on both sides was right before as well.
+ */
+export type Proof = 'none' | 'proved' | 'stillOff' | 'notSame' | 'notHot' | 'nothingWasOff';
+
+export function proofOf(
+  pairs: readonly Pair[],
+  after: readonly Read[],
+  cells: readonly Weighed[],
+): Proof {
+  if (after.length === 0) return 'none';
+  if (after.some(({ taken }) => standingOf(taken, cells) === 'off')) return 'stillOff';
+  const hot = pairs.filter((pair) => pair.hot);
+  if (hot.length === 0) return 'notHot';
+  const mended = hot.filter(({ was }) => was === 'off');
+  if (mended.length === 0) return 'nothingWasOff';
+  return mended.some(({ same }) => same === 'same') ? 'proved' : 'notSame';
+}

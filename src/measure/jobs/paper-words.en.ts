@@ -1,0 +1,109 @@
+import type { Test } from '../../diagnosis/index.ts';
+import { words as names } from '../../car/words.en.ts';
+
+/** Where and how warm, in a customer's words. */
+interface Place {
+  range: string;
+  circuit: string;
+  warm: string;
+}
+const warm: Readonly<Record<string, string>> = {
+  '': '',
+  frost: 'in the cold',
+  cold: 'cold',
+  hot: 'warmed up',
+};
+
+/** What a customer is told a test measured. */
+const plain: { readonly [K in Test['kind']]: (p: Place) => string } = {
+  codes: () => 'Fault codes stored by the car',
+  engineOffTurbine: () => 'Check of a speed sensor with the engine off',
+  fluidLevel: () => 'Fluid level',
+  fluidLook: () => 'Look and smell of the fluid',
+  cable: () => 'Adjustment of the shift lever',
+  solenoidCurrent: () => 'Electrical current to a control valve',
+  fluidCup: () => 'Thickness of the fluid',
+  stopTime: (p) => `How long ${p.range} takes to engage, ${p.warm}`,
+  takeoffSlip: (p) => `Slip when pulling away in ${p.range}, ${p.warm}`,
+  linePressure: (p) => `Main fluid pressure in ${p.range}, ${p.warm}`,
+  gaugeFlutter: () => 'Whether the fluid pressure is steady',
+  clutchPressure: (p) => `Fluid pressure, ${p.circuit} clutch, ${p.warm}`,
+  coolerFlow: (p) => `Flow through the fluid cooler, ${p.warm}`,
+  panFilter: () => 'What lay in the fluid pan and filter',
+  airTest: () => 'Air test of a part on the bench',
+  airWhere: () => 'Where air escaped on the bench',
+  boreVacuum: () => 'Vacuum test of a valve',
+};
+
+/** The two pages for paper. */
+export const words = {
+  title: 'On paper',
+  how: 'One page for the file, one for the customer.',
+  both: 'Print both pages',
+  file: 'Print the one for the file',
+  customer: 'Print the one for the customer',
+  forFile: {
+    kicker: 'Job sheet, for the file',
+    started: (date: string) => `Started ${date}`,
+    printed: (date: string) => `Printed ${date}`,
+    readings: 'Readings',
+    test: 'Test and conditions',
+    showed: 'It showed',
+    temperature: 'Fluid',
+    typed: 'As typed',
+    usual: (temperature: string) => `${temperature}, not read`,
+    clash: 'Contradicts another reading.',
+    none: 'No readings.',
+    causes: 'What fits the readings before the repair',
+    cause: (p: { fault: string; share: string }) => `${p.fault}: ${p.share}`,
+    misfit: 'No single fault of the list gives all of these readings.',
+    left: 'Tests left that tell something, best for their minutes first',
+    leftOne: (p: { test: string; minutes: string }) => `${p.test} (${p.minutes} minutes)`,
+    noneLeft: 'No test left is worth its minutes.',
+    notMeasured: 'No clutch pressure was measured on this job.',
+    repair: 'Repair done',
+    nothingDone: 'Nothing entered yet.',
+    proof: 'Before and after',
+    notes: 'Notes',
+    assumed:
+      'Probabilities go by an invented training transmission. How often faults come and how far readings err are assumptions. The maker’s service information decides.',
+  },
+  forCustomer: {
+    kicker: 'For the customer',
+    title: 'What we measured and what we did',
+    about: (label: string) => `Job: ${label}`,
+    measured: 'What we measured',
+    measuredHow:
+      'We measured before deciding what to replace. These are the results that can be compared.',
+    test: 'Test',
+    before: 'Before',
+    after: 'After',
+    notAgain: 'not repeated',
+    notBefore: 'not measured',
+    done: 'What we did',
+    nothingDone: 'No repair has been done yet.',
+    proof: 'How we know',
+    warm,
+    ranges: names.ranges,
+    circuits: { ...names.circuits, line: '', transferSeal: '' },
+    plain,
+    never: 'did not engage in two and a half seconds',
+    noCodes: 'none',
+    codes: (count: string): string => (count === '1' ? '1 code' : `${count} codes`),
+    proofs: {
+      none: 'We have not measured again after a repair yet.',
+      proved:
+        'We repeated the test that showed the fault, with the transmission warmed up to the same temperature. The result is now what it should be.',
+      stillOff:
+        'One of the results after the work is not yet what it should be. We will tell you what we propose before we go on.',
+      notSame:
+        'The results after the work are what they should be. The last test still has to be repeated at the temperature of the first one.',
+      notHot:
+        'The results after the work are what they should be. The test with the transmission fully warmed up is still to be done.',
+      nothingWasOff:
+        'The results are what they should be, before and after. The complaint itself did not show in these tests.',
+    },
+    next: 'If anything feels as it did before, come back and tell us when it happens: cold or warmed up, in which range, and how long into the drive.',
+    sign: 'Date and signature',
+  },
+};

@@ -1,0 +1,111 @@
+/** What stands on one job sheet. */
+export const words = {
+  back: 'All jobs',
+  label: 'Label of this job',
+  kept: 'Every key is kept on this device as you type.',
+  form: {
+    title: 'Take down a reading',
+    change: 'Change this reading',
+    save: 'Save the change',
+    leave: 'Leave it as it was',
+    when: 'Taken',
+    before: 'Before the repair',
+    after: 'After the repair',
+  },
+  readings: {
+    title: 'Readings',
+    none: 'None yet. Take down what you have, in any order; the tests below tell most for their minutes.',
+    at: (temperature: string) => `at ${temperature}`,
+    asTyped: (typed: string) => `typed as ${typed}`,
+    change: 'Change',
+    remove: 'Take out',
+    which: (p: { test: string; action: string }) => `${p.action}: ${p.test}`,
+    unknown: (test: string) =>
+      `“${test}” came from another version of this site. It is kept and printed, and nothing is concluded from it.`,
+    minutes: (minutes: string) => `${minutes} minutes of tests before the repair.`,
+    now: (p: { top: string; share: string }) => `First on the list now: ${p.top}, ${p.share}.`,
+    next: (p: { test: string; minutes: string }) =>
+      `Measure next: ${p.test}, ${p.minutes} minutes.`,
+  },
+  /** What a reading did to the list. */
+  step: {
+    up: (p: { fault: string; from: string; to: string }) =>
+      `${p.fault} rises from ${p.from} to ${p.to}.`,
+    down: (p: { fault: string; from: string; to: string }) =>
+      `${p.fault} falls from ${p.from} to ${p.to}.`,
+    upAndDown: (p: {
+      up: string;
+      upFrom: string;
+      upTo: string;
+      down: string;
+      downFrom: string;
+      downTo: string;
+    }) =>
+      `${p.up} rises from ${p.upFrom} to ${p.upTo}, and ${p.down} falls from ${p.downFrom} to ${p.downTo}.`,
+    little: 'It moves nothing on the list by more than three in a hundred.',
+  },
+  clash: (p: { other: string; value: string }) =>
+    `This and “${p.other}” (${p.value}) cannot both be right on one car, by anything that this site knows. Check units, range, gear and tap of both, and take the quicker one again.`,
+  outcomes: {
+    title: 'What the first of them would settle',
+    rulesOut: (p: { test: string; value: string; faults: string }) =>
+      `${p.test}: about ${p.value} would rule out ${p.faults}.`,
+    shows: (p: { test: string; value: string; faults: string }) =>
+      `${p.test}: “${p.value}” would rule out ${p.faults}.`,
+    never: (p: { test: string; faults: string }) =>
+      `${p.test}: a turbine that does not stop would rule out ${p.faults}.`,
+    nothing: 'No single result of it rules a cause out; it shifts the list.',
+  },
+  open: {
+    title: 'What is still open',
+    between: (p: { faults: string }) => `Still in it, with four in a hundred or more: ${p.faults}.`,
+    worth: (p: { minutes: string }) =>
+      `The quickest test that still tells something takes ${p.minutes} minutes.`,
+    done: 'No test left is worth its minutes. What stands first is what your readings say; if you open it up, look there first.',
+    sure: (p: { fault: string }) =>
+      `${p.fault} is past nine in ten. Further tests seldom change that, so measure on only where a wrong guess costs more than the minutes.`,
+  },
+  repair: {
+    title: 'Repair, and what it changed',
+    done: 'What was done',
+    doneHow: 'Parts and work, in plain words: this is printed for the customer.',
+    pairsNone:
+      'Take the same test again after the repair, at the same fluid temperature. It then stands here beside the one before.',
+    test: 'Test',
+    before: 'Before',
+    after: 'After',
+    proof: 'Proof',
+    caption: 'The same test before and after the repair',
+    same: (apart: string) => `Same temperature (${apart} apart).`,
+    apart: (p: { apart: string; same: string; band: string }) =>
+      `${p.apart} apart. The planner takes any ${p.band} as one band; proof in the trade asks for ${p.same} or less. Take it once more at the first temperature.`,
+    unwritten: (p: { usual: string }) =>
+      `A temperature was not written down, so both count as ${p.usual}. Proof needs both.`,
+    needless: 'Temperature does not matter here.',
+    standing: {
+      right: 'As on a healthy car.',
+      off: 'Not as on a healthy car.',
+      unknown: '',
+    },
+    proofs: {
+      none: 'Nothing has been measured after the repair yet.',
+      proved:
+        'Proved hot: what was off before reads right now, in the same test at the same temperature.',
+      stillOff:
+        'Not proved: a reading after the repair is not what a healthy car shows. Look at that one before the car goes out.',
+      notSame:
+        'Not proved yet: it reads right now, but not at the temperature of the first reading, or that was not written down.',
+      notHot:
+        'Not proved hot: no test stands here both before and after the repair with the fluid hot. A complaint that comes hot is proved hot.',
+      nothingWasOff:
+        'Not proved: what was taken hot on both sides read right before the repair as well. Repeat the test that showed the fault.',
+    },
+    limits:
+      'Right and off go by the training transmission. On a real car the maker’s figure decides.',
+  },
+  notes: {
+    title: 'Notes and label',
+    label: 'Notes on the job',
+    how: 'For yourself and the file. The customer’s page does not show them.',
+  },
+};

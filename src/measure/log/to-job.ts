@@ -1,0 +1,56 @@
+/** Fetched when somebody puts the readings of a log into a job. */
+import { readQuestion } from '../../diagnosis/index.ts';
+import type { DiagnosisReading } from '../../log/readings.ts';
+import {
+  isDeleted,
+  newJob,
+  timedId,
+  type Dated,
+  type Job,
+  type JobReading,
+} from '../../storage/jobs/job.ts';
+import { jobStore } from '../../storage/jobs/job-store.ts';
+import type { LogStatus } from '../../storage/answer-log.ts';
+
+export async function standingJobs(): Promise<readonly Job[]> {
+  const store = jobStore();
+  const { jobs } = await store.read(Date.now());
+  await store.close();
+  return jobs.filter((job) => !isDeleted(job));
+}
+
+/** A job with the readings of a log added, each once for each time. */
+export function withReadings(job: Job, readings: readonly DiagnosisReading[], now: number): Job {
+  const read = readQuestion({ readings });
+  if ('error' in read) throw new Error(`${read.path}: ${read.error}`);
+  const entries = read.readings.map(
+    ({ test, value, temperatureC }, i): [string, Dated<JobReading>] => [
+      timedId(now + i),
+      {
+        at: now,
+        value: {
+          test: test.id,
+          phase: 'before',
+          value,
+          typed: '',
+          units: 'si',
+          ...(temperatureC !== undefined && { temperatureC }),
+        },
+      },
+    ],
+  );
+  return { ...job, readings: { ...job.readings, ...Object.fromEntries(entries) } };
+}
+
+/** Puts readings into a job of this device, or into a new one of that label. */
+export async function putIntoJob(
+  into: Job | string,
+  readings: readonly DiagnosisReading[],
+  now = Date.now(),
+): Promise<{ readonly status: LogStatus; readonly id: string }> {
+  const job = typeof into === 'string' ? newJob(timedId(now), now, into) : into;
+  const store = jobStore();
+  const status = await store.write([withReadings(job, readings, now)]);
+  await store.close();
+  return { status, id: job.id };
+}

@@ -1,0 +1,303 @@
+import { execFileSync } from 'node:child_process';
+import { writeFileSync } from 'node:fs';
+import type { Page } from '@playwright/test';
+import { axeOn, ENHANCED } from './axe.ts';
+import { expect, test } from './fixtures.ts';
+
+const PAGE = '/measure/jobs/';
+const ready = (page: Page) => expect(page.locator('#jobs')).toHaveAttribute('data-ready', 'true');
+const sheetReady = (page: Page) =>
+  expect(page.locator('.job')).toHaveAttribute('data-ready', 'true');
+const first = (page: Page) => page.locator('.next-causes li').first();
+const readings = (page: Page) => page.locator('.next-readings ol > li');
+
+async function open(page: Page): Promise<void> {
+  await page.goto(PAGE);
+  await ready(page);
+}
+/** A new job, by keyboard. */
+async function begin(page: Page, label: string): Promise<void> {
+  await page.getByLabel('Short label').focus();
+  await page.keyboard.type(label);
+  await page.keyboard.press('Enter');
+  await expect(page.getByLabel('Test', { exact: true })).toBeFocused();
+}
+/** A reading, by keyboard; the form waits for it. */
+async function type(page: Page, id: string, text: string, temperature = ''): Promise<void> {
+  const select = page.getByLabel('Test', { exact: true });
+  await expect(select).toBeFocused();
+  await select.selectOption(id);
+  await page.keyboard.press('Tab');
+  await page.keyboard.type(text);
+  if (temperature !== '') {
+    await page.keyboard.press('Tab');
+    await page.keyboard.type(temperature);
+  }
+  await page.keyboard.press('Enter');
+}
+async function threeReadings(page: Page): Promise<void> {
+  await type(page, 'clutch.forward.700.hot', '25');
+  await type(page, 'clutch.reverse.700.hot', '193 kPa');
+  await type(page, 'clutch.high.700.hot', '57 psi', '203');
+}
+const printed = (page: Page) =>
+  page.evaluate(() => {
+    let count = 0;
+    globalThis.print = () => (count += 1);
+    return count;
+  });
+
+for (const [width, height] of [
+  [390, 664],
+  [1366, 768],
+] as const) {
+  test(`new job, three readings, what next, print: by keyboard at ${width} x ${height}, well under two minutes`, async ({
+    page,
+  }) => {
+    await page.setViewportSize({ width, height });
+    await open(page);
+    const started = Date.now();
+    await begin(page, 'Bay 3');
+    await type(page, 'stopTime.drive.cold', '0.8 s');
+    await expect(page.locator('.next-tests > ol > li').first()).toBeVisible();
+    await threeReadings(page);
+    await expect(readings(page)).toHaveCount(4);
+    await expect(first(page)).toContainText('Split transfer seal');
+    await expect(readings(page).nth(3)).toContainText('Split transfer seal rises from');
+    await expect(page.locator('.job .live-text')).toContainText('First on the list now: Split');
+    await expect(page.locator('.job-open')).toContainText('Still in it');
+    await printed(page);
+    await page.getByRole('button', { name: 'Print both pages' }).focus();
+    await page.keyboard.press('Enter');
+    expect(Date.now() - started).toBeLessThan(120_000);
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    expect(wide).toBeLessThanOrEqual(0);
+    const small = await page
+      .locator('#jobs :is(button, select, input:not([type=radio], [type=checkbox]), textarea)')
+      .evaluateAll((all) =>
+        all
+          .filter((one) => one.checkVisibility() && one.getBoundingClientRect().height < 44)
+          .map((one) => one.outerHTML.slice(0, 80)),
+      );
+    expect(small).toEqual([]);
+  });
+}
+
+test('a job and what stands unfinished in its form come back after a reload', async ({ page }) => {
+  await open(page);
+  await begin(page, 'Blue wagon');
+  await type(page, 'line.park.700.hot', '87');
+  const select = page.getByLabel('Test', { exact: true });
+  await select.selectOption('clutch.high.1500.cold');
+  await page.getByLabel('It read').fill('about a hundr');
+  await page.getByLabel('Notes on the job').fill('Slips in hills.');
+  // At once: nothing waits for the moment of leaving.
+  await page.reload();
+  await sheetReady(page);
+  await expect(readings(page)).toHaveCount(1);
+  await expect(select).toHaveValue('clutch.high.1500.cold');
+  await expect(page.getByLabel('It read')).toHaveValue('about a hundr');
+  await expect(page.getByLabel('Notes on the job')).toHaveValue('Slips in hills.');
+  await page
+    .getByRole('button', { name: 'Take down', exact: false })
+    .or(page.getByRole('button', { name: 'Add this reading' }))
+    .first()
+    .click();
+  await expect(page.getByRole('alert').filter({ hasText: 'about a hundr' })).toContainText('psi');
+  await expect(page.getByLabel('It read')).toHaveValue('about a hundr');
+});
+
+test('two tabs on one job do not overwrite each other', async ({ page, context }) => {
+  await open(page);
+  await begin(page, 'Blue wagon');
+  const other = await context.newPage();
+  await other.goto(page.url());
+  await sheetReady(other);
+  await page.getByLabel('Notes on the job').fill('from the first');
+  await other.getByLabel('What was done').fill('from the second');
+  await other.getByLabel('Test', { exact: true }).focus();
+  await type(other, 'line.park.700.hot', '87');
+  await expect(readings(page)).toHaveCount(1);
+  await expect(page.getByLabel('What was done')).toHaveValue('from the second');
+  await expect(other.getByLabel('Notes on the job')).toHaveValue('from the first');
+  await other.close();
+  await page.reload();
+  await sheetReady(page);
+  await expect(page.getByLabel('Notes on the job')).toHaveValue('from the first');
+  await expect(page.getByLabel('What was done')).toHaveValue('from the second');
+  await expect(readings(page)).toHaveCount(1);
+});
+
+test('list, search, rename, delete and undo', async ({ page }) => {
+  await open(page);
+  await begin(page, 'Blue wagon');
+  await page.getByRole('button', { name: 'All jobs' }).click();
+  await begin(page, 'Van, key 7');
+  await page.getByLabel('Label of this job').fill('Van, key 8');
+  await page.goBack();
+  await page.getByLabel('Search labels and notes').fill('key');
+  await expect(page.locator('.job-listed li')).toHaveCount(1);
+  await expect(page.locator('.job-listed')).toContainText('1 of 2 jobs');
+  await page.getByRole('button', { name: 'Delete Van, key 8' }).click();
+  await expect(page.locator('.job-listed')).toContainText('Van, key 8 is deleted.');
+  await page.getByRole('button', { name: 'Bring it back' }).click();
+  await expect(page.getByRole('link', { name: 'Van, key 8' })).toBeVisible();
+  await page.getByRole('button', { name: 'Delete Van, key 8' }).click();
+  await page.reload();
+  await ready(page);
+  await expect(page.getByRole('link', { name: 'Blue wagon' })).toBeVisible();
+  await expect(page.getByRole('link', { name: 'Van, key 8' })).toHaveCount(0);
+});
+
+test('a foreign file is refused in a sentence, and an own one brings its jobs back', async ({
+  page,
+}) => {
+  await open(page);
+  await begin(page, 'Blue wagon');
+  await page.getByRole('button', { name: 'All jobs' }).click();
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save all jobs to a file' }).click(),
+  ]);
+  const saved = await download.path();
+  const said = page.locator('#job-file-said');
+  const choose = (name: string, text: string) =>
+    page
+      .getByLabel('Take jobs in from a file')
+      .setInputFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) });
+  await choose('letter.json', '{"jobs": []}');
+  await expect(said).toContainText('letter.json does not hold job sheets');
+  await choose('cut.json', '{"kind":"hot-clutch:jobs","jobs":[');
+  await expect(said).toContainText('damaged or cut short');
+  await expect(page.getByRole('link', { name: 'Blue wagon' })).toBeVisible();
+  // Another device: an empty store takes the file in.
+  await page.evaluate(
+    () =>
+      new Promise((done) => {
+        const gone = indexedDB.deleteDatabase('hot-clutch:jobs');
+        gone.onsuccess = done;
+      }),
+  );
+  await page.reload();
+  await ready(page);
+  await expect(page.getByRole('link', { name: 'Blue wagon' })).toHaveCount(0);
+  await page.getByLabel('Take jobs in from a file').setInputFiles(saved);
+  await expect(said).toContainText('1 added, 0 brought up to date');
+  await expect(page.getByRole('link', { name: 'Blue wagon' })).toBeVisible();
+});
+
+test('the wrong unit is asked about, and contradicting readings are named at both', async ({
+  page,
+}) => {
+  await page.goto('/');
+  await page.getByRole('radio', { name: 'Metric units: kPa' }).check({ force: true });
+  await open(page);
+  await begin(page, 'Bay 3');
+  await type(page, 'line.park.700.hot', '87');
+  await expect(page.getByRole('alert').filter({ hasText: 'Did you mean psi?' })).toBeVisible();
+  await expect(page.getByLabel('It read')).toHaveValue('87');
+  await page.getByRole('button', { name: '87 psi' }).click();
+  await expect(readings(page).first()).toContainText('600 kPa');
+  await page.getByLabel('Test', { exact: true }).focus();
+  await type(page, 'line.park.700.hot', '200 kPa');
+  const clashes = page.locator('.next-readings .field-error');
+  await expect(clashes).toHaveCount(2);
+  await expect(clashes.first()).toContainText('cannot both be right on one car');
+  await page.getByRole('button', { name: 'Take out: Line pressure' }).nth(1).click();
+  await expect(clashes).toHaveCount(0);
+});
+
+test('before and after, in pairs; proof asks for the same temperature', async ({ page }) => {
+  await open(page);
+  await begin(page, 'Bay 3');
+  await type(page, 'clutch.forward.700.hot', '25', '203');
+  await page.getByRole('radio', { name: 'After the repair' }).check({ force: true });
+  await page.getByLabel('Test', { exact: true }).focus();
+  await type(page, 'clutch.forward.700.hot', '57', '190');
+  const part = page.locator('.job-part').first();
+  await expect(part).toContainText('Not proved yet');
+  await expect(part).toContainText('Take it once more at the first temperature');
+  await page.getByLabel('Test', { exact: true }).focus();
+  await type(page, 'clutch.forward.700.hot', '57', '201');
+  await expect(part).toContainText('Proved hot');
+});
+
+test('on paper: a page for the file and one for the customer', async ({ page }) => {
+  await open(page);
+  await begin(page, 'Bay 3, key 12');
+  await type(page, 'clutch.forward.700.hot', '25', '203');
+  await page.getByLabel('What was done').fill('Transfer seal set replaced.');
+  await page.getByLabel('Notes on the job').fill('Only for the file.');
+  await page.getByRole('radio', { name: 'After the repair' }).check({ force: true });
+  await page.getByLabel('Test', { exact: true }).focus();
+  await type(page, 'clutch.forward.700.hot', '57', '203');
+  await expect(page.locator('.job-part').first()).toContainText('Proved hot');
+  const pdf = await page.pdf({ format: 'Letter', margin: { top: '15mm', bottom: '15mm' } });
+  const file = test.info().outputPath('job.pdf');
+  writeFileSync(file, pdf);
+  const pages = execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' })
+    .split('\f')
+    .filter((text) => text.trim() !== '');
+  expect(pages).toHaveLength(2);
+  const [forFile = '', forCustomer = ''] = pages;
+  expect(forFile).toContain('Bay 3, key 12');
+  expect(forFile).toContain('Only for the file.');
+  expect(forFile).toMatch(/Clutch pressure, Forward.*\s+25\s+psi/);
+  expect(forCustomer).toContain('What we measured and what we did');
+  expect(forCustomer).toContain('Transfer seal set replaced.');
+  expect(forCustomer).not.toContain('Only for the file.');
+  expect(forCustomer).not.toMatch(/posterior|probab|severity/i);
+});
+
+test('readings of a log go into a job', async ({ page }) => {
+  await page.goto('/measure/log/');
+  await expect(page.locator('#log-reader')).toHaveAttribute('data-ready', 'true');
+  await page.getByRole('button', { name: 'Slips in Drive' }).click();
+  await page.getByRole('button', { name: 'Put these into a job' }).click();
+  await page.getByRole('link', { name: 'Open “A log, new job”' }).click();
+  await sheetReady(page);
+  await expect(readings(page).first()).toContainText('Time until the turbine stops');
+});
+
+test('storage that refuses is said at once, and work goes on', async ({ page }) => {
+  await page.addInitScript(() => {
+    IDBObjectStore.prototype.put = () => {
+      throw new DOMException('no room', 'QuotaExceededError');
+    };
+  });
+  await open(page);
+  await begin(page, 'Bay 3');
+  await expect(page.getByRole('alert').filter({ hasText: 'no room left' })).toBeVisible();
+  await type(page, 'line.park.700.hot', '87');
+  await expect(readings(page)).toHaveCount(1);
+});
+
+test('axe finds nothing in the list and in a job, light and dark; nothing scrolls sideways at 320 px', async ({
+  page,
+}) => {
+  test.setTimeout(120_000);
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await open(page);
+  const check = async (where: string) => {
+    for (const colorScheme of ['light', 'dark'] as const) {
+      await page.emulateMedia({ colorScheme });
+      const { violations } = await axeOn(page, ENHANCED).analyze();
+      expect(
+        violations.map(({ id, nodes }) => [id, nodes[0]?.html]),
+        `${where}, ${colorScheme}`,
+      ).toEqual([]);
+    }
+  };
+  await begin(page, 'Bay 3');
+  await threeReadings(page);
+  await page.getByRole('radio', { name: 'After the repair' }).check({ force: true });
+  await page.getByLabel('Test', { exact: true }).focus();
+  await type(page, 'clutch.forward.700.hot', '57', '203');
+  await page.setViewportSize({ width: 320, height: 700 });
+  const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+  expect(over).toBeLessThanOrEqual(0);
+  await check('a job');
+  await page.getByRole('button', { name: 'All jobs' }).click();
+  await expect(page.locator('.job-listed li')).toHaveCount(1);
+  await check('the list');
+});

@@ -1,0 +1,131 @@
+import render from 'preact-render-to-string';
+import { describe, expect, test } from 'vitest';
+import { ForCustomer } from '../../../src/measure/jobs/ForCustomer.tsx';
+import { ForFile } from '../../../src/measure/jobs/ForFile.tsx';
+import { JobSheet } from '../../../src/measure/jobs/JobSheet.tsx';
+import { makeJobs } from '../../../src/measure/jobs/model.ts';
+import { Open } from '../../../src/measure/jobs/Open.tsx';
+import { Readings } from '../../../src/measure/jobs/Readings.tsx';
+import { Repair } from '../../../src/measure/jobs/Repair.tsx';
+import { makeSheet } from '../../../src/measure/jobs/sheet.ts';
+import { testOf } from '../../../src/diagnosis/index.ts';
+import { planner } from '../../../src/planner/load.ts';
+
+const store = {
+  read: () => Promise.resolve({ status: 'ok' as const, jobs: [], damaged: [] }),
+  write: () => Promise.resolve('ok' as const),
+  leave: () => undefined,
+  watch: () => () => undefined,
+};
+function bay() {
+  let clock = 1000;
+  const jobs = makeJobs({ store, now: () => (clock += 1) });
+  const job = jobs.add('Bay 3');
+  const sheet = makeSheet(jobs, job.id, () => (clock += 1));
+  sheet.planner.planner.value = planner;
+  const read = (id: string, value: number | string, typed = '', temperatureC?: number): void => {
+    sheet.planner.form.set({ test: id, text: typed });
+    sheet.add(
+      { test: testOf(id), value, ...(temperatureC !== undefined && { temperatureC }) },
+      'us',
+    );
+    sheet.planner.form.empty();
+  };
+  return { jobs, sheet, read, id: job.id };
+}
+const text = (html: string): string =>
+  html
+    .replace(/<[^>]+>/g, ' ')
+    .replaceAll('&amp;', '&')
+    .replace(/[\s\u00a0]+/g, ' ');
+
+describe('a job on the page', () => {
+  test('says what each reading did, what is open, and what the next test would settle', () => {
+    const { sheet, read } = bay();
+    read('clutch.forward.700.hot', 232, '33.6');
+    read('clutch.reverse.700.hot', 232, '33.6');
+    expect(text(render(<Open sheet={sheet} />))).toMatch(/Still in it.*would rule out/);
+    read('clutch.high.700.hot', 391, '56.7');
+    const readings = text(render(<Readings sheet={sheet} />));
+    expect(readings).toMatch(
+      /Split transfer seal rises from \d+ % to over 99 %, and .* falls from/,
+    );
+    expect(sheet.steps.value).toHaveLength(4);
+    expect(text(render(<Open sheet={sheet} />))).toContain('No test left is worth its minutes.');
+  });
+
+  test('names two readings that contradict each other, at both', () => {
+    const { sheet, read } = bay();
+    read('line.park.700.hot', 600);
+    read('fluidLevel', 'full');
+    read('line.park.700.hot', 200);
+    expect(sheet.clashes.value).toHaveLength(1);
+    const said = text(render(<Readings sheet={sheet} />));
+    expect(said.match(/cannot both be right on one car/g)).toHaveLength(2);
+  });
+
+  test('keeps what stands in the form, and brings a reading back into it as it was typed', () => {
+    const { jobs, sheet, read, id } = bay();
+    read('line.park.700.hot', 600, '87 psi', 95);
+    sheet.planner.form.set({ test: 'clutch.high.700.hot', text: 'about 4' });
+    expect(jobs.job(id)?.draft.value).toMatchObject({
+      test: 'clutch.high.700.hot',
+      text: 'about 4',
+    });
+    expect(makeSheet(jobs, id).planner.form.draft.value.text).toBe('about 4');
+    const [reading] = sheet.readings.value;
+    if (reading === undefined) throw new Error('The reading is not there.');
+    sheet.edit(reading, 'us');
+    expect(sheet.planner.form.draft.value).toMatchObject({
+      text: '87 psi',
+      temperature: '203\u00a0°F',
+    });
+    sheet.add({ test: testOf('line.park.700.hot'), value: 590 }, 'us');
+    expect(sheet.readings.value.map(({ value }) => value)).toEqual([590]);
+  });
+
+  test('is drawn whole before the planner has arrived', () => {
+    const { jobs, id } = bay();
+    const said = text(
+      render(<JobSheet jobs={jobs} id={id} arrived={false} close={() => undefined} />),
+    );
+    expect(said).toContain('Bay 3');
+    expect(said).toContain('The planner is loading.');
+  });
+});
+
+describe('the pages for paper', () => {
+  const { jobs, sheet, read, id } = bay();
+  read('clutch.forward.700.hot', 172.4, '25', 95);
+  read('fluidLevel', 'full');
+  sheet.phase.value = 'after';
+  read('clutch.forward.700.hot', 391, '56.7', 96);
+  const job = () => jobs.job(id) ?? jobs.add('x');
+  jobs.write(job(), 'repair', 'Seal set replaced.');
+  jobs.write(job(), 'notes', 'Only for the file.');
+  const file = text(render(<ForFile sheet={sheet} />));
+  const customer = text(render(<ForCustomer sheet={sheet} />));
+
+  test('the one for the file has every reading with its conditions, as typed too', () => {
+    expect(file).toContain('25 psi 203 °F 25 psi');
+    expect(file).toContain('57 psi 205 °F 56.7 psi');
+    expect(file).toContain('Fluid level at its temperature Full');
+    expect(file).toContain('Split transfer seal');
+    expect(file).toContain('Only for the file.');
+    expect(file).toContain('Proved hot');
+  });
+
+  test('the one for the customer has what was repeated, what was done and the proof, and no word of the trade', () => {
+    expect(customer).toContain('Seal set replaced.');
+    expect(customer).toMatch(/Fluid pressure, Forward clutch, warmed up.*25 psi.*57 psi/);
+    expect(customer).toContain('The result is now what it should be.');
+    expect(customer).not.toContain('Only for the file.');
+    expect(customer).not.toMatch(/probab|posterior|severity|P07|rpm|solenoid|hypothes/i);
+  });
+
+  test('the pair stands on the sheet, with its temperatures', () => {
+    const said = text(render(<Repair jobs={jobs} sheet={sheet} />));
+    expect(said).toContain('As on a healthy car. Same temperature (1.8 °F apart).');
+    expect(said).toContain('Proved hot');
+  });
+});
