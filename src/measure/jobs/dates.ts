@@ -1,7 +1,7 @@
-import { HERE } from '../../quantity/language.ts';
+import { language } from '../../language/current.ts';
 
 /** A date as a work order has it. */
 export const dateOf = (at: number): string =>
-  new Intl.DateTimeFormat(HERE, { dateStyle: 'medium' }).format(at);
+  new Intl.DateTimeFormat(language.locale, { dateStyle: 'medium' }).format(at);
 export const dateAndTimeOf = (at: number): string =>
-  new Intl.DateTimeFormat(HERE, { dateStyle: 'medium', timeStyle: 'short' }).format(at);
+  new Intl.DateTimeFormat(language.locale, { dateStyle: 'medium', timeStyle: 'short' }).format(at);
