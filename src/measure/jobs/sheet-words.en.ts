@@ -74,7 +74,6 @@ export const words = {
     test: 'Test',
     before: 'Before',
     after: 'After',
-    proof: 'Proof',
     caption: 'The same test before and after the repair',
     same: (apart: string) => `Same temperature (${apart} apart).`,
     apart: (p: { apart: string; same: string; band: string }) =>
