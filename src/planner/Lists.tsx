@@ -30,10 +30,12 @@ const SEEN = 0.01;
 
 /** No reading proves anything to the last hundredth. */
 const MOST = 0.99;
+const LEAST = 0.01;
 export const share = (part: number, system: UnitSystem): string => {
   const print = printer(system);
-  return part > MOST
-    ? words.list.over({ percent: print(100 * MOST, percent) })
+  if (part > MOST) return words.list.over({ percent: print(100 * MOST, percent) });
+  return part < LEAST
+    ? words.list.under({ percent: print(100 * LEAST, percent) })
     : print(100 * part, percent);
 };
 

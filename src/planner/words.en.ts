@@ -141,6 +141,7 @@ export const words = {
   list: {
     title: 'What it may be',
     over: (p: { percent: string }) => `over ${p.percent}`,
+    under: (p: { percent: string }) => `under ${p.percent}`,
     severity: (p: { from: string; to: string }) => `${p.from} to ${p.to} of the worst`,
     rest: (p: { percent: string }) => `All others together: ${p.percent}.`,
     sure: (p: { fault: string; percent: string }) =>

@@ -189,9 +189,8 @@ test('a foreign file is refused in a sentence, and an own one brings its jobs ba
 test('the wrong unit is asked about, and contradicting readings are named at both', async ({
   page,
 }) => {
-  await page.goto('/');
-  await page.getByRole('radio', { name: 'Metric units: kPa' }).check({ force: true });
   await open(page);
+  await page.locator('input[name=units][value=si]').check({ force: true });
   await begin(page, 'Bay 3');
   await type(page, 'line.park.700.hot', '87');
   await expect(page.getByRole('alert').filter({ hasText: 'Did you mean psi?' })).toBeVisible();

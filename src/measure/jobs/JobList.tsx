@@ -87,7 +87,7 @@ function Listed({ jobs, open }: ListProps) {
           </>
         )}
       </p>
-      {all > 1 && (
+      {(all > 1 || query !== '') && (
         <p class="job-search">
           <label for="job-search">{words.search}</label>
           <input

@@ -1,9 +1,8 @@
-import { useSignal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
 import { Form } from '../../planner/Form.tsx';
 import { Frosty } from '../../planner/Frosty.tsx';
 import { share } from '../../planner/Lists.tsx';
-import type { answers } from '../../planner/load.ts';
+import type * as load from '../../planner/load.ts';
 import { nameOf } from '../../planner/reading-text.ts';
 import { words as plannerWords } from '../../planner/words.en.ts';
 import { LiveText } from '../../ui/LiveText.tsx';
@@ -20,38 +19,33 @@ import { Typed } from './Typed.tsx';
 export interface JobProps {
   readonly jobs: JobsModel;
   readonly id: string;
+  /** The planner and what shows its answers; null where it did not load. */
+  readonly planner: Pick<typeof load, 'planner' | 'answers'> | null;
   /** Opened by hand a moment ago: the form takes the keys. */
   readonly arrived: boolean;
   readonly close: () => void;
 }
 
 /** One job: readings in, what it may be and what to measure next, the repair and its proof, two pages for paper. */
-export function JobSheet({ jobs, id, arrived, close }: JobProps) {
-  const sheet = useMemo(() => makeSheet(jobs, id), []);
-  const shown = useSignal<typeof answers | null>(null);
-  const failed = useSignal(false);
+export function JobSheet({ jobs, id, planner, arrived, close }: JobProps) {
+  const sheet = useMemo(() => {
+    const made = makeSheet(jobs, id);
+    if (planner !== null) made.planner.planner.value = planner.planner;
+    return made;
+  }, []);
   const system = useUnits();
   useEffect(() => {
-    import('../../planner/load.ts').then(
-      (loaded) => {
-        sheet.planner.planner.value = loaded.planner;
-        shown.value = loaded.answers;
-      },
-      () => {
-        failed.value = true;
-      },
-    );
     if (arrived) document.getElementById('next-test-test')?.focus({ preventScroll: true });
     return sheet.stop;
   }, []);
   const job = sheet.job.value;
   if (job === undefined) return null;
-  const said = shown.value;
+  const said = planner?.answers;
   const changing = sheet.changing.value !== '';
   const { form } = words;
   return (
     <>
-      <div class="job no-print" data-ready={said !== null}>
+      <div class="job no-print" data-ready={said !== undefined}>
         <p class="job-top">
           <button type="button" class="quiet" onClick={close}>
             {words.back}
@@ -91,7 +85,7 @@ export function JobSheet({ jobs, id, arrived, close }: JobProps) {
               <said.Next model={sheet.planner} />
             </>
           ) : (
-            <p role="status">{failed.value ? plannerWords.failed : plannerWords.asleep}</p>
+            <p role="status">{plannerWords.failed}</p>
           )}
           <p class="muted">{plannerWords.assumed}</p>
         </div>

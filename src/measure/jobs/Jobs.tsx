@@ -9,12 +9,17 @@ import { JobList } from './JobList.tsx';
 import { makeJobs } from './model.ts';
 import { words } from './words.en.ts';
 
+interface Loaded {
+  readonly Sheet: ComponentType<JobProps>;
+  readonly planner: JobProps['planner'];
+}
+
 /** The page's island: the jobs of this device, or the one that the address names. */
 export function Jobs() {
   const jobs = useMemo(() => makeJobs({ store: jobStore() }), []);
   const ready = useReady();
   const at = useSignal('');
-  const sheet = useSignal<ComponentType<JobProps> | null>(null);
+  const loaded = useSignal<Loaded | null>(null);
   const missed = useSignal(false);
   const frame = useRef<HTMLDivElement>(null);
   /** A job was opened here, and not by the address: the keys go along. */
@@ -45,10 +50,11 @@ export function Jobs() {
   const job = at.value === '' ? undefined : jobs.job(at.value);
   const opened = job !== undefined && !isDeleted(job);
   useEffect(() => {
-    if (!opened || sheet.value !== null) return;
-    import('./JobSheet.tsx').then(
-      ({ JobSheet }) => {
-        sheet.value = JobSheet;
+    if (!opened || loaded.value !== null) return;
+    // Together, so that nothing of the sheet is pushed down by what comes after it.
+    Promise.all([import('./JobSheet.tsx'), import('../../planner/load.ts').catch(() => null)]).then(
+      ([{ JobSheet }, planner]) => {
+        loaded.value = { Sheet: JobSheet, planner };
       },
       () => {
         missed.value = true;
@@ -69,15 +75,22 @@ export function Jobs() {
     document.getElementById('job-new')?.focus({ preventScroll: true });
   };
   const fault = jobs.fault.value;
-  const Sheet = sheet.value;
+  const there = loaded.value;
   return (
     <div class="jobs" id="jobs" ref={frame} data-ready={ready && jobs.loaded.value}>
       <p class="field-error no-print" role="alert">
         {fault && words.fault[fault]}
       </p>
       {opened ? (
-        Sheet ? (
-          <Sheet key={job.id} jobs={jobs} id={job.id} arrived={arrived.current} close={close} />
+        there ? (
+          <there.Sheet
+            key={job.id}
+            jobs={jobs}
+            id={job.id}
+            planner={there.planner}
+            arrived={arrived.current}
+            close={close}
+          />
         ) : (
           <p role="status">{missed.value ? words.missed : words.fetching}</p>
         )

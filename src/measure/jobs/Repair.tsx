@@ -1,3 +1,4 @@
+import { Fragment } from 'preact';
 import { WARMTHS } from '../../diagnosis/index.ts';
 import { nameOf, shownIn } from '../../planner/reading-text.ts';
 import { format } from '../../quantity/print.ts';
@@ -66,19 +67,22 @@ export function PairTable({ pairs }: { readonly pairs: readonly Pair[] }) {
             <th scope="col">{repair.test}</th>
             <th scope="col">{repair.before}</th>
             <th scope="col">{repair.after}</th>
-            <th scope="col">{repair.proof}</th>
           </tr>
         </thead>
         <tbody>
           {pairs.map((pair) => (
-            <tr key={pair.after.id}>
-              <th scope="row">{nameOf(pair.before.taken.test, system)}</th>
-              <td>{shownIn(pair.before.taken, system)}</td>
-              <td>{shownIn(pair.after.taken, system)}</td>
-              <td>
-                {repair.standing[pair.is]} {sameWords(pair, system)}
-              </td>
-            </tr>
+            <Fragment key={pair.after.id}>
+              <tr>
+                <th scope="row">{nameOf(pair.before.taken.test, system)}</th>
+                <td>{shownIn(pair.before.taken, system)}</td>
+                <td>{shownIn(pair.after.taken, system)}</td>
+              </tr>
+              <tr class="job-says">
+                <td colSpan={3}>
+                  {repair.standing[pair.is]} {sameWords(pair, system)}
+                </td>
+              </tr>
+            </Fragment>
           ))}
         </tbody>
       </table>

@@ -73,8 +73,7 @@ export const words = {
     title: 'What we measured and what we did',
     about: (label: string) => `Job: ${label}`,
     measured: 'What we measured',
-    measuredHow:
-      'We measured before deciding what to replace. These are the results that can be compared.',
+    measuredHow: 'The results that can be compared stand side by side.',
     test: 'Test',
     before: 'Before',
     after: 'After',

@@ -74,13 +74,12 @@ export const words = {
     test: 'Test',
     before: 'Before',
     after: 'After',
-    proof: 'Proof',
     caption: 'The same test before and after the repair',
     same: (apart: string) => `Same temperature (${apart} apart).`,
     apart: (p: { apart: string; same: string; band: string }) =>
       `${p.apart} apart. The planner takes any ${p.band} as one band; proof in the trade asks for ${p.same} or less. Take it once more at the first temperature.`,
     unwritten: (p: { usual: string }) =>
-      `A temperature was not written down, so both count as ${p.usual}. Proof needs both.`,
+      `A temperature was not written down; it counts as ${p.usual}. Proof needs both.`,
     needless: 'Temperature does not matter here.',
     standing: {
       right: 'As on a healthy car.',

@@ -1,6 +1,5 @@
 import { computed, effect, signal } from '@preact/signals';
 import {
-  ARRIVES,
   contradictionFinder,
   outcomesFor,
   stepsOf,
@@ -67,10 +66,8 @@ export function makeSheet(jobs: JobsModel, id: string, now: () => number = Date.
 
   /** Made once the planner is there: it remembers the pairs that it has tried. */
   const finder = computed(() => {
-    const ask = planner.planner.value;
-    if (ask === null) return null;
-    const nothing = { readings: [], state: ARRIVES, priors: {} };
-    return contradictionFinder(ask(nothing).posterior.cells);
+    const advice = planner.planner.value === null ? null : planner.advice.peek();
+    return advice && contradictionFinder(advice.posterior.cells);
   });
   const clashesAmong = (all: readonly Known[]): readonly (readonly [string, string])[] =>
     (finder.value?.(all.map(({ taken }) => taken)) ?? []).map(

@@ -1,5 +1,5 @@
 /** Jobs as a file, to keep elsewhere or to take to another device. */
-import { isDeleted, type Job } from './job.ts';
+import type { Job } from './job.ts';
 import { readJob } from './job-form.ts';
 
 const KIND = 'hot-clutch:jobs';
@@ -39,7 +39,3 @@ export function readFile(given: string): FileRead {
   if (good.length === 0 && read.length > 0) return no('broken');
   return { ok: true, jobs: good, unreadable: read.length - good.length };
 }
-
-/** How many of a list are there to be seen. */
-export const standing = (jobs: readonly Job[]): readonly Job[] =>
-  jobs.filter((job) => !isDeleted(job));

@@ -84,13 +84,15 @@ describe('a job on the page', () => {
     expect(sheet.readings.value.map(({ value }) => value)).toEqual([590]);
   });
 
-  test('is drawn whole before the planner has arrived', () => {
+  test('is drawn with all else where the planner did not load', () => {
     const { jobs, id } = bay();
     const said = text(
-      render(<JobSheet jobs={jobs} id={id} arrived={false} close={() => undefined} />),
+      render(
+        <JobSheet jobs={jobs} id={id} planner={null} arrived={false} close={() => undefined} />,
+      ),
     );
     expect(said).toContain('Bay 3');
-    expect(said).toContain('The planner is loading.');
+    expect(said).toContain('The planner did not load.');
   });
 });
 
