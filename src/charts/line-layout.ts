@@ -63,7 +63,8 @@ export function layOutLines(props: LineChartProps, size: Size, system: UnitSyste
   const stripStep = stripHeight + em * 1.5;
   const top = em * (events.length > 0 ? 3.3 : 1.9);
   const foot = height - em * 2.9;
-  const bottom = foot - strips.length * stripStep;
+  // In a box too low for its strips there is no plot, but never one upside down.
+  const bottom = Math.max(top, foot - strips.length * stripStep);
   const left = widestTick(props.yAxis, system) * em * EM_PER_CHARACTER + em * 0.9;
   const frame: Frame = { left, right: width - longest - em * 0.8, top, bottom };
   const x = placeAxis(props.xAxis, system, [frame.left, frame.right]);
@@ -133,20 +134,26 @@ export function layOutLines(props: LineChartProps, size: Size, system: UnitSyste
   return { frame, x, y, foot, stripTops, stripHeight, ...names };
 }
 
+/** A mark is a filled disc: of a name under it whole letters are lost, where a line leaves them legible. */
+const MARK_WEIGHT = 10;
+
 /** Small boxes along the lines, and one on each marked point, for names to keep clear of. */
 function lineObstacles(
   { x: xs, series, marks = [] }: LineChartProps,
   x: PlacedAxis,
   y: PlacedAxis,
   em: number,
-): Box[] {
+): Obstacle[] {
   const around = (px: number, py: number, r: number): Box => ({
     x: px - r,
     y: py - r,
     width: 2 * r,
     height: 2 * r,
   });
-  const boxes: Box[] = marks.map((mark) => around(x.place(mark.x), y.place(mark.y), em * 0.5));
+  const boxes: Obstacle[] = marks.map((mark) => ({
+    ...around(x.place(mark.x), y.place(mark.y), em * 0.5),
+    weight: MARK_WEIGHT,
+  }));
   for (const { y: ys } of series) {
     xs.forEach((value, i) => {
       const up = ys[i];

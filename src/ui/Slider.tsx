@@ -24,6 +24,9 @@ export interface SliderProps {
   readonly words?: ((value: number, system: UnitSystem) => string) | undefined;
 }
 
+/** Letters of a unit for which a label leaves room beside the field. */
+const LONG = 6;
+
 /** What has been typed and not yet taken up, with the value that was in force meanwhile. */
 interface Draft {
   readonly text: string;
@@ -112,7 +115,11 @@ export function Slider({ id, label: name, value, quantity, min, max, step, words
     />
   );
   return (
-    <div class="slider" role="group" aria-labelledby={`${id}-label`}>
+    <div
+      class={symbol.length > LONG ? 'slider slider-long' : 'slider'}
+      role="group"
+      aria-labelledby={`${id}-label`}
+    >
       <div class="slider-head">
         <label id={`${id}-label`} for={id}>
           {label}

@@ -73,6 +73,32 @@ async function expectAllInSight(sim: Locator, where: string): Promise<void> {
   expect(hidden, where).toEqual([]);
 }
 
+/**
+ * A prediction as it stands before anybody has scrolled in it: Run is on the screen and lies on nothing that has to be
+ * read first. On its side a phone shows all of it, picture, answers and confidence.
+ */
+async function expectAsked(sim: Locator, all: boolean, where: string): Promise<void> {
+  const hidden = await sim.evaluate(
+    (section, { all, slack }) => {
+      const go = section.querySelector('.sim-go')?.getBoundingClientRect() ?? new DOMRect();
+      const least = [...section.querySelectorAll('.sim-picture, .choice-stack legend, .sim-go')];
+      const rest = all ? [...section.querySelectorAll('.sim-controls label')] : [];
+      return [...least, ...rest].flatMap((one) => {
+        const { top, left, bottom, right } = one.getBoundingClientRect();
+        const foot = Math.round(bottom);
+        const name = one.textContent.trim().slice(0, 40) || one.className;
+        if (top < -slack || bottom > innerHeight + slack) {
+          return [`${name}: from ${Math.round(top)} to ${foot} of ${innerHeight} px`];
+        }
+        const under = bottom > go.top + slack && left < go.right && right > go.left;
+        return under && !one.matches('.sim-go') ? [`${name}: to ${foot} px, under Run`] : [];
+      });
+    },
+    { all, slack: SLACK },
+  );
+  expect(hidden, where).toEqual([]);
+}
+
 /** The picture, what is said and the head of the stage, where a change of stage has left the page. */
 async function expectHeld(sim: Locator, where: string): Promise<void> {
   const { picture, head, height } = await sim.evaluate((section) => {
@@ -127,11 +153,8 @@ for (const { address, ids } of simulationPages) {
         };
         await sim.evaluate((section) => section.scrollIntoView({ block: 'start' }));
         await expect(sim).toHaveAttribute('data-ready', 'true');
-        if (on.width === 390) {
-          await expect(sim.locator('button[type="submit"]'), `${id}: Run`).toBeInViewport({
-            ratio: 1,
-          });
-        }
+        const low = on.height === 390;
+        await expectAsked(sim, low, `${id}, predict, ${on.width} x ${on.height}`);
         await inSight('predict');
         await sim.locator('.choice-stack input').first().press('Space');
         await sim.locator('.choice-row input').first().press('Space');
@@ -140,11 +163,18 @@ for (const { address, ids } of simulationPages) {
         const onward = sim.getByRole('button', { name: 'On to the tasks' });
         await expect(sim.locator('.stage-head', { hasText: 'What it did' })).toBeFocused();
         await expectHeld(sim, `${id}, compare`);
+        // Upright, what came out is read on the way to what comes next.
+        if (low) await expect(onward, `${id}, compare`).toBeInViewport({ ratio: 1 });
         await inSight('compare');
         await onward.press('Enter');
         await expect(sim.locator('.stage-head', { hasText: /^Task 1 of/ })).toBeFocused();
         await expectHeld(sim, `${id}, tasks`);
+        const hint = sim.getByRole('button', { name: 'Give me a hint' });
+        if (low) await expect(hint, `${id}, tasks`).toBeInViewport({ ratio: 1 });
         await inSight('tasks');
+        await hint.press('Enter');
+        await sim.evaluate((section) => section.querySelector('.sim-bench')?.scrollIntoView());
+        await expect(sim.locator('.task-result'), `${id}, hint`).toBeInViewport({ ratio: 1 });
         await sim.getByRole('button', { name: 'Your controls' }).press('Enter');
         await expect(sim.locator('.stage-head', { hasText: 'Your controls' })).toBeFocused();
         await expectHeld(sim, `${id}, your controls`);
