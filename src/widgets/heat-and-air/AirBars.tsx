@@ -7,9 +7,9 @@ import { words } from './words.en.ts';
 /** What the tester's gauge holds of its supply, in two places; the tick is a healthy one. */
 export function AirBars({ model }: { readonly model: HeatAndAirModel }) {
   const system = useUnits();
-  const { name, held } = words.air;
+  const { held } = words.air;
   return (
-    <dl class="air-bars" aria-label={name}>
+    <dl class="air-bars">
       {(['circuit', 'seal'] as const).map((place) => {
         const here = model.air.value[place];
         const healthy = HEALTHY_AIR[place];

@@ -53,9 +53,8 @@ export const words = {
     now: 'now',
   },
   air: {
-    name: 'Air held, cold on the bench',
-    circuit: 'Circuit',
-    seal: 'Transfer seal',
+    circuit: 'Air, circuit',
+    seal: 'Air, seal',
     /** The tick on the bar says the same. */
     held: (p: { held: string; healthy: string }) => `${p.held}, healthy ${p.healthy}`,
   },
