@@ -92,8 +92,24 @@ export function prior(
   return [...listed, ...unlisted];
 }
 
+/** Mean and variance alone, where nothing is taken: two thirds of the moves are zero. */
+export function forecast({ z, P }: Pick<Weighed, 'z' | 'P'>, { mean, moves, own }: Expected) {
+  let mu = mean;
+  let S = own;
+  for (let i = 0; i < SHARED; i += 1) {
+    const move = moves[i] ?? 0;
+    if (move === 0) continue;
+    mu += move * (z[i] ?? 0);
+    for (let k = 0; k < SHARED; k += 1) {
+      const other = moves[k] ?? 0;
+      if (other !== 0) S += move * other * (P[i * SHARED + k] ?? 0);
+    }
+  }
+  return { mu, S };
+}
+
 /** How a reading stands with a cell: its mean and variance, and P J'. */
-export function predicted({ z, P }: Pick<Weighed, 'z' | 'P'>, { mean, moves, own }: Expected) {
+function predicted({ z, P }: Pick<Weighed, 'z' | 'P'>, { mean, moves, own }: Expected) {
   let mu = mean;
   let S = own;
   const PJ = new Float64Array(SHARED);
@@ -186,6 +202,16 @@ export function outcomeIndex({ test, value }: TakenReading): number {
   return CODE_SETS.findIndex((set) => set.every((is, i) => is === codes.includes(CODES[i] ?? '')));
 }
 
+/** Lets one more reading speak. */
+export function take(cells: readonly Weighed[], reading: TakenReading): void {
+  const { test } = reading;
+  for (const cell of cells) {
+    if (cell.log === -Infinity) continue;
+    if (isNumeric(test)) takeNumber(cell, reading, test);
+    else cell.log += Math.log(chancesFor(cell, test)[outcomeIndex(reading)] ?? 0);
+  }
+}
+
 /** Weighs readings, in their order. */
 export function weigh(
   hypotheses: readonly Hypothesis[],
@@ -193,14 +219,15 @@ export function weigh(
   weights?: Readonly<Partial<Record<Name, number>>>,
 ): Posterior {
   const cells = prior(hypotheses, weights);
-  for (const reading of readings) {
-    const { test } = reading;
-    for (const cell of cells) {
-      if (cell.log === -Infinity) continue;
-      if (isNumeric(test)) takeNumber(cell, reading, test);
-      else cell.log += Math.log(chancesFor(cell, test)[outcomeIndex(reading)] ?? 0);
-    }
-  }
+  for (const reading of readings) take(cells, reading);
+  return posteriorOf(cells, readings);
+}
+
+/** What the cells say once they have taken the readings. */
+export function posteriorOf(
+  cells: readonly Weighed[],
+  readings: readonly TakenReading[],
+): Posterior {
   const most = Math.max(...cells.map(({ log }) => log));
   const shares = Float64Array.from(cells, ({ log }) => Math.exp(log - most));
   const sum = shares.reduce((all, one) => all + one, 0);
