@@ -206,23 +206,54 @@ function bitsOfNumber(shares: readonly Share[], test: NumericTest): number {
   return information(shares, bins, chances);
 }
 
-/** All tests worth their minutes, best rate first. */
-export function rankTests(posterior: Posterior, state: CarState = ARRIVES): readonly Ranked[] {
+/** The hypotheses that count, their shares summing to 1. */
+function heavy(posterior: Posterior): readonly Share[] {
   const heaviest = posterior.shares.reduce((most, share) => Math.max(most, share), 0);
   const kept = posterior.cells.flatMap((cell, n): readonly Share[] => {
     const share = posterior.shares[n] ?? 0;
     return share < NEGLIGIBLE * heaviest ? [] : [{ cell, share }];
   });
   const total = kept.reduce((sum, { share }) => sum + share, 0);
-  const shares = kept.map(({ cell, share }) => ({ cell, share: share / total }));
+  return kept.map(({ cell, share }) => ({ cell, share: share / total }));
+}
+
+const bitsOf = (shares: readonly Share[], test: Test): number =>
+  isNumeric(test) ? bitsOfNumber(shares, test) : bitsOfWords(shares, test);
+
+/** Tests that can be taken at all, with their minutes. */
+function open({ taken }: Posterior, state: CarState): readonly Omit<Ranked, 'bits'>[] {
   const frosty = state.coldMorning || state.temperature === 'frost';
-  return TESTS.filter(({ id }) => !posterior.taken.includes(id))
+  return TESTS.filter(({ id }) => !taken.includes(id))
     .filter(({ at }) => at.warmth !== 'frost' || frosty)
-    .map((test) => ({
-      test,
-      bits: isNumeric(test) ? bitsOfNumber(shares, test) : bitsOfWords(shares, test),
-      minutes: minutesFor(test, state),
-    }))
+    .map((test) => ({ test, minutes: minutesFor(test, state) }));
+}
+
+/** All tests worth their minutes, best rate first. */
+export function rankTests(posterior: Posterior, state: CarState = ARRIVES): readonly Ranked[] {
+  const shares = heavy(posterior);
+  return open(posterior, state)
+    .map(({ test, minutes }) => ({ test, bits: bitsOf(shares, test), minutes }))
     .filter(({ bits }) => bits >= LEAST_BITS)
     .sort((a, b) => b.bits / b.minutes - a.bits / a.minutes);
+}
+
+/** The first of rankTests alone: no test tells more than what is unknown, so long ones need not be worked out. */
+export function bestTest(posterior: Posterior, state: CarState = ARRIVES): Ranked | undefined {
+  const shares = heavy(posterior);
+  const ofClass = new Float64Array(CLASSES.length);
+  for (const { cell, share } of shares) {
+    const { index } = cell.hypothesis;
+    ofClass[index] = (ofClass[index] ?? 0) + share;
+  }
+  const unknown = ofClass.reduce((sum, p) => (p > 0 ? sum - p * Math.log2(p) : sum), 0);
+  let best: Ranked | undefined;
+  for (const { test, minutes } of [...open(posterior, state)].sort(
+    (a, b) => a.minutes - b.minutes,
+  )) {
+    const rate = best ? best.bits / best.minutes : 0;
+    if (unknown / minutes < rate) break;
+    const bits = bitsOf(shares, test);
+    if (bits >= LEAST_BITS && bits / minutes > rate) best = { test, bits, minutes };
+  }
+  return best;
 }

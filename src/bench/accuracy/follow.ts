@@ -1,13 +1,13 @@
 /** A car's way through the shop: test after test until the planner is sure, or nothing is left that is worth its minutes. */
 import {
   ARRIVES,
+  bestTest,
   findingsOf,
   fitOf,
   hypothesesOf,
   minutesFor,
   posteriorOf,
   prior,
-  rankTests,
   stateAfter,
   SURE,
   take,
@@ -17,6 +17,7 @@ import {
   type Table,
   type TakenReading,
   type Test,
+  type Weighed,
 } from '../../diagnosis/index.ts';
 import { ALL } from './orders.ts';
 
@@ -30,6 +31,16 @@ export interface Way {
 export const sure = ({ faults: [top] }: Pick<Way, 'faults'>): boolean =>
   (top?.probability ?? 0) >= SURE;
 
+/** From here down a hypothesis does not come back: it is some six contradictions behind the likeliest [ln]. */
+const HOPELESS = 60;
+
+/** The cells after one more reading, less the hopeless: most of the work is theirs. */
+function after(cells: readonly Weighed[], reading: TakenReading): readonly Weighed[] {
+  take(cells, reading);
+  const most = cells.reduce((log, cell) => Math.max(log, cell.log), -Infinity);
+  return cells.filter(({ log }) => log > most - HOPELESS);
+}
+
 export interface Shop {
   readonly byPlanner: (read: GeneratedCar) => Way;
   readonly byOrder: (read: GeneratedCar, order: readonly Test[]) => Way;
@@ -39,10 +50,10 @@ export interface Shop {
 export function shopOf(table: Table): Shop {
   const hypotheses = hypothesesOf(table);
   // Every car begins with the same question.
-  const first = rankTests(posteriorOf(prior(hypotheses), []))[0]?.test;
+  const first = bestTest(posteriorOf(prior(hypotheses), []))?.test;
 
   const byPlanner: Shop['byPlanner'] = (read) => {
-    const cells = prior(hypotheses);
+    let cells: readonly Weighed[] = prior(hypotheses);
     const readings: TakenReading[] = [];
     let state = ARRIVES;
     let minutes = 0;
@@ -53,7 +64,7 @@ export function shopOf(table: Table): Shop {
         ? undefined
         : readings.length === 0
           ? first
-          : rankTests(posterior, state)[0]?.test;
+          : bestTest(posterior, state)?.test;
       if (test === undefined) {
         return { faults, fit: fitOf(posterior), minutes, readings: readings.length };
       }
@@ -61,26 +72,22 @@ export function shopOf(table: Table): Shop {
       state = stateAfter(test, state);
       const reading = read(test);
       readings.push(reading);
-      take(cells, reading);
+      cells = after(cells, reading);
     }
   };
 
   const inOrder = (read: GeneratedCar, order: readonly Test[], stops: boolean): Way => {
-    const cells = prior(hypotheses);
+    let cells: readonly Weighed[] = prior(hypotheses);
     const readings: TakenReading[] = [];
     let state = ARRIVES;
     let minutes = 0;
-    let faults: readonly Finding[] = [];
     for (const test of order) {
       minutes += minutesFor(test, state);
       state = stateAfter(test, state);
       const reading = read(test);
       readings.push(reading);
-      take(cells, reading);
-      if (stops) {
-        faults = findingsOf(posteriorOf(cells, readings));
-        if (sure({ faults })) break;
-      }
+      cells = after(cells, reading);
+      if (stops && sure({ faults: findingsOf(posteriorOf(cells, readings)) })) break;
     }
     const posterior = posteriorOf(cells, readings);
     return {

@@ -31,9 +31,15 @@ export interface Counts {
   readonly sound: number;
 }
 
-const many = <Item>(count: number, one: () => Item): Item[] => Array.from({ length: count }, one);
+const many = <Item>(count: number, one: (n: number) => Item): Item[] =>
+  Array.from({ length: count }, (_, n) => one(n));
 
-export function seenWith(table: Table, seed: number, counts: Counts): Seen {
+export function seenWith(
+  table: Table,
+  seed: number,
+  counts: Counts,
+  told: (text: string) => void,
+): Seen {
   const shop = shopOf(table);
   // Each kind draws from a chance of its own: more cars of one do not change those of another.
   const drawing = (kind: number): Chance => chanceFrom(4 * seed + kind);
@@ -55,7 +61,10 @@ export function seenWith(table: Table, seed: number, counts: Counts): Seen {
   const [one, two, out, none] = [0, 1, 2, 3].map(drawing) as [Chance, Chance, Chance, Chance];
   return {
     seed,
-    singles: many(counts.singles, () => single(one)),
+    singles: many(counts.singles, (n) => {
+      if (n % 50 === 49) told(`seed ${seed}: ${n + 1} cars`);
+      return single(one);
+    }),
     pairs: many(counts.pairs, () => other(twoFaults(two))),
     outside: many(counts.outside, () => other(outsideTheList(table, out))),
     sound: many(counts.sound, () => other(healthy(table, none))),

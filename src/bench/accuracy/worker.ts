@@ -5,4 +5,4 @@ import { keptTable } from '../../diagnosis/kept-table.ts';
 import { seenWith, type Counts } from './seen.ts';
 
 const { seed, counts } = workerData as { readonly seed: number; readonly counts: Counts };
-parentPort?.postMessage(seenWith(decodeTable(keptTable), seed, counts));
+parentPort?.postMessage(seenWith(decodeTable(keptTable), seed, counts, console.log));
