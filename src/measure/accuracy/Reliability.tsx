@@ -4,6 +4,8 @@ import type { JSX } from 'preact';
 import type { Bin } from './figures.ts';
 import { words } from './words.en.ts';
 
+const TITLE = 'reliability-title';
+const DESC = 'reliability-desc';
 const SIDE = 360;
 const LEFT = 56;
 const TOP = 14;
@@ -39,10 +41,10 @@ export function Reliability({ bins }: { readonly bins: readonly Bin[] }): JSX.El
       class="reliability"
       viewBox={`0 0 ${SIDE} ${SIDE}`}
       role="img"
-      aria-labelledby="reliability-title reliability-desc"
+      aria-labelledby={`${TITLE} ${DESC}`}
     >
-      <title id="reliability-title">{words.diagramTitle}</title>
-      <desc id="reliability-desc">{words.diagramDesc(bins.length)}</desc>
+      <title id={TITLE}>{words.diagramTitle}</title>
+      <desc id={DESC}>{words.diagramDesc(bins.length)}</desc>
       <g class="grid">
         {TICKS.map((tick) => (
           <path key={tick} d={`M${x(tick)} ${TOP}V${y(0)}M${LEFT} ${y(tick)}H${x(1)}`} />

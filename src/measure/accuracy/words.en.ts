@@ -1,4 +1,4 @@
-import type { GoalId } from './goals.ts';
+import type { GoalId, Group } from './goals.ts';
 
 /** The page about how often the planner is right: built into the page, never sent to a script. */
 export const words = {
@@ -14,30 +14,36 @@ export const words = {
   here: 'Came out',
   goal: 'Meant to reach',
   rows: {
-    rightFirst: 'One fault: the right one is on top when the planner stops',
-    rightWithinTwo: 'One fault: the right one is among the first two',
-    reached90: 'One fault: the planner reaches 90 %',
-    calibration: 'One fault: how far the stated chance is off, on average',
-    unlistedAccused: 'One fault: it ends on “not in this list” all the same',
-    allReadings: 'One fault: the right one is on top after every reading there is',
-    minutes: 'One fault: minutes until the planner stops',
-    minutesRatio: 'One fault: those minutes over the minutes of the fixed order',
-    falseAlarm: 'One fault: it says that no single fault fits',
-    twoOnTop: 'Two faults: one of them is on top when the planner stops',
-    twoNoFit: 'Two faults: after every reading it says that no single fault fits',
-    outsideOnTop: 'Not in the list: it says so after every reading there is',
-    outsideAccused: 'Not in the list: it blames a listed part at 90 %',
-    leakLeast: 'Size of a split: the 90 % region holds the true size, least of the sets of taps',
-    leakMost: 'Size of a split: the same, most of the sets of taps',
+    rightFirst: 'The right one is on top when the planner stops',
+    rightWithinTwo: 'The right one is among the first two',
+    reached90: 'The planner reaches 90 %',
+    calibration: 'How far the stated chance is off, on average',
+    unlistedAccused: 'It ends on “not in this list” all the same',
+    allReadings: 'The right one is on top after every reading there is',
+    minutes: 'Minutes until the planner stops',
+    minutesRatio: 'Those minutes over the minutes of the fixed order',
+    falseAlarm: 'It says after every reading that no single fault fits',
+    twoOnTop: 'One of them is on top when the planner stops',
+    twoNoFit: 'After every reading it says that no single fault fits',
+    outsideOnTop: 'It says so after every reading there is',
+    outsideAccused: 'It blames a listed part at 90 %',
+    leakLeast: 'The 90 % region holds the true size: with the worst set of taps',
+    leakMost: 'The same with the best set of taps',
   } satisfies Record<GoalId, string>,
+  groups: {
+    one: 'Cars with one fault',
+    two: 'Cars with two faults',
+    outside: 'Cars with something that is not in the list',
+    crack: 'Size of a split in the transfer seal',
+  } satisfies Record<Group, string>,
   orMore: (value: string) => `${value} or more`,
   orLess: (value: string) => `${value} or less`,
-  misses: (count: number) =>
+  misses: (count: number, all: number) =>
     count === 0
       ? 'Every line reaches what it was meant to reach.'
-      : count === 1
-        ? 'One line falls short of what it was meant to reach. It is set in bold.'
-        : `${count} lines fall short of what they were meant to reach. They are set in bold.`,
+      : `The lines in bold fall short of what they were meant to reach: ${count} of ${all}.`,
+  falseAlarm: (share: string) =>
+    `Mind the line about “no single fault fits”. With every reading taken it said so of ${share} of the cars that had one fault. Take it as a reason to look again, and not as proof of a second fault.`,
 
   minutesTitle: 'Minutes',
   minutes: (planner: string, fixed: string, random: string) =>
