@@ -4,7 +4,7 @@
  */
 import { CIRCUITS, type Plant } from '../engine/index.ts';
 import { CLASSES, severitiesOf, type FaultClass, type Name } from './hypotheses.ts';
-import { NUISANCES, type Subject } from './nuisances.ts';
+import { GAUGE_GAIN, NUISANCES, type Subject } from './nuisances.ts';
 import { outcomeChances, CODE_SETS, type CodeSigns } from './outcome-tables.ts';
 import type { TakenReading } from './posterior.ts';
 import { readSubject } from './read-subject.ts';
@@ -41,30 +41,51 @@ const normal = (chance: Chance): number =>
   Math.sqrt(-2 * Math.log(1 - chance())) * Math.cos(2 * Math.PI * chance());
 const within = (chance: Chance, half: number): number => half * (2 * chance() - 1);
 
-/** A car with something wrong, whose readings can be taken in any order. */
-export interface GeneratedCar {
-  readonly of: FaultClass;
-  readonly severity: number;
-  readonly read: (test: Test) => TakenReading;
+/** What is wrong with a car, as far as its readings go. */
+export interface Illness {
+  /** What is done to the sound car. */
+  readonly spoil: (sound: Plant) => Plant;
+  /** Chance of each outcome of a test in words. */
+  readonly chances: (test: OutcomeTest) => readonly number[];
 }
 
-/** What the planner does not know of: friction, stroke, spring, lengths of leaks, filter, passage, bleed, cooler. */
+/** A car with something wrong, whose readings can be taken in any order. */
+export type GeneratedCar = (test: Test) => TakenReading;
+
+/** What the planner does not know of, as half the width of a uniform law (specification of the planner, section 3). */
+export const UNKNOWN = {
+  friction: 0.08,
+  stroke: 0.08,
+  spring: 0.08,
+  crackLength: 0.2,
+  pistonGap: 0.2,
+  give: 0.2,
+  inletLimit: 0.15,
+  commands: 0.02,
+  engineSpeed: 0.03,
+  passage: 0.1,
+  bleed: 0.1,
+  cooler: 0.1,
+} as const;
+
 function unknownTo(plant: Plant, chance: Chance): Plant {
   const by = (half: number) => 1 + within(chance, half);
-  const [length, piston, passage, bleed, cooler] = [by(0.2), by(0.2), by(0.1), by(0.1), by(0.1)];
-  const [friction, stroke, spring, elastic, limit] = [
-    by(0.08),
-    by(0.08),
-    by(0.08),
-    by(0.2),
-    by(0.15),
-  ];
+  const length = by(UNKNOWN.crackLength);
+  const piston = by(UNKNOWN.pistonGap);
+  const passage = by(UNKNOWN.passage);
+  const bleed = by(UNKNOWN.bleed);
+  const cooler = by(UNKNOWN.cooler);
+  const friction = by(UNKNOWN.friction);
+  const stroke = by(UNKNOWN.stroke);
+  const spring = by(UNKNOWN.spring);
+  const elastic = by(UNKNOWN.give);
+  const limit = by(UNKNOWN.inletLimit);
   const each = <Value>(of: (circuit: (typeof CIRCUITS)[number]) => Value) =>
     Object.fromEntries(CIRCUITS.map((circuit) => [circuit, of(circuit)])) as Record<
       (typeof CIRCUITS)[number],
       Value
     >;
-  const [line, clutchCommand] = [by(0.02), by(0.02)];
+  const [line, clutchCommand] = [by(UNKNOWN.commands), by(UNKNOWN.commands)];
   const commanded = (point: Plant['testPoints']['idle']) => ({
     ...point,
     line: point.line * line,
@@ -101,25 +122,30 @@ function unknownTo(plant: Plant, chance: Chance): Plant {
   };
 }
 
-const GAIN = 0.015;
+/** A class of fault at a severity. */
+export const illnessOf = (of: FaultClass, severity: number, signs: CodeSigns): Illness => ({
+  spoil: (sound) => withFault(sound, of, severity),
+  chances: (test) => outcomeChances(test, of, severity, signs),
+});
 
-/** A car of a class at a severity, with all that cars differ in, and what a shop reads on it. */
+/** A car with an illness, with all that cars differ in, and what a shop reads on it. */
 export function makeGenerated(
   plant: Plant,
-  of: FaultClass,
-  severity: number,
-  { chance, signs }: { readonly chance: Chance; readonly signs: CodeSigns },
+  { spoil, chances }: Illness,
+  chance: Chance,
 ): GeneratedCar {
-  const known = NUISANCES.reduce<Subject>(
+  const sound = NUISANCES.reduce<Subject>(
     (subject, nuisance) => nuisance.move(subject, within(chance, nuisance.half)),
     {
-      plant: unknownTo(withFault(plant, of, severity), chance),
+      plant: unknownTo(plant, chance),
       fluid: plant.fluid,
       warmth: nominalWarmth,
-      engineFactor: 1 + within(chance, 0.03),
+      engineFactor: 1 + within(chance, UNKNOWN.engineSpeed),
     },
   );
-  const gain = 1 + GAIN * normal(chance);
+  // What cars differ in they had when they were sound.
+  const known: Subject = { ...sound, plant: spoil(sound.plant) };
+  const gain = 1 + GAUGE_GAIN * normal(chance);
   const taken = new Map<string, TakenReading>();
   const number = (test: NumericTest): TakenReading['value'] => {
     const pressures = test.kind === 'linePressure' || test.kind === 'clutchPressure';
@@ -127,25 +153,18 @@ export function makeGenerated(
     const read = offScale(test, exact + errorOf(test, exact) * normal(chance));
     return test.kind === 'stopTime' && read > LONGEST_STOP ? null : read;
   };
-  const seen = (test: OutcomeTest): TakenReading['value'] =>
-    drawn(test, outcomeChances(test, of, severity, signs), chance);
-  return {
-    of,
-    severity,
-    read: (test) => {
-      const before = taken.get(test.id);
-      if (before) return before;
-      const reading: TakenReading = {
-        test,
-        value: isNumeric(test) ? number(test) : seen(test),
-      };
-      taken.set(test.id, reading);
-      return reading;
-    },
+  return (test) => {
+    const before = taken.get(test.id);
+    if (before) return before;
+    const value = isNumeric(test) ? number(test) : drawn(test, chances(test), chance);
+    const reading: TakenReading = { test, value };
+    taken.set(test.id, reading);
+    return reading;
   };
 }
 
-function drawn(
+/** One outcome, by chance. */
+export function drawn(
   test: OutcomeTest,
   chances: readonly number[],
   chance: Chance,

@@ -5,7 +5,13 @@ export * from './read-subject.ts';
 export * from './table.ts';
 export * from './table-code.ts';
 export * from './cells.ts';
-export { codesOf, outcomeChancesOf } from './outcome-tables.ts';
+export {
+  CODE_SETS,
+  codesOf,
+  outcomeChances,
+  outcomeChancesOf,
+  type CodeSigns,
+} from './outcome-tables.ts';
 export * from './posterior.ts';
 export * from './findings.ts';
 export * from './next-test.ts';

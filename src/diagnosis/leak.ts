@@ -9,6 +9,7 @@ import {
   makeFluid,
   revPerSecond,
   solveSteady,
+  type Circuit,
   type Plant,
 } from '../engine/index.ts';
 import { GAUGE_GAIN, NUISANCES, sdOf, type Nuisance, type Subject } from './nuisances.ts';
@@ -51,9 +52,12 @@ const LENGTH_HALF = 0.2;
 const SPREAD = 0.25;
 /** From this pressure on the crack is too thin to part them [kPa]. */
 const TOO_THIN_KPA = 740;
+/** Share of the highest-density region. */
+export const REGION = 0.9;
 const HELPFUL = 'clutch.forward.1500.cold';
 
-function crack(plant: Plant, heightMm: number, widthMm: number): Plant {
+/** The transmission with its seal split. */
+export function crack(plant: Plant, heightMm: number, widthMm: number): Plant {
   const leaks = Object.fromEntries(
     CIRCUITS.map((circuit) => {
       const of = plant.leaks[circuit];
@@ -120,10 +124,23 @@ function logNormal(off: readonly number[], S: readonly (readonly number[])[]): n
   return log;
 }
 
-function logLikelihood(
+/** A pressure that is taken, and where the fluid was not at the nominal temperature [°C]. */
+interface Tap {
+  readonly test: NumericTest;
+  readonly temperatureC?: number | undefined;
+}
+/** A size of crack, with the joint law of the pressures it gives: their means and their covariance [kPa]. */
+export interface CrackLaw {
+  readonly heightMm: number;
+  readonly widthMm: number;
+  readonly means: readonly number[];
+  readonly covariance: readonly (readonly number[])[];
+}
+
+function lawOf(
   subject: Subject,
-  pressures: readonly (TakenReading & { readonly test: NumericTest })[],
-): number {
+  pressures: readonly Tap[],
+): Omit<CrackLaw, 'heightMm' | 'widthMm'> {
   const at = (one: Subject) =>
     pressures.map(({ test, temperatureC }) => {
       const { warmth } = test.at;
@@ -144,7 +161,7 @@ function logLikelihood(
     means.map((mean) => GAUGE_GAIN * mean),
     means.map(() => ZERO_KPA),
   );
-  const S = means.map((mean, i) =>
+  const covariance = means.map((mean, i) =>
     means.map((_other, j) => {
       const shared = columns.reduce((sum, column) => sum + (column[i] ?? 0) * (column[j] ?? 0), 0);
       const test = pressures[i]?.test;
@@ -152,10 +169,43 @@ function logLikelihood(
       return shared + own;
     }),
   );
-  return logNormal(
-    pressures.map(({ value }, i) => (value as number) - (means[i] ?? 0)),
-    S,
+  return { means, covariance };
+}
+
+/** The law of the pressures at some taps for every size of crack. A second of work for each pressure. */
+export const crackLaws = (plant: Plant, pressures: readonly Tap[]): readonly CrackLaw[] =>
+  HEIGHTS_MM.flatMap((heightMm) =>
+    WIDTHS_MM.map((widthMm) => ({
+      heightMm,
+      widthMm,
+      ...lawOf(
+        { plant: crack(plant, heightMm, widthMm), fluid: plant.fluid, warmth: nominalWarmth },
+        pressures,
+      ),
+    })),
   );
+
+/** Share of each size once the pressures are read [kPa]. */
+export function crackShares(laws: readonly CrackLaw[], read: readonly number[]): readonly number[] {
+  const logs = laws.map(({ means, covariance }) =>
+    logNormal(
+      means.map((mean, i) => (read[i] ?? 0) - mean),
+      covariance,
+    ),
+  );
+  const most = Math.max(...logs);
+  const weights = logs.map((log) => Math.exp(log - most));
+  const total = weights.reduce((sum, weight) => sum + weight, 0);
+  return weights.map((weight) => weight / total);
+}
+
+/** Places of the likeliest sizes that together hold a share: the highest-density region. */
+export function likeliest(shares: readonly number[], wanted: number): readonly number[] {
+  const places = shares.map((_share, i) => i);
+  places.sort((a, b) => (shares[b] ?? 0) - (shares[a] ?? 0));
+  let held = 0;
+  const most = places.findIndex((i) => (held += shares[i] ?? 0) >= wanted);
+  return most < 0 ? places : places.slice(0, most + 1);
 }
 
 function points(values: readonly (readonly [value: number, share: number])[]) {
@@ -170,9 +220,14 @@ function points(values: readonly (readonly [value: number, share: number])[]) {
   }) as unknown as readonly [number, number, number];
 }
 
-/** What a crack loses in Drive, hot, on the commands of idle [L/min]. */
+/** Circuits that pass through the transfer seal. */
+const sealed = ({ leaks }: Plant): readonly Circuit[] =>
+  CIRCUITS.filter((circuit) => leaks[circuit].transferSeal.width > 0);
+
+/** What a crack loses hot on the commands of idle, in the first circuit through the seal [L/min]. */
 function hotIdleLeak(plant: Plant): number {
-  const { line, clutch } = commandsAt(plant, 'idle', 'forward');
+  const [circuit = 'forward'] = sealed(plant);
+  const { line, clutch } = commandsAt(plant, 'idle', circuit);
   const { circuits } = solveSteady({
     plant,
     fluid: makeFluid(plant.fluid),
@@ -180,35 +235,31 @@ function hotIdleLeak(plant: Plant): number {
     engineSpeed: revPerSecond(plant.testPoints.idle.engineRpm),
     lineCommand: line,
     clutchCommand: clutch,
-    applied: ['forward'],
+    applied: [circuit],
   });
-  return litresPerMinute(circuits.forward?.parts.transferSeal ?? 0);
+  return litresPerMinute(circuits[circuit]?.parts.transferSeal ?? 0);
 }
 
-/** The crack from two or more pressures of forward or reverse; null where there are fewer. */
+/** The crack from two or more pressures of circuits that pass through the seal; null where there are fewer. */
 export function estimateLeak(plant: Plant, readings: readonly TakenReading[]): LeakEstimate | null {
+  const through: readonly string[] = sealed(plant);
   const pressures = readings.flatMap((reading) => {
     const { test } = reading;
     const fits =
-      isNumeric(test) &&
-      test.kind === 'clutchPressure' &&
-      (test.at.circuit === 'forward' || test.at.circuit === 'reverse');
+      isNumeric(test) && test.kind === 'clutchPressure' && through.includes(test.at.circuit ?? '');
     return fits ? [{ ...reading, test }] : [];
   });
   if (pressures.length < 2) return null;
-  const cells = HEIGHTS_MM.flatMap((height) =>
-    WIDTHS_MM.map((width) => ({
-      height,
-      width,
-      log: logLikelihood(
-        { plant: crack(plant, height, width), fluid: plant.fluid, warmth: nominalWarmth },
-        pressures,
-      ),
-    })),
+  const laws = crackLaws(plant, pressures);
+  const each = crackShares(
+    laws,
+    pressures.map(({ value }) => value as number),
   );
-  const most = Math.max(...cells.map(({ log }) => log));
-  const total = cells.reduce((sum, { log }) => sum + Math.exp(log - most), 0);
-  const shares = cells.map((cell) => ({ ...cell, share: Math.exp(cell.log - most) / total }));
+  const shares = laws.map(({ heightMm, widthMm }, i) => ({
+    height: heightMm,
+    width: widthMm,
+    share: each[i] ?? 0,
+  }));
   const mean = (of: (cell: (typeof shares)[number]) => number): number =>
     shares.reduce((sum, cell) => sum + cell.share * of(cell), 0);
   const [lnH, lnW] = [mean(({ height }) => Math.log(height)), mean(({ width }) => Math.log(width))];
@@ -217,13 +268,10 @@ export function estimateLeak(plant: Plant, readings: readonly TakenReading[]): L
   const h = (cell: { height: number }) => Math.log(cell.height) - lnH;
   const w = (cell: { width: number }) => Math.log(cell.width) - lnW;
   const apart = Math.sqrt(spread(w)) <= SPREAD;
-  const region: (readonly [number, number])[] = [];
-  let held = 0;
-  for (const { height, width, share } of [...shares].sort((a, b) => b.share - a.share)) {
-    if (held >= 0.9) break;
-    held += share;
-    region.push([height, width]);
-  }
+  const region = likeliest(each, REGION).map((i): readonly [number, number] => [
+    laws[i]?.heightMm ?? NaN,
+    laws[i]?.widthMm ?? NaN,
+  ]);
   const helpful = readings.find(({ test }) => test.id === HELPFUL);
   return {
     heightMm: points(shares.map(({ height, share }) => [height, share])),
@@ -237,12 +285,13 @@ export function estimateLeak(plant: Plant, readings: readonly TakenReading[]): L
       shares.map(({ height, width, share }) => [width * height ** 2, share]),
     )[1],
     region,
-    helps: apart
-      ? null
-      : helpful === undefined
-        ? 'forwardColdLoaded'
-        : (helpful.value as number) >= TOO_THIN_KPA
-          ? 'tooThin'
-          : null,
+    helps:
+      apart || !through.includes('forward')
+        ? null
+        : helpful === undefined
+          ? 'forwardColdLoaded'
+          : (helpful.value as number) >= TOO_THIN_KPA
+            ? 'tooThin'
+            : null,
   };
 }

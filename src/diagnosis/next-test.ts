@@ -1,7 +1,7 @@
 /** Which test tells most for its minutes (specification of the planner, sections 2 and 6). */
 import { ANY_VALUE, CLASSES } from './hypotheses.ts';
 import { normalBelow } from './normal.ts';
-import { chancesFor, predicted, type Posterior, type Weighed } from './posterior.ts';
+import { chancesFor, forecast, type Posterior, type Weighed } from './posterior.ts';
 import {
   columnOf,
   isNumeric,
@@ -39,6 +39,7 @@ export const LEAST_BITS = 0.03;
 const NEGLIGIBLE = 1e-4;
 const POINTS = [-1.3, -0.4, 0.4, 1.3] as const;
 const EDGES = 20;
+const BUCKETS = 1024;
 
 const isWarmth = (setUp: SetUp): setUp is Warmth =>
   setUp === 'hot' || setUp === 'cold' || setUp === 'frost';
@@ -114,19 +115,49 @@ function bitsOfWords(shares: readonly Share[], test: OutcomeTest): number {
   return information(shares, chances[0]?.length ?? 0, chances);
 }
 
+/** Places of the points in the order of their values: by buckets first, since a sort of thousands is most of the work. */
+function inOrder(values: Float64Array): Int32Array {
+  const least = values.reduce((low, value) => Math.min(low, value), Infinity);
+  const most = values.reduce((high, value) => Math.max(high, value), -Infinity);
+  const perValue = most > least ? (BUCKETS - 1) / (most - least) : 0;
+  const bucketOf = (i: number): number => Math.floor(((values[i] ?? 0) - least) * perValue);
+  const begins = new Int32Array(BUCKETS + 1);
+  values.forEach((_value, i) => {
+    const after = bucketOf(i) + 1;
+    begins[after] = (begins[after] ?? 0) + 1;
+  });
+  for (let k = 1; k <= BUCKETS; k += 1) begins[k] = (begins[k] ?? 0) + (begins[k - 1] ?? 0);
+  const free = begins.slice();
+  const order = new Int32Array(values.length);
+  values.forEach((_value, i) => {
+    const bucket = bucketOf(i);
+    const place = free[bucket] ?? 0;
+    order[place] = i;
+    free[bucket] = place + 1;
+  });
+  for (let k = 0; k < BUCKETS; k += 1) {
+    order
+      .subarray(begins[k], begins[k + 1])
+      .sort((one, other) => (values[one] ?? 0) - (values[other] ?? 0));
+  }
+  return order;
+}
+
 /** Where the scale is cut: at even weights of what the hypotheses expect. */
 function edgesOf(means: Float64Array, sds: Float64Array, shares: readonly Share[], stop: boolean) {
-  const points = shares.flatMap(({ share }, n) =>
-    POINTS.map((a) => ({ at: (means[n] ?? 0) + a * (sds[n] ?? 0), weight: share / POINTS.length })),
-  );
-  points.sort((a, b) => a.at - b.at);
-  const total = points.reduce((sum, { weight }) => sum + weight, 0);
+  const each = POINTS.length;
+  const values = new Float64Array(shares.length * each);
+  means.forEach((mean, n) => {
+    POINTS.forEach((a, k) => (values[n * each + k] = mean + a * (sds[n] ?? 0)));
+  });
+  const total = shares.reduce((sum, { share }) => sum + share, 0);
   const edges: number[] = [];
   let sum = 0;
   let next = 0;
-  for (const { at, weight } of points) {
-    sum += weight / total;
+  for (const i of inOrder(values)) {
+    sum += (shares[Math.floor(i / each)]?.share ?? 0) / each / total;
     while (next < EDGES && sum >= 0.02 + (0.96 * next) / (EDGES - 1) - 1e-12) {
+      const at = values[i] ?? 0;
       const edge = stop && at > LONGEST_STOP ? LONGEST_STOP : at;
       if (edges.at(-1) !== edge) edges.push(edge);
       next += 1;
@@ -144,7 +175,7 @@ function bitsOfNumber(shares: readonly Share[], test: NumericTest): number {
   shares.forEach(({ cell }, n) => {
     const expected = cell.hypothesis.expected[column];
     if (expected === undefined) return;
-    const { mu, S } = predicted(cell, expected);
+    const { mu, S } = forecast(cell, expected);
     means[n] = mu;
     sds[n] = Math.sqrt(S);
   });
@@ -152,16 +183,19 @@ function bitsOfNumber(shares: readonly Share[], test: NumericTest): number {
   const edges = edgesOf(means, sds, shares, stop);
   const bins = edges.length + 1;
   const [from, to] = test.span;
-  const chances = shares.map(({ cell }, n) => {
-    const below = edges.map((edge) => normalBelow((edge - (means[n] ?? 0)) / (sds[n] ?? 1)));
-    const p = Float64Array.from(
-      { length: bins },
-      (_, b) => (below[b] ?? 1) - (b === 0 ? 0 : (below[b - 1] ?? 0)),
-    );
-    const { broken } = cell;
+  const part = (edge: number) => Math.min(1, Math.max(0, (edge - from) / (to - from)));
+  const chances = shares.map(({ cell: { broken } }, n) => {
+    const mean = means[n] ?? 0;
+    const sd = sds[n] ?? 1;
+    const p = new Float64Array(bins);
+    let under = 0;
+    for (let b = 0; b < bins; b += 1) {
+      const below = b < edges.length ? normalBelow(((edges[b] ?? 0) - mean) / sd) : 1;
+      p[b] = below - under;
+      under = below;
+    }
     if (!broken) return p;
     const eps = ANY_VALUE * (broken.groups.get(test.group) ?? broken.from);
-    const part = (edge: number) => Math.min(1, Math.max(0, (edge - from) / (to - from)));
     return p.map((share, b) => {
       const any =
         (b < edges.length ? part(edges[b] ?? to) : 1) - (b === 0 ? 0 : part(edges[b - 1] ?? from));
@@ -172,23 +206,54 @@ function bitsOfNumber(shares: readonly Share[], test: NumericTest): number {
   return information(shares, bins, chances);
 }
 
-/** All tests worth their minutes, best rate first. */
-export function rankTests(posterior: Posterior, state: CarState = ARRIVES): readonly Ranked[] {
+/** The hypotheses that count, their shares summing to 1. */
+function heavy(posterior: Posterior): readonly Share[] {
   const heaviest = posterior.shares.reduce((most, share) => Math.max(most, share), 0);
   const kept = posterior.cells.flatMap((cell, n): readonly Share[] => {
     const share = posterior.shares[n] ?? 0;
     return share < NEGLIGIBLE * heaviest ? [] : [{ cell, share }];
   });
   const total = kept.reduce((sum, { share }) => sum + share, 0);
-  const shares = kept.map(({ cell, share }) => ({ cell, share: share / total }));
+  return kept.map(({ cell, share }) => ({ cell, share: share / total }));
+}
+
+const bitsOf = (shares: readonly Share[], test: Test): number =>
+  isNumeric(test) ? bitsOfNumber(shares, test) : bitsOfWords(shares, test);
+
+/** Tests that can be taken at all, with their minutes. */
+function open({ taken }: Posterior, state: CarState): readonly Omit<Ranked, 'bits'>[] {
   const frosty = state.coldMorning || state.temperature === 'frost';
-  return TESTS.filter(({ id }) => !posterior.taken.includes(id))
+  return TESTS.filter(({ id }) => !taken.includes(id))
     .filter(({ at }) => at.warmth !== 'frost' || frosty)
-    .map((test) => ({
-      test,
-      bits: isNumeric(test) ? bitsOfNumber(shares, test) : bitsOfWords(shares, test),
-      minutes: minutesFor(test, state),
-    }))
+    .map((test) => ({ test, minutes: minutesFor(test, state) }));
+}
+
+/** All tests worth their minutes, best rate first. */
+export function rankTests(posterior: Posterior, state: CarState = ARRIVES): readonly Ranked[] {
+  const shares = heavy(posterior);
+  return open(posterior, state)
+    .map(({ test, minutes }) => ({ test, bits: bitsOf(shares, test), minutes }))
     .filter(({ bits }) => bits >= LEAST_BITS)
     .sort((a, b) => b.bits / b.minutes - a.bits / a.minutes);
+}
+
+/** The first of rankTests alone: no test tells more than what is unknown, so long ones need not be worked out. */
+export function bestTest(posterior: Posterior, state: CarState = ARRIVES): Ranked | undefined {
+  const shares = heavy(posterior);
+  const ofClass = new Float64Array(CLASSES.length);
+  for (const { cell, share } of shares) {
+    const { index } = cell.hypothesis;
+    ofClass[index] = (ofClass[index] ?? 0) + share;
+  }
+  const unknown = ofClass.reduce((sum, p) => (p > 0 ? sum - p * Math.log2(p) : sum), 0);
+  let best: Ranked | undefined;
+  for (const { test, minutes } of [...open(posterior, state)].sort(
+    (a, b) => a.minutes - b.minutes,
+  )) {
+    const rate = best ? best.bits / best.minutes : 0;
+    if (unknown / minutes < rate) break;
+    const bits = bitsOf(shares, test);
+    if (bits >= LEAST_BITS && bits / minutes > rate) best = { test, bits, minutes };
+  }
+  return best;
 }

@@ -1,3 +1,16 @@
+const SERIES = Float64Array.of(
+  -1.26551223,
+  1.00002368,
+  0.37409196,
+  0.09678418,
+  -0.18628806,
+  0.27886807,
+  -1.13520398,
+  1.48851587,
+  -0.82215223,
+  0.17087277,
+);
+
 /**
  * The normal distribution function.
  *
@@ -14,12 +27,8 @@
 export function normalBelow(x: number): number {
   const z = Math.abs(x) / Math.SQRT2;
   const t = 1 / (1 + 0.5 * z);
-  const series = [
-    -1.26551223, 1.00002368, 0.37409196, 0.09678418, -0.18628806, 0.27886807, -1.13520398,
-    1.48851587, -0.82215223, 0.17087277,
-  ];
   let sum = 0;
-  for (let i = series.length - 1; i >= 0; i -= 1) sum = sum * t + (series[i] ?? 0);
+  for (let i = SERIES.length - 1; i >= 0; i -= 1) sum = sum * t + (SERIES[i] ?? 0);
   const tail = 0.5 * t * Math.exp(-z * z + sum);
   return x >= 0 ? 1 - tail : tail;
 }

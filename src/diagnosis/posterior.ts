@@ -92,8 +92,24 @@ export function prior(
   return [...listed, ...unlisted];
 }
 
+/** Mean and variance alone, where nothing is taken: two thirds of the moves are zero. */
+export function forecast({ z, P }: Pick<Weighed, 'z' | 'P'>, { mean, moves, own }: Expected) {
+  let mu = mean;
+  let S = own;
+  for (let i = 0; i < SHARED; i += 1) {
+    const move = moves[i] ?? 0;
+    if (move === 0) continue;
+    mu += move * (z[i] ?? 0);
+    for (let k = 0; k < SHARED; k += 1) {
+      const other = moves[k] ?? 0;
+      if (other !== 0) S += move * other * (P[i * SHARED + k] ?? 0);
+    }
+  }
+  return { mu, S };
+}
+
 /** How a reading stands with a cell: its mean and variance, and P J'. */
-export function predicted({ z, P }: Pick<Weighed, 'z' | 'P'>, { mean, moves, own }: Expected) {
+function predicted({ z, P }: Pick<Weighed, 'z' | 'P'>, { mean, moves, own }: Expected) {
   let mu = mean;
   let S = own;
   const PJ = new Float64Array(SHARED);
@@ -224,6 +240,14 @@ export function weigh(
 ): Posterior {
   const cells = prior(hypotheses, weights);
   for (const reading of readings) take(cells, reading);
+  return posteriorOf(cells, readings);
+}
+
+/** What the cells say once they have taken the readings. */
+export function posteriorOf(
+  cells: readonly Weighed[],
+  readings: readonly TakenReading[],
+): Posterior {
   return {
     cells,
     shares: sharesOf(cells),

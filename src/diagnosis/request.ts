@@ -225,7 +225,7 @@ export function readQuestion(given: unknown): Question | Wrong {
   try {
     if (!isObject(given))
       throw new Refused('', `The request is ${shown(given)}; it must be an object.`);
-    onlyKeys(given, ['kind', 'readings', 'priors', 'state'], '');
+    onlyKeys(given, ['kind', 'readings', 'priors', 'state', 'transmission'], '');
     const { readings } = given;
     if (!Array.isArray(readings)) {
       throw new Refused(

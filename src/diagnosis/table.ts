@@ -2,7 +2,7 @@
  * What every test reads on every car of the list, and how that moves with what cars differ in: worked out once, and shipped
  * (specification of the planner, section 4).
  */
-import { applyFaults, type Plant } from '../engine/index.ts';
+import { applyFaults, CIRCUITS, type Plant } from '../engine/index.ts';
 import { CLASSES, hasSeverity, isFault, NODES, type FaultClass } from './hypotheses.ts';
 import { GAUGE_GAIN, NUISANCES, sdOf, type Nuisance, type Subject } from './nuisances.ts';
 import { readSubject } from './read-subject.ts';
@@ -44,7 +44,11 @@ const pressures = (test: NumericTest): boolean =>
   test.kind === 'linePressure' || test.kind === 'clutchPressure';
 
 /** Whether a reading can feel a difference at all: half of the moves need not be worked out. */
-function feels({ kind, at }: NumericTest, { id, warmth, circuit }: Nuisance): boolean {
+function feels(
+  { kind, at }: NumericTest,
+  { id, warmth, circuit }: Nuisance,
+  { leaks }: Plant,
+): boolean {
   if (kind === 'engineOffTurbine') return false;
   if (kind === 'fluidCup') return id === 'kv40';
   if (kind === 'airTest') {
@@ -56,20 +60,29 @@ function feels({ kind, at }: NumericTest, { id, warmth, circuit }: Nuisance): bo
     at.circuit ??
     (at.range === 'drive' ? 'forward' : at.range === 'reverse' ? 'reverse' : undefined);
   if (circuit !== undefined) return circuit === inUse;
-  if (id === 'crackWidth') return inUse === 'forward' || inUse === 'reverse';
+  if (id === 'crackWidth') {
+    return CIRCUITS.some((one) => one === inUse && leaks[one].transferSeal.width > 0);
+  }
   return id !== 'feed' || inUse !== undefined;
 }
 
-function cellOf(subject: Subject, test: NumericTest): Cell {
-  const nominal = readSubject(subject, test);
+/** What cars differ in they had when they were sound: wear takes each of them to the same worst. */
+const spoilt = (sound: Subject, of: FaultClass, severity: number): Subject => ({
+  ...sound,
+  plant: withFault(sound.plant, of, severity),
+});
+
+function cellOf(sound: Subject, of: FaultClass, severity: number, test: NumericTest): Cell {
+  const read = (subject: Subject): number => readSubject(spoilt(subject, of, severity), test);
+  const nominal = read(sound);
   const moves = new Float64Array(SHARED);
   let mean = nominal;
   let bends = 0;
   NUISANCES.forEach((nuisance, i) => {
-    if (!feels(test, nuisance)) return;
+    if (!feels(test, nuisance, sound.plant)) return;
     const sd = sdOf(nuisance.half);
-    const up = readSubject(nuisance.move(subject, sd), test);
-    const down = readSubject(nuisance.move(subject, -sd), test);
+    const up = read(nuisance.move(sound, sd));
+    const down = read(nuisance.move(sound, -sd));
     moves[i] = (up - down) / 2;
     const bend = (up + down) / 2 - nominal;
     mean += bend;
@@ -81,12 +94,8 @@ function cellOf(subject: Subject, test: NumericTest): Cell {
 
 /** One row: a class at a severity. */
 export function rowOf(plant: Plant, of: FaultClass, severity: number): Row {
-  const subject: Subject = {
-    plant: withFault(plant, of, severity),
-    fluid: plant.fluid,
-    warmth: nominalWarmth,
-  };
-  return NUMERIC.map((test) => cellOf(subject, test));
+  const sound: Subject = { plant, fluid: plant.fluid, warmth: nominalWarmth };
+  return NUMERIC.map((test) => cellOf(sound, of, severity, test));
 }
 
 /** Builds the table row by row, telling how far it has come (0 to 1), so that a worker can report and be stopped. */

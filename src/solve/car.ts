@@ -40,7 +40,8 @@ export class SheetRefused extends Error {
   }
 }
 
-function transmissionOf(given: unknown): Plant {
+/** A sheet, whole or in part, as a transmission. */
+export function transmissionOf(given: unknown): Plant {
   try {
     return plantFromSheet(parseSheet(withoutMarks(given)));
   } catch (thrown) {

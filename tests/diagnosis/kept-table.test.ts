@@ -9,10 +9,12 @@ import {
   encodeTable,
   rowOf,
 } from '../../src/diagnosis/index.ts';
+import { keptSecondTable } from '../../src/diagnosis/kept-second-table.ts';
 import { keptTable } from '../../src/diagnosis/kept-table.ts';
-import { training } from '../../src/engine/index.ts';
+import { secondTraining, training } from '../../src/engine/index.ts';
 
 const table = decodeTable(keptTable);
+const second = decodeTable(keptSecondTable);
 const place = (name: string, circuit?: string): number =>
   CLASSES.findIndex((one) => one.name === name && one.circuit === circuit);
 
@@ -34,18 +36,22 @@ test('it comes back from its text, and a text cut short is refused', () => {
 // One severity of each kind of place: whatever the engine changes shows in one of them.
 describe.each([
   ['transferSeal', undefined, 0.5],
+  ['sealingRings', 'reverse', 0.6],
   ['hardLip', 'forward', 0.8],
   ['pumpWear', undefined, 0.75],
   ['lowFluid', undefined, 0.7],
   ['healthy', undefined, 1],
 ])('%s %s at %d', (name, circuit, severity) => {
-  test('reads as the engine reads now', { timeout: 60_000 }, () => {
+  test.each([
+    ['the training transmission', training, table],
+    ['the second one', secondTraining, second],
+  ])('%s reads as the engine reads now', { timeout: 60_000 }, (_name, plant, keptRows) => {
     const i = place(name, circuit);
     const of = CLASSES[i];
-    const rows = table[i] ?? [];
+    const rows = keptRows[i] ?? [];
     const kept = rows.length === 1 ? rows[0] : rows[Math.round(severity * 20) - 1];
     if (!of || !kept) throw new Error('no such row');
-    rowOf(training, of, severity).forEach((cell, column) => {
+    rowOf(plant, of, severity).forEach((cell, column) => {
       const test = NUMERIC[column];
       const here = kept[column];
       if (!test || !here) throw new Error('no such column');

@@ -2,6 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   ARRIVES,
+  bestTest,
   CLASSES,
   decodeTable,
   hypothesesOf,
@@ -81,6 +82,27 @@ describe('bits of a test in words, by trying every outcome', () => {
     expect(Math.abs(bits - learnt)).toBeLessThan(0.005);
   });
 });
+
+test.each([
+  ['nothing taken', []],
+  ['a car that is late hot', [{ test: testOf('stopTime.drive.hot'), value: 1.6 }]],
+  [
+    'a car on the lift',
+    [
+      { test: testOf('codes'), value: ['P0731'] },
+      { test: testOf('line.park.700.hot'), value: 590 },
+    ],
+  ],
+] as readonly [string, readonly TakenReading[]][])(
+  'the best test is the first of all of them: %s',
+  (_name, taken) => {
+    const posterior = weigh(hypotheses, taken);
+    const hot = { ...ARRIVES, temperature: 'hot', fitted: ['scan', 'gaugeLine'] } as const;
+    for (const state of [ARRIVES, hot]) {
+      expect(bestTest(posterior, state)).toEqual(rankTests(posterior, state)[0]);
+    }
+  },
+);
 
 describe('minutes, by hand from the specification', () => {
   test.each([

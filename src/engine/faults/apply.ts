@@ -23,6 +23,7 @@ export type FaultSet = { readonly [id in FaultId]?: FaultSetting | undefined };
  * @param id which fault [-]
  * @param severity 0 healthy to 1 worst [-]
  * @param plant what the fault sits in; the training transmission where left out [-]
+ * @param circuit where it sits in one; forward where left out [-]
  * @returns amount [the fault's own unit: mm, um, L or a factor]
  * Range: severity 0 to 1; the turbine sensor only 0 or 1.
  * @throws EngineError out of range, naming it.
@@ -30,7 +31,12 @@ export type FaultSet = { readonly [id in FaultId]?: FaultSetting | undefined };
  * @example
  * faultAmount('transferSeal', 0.625) // 0.25
  */
-export function faultAmount(id: FaultId, severity: number, plant: Plant = training): number {
+export function faultAmount(
+  id: FaultId,
+  severity: number,
+  plant: Plant = training,
+  circuit: Circuit = 'forward',
+): number {
   const kind: FaultKind = faultKinds[id];
   requireInRange(severity, { name: `Severity of ${id}`, unit: '', min: 0, max: 1 });
   if (kind.onOff === true && severity !== 0 && severity !== 1) {
@@ -40,7 +46,7 @@ export function faultAmount(id: FaultId, severity: number, plant: Plant = traini
     );
   }
   // Both ends come out exactly, so that the inverse takes them.
-  return (1 - severity) * kind.healthyIn(plant) + severity * kind.worst;
+  return (1 - severity) * kind.healthyIn(plant, circuit) + severity * kind.worst;
 }
 
 /**
@@ -58,7 +64,7 @@ export function faultAmount(id: FaultId, severity: number, plant: Plant = traini
  */
 export function faultSeverity(id: FaultId, amount: number, plant: Plant = training): number {
   const { healthyIn, worst, measure, unit }: FaultKind = faultKinds[id];
-  const healthy = healthyIn(plant);
+  const healthy = healthyIn(plant, 'forward');
   requireInRange(amount, {
     name: measure,
     unit,
@@ -92,7 +98,6 @@ export function applyFaults(plant: Plant, faults: FaultSet): Plant {
     }
     const id = name as FaultId;
     const kind: FaultKind = faultKinds[id];
-    const amount = faultAmount(id, setting.severity, plant);
     if (setting.circuit !== undefined && !kind.oneCircuit) {
       throw new EngineError(id, `${id} does not sit in one circuit; leave the circuit out.`);
     }
@@ -103,6 +108,7 @@ export function applyFaults(plant: Plant, faults: FaultSet): Plant {
         `There is no circuit called ${circuit}; the circuits are ${CIRCUITS.join(', ')}.`,
       );
     }
+    const amount = faultAmount(id, setting.severity, plant, circuit);
     changed = kind.apply(changed, amount, { circuit, severity: setting.severity });
   }
   return changed;

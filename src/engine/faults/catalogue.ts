@@ -11,8 +11,8 @@ export interface FaultKind {
   readonly measure: string;
   /** Unit of `healthyIn` and `worst`, as people read it. */
   readonly unit: string;
-  /** The amount in a sound plant. */
-  readonly healthyIn: (plant: Plant) => number;
+  /** The amount in a sound plant, in the circuit where the fault sits in one. */
+  readonly healthyIn: (plant: Plant, circuit: Circuit) => number;
   readonly worst: number;
   /** True where the fault sits in one circuit and the request says which. */
   readonly oneCircuit: boolean;
@@ -87,7 +87,7 @@ export const faultKinds = {
   sealingRings: {
     measure: 'gap at the rotating sealing rings',
     unit: 'um',
-    healthyIn: (plant) => plant.leaks.forward.rings.height * 1e6,
+    healthyIn: (plant, circuit) => plant.leaks[circuit].rings.height * 1e6,
     worst: 120,
     oneCircuit: true,
     apply: (plant, um, { circuit }) =>
@@ -225,5 +225,5 @@ export const FAULT_IDS = Object.keys(faultKinds) as readonly FaultId[];
  */
 export function faultSpan(id: FaultId): { readonly healthy: number; readonly worst: number } {
   const kind: FaultKind = faultKinds[id];
-  return { healthy: kind.healthyIn(training), worst: kind.worst };
+  return { healthy: kind.healthyIn(training, 'forward'), worst: kind.worst };
 }

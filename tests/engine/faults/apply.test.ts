@@ -48,6 +48,18 @@ describe('faults', () => {
     expect(from.circuits.forward?.pressure).toBeCloseTo(to.circuits.forward?.pressure ?? -1, 4);
   });
 
+  it('wear a ring from the height that it has, whatever the rings of the other circuits have', () => {
+    const { reverse } = training.leaks;
+    const wide = { ...reverse, rings: { ...reverse.rings, height: 30e-6 } };
+    const plant = { ...training, leaks: { ...training.leaks, reverse: wide } };
+    const at = (severity: number) =>
+      applyFaults(plant, { sealingRings: { severity, circuit: 'reverse' } }).leaks.reverse.rings
+        .height;
+    // Half way from 30 um to the worst of 120 um (the model's table of faults).
+    expect(at(0.5)).toBeCloseTo(75e-6, 12);
+    expect(at(0)).toBeCloseTo(30e-6, 12);
+  });
+
   it('leave the transmission they were given alone', () => {
     const before = structuredClone(training);
     applyFaults(training, Object.fromEntries(FAULT_IDS.map((id) => [id, { severity: 1 }])));
