@@ -8,6 +8,7 @@ import {
   hypothesesOf,
   isFault,
   isNumeric,
+  illnessOf,
   makeGenerated,
   NAMES,
   offScale,
@@ -44,8 +45,17 @@ function shuffled<One>(of: readonly One[]): readonly One[] {
 function car(two: boolean): GeneratedCar {
   const { of, severity } = drawClass(chance, two ? faults : [...faults, 'healthy']);
   const other = drawClass(chance, faults);
-  const plant = two ? withFault(training, other.of, other.severity) : training;
-  return makeGenerated(plant, of, severity, { chance, signs: signsNear(table, of, severity) });
+  const illness = illnessOf(of, severity, signsNear(table, of, severity));
+  return makeGenerated(
+    training,
+    two
+      ? {
+          ...illness,
+          spoil: (sound) => illness.spoil(withFault(sound, other.of, other.severity)),
+        }
+      : illness,
+    chance,
+  );
 }
 
 const smallest = (readings: readonly TakenReading[]): number =>
@@ -69,13 +79,13 @@ let spent = 0;
 for (let n = 0; n < cars; n += 1) {
   const one = car(false);
   const order = shuffled(offered);
-  const sheet = order.slice(0, SHEET).map((test) => one.read(test));
+  const sheet = order.slice(0, SHEET).map((test) => one(test));
   const before = performance.now();
   few.push(smallest(sheet));
   spent += performance.now() - before;
-  if (n % 10 === 0) all.push(smallest(offered.map((test) => one.read(test))));
+  if (n % 10 === 0) all.push(smallest(offered.map((test) => one(test))));
   const two = car(true);
-  both.push(smallest(order.slice(0, SHEET).map((test) => two.read(test))));
+  both.push(smallest(order.slice(0, SHEET).map((test) => two(test))));
   // A slip of the pen: one number of the sheet comes from anywhere in its range.
   const place = sheet.findIndex(({ test, value }) => isNumeric(test) && value !== null);
   const test = sheet[place]?.test;

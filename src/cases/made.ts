@@ -14,10 +14,10 @@ import {
   chanceFrom,
   codesOf,
   drawClass,
+  illnessOf,
   isNumeric,
   makeGenerated,
   nominalWarmth,
-  OUTCOMES,
   readSubject,
   signsNear,
   testOf,
@@ -171,24 +171,28 @@ interface Drawn {
   readonly table: Table;
 }
 
+/** Of two faults, the one that shows is what is seen; where neither does, all is as it should be. */
+const together = (first: readonly number[], second: readonly number[]): readonly number[] =>
+  first.map((p, i) => (i === 0 ? p * (second[0] ?? 1) : p + (first[0] ?? 0) * (second[i] ?? 0)));
+
 /** What every test reads on it, whatever was asked before: each test has a chance of its own. */
 function readerOf({ good, classes, codes, chance, table }: Drawn): MadeCase['read'] {
   const seed = Math.floor(chance() * 2 ** 31);
   let source = chanceFrom(seed);
-  const all = classes.length === 0 ? ([[{ name: 'healthy' }, 1]] as const) : classes;
-  const cars = all.map(([of, severity], i) =>
-    makeGenerated(applyFaults(good, setOf(classes.filter((_one, n) => n !== i))), of, severity, {
-      chance: () => source(),
-      signs: signsNear(table, of, severity),
-    }),
+  const illnesses = (classes.length === 0 ? [[{ name: 'healthy' }, 1] as const] : classes).map(
+    ([of, severity]) => illnessOf(of, severity, signsNear(table, of, severity)),
+  );
+  const car = makeGenerated(
+    good,
+    {
+      spoil: (sound) => illnesses.reduce((plant, { spoil }) => spoil(plant), sound),
+      chances: (test) => illnesses.map(({ chances }) => chances(test)).reduce(together),
+    },
+    () => source(),
   );
   return (test) => {
     if (test.kind === 'codes') return { test, value: codes };
     source = chanceFrom(seed + seedOf(test.id));
-    const [first, second] = cars.map((car) => car.read(test));
-    if (first === undefined) throw new Error('There is no car.');
-    if (isNumeric(test) || second === undefined) return first;
-    // Of two faults, the one that shows is what is seen.
-    return first.value === OUTCOMES[test.kind][0] ? second : first;
+    return car(test);
   };
 }

@@ -6,6 +6,7 @@ import {
   drawClass,
   hypothesesOf,
   isFault,
+  illnessOf,
   makeGenerated,
   NAMES,
   prior,
@@ -82,9 +83,8 @@ describe('readings that fit are left in peace', () => {
     const tests = TESTS.filter(({ at }) => at.warmth !== 'frost').filter((_test, i) => i % 4 === 1);
     const accused = Array.from({ length: 12 }, () => {
       const { of, severity } = drawClass(chance, names);
-      const signs = signsNear(table, of, severity);
-      const car = makeGenerated(training, of, severity, { chance, signs });
-      return named(tests.map(car.read)).length;
+      const illness = illnessOf(of, severity, signsNear(table, of, severity));
+      return named(tests.map(makeGenerated(training, illness, chance))).length;
     });
     expect(accused.filter((count) => count > 0)).toEqual([]);
   });
