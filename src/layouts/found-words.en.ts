@@ -1,23 +1,28 @@
-/** What the search page says of what it found. English alone: a translation has no search so far. */
-import { listOf, plural } from '../quantity/lists.ts';
-
+/**
+ * What the search page says of what it found. English alone: a translation has no search so far. Lists and plurals
+ * are made here, because `src/quantity` would bring 17 kB of simulations to a page of 6.
+ */
+const locale = 'en-US';
+const and = new Intl.ListFormat(locale);
+const or = new Intl.ListFormat(locale, { type: 'disjunction' });
+const several = (count: number, one: string, many: string): string =>
+  `${count} ${count === 1 ? one : many}`;
 const quoted = (word: string): string => `“${word}”`;
 
 export const words = {
+  locale,
   pageTitle: (typed: string) =>
     typed === '' ? 'Search · Slips When Hot' : `${typed}: search · Slips When Hot`,
   searching: 'Searching.',
   kinds: { lesson: 'Lessons', glossary: 'Glossary', other: 'Sources and the model' },
   counted: {
-    lesson: (count: number) => plural(count, { one: '# lesson', other: '# lessons' }),
-    glossary: (count: number) =>
-      plural(count, { one: '# glossary entry', other: '# glossary entries' }),
-    other: (count: number) => plural(count, { one: '# other place', other: '# other places' }),
+    lesson: (count: number) => several(count, 'lesson', 'lessons'),
+    glossary: (count: number) => several(count, 'glossary entry', 'glossary entries'),
+    other: (count: number) => several(count, 'other place', 'other places'),
   },
   found: (p: { typed: string; places: readonly string[] }) =>
-    `${quoted(p.typed)} is in ${listOf(p.places)}.`,
-  noneHas: (missing: readonly string[]) =>
-    `No page has ${listOf(missing.map(quoted), 'disjunction')}.`,
+    `${quoted(p.typed)} is in ${and.format(p.places)}.`,
+  noneHas: (missing: readonly string[]) => `No page has ${or.format(missing.map(quoted))}.`,
   notTogether: (typed: string) => `Nothing has all of ${quoted(typed)}.`,
   nothing: (typed: string) => `Nothing found for ${quoted(typed)}.`,
   /** A list of links stands in the place of the link. */
@@ -30,8 +35,7 @@ export const words = {
     us: 'The page shows US units, and numbers are searched as shown. Press kPa at the top to search metric ones.',
     si: 'The page shows metric units, and numbers are searched as shown. Press psi at the top to search US ones.',
   },
-  moreSections: (count: number) =>
-    plural(count, { one: 'And in # more section.', other: 'And in # more sections.' }),
+  moreSections: (count: number) => `And in ${several(count, 'more section', 'more sections')}.`,
   showAll: (count: number) => `Show all ${count}`,
   restNotLoaded: 'The rest did not load. Try again',
   notLoaded: 'The search did not load.',

@@ -1,7 +1,7 @@
 // Whether the words of a search are on the site at all. Asked for a word that it does not have, Pagefind
 // drops letters from its end until something fits, and says nothing: "airbag" finds air. So each word is
 // looked up first, and the results are held against where it really stands.
-import { language } from '../language/current.ts';
+import { words as says } from './found-words.en.ts';
 
 export interface Hit {
   readonly id: string;
@@ -28,7 +28,7 @@ const closeShown = 3;
 const shared = 3;
 const longestWord = 24;
 
-const collator = new Intl.Collator(language.locale, { sensitivity: 'accent' });
+const collator = new Intl.Collator(says.locale, { sensitivity: 'accent' });
 /** Whether two words differ in capital letters at most. */
 export const sameWord = (one: string, other: string): boolean => collator.compare(one, other) === 0;
 
