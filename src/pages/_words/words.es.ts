@@ -75,6 +75,7 @@ export const words: typeof en = {
     },
     used: 'Para qué la usamos:',
     seen: 'Cómo la conocemos:',
+    marked: 'Citada en:',
     howSure: 'Qué tan segura es una marca',
     seenMeans: {
       read: 'tuvimos el texto delante.',
