@@ -76,6 +76,7 @@ export const words: typeof en = {
     used: 'Para qué la usamos:',
     marked: 'Marcada en:',
     seen: 'Cómo la conocemos:',
+    marked: 'Citada en:',
     howSure: 'Qué tan segura es una marca',
     seenMeans: {
       read: 'tuvimos el texto delante.',
