@@ -1,8 +1,10 @@
 // npm run accuracy: how often the planner is right on cars that differ from its model, what it costs in minutes beside other
 // orders on the same cars, and what becomes of cars that it does not know. It keeps its figures in accuracy.json beside this file and
-// takes under ten minutes on two cores, a thread for each seed. npm run accuracy -- 20 tries 20 cars a seed and keeps nothing.
+// takes some ten minutes on two cores, a thread for each seed. npm run accuracy -- 20 tries 20 cars a seed and keeps nothing.
 import { writeFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { Worker } from 'node:worker_threads';
+import { format, resolveConfig } from 'prettier';
 import { chanceFrom } from '../diagnosis/index.ts';
 import { outside, pairs, singles, sound } from './accuracy/figures.ts';
 import { leakCoverage } from './accuracy/leak.ts';
@@ -45,7 +47,11 @@ const figures = {
   healthy: sound(seen.flatMap((one) => one.sound)),
   leak,
 };
-const text = `${JSON.stringify(figures, null, 2)}\n`;
+const kept = fileURLToPath(new URL('./accuracy.json', import.meta.url));
+const text = await format(JSON.stringify(figures), {
+  ...(await resolveConfig(kept)),
+  filepath: kept,
+});
 console.log(text);
-if (given === undefined) writeFileSync(new URL('./accuracy.json', import.meta.url), text);
+if (given === undefined) writeFileSync(kept, text);
 else console.log('Nothing was kept: npm run accuracy alone keeps its figures.');
