@@ -74,7 +74,6 @@ export const words: typeof en = {
       'common practice': 'Práctica común',
     },
     used: 'Para qué la usamos:',
-    marked: 'Marcada en:',
     seen: 'Cómo la conocemos:',
     marked: 'Citada en:',
     howSure: 'Qué tan segura es una marca',

@@ -34,7 +34,7 @@ export function jobStore(name = NAME) {
     opening = undefined;
     open = undefined;
   };
-  function connect(): Promise<IDBPDatabase> {
+  async function connect(): Promise<IDBPDatabase> {
     let timer: ReturnType<typeof setTimeout> | undefined;
     const late = new Promise<never>((_done, fail) => {
       timer = setTimeout(() => fail(new Late()), PATIENCE_MS);
@@ -54,7 +54,11 @@ export function jobStore(name = NAME) {
       open = database;
       return database;
     });
-    return Promise.race([opened, late]).finally(() => clearTimeout(timer));
+    try {
+      return await Promise.race([opened, late]);
+    } finally {
+      clearTimeout(timer);
+    }
   }
   function database(): Promise<IDBPDatabase> {
     opening ??= connect().catch((error: unknown) => {
