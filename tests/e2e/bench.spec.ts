@@ -103,9 +103,9 @@ async function expectAsked(sim: Locator, all: boolean, where: string): Promise<v
 async function expectHeld(sim: Locator, where: string): Promise<void> {
   const { picture, head, height } = await sim.evaluate((section) => {
     const box = (selector: string) => {
-      const { top, bottom } =
+      const { top, left, bottom, right } =
         section.querySelector(selector)?.getBoundingClientRect() ?? new DOMRect();
-      return { top, bottom };
+      return { top, left, bottom, right };
     };
     return {
       picture: box('.sim-picture'),
@@ -120,9 +120,11 @@ async function expectHeld(sim: Locator, where: string): Promise<void> {
   expect(head.bottom, `${where}: the head of the stage is on the screen`).toBeLessThanOrEqual(
     height + SLACK,
   );
-  expect(head.top, `${where}: the head of the stage is on the screen`).toBeGreaterThanOrEqual(
-    -SLACK,
-  );
+  // Below the picture, or beside it.
+  expect(
+    head.top,
+    `${where}: the head of the stage is not under the picture`,
+  ).toBeGreaterThanOrEqual((head.left < picture.right ? picture.bottom : 0) - SLACK);
 }
 
 // Each stage is come to on a phone, where a change of stage can scroll the picture away, and then looked at
