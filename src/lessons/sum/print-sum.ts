@@ -64,17 +64,12 @@ function moreDigits(count: number): readonly (readonly number[])[] {
 }
 
 /** "58 psi × 13.2 in² = 764 lbf", in one unit system. Throws a sentence where it cannot be made to close. */
-export function printSum(
-  text: string,
-  lookup: Lookup,
-  system: UnitSystem,
-  language?: string,
-): string {
+export function printSum(text: string, lookup: Lookup, system: UnitSystem): string {
   const { result, term } = readSum(text);
   const factor = factorOf(text, lookup, system);
   const print = (id: string, more: number): string => {
     const { quantity, value } = lookup(id);
-    return printed(value, quantityOf(quantity), system, more, language ?? 'en-US');
+    return printed(value, quantityOf(quantity), system, more);
   };
   const goal = print(result, 0);
   const decimals = goal.split('.')[1]?.length ?? 0;
