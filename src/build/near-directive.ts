@@ -9,7 +9,7 @@ const near: ClientDirective = (load, _options, island) => {
     (seen) => {
       if (!seen.some(({ isIntersecting }) => isIntersecting)) return;
       watch.disconnect();
-      void load().then((hydrate) => setTimeout(hydrate));
+      void load().then((hydrate) => setTimeout(() => void hydrate()));
     },
     { rootMargin: '400px' },
   );

@@ -5,14 +5,15 @@ import { marks, words } from './words.en.ts';
  * unless said. Written down there and not asked of `Intl`, whose first use takes Chromium 30 ms, half of what a
  * simulation needed to come alive; lists and plurals are its business, in lists.ts.
  */
-export const MARKS = marks;
+export type Marks = ',.' | '.,';
+export const MARKS: Marks = marks;
 
 /** A number as printed, as `Intl` does it: halves go up, and a real minus sign, but never "-0". */
 export function printNumber(
   value: number,
   decimals: number,
   least = decimals,
-  [group = '', decimal = ''] = MARKS,
+  [group = '', decimal = '']: Marks = MARKS,
 ): string {
   if (!Number.isFinite(value)) return words.noValue;
   // A hair more: a half whose binary form lies under it would fall by its dust, as 1.005 does.

@@ -1,7 +1,7 @@
 /**
  * The one parser of typed amounts: "383", "5,7 kPa", "83psi", "1 200 kPa", "1,200.5", "−10 °C", "180F", "1/64 in".
  */
-import { MARKS } from './language.ts';
+import { MARKS, type Marks } from './language.ts';
 import { format } from './print.ts';
 import { fromScale, type Quantity } from './quantity.ts';
 import { readNumber } from './read-number.ts';
@@ -31,7 +31,7 @@ export function parseAmount(
   quantity: Quantity,
   system: UnitSystem,
   range?: Range,
-  marks = MARKS,
+  marks: Marks = MARKS,
 ): ParsedAmount {
   const no = (problem: string): ParsedAmount => ({
     ok: false,

@@ -1,5 +1,5 @@
 /** The one printer. Which digits a number gets is the unit's business (quantities.ts), never the caller's. */
-import { MARKS, printNumber } from './language.ts';
+import { MARKS, printNumber, type Marks } from './language.ts';
 import { toShown, type Digits, type Quantity } from './quantity.ts';
 import type { UnitSystem } from './unit-system.ts';
 
@@ -22,7 +22,7 @@ export function printed(
   quantity: Quantity,
   system: UnitSystem,
   more: number,
-  marks = MARKS,
+  marks: Marks = MARKS,
 ): string {
   // Conversions leave dust in the sixteenth digit, and a value halfway between two prints must not fall by it.
   const shown = Number(toShown(metric, quantity, system).toPrecision(12));
@@ -40,7 +40,7 @@ export const formatNumber = (
   metric: number,
   quantity: Quantity,
   system: UnitSystem,
-  marks = MARKS,
+  marks: Marks = MARKS,
 ): string => printed(metric, quantity, system, 0, marks);
 
 /** Number and unit, never broken across lines: "620 kPa", "10 thousandths". */
@@ -48,7 +48,7 @@ export function format(
   metric: number,
   quantity: Quantity,
   system: UnitSystem,
-  marks = MARKS,
+  marks: Marks = MARKS,
 ): string {
   const number = formatNumber(metric, quantity, system, marks);
   return Number.isFinite(metric) ? withUnit(number, quantity[system].symbol) : number;

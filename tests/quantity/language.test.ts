@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { printNumber } from '../../src/quantity/language.ts';
+import { printNumber, type Marks } from '../../src/quantity/language.ts';
 import * as en from '../../src/quantity/words.en.ts';
 import * as es from '../../src/quantity/words.es.ts';
 
@@ -16,10 +16,10 @@ const standard = (value: number, decimals: number, least: number, locale: string
     .replace('-', '\u2212');
 
 /** Thousands and decimals, by the same tables. */
-function marksOf(locale: string): string {
+function marksOf(locale: string): Marks {
   const parts = new Intl.NumberFormat(locale).formatToParts(12345.6);
   const mark = (of: string): string => parts.find(({ type }) => type === of)?.value ?? '';
-  return mark('group') + mark('decimal');
+  return (mark('group') + mark('decimal')) as Marks;
 }
 
 describe('numbers', () => {

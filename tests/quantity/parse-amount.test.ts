@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import type { Marks } from '../../src/quantity/language.ts';
 import { describe, expect, it, test } from 'vitest';
 import { quantities, quantityNames, type QuantityName } from '../../src/quantity/by-name.ts';
 import { parseAmount, type ParsedAmount } from '../../src/quantity/parse-amount.ts';
@@ -83,7 +84,7 @@ describe('within a range', () => {
     expect(value(parseAmount('1,200', length, 'si', { min: 0, max: 2 }))).toBe(1.2);
   });
   it('reads a lone mark as the language has it, which says its marks', () => {
-    const read = (text: string, marks: string): number =>
+    const read = (text: string, marks: Marks): number =>
       value(parseAmount(text, speed, 'si', undefined, marks));
     expect([read('1,200', ',.'), read('1.200', ',.')]).toEqual([1200, 1.2]);
     expect([read('1,200', '.,'), read('1.200', '.,')]).toEqual([1.2, 1200]);
@@ -139,7 +140,7 @@ test('whatever the site prints, it can read back, in every quantity and from eit
     fc.property(
       fc.constantFrom(...quantityNames),
       fc.constantFrom<UnitSystem>('si', 'us'),
-      fc.constantFrom(',.', '.,'),
+      fc.constantFrom<Marks>(',.', '.,'),
       fc.double({ min: 0.01, max: 99_999, noNaN: true }),
       (name, system, marks, size) => {
         const quantity = quantities[name];

@@ -101,7 +101,10 @@ export function makeModel() {
     reset,
     cold,
     hot,
-    warm: () => void [cold.peek(), hot.peek()],
+    warm: () => {
+      cold.peek();
+      hot.peek();
+    },
     /** What came with the page: holds before anything has been moved. */
     opening,
     times: opening?.times ?? thinned(cold.peek().solved.trace.time),
