@@ -11,6 +11,9 @@ import type { CaseModel } from './model.ts';
 import { words as said } from './outcome-words.en.ts';
 import { words } from './words.en.ts';
 
+/** With a stop at its end, which what a customer says brings along. */
+const ended = (line: string): string => (/[.?!]$/u.test(line) ? line : `${line}.`);
+
 /** Names with less than this are not told. */
 const SEEN = 0.05;
 
@@ -50,7 +53,7 @@ export function YourWay({ model, stages, end, children }: YourWayProps) {
         <ol class="case-planned">
           {stages.map((stage) => (
             <li key={`${stage.step.kind} ${stage.step.what}`}>
-              {lineOf(model, stage.step, system)}.{' '}
+              {ended(lineOf(model, stage.step, system))}{' '}
               <span class="muted">
                 {path.took({ minutes: String(Math.round(stage.minutes)), did: did(stage) })}
               </span>

@@ -30,7 +30,12 @@ export function customerOf({ key, noticed, classes }: MadeCase): {
   const hot = drive.hot !== 'good' || reverse.hot !== 'good' || flares.drive || flares.reverse;
   const rebuilt = classes.some(([{ name }]) => name === 'openPort');
   return {
-    complaint: told.length === 0 ? pick(words.vague) : told.join(' '),
+    complaint:
+      told.length === 0
+        ? pick(words.vague)
+        : told.length === 1 && light
+          ? words.lightOnly
+          : told.join(' '),
     asked: {
       ranges: words.ranges[isGood(drive) ? 'spared' : 'hit'][isGood(reverse) ? 'spared' : 'hit'],
       minutes:

@@ -35,10 +35,6 @@ export function jobStore(name = NAME) {
     open = undefined;
   };
   async function connect(): Promise<IDBPDatabase> {
-    let timer: ReturnType<typeof setTimeout> | undefined;
-    const late = new Promise<never>((_done, fail) => {
-      timer = setTimeout(() => fail(new Late()), PATIENCE_MS);
-    });
     const opened = openDB(name, 1, {
       upgrade: (database) => {
         database.createObjectStore(JOBS, { keyPath: 'id' });
@@ -53,6 +49,11 @@ export function jobStore(name = NAME) {
     }).then((database) => {
       open = database;
       return database;
+    });
+    // After the opening, which a browser without a store refuses at once: nothing is then left to be late.
+    let timer: ReturnType<typeof setTimeout> | undefined;
+    const late = new Promise<never>((_done, fail) => {
+      timer = setTimeout(() => fail(new Late()), PATIENCE_MS);
     });
     try {
       return await Promise.race([opened, late]);
