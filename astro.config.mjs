@@ -33,6 +33,9 @@ const shared = {
   test: /\/src\/(simulation\/([^/]+|choices\/(number|temperatures|words\.[a-z]+))|ui\/still)\.tsx?$/,
 };
 
+// The parts of a chart stay with the line chart, which most pages show: a page that shows a map alone would make two files of them.
+const chart = { name: 'chart', test: /\/src\/charts\/LineChart\.tsx$/ };
+
 // The same for the small parts of the engine that most pages ask: 0.1 kB each that one of them stands apart.
 const engine = [
   {
