@@ -22,11 +22,13 @@ const groups = [...new Set(TESTS.map(({ kind }) => planner.groups[kind]))];
 export function Measure({ model, open }: MeasureProps) {
   const { measure } = words;
   const { state } = model.standing.value;
+  const warm = words.warmth[state.temperature];
+  const there = state.fitted.flatMap((one) => words.fitted[one] ?? []);
   const offered = TESTS.filter(({ at }) => at.warmth !== 'frost' || model.bench.coldMorning);
   return (
     <section class="case-part" aria-label={measure.title}>
       <h3>{measure.title}</h3>
-      <p>{words.state({ warmth: state.temperature, fitted: state.fitted })}</p>
+      <p>{there.length === 0 ? warm : words.state({ warm, there: listOf(there) })}</p>
       <p class="muted">{measure.note}</p>
       <Hint model={model} />
       {groups.map((group) => (

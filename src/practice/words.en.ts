@@ -1,5 +1,4 @@
 import { words as planner } from '../planner/words.en.ts';
-import { listOf } from '../quantity/lists.ts';
 import type { On } from '../cases/made-key.ts';
 import type { Look, Outside, Question, Repair } from '../cases/lists.ts';
 import type { SetUp, Warmth } from '../diagnosis/index.ts';
@@ -165,12 +164,9 @@ export const words = {
     ready: 'Say what it is',
     ended: 'See how it went',
   },
-  state: (p: { warmth: Warmth; fitted: readonly SetUp[] }) => {
-    const there = p.fitted.flatMap((one) => fitted[one] ?? []);
-    return there.length === 0
-      ? warmth[p.warmth]
-      : `${warmth[p.warmth]} There is: ${listOf(there)}.`;
-  },
+  warmth,
+  fitted,
+  state: (p: { warm: string; there: string }) => `${p.warm} There is: ${p.there}.`,
   ask: {
     title: 'Ask the customer',
     note: (p: { minutes: string }) =>

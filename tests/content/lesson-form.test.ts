@@ -54,7 +54,7 @@ test('a lesson with every tag builds, with good links, outline and markup', () =
   expect(gone).toMatch(
     /<li id="the-oil">[^]*?href="\/lessons\/hot-fluid-thin-fluid\/#what-hot-does-to-fluid"/,
   );
-}, 60_000);
+}, 180_000);
 
 // Every kind of break, without a build, is in tests/lessons/check; what else a tag says, in tests/lessons/parse-props.test.ts.
 test('what the check of the content would refuse does not build either', () => {
@@ -65,4 +65,4 @@ test('what the check of the content would refuse does not build either', () => {
   });
   expect(ok, says).toBe(false);
   expect(says.replaceAll(/\s+/g, ' ')).toMatch(/<Caution> on .*"loud" is not known here/);
-}, 60_000);
+}, 180_000);

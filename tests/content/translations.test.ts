@@ -116,7 +116,11 @@ describe.each(others)('$name', ({ id, base }) => {
     for (const values of [Array<unknown>(value.length).fill(cut), [filled], [[cut]]]) {
       try {
         const said = call(...values);
-        if (typeof said === 'string' && !said.includes('[object')) return said.split(cut);
+        // A label of a drawing may be several lines.
+        const lines: readonly unknown[] = Array.isArray(said) ? said : [said];
+        const fits = (line: unknown): line is string =>
+          typeof line === 'string' && !line.includes('[object');
+        if (lines.every(fits)) return lines.flatMap((line) => line.split(cut));
       } catch {
         // It wanted values of another form.
       }
@@ -137,7 +141,8 @@ describe.each(others)('$name', ({ id, base }) => {
     const own = await wordsOf(id);
     // What else the trade says may be English: the reader meets it in a maker's book.
     for (const { text } of files(join('content', id, 'glossary')))
-      for (const name of glossarySchema.parse(parse(text)).also) own.add(name);
+      for (const name of glossarySchema.parse(parse(text)).also)
+        for (const piece of [name, ...name.split(' ')]) own.add(piece);
     const english = [...(await wordsOf(source))].filter(
       (piece) => /\p{L}{4}|\p{L} \p{L}/u.test(piece) && !own.has(piece),
     );
