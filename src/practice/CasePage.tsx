@@ -14,19 +14,17 @@ export function CasePage() {
   const loaded = useSignal<Loaded | null>(null);
   const ready = useReady();
   useEffect(() => {
-    void loadCase(readAddress(location.search)).then((found) => {
-      if (found.kind === 'none') location.replace('/practise/cases/');
-      else loaded.value = found;
-    });
+    void loadCase(readAddress(location.search)).then((found) => (loaded.value = found));
   }, []);
   const { page } = words;
   const now = loaded.value;
   return (
     <div class="case" id="case" data-ready={ready && now !== null}>
-      {now === null && <p role="status">{page.loading}</p>}
+      {ready && now === null && <p role="status">{page.loading}</p>}
       {now?.kind === 'case' && (
         <Later load={loadBay} props={{ bench: now.bench, search: now.search }} />
       )}
+      {now?.kind === 'none' && <Trouble text={page.none} />}
       {now?.kind === 'unknown' && <Trouble text={page.unknown({ id: now.id })} />}
       {now?.kind === 'bad-made' && <Trouble text={page.badMade({ most: String(MOST_SEED) })} />}
       {now?.kind === 'failed' && (

@@ -135,6 +135,7 @@ export const words = {
     noScript:
       'A case needs JavaScript, which is off or did not load. The list of cases tells you what each customer says.',
     toList: 'All cases',
+    none: 'No car is in the bay. Choose one from the list.',
     loading: 'The car is being driven in.',
     unknown: (p: { id: string }) =>
       `There is no case “${p.id}”. The link may have been cut short; choose one from the list.`,

@@ -11,7 +11,7 @@ export const words = {
   controls: { fault: 'What is wrong', circuit: 'Circuit read, and put under air' },
   predict: {
     question: (p: { whole: string; hot: string; healthy: string; cold: string; atHot: string }) =>
-      `A healthy forward circuit, cold on the bench, holds ${p.whole} of the air. Now its rings wear until the hot clutch, at ${p.atHot}, has ${p.hot} at idle in place of ${p.healthy}. Cold in the car it still has ${p.cold}. You put air on it cold. It holds:`,
+      `A healthy forward circuit, cold on the bench, holds ${p.whole} of the air. Now its rings wear: hot at idle, at ${p.atHot}, it has ${p.hot} in place of ${p.healthy}, and cold still ${p.cold}. You put air on it cold. It holds:`,
     options: {
       'like-healthy': {
         words: 'About as much as a healthy one. Cold hides a thin gap.',
