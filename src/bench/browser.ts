@@ -30,8 +30,7 @@ export async function moves(
     async ({ sim, key, total }) => {
       const root = document.getElementById(sim);
       const range = root?.querySelector<HTMLInputElement>(`#${sim}-${key}`);
-      const words = root?.querySelector(`#${sim}-${key}-words`);
-      if (!root || !range || !words) throw new Error(`The page has no slider "${key}".`);
+      if (!root || !range) throw new Error(`The page has no slider "${key}".`);
       const [min, max, step] = [range.min, range.max, range.step].map(Number) as [
         number,
         number,
@@ -44,7 +43,8 @@ export async function moves(
       for (let i = 0; i < total; i += 1) {
         if (at + way < 0 || at + way > stops) way = -way;
         at += way;
-        const before = words.textContent;
+        const told = (): string | null => range.getAttribute('aria-valuetext');
+        const before = told();
         // The timeline keeps every entry, and would pass for growth of the page's heap.
         performance.clearMeasures();
         performance.clearMarks();
@@ -52,13 +52,13 @@ export async function moves(
         range.value = String(min + at * step);
         range.dispatchEvent(new Event('input', { bubbles: true }));
         // Preact renders in a microtask.
-        for (let turn = 0; turn < 20 && words.textContent === before; turn += 1) {
+        for (let turn = 0; turn < 20 && told() === before; turn += 1) {
           await Promise.resolve();
         }
         const dom = performance.measure('dom', 'moved').duration;
         root.getBoundingClientRect();
         times.push({ dom, laidOut: performance.measure('laid out', 'moved').duration });
-        if (words.textContent === before) throw new Error(`Moving ${key} changed nothing.`);
+        if (told() === before) throw new Error(`Moving ${key} changed nothing.`);
         await new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
       }
       return times;

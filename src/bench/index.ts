@@ -14,10 +14,10 @@ const [cpu] = cpus();
 console.log(
   `Node ${process.version}, ${cpu?.model ?? 'unknown processor'}, ${availableParallelism()} cores`,
 );
-const [part, before] = process.argv.slice(2);
+const [part, ...asked] = process.argv.slice(2);
 const rows =
   part === 'simulations'
-    ? await benchSimulations(before)
+    ? await benchSimulations(asked)
     : [
         ...benchSteady(),
         ...benchEngagement(),

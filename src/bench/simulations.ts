@@ -1,10 +1,11 @@
-// `npm run bench -- simulations`: what each simulation asks of a slow phone (Chromium, CPU slowed four times). With the
-// folder of another build behind it (`-- simulations ../before/dist`) that build is measured in turn with this one, and a
-// second figure follows each: on a shared machine only what was measured side by side can be compared.
+// `npm run bench -- simulations`: what each simulation, or each that is named behind it, asks of a slow phone (Chromium,
+// CPU slowed four times). With the folder of another build behind it (`-- simulations ../before/dist`) that build is
+// measured in turn with this one, and a second figure follows each: on a shared machine only what was measured side by
+// side can be compared. Two minutes for each simulation and build.
 import type { Browser, Page } from '@playwright/test';
 import { simulations } from '../lessons/simulations.ts';
 import { heapMB, launch, moves, openFreePlay } from './browser.ts';
-import { longestTask } from './longest-task.ts';
+import { whileComingAlive, whileLoading } from './longest-task.ts';
 import { percentile, type Row } from './row.ts';
 import { pageWith, serve } from './site.ts';
 
@@ -13,10 +14,11 @@ const PHONE = { viewport: { width: 390, height: 664 } };
 
 /** What is measured, with what to aim at and how often it is done again; the middle of all is kept. */
 const KINDS = {
+  load: { what: 'longest task while its page loads', aim: 100, unit: 'ms', times: 7 },
   alive: { what: 'longest task while it comes alive', aim: 50, unit: 'ms', times: 7 },
   press: { what: 'press to your controls', aim: 100, unit: 'ms', times: 7 },
   move: { what: 'slowest slider, p95 with layout', aim: 12, unit: 'ms', times: 1 },
-  heap: { what: 'heap after a thousand moves', aim: 0.2, unit: 'MB', times: 1 },
+  heap: { what: 'heap after 500 moves', aim: 0.1, unit: 'MB', times: 1 },
 } as const;
 type Kind = keyof typeof KINDS;
 
@@ -34,12 +36,19 @@ async function slow(page: Page, rate: number): Promise<void> {
   await browser.send('Emulation.setCPUThrottlingRate', { rate });
 }
 
+const loads = (browser: Browser, address: string): Promise<number> =>
+  onFreshPage(browser, async (page) => {
+    await slow(page, SLOWED);
+    return whileLoading(browser, page, address);
+  });
+
+/** One that stands at the top of its page came alive with it. */
 const comesAlive = (browser: Browser, address: string, sim: string): Promise<number> =>
   onFreshPage(browser, async (page) => {
     await page.goto(address);
     await page.waitForTimeout(300);
     await slow(page, SLOWED);
-    return longestTask(browser, page, sim);
+    return whileComingAlive(browser, page, sim);
   });
 
 /** From the press on "Your controls", whose script the first touch has fetched, to the frame that shows them [ms]. */
@@ -83,42 +92,47 @@ const slowestMove = (browser: Browser, address: string, sim: string): Promise<nu
     return slowest;
   });
 
-/** What a thousand moves leave behind [MB]. */
+/** What 500 moves leave behind [MB]. */
 const leftBehind = (browser: Browser, address: string, sim: string): Promise<number> =>
   onFreshPage(browser, async (page) => {
-    const [key = ''] = await slidersOf(page, address, sim);
+    const [key] = await slidersOf(page, address, sim);
+    if (key === undefined) return 0;
     const session = await page.context().newCDPSession(page);
-    await moves(page, sim, key, 500);
+    await moves(page, sim, key, 300);
     const before = await heapMB(session);
-    await moves(page, sim, key, 1000);
+    await moves(page, sim, key, 500);
     return (await heapMB(session)) - before;
   });
 
 const MEASURE = {
+  load: loads,
   alive: comesAlive,
   press: toNextStage,
   move: slowestMove,
   heap: leftBehind,
 } satisfies Record<Kind, unknown>;
 
-/** Every simulation, or those that are named; a row for each kind of figure. */
-export async function benchSimulations(before: string | undefined): Promise<readonly Row[]> {
+/** A row for each simulation and kind of figure. */
+export async function benchSimulations(asked: readonly string[]): Promise<readonly Row[]> {
+  const all = Object.values(simulations).map(({ id }) => id);
+  const named = all.filter((id) => asked.includes(id));
+  const before = asked.find((word) => !all.includes(word));
   const browser = await launch();
   const sites = await Promise.all([serve(), ...(before === undefined ? [] : [serve(before)])]);
   const rows: Row[] = [];
   try {
-    for (const { id } of Object.values(simulations)) {
+    for (const id of named.length > 0 ? named : all) {
       const path = pageWith(id);
       if (path === undefined) continue;
       for (const [kind, { what, aim, unit, times }] of Object.entries(KINDS)) {
-        const all = sites.map((): number[] => []);
+        const taken = sites.map((): number[] => []);
         for (let turn = 0; turn < times; turn += 1) {
           for (const [i, { origin }] of sites.entries()) {
-            all[i]?.push(await MEASURE[kind as Kind](browser, `${origin}${path}`, id));
+            taken[i]?.push(await MEASURE[kind as Kind](browser, `${origin}${path}`, id));
           }
         }
-        const [now = Number.NaN, then] = all.map((one) => percentile(one, 0.5));
-        const least = Math.min(...(all[0] ?? []));
+        const [now = Number.NaN, then] = taken.map((one) => percentile(one, 0.5));
+        const least = Math.min(...(taken[0] ?? []));
         const figures = [
           `${now.toFixed(1)} ${unit}`,
           ...(times > 1 ? [`least ${least.toFixed(1)}`] : []),
