@@ -148,7 +148,7 @@ test('the words of the counts are spaced, and agree with the course', async ({ p
     `${planned} short lessons, from what pressure does to proving the repair. ${written} are written so far.`,
   );
   await expect(page.locator('#not-yet + p')).toContainText(
-    `${planned - written} of the ${planned} lessons are still to be written. There is`,
+    `${planned - written} of the ${planned} lessons are still to be written. Questions`,
   );
 });
 
