@@ -2,7 +2,8 @@
 export const LEVELS = [1, 2, 3] as const;
 export type Level = (typeof LEVELS)[number];
 /** On which of the two training transmissions. */
-export type On = 'training' | 'second';
+export const TRANSMISSIONS = ['training', 'second'] as const;
+export type On = (typeof TRANSMISSIONS)[number];
 export interface MadeKey {
   readonly seed: number;
   readonly level: Level;

@@ -11,14 +11,16 @@ import {
   type Plant,
 } from '../engine/index.ts';
 import {
+  bothChances,
   chanceFrom,
   codesOf,
   drawClass,
   illnessOf,
   isNumeric,
   makeGenerated,
-  nominalWarmth,
-  readSubject,
+  LONGEST_STOP,
+  nominalReader,
+  offScale,
   signsNear,
   testOf,
   type Chance,
@@ -32,7 +34,7 @@ import type { Level, MadeKey, On } from './made-key.ts';
 import { seedOf } from './seed-of.ts';
 
 /** The transmission of a key. */
-export const TRANSMISSIONS: Readonly<Record<On, Plant>> = { training, second: secondTraining };
+export const PLANTS: Readonly<Record<On, Plant>> = { training, second: secondTraining };
 /** How a range behaves as its customer tells it. */
 export type Manner = 'good' | 'late' | 'never';
 /** What a customer can have noticed, by range and warmth. */
@@ -73,33 +75,31 @@ const setOf = (classes: MadeCase['classes']): FaultSet =>
     ]),
   );
 
-/** Later than a good car by this is noticed [s]; "never" is what the clock does not see. */
+/** Later than a good car by this is noticed [s]. */
 const NOTICED_LATE = 0.25;
-const NEVER = 2.5;
 /** Slip of the turbine on take-off that is heard [rpm]. */
 const HEARD = 150;
 /** Share of a good car's pressure under which the high clutch lets go. */
 const HIGH_LOW = 0.6;
 
-const nominalOn = (plant: Plant) => {
-  const subject = { plant, fluid: plant.fluid, warmth: nominalWarmth };
-  return (id: string): number => {
-    const test = testOf(id);
-    return isNumeric(test) ? readSubject(subject, test) : 0;
-  };
-};
-
-function noticedOn(good: Plant, bad: Plant, codes: readonly string[]): Noticed {
-  const was = nominalOn(good);
-  const is = nominalOn({ ...bad, turbineSensorRestRpm: 0 });
+/** By what the tests read on a good car and on this one. */
+function noticedOn(
+  was: (id: string) => number,
+  is: (id: string) => number,
+  codes: readonly string[],
+): Noticed {
   const manner = (range: string, warm: string): Manner => {
     const id = `stopTime.${range}.${warm}`;
     const seconds = is(id);
-    if (seconds > NEVER) return 'never';
+    if (seconds > LONGEST_STOP) return 'never';
     return seconds - was(id) > NOTICED_LATE ? 'late' : 'good';
   };
   const range = (name: string) => ({ cold: manner(name, 'cold'), hot: manner(name, 'hot') });
-  const flares = (name: string) => Math.exp(is(`takeoffSlip.${name}.hot`)) - 30 > HEARD;
+  const flares = (name: string): boolean => {
+    const id = `takeoffSlip.${name}.hot`;
+    const test = testOf(id);
+    return isNumeric(test) && offScale(test, is(id)) > HEARD;
+  };
   const high = 'clutch.high.1500.hot';
   return {
     drive: range('drive'),
@@ -143,14 +143,16 @@ const DRAWS = 40;
  */
 export function makeCase(key: MadeKey, table: Table): MadeCase {
   const { seed, level, on } = key;
-  const good = TRANSMISSIONS[on];
+  const good = PLANTS[on];
+  const was = nominalReader(good);
   const chance = chanceFrom(seed * 31 + level * 7 + (on === 'second' ? 3 : 0));
   for (let draw = 0; ; draw += 1) {
     const classes = drawClasses(chance, level);
     const faults = setOf(classes);
-    const bad = applyFaults(good, faults);
-    const codes = codesOf(classes, nominalOn(bad));
-    const noticed = noticedOn(good, bad, codes);
+    // Of the turbine itself: a customer has no sensor, and codes go by whether one lies.
+    const is = nominalReader({ ...applyFaults(good, faults), turbineSensorRestRpm: 0 });
+    const codes = codesOf(classes, is);
+    const noticed = noticedOn(was, is, codes);
     if (classes.length > 0 && !showsIn(noticed) && draw < DRAWS) continue;
     return {
       key,
@@ -171,10 +173,6 @@ interface Drawn {
   readonly table: Table;
 }
 
-/** Of two faults, the one that shows is what is seen; where neither does, all is as it should be. */
-const together = (first: readonly number[], second: readonly number[]): readonly number[] =>
-  first.map((p, i) => (i === 0 ? p * (second[0] ?? 1) : p + (first[0] ?? 0) * (second[i] ?? 0)));
-
 /** What every test reads on it, whatever was asked before: each test has a chance of its own. */
 function readerOf({ good, classes, codes, chance, table }: Drawn): MadeCase['read'] {
   const seed = Math.floor(chance() * 2 ** 31);
@@ -186,7 +184,7 @@ function readerOf({ good, classes, codes, chance, table }: Drawn): MadeCase['rea
     good,
     {
       spoil: (sound) => illnesses.reduce((plant, { spoil }) => spoil(plant), sound),
-      chances: (test) => illnesses.map(({ chances }) => chances(test)).reduce(together),
+      chances: (test) => illnesses.map(({ chances }) => chances(test)).reduce(bothChances),
     },
     () => source(),
   );

@@ -8,18 +8,15 @@ import {
   errorOf,
   isNumeric,
   LONGEST_STOP,
-  nominalWarmth,
+  nominalReader,
   OUTCOMES,
   offScale,
-  readSubject,
-  testOf,
   TESTS,
   codesOf,
   outcomeChancesOf,
   type FaultClass,
   type NumericTest,
   type OutcomeTest,
-  type Subject,
   type TakenReading,
   type Test,
 } from '../diagnosis/index.ts';
@@ -50,11 +47,7 @@ export function carOfCase(
   given: PracticeCase,
 ): (test: Test) => TakenReading {
   const faults = given.faults as FaultSet;
-  const subject: Subject = {
-    plant: applyFaults(plant, faults),
-    fluid: plant.fluid,
-    warmth: nominalWarmth,
-  };
+  const exact = nominalReader(applyFaults(plant, faults));
   const classes: readonly (readonly [FaultClass, number])[] = Object.entries(faults).flatMap(
     ([name, setting]) =>
       setting === undefined
@@ -72,20 +65,15 @@ export function carOfCase(
   const hand = new Map(
     (given.byHand ?? []).map((one) => [testByHand(one).id, one.value as TakenReading['value']]),
   );
-  const exact = (test: NumericTest): number => readSubject(subject, test);
   const number = (test: NumericTest): TakenReading['value'] => {
     const chance = chanceFrom(seedOf(`${id} ${test.id}`));
-    const value = exact(test);
+    const value = exact(test.id);
     // Within one error either way: nobody is taught by a gross one.
     const read = offScale(test, value + errorOf(test, value) * (2 * chance() - 1));
     return test.kind === 'stopTime' && read > LONGEST_STOP ? null : read;
   };
-  const numeric = (test: string): number => {
-    const one = testOf(test);
-    return isNumeric(one) ? exact(one) : 0;
-  };
   const seen = (test: OutcomeTest): TakenReading['value'] => {
-    if (test.kind === 'codes') return codesOf(classes, numeric);
+    if (test.kind === 'codes') return codesOf(classes, exact);
     const usual = OUTCOMES[test.kind];
     for (const [of, severity] of classes) {
       const chances = outcomeChancesOf(test, of, severity);

@@ -1,6 +1,14 @@
 /** The speed signal after selection, as a log of the car shows it: what a stop time was read from. */
-import { makeFluid, solveEngagement, type EngagementStory, type Plant } from '../engine/index.ts';
-import { isNumeric, LONGEST_STOP, readSubject, testOf, WARMTHS } from '../diagnosis/index.ts';
+import type { Plant } from '../engine/index.ts';
+import {
+  heldTrace,
+  isNumeric,
+  LONGEST_STOP,
+  nominalWarmth,
+  SELECT_S,
+  stoppedIn,
+  testOf,
+} from '../diagnosis/index.ts';
 
 export interface StopTrace {
   /** After selection [s]. */
@@ -9,15 +17,7 @@ export interface StopTrace {
   readonly turbine: readonly number[];
 }
 
-const SELECT_S = 0.5;
 const POINTS = 60;
-const HELD: EngagementStory = {
-  select: SELECT_S,
-  brakeOff: SELECT_S + LONGEST_STOP + 0.5,
-  throttleRate: 0.2,
-  throttleMost: 0.6,
-  end: SELECT_S + LONGEST_STOP + 0.5,
-};
 const rounded = (value: number, digits: number): number => Number(value.toFixed(digits));
 
 /**
@@ -29,21 +29,10 @@ export function stopTraceOf(plant: Plant, test: string, read: number | null): St
   const one = testOf(test);
   if (!isNumeric(one) || one.kind !== 'stopTime')
     throw new Error(`${test} has no trace of a turbine that stops.`);
-  const { at } = one;
-  const tempC = WARMTHS[at.warmth ?? 'hot'].at;
-  const { trace } = solveEngagement({
-    plant,
-    fluid: makeFluid(plant.fluid),
-    tempC,
-    range: at.range === 'reverse' ? 'reverse' : 'drive',
-    rangeSelection: 'electronic',
-    story: HELD,
-  });
-  const warmth = { frost: WARMTHS.frost.at, cold: WARMTHS.cold.at, hot: WARMTHS.hot.at };
-  const exact = readSubject({ plant, fluid: plant.fluid, warmth }, one);
+  const trace = heldTrace({ plant, fluid: plant.fluid, warmth: nominalWarmth }, one);
+  const exact = stoppedIn(trace);
   const stretch = read === null || exact === 0 ? 1 : read / exact;
-  const end = LONGEST_STOP;
-  const time = Array.from({ length: POINTS + 1 }, (_, i) => (end * i) / POINTS);
+  const time = Array.from({ length: POINTS + 1 }, (_, i) => (LONGEST_STOP * i) / POINTS);
   const turbine = time.map((t) => {
     const from = SELECT_S + t / stretch;
     const next = trace.time.findIndex((one) => one >= from);

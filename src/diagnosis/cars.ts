@@ -5,7 +5,7 @@
 import { CIRCUITS, type Plant } from '../engine/index.ts';
 import { CLASSES, severitiesOf, type FaultClass, type Name } from './hypotheses.ts';
 import { GAUGE_GAIN, NUISANCES, type Subject } from './nuisances.ts';
-import { outcomeChances, CODE_SETS, type CodeSigns } from './outcome-tables.ts';
+import { outcomeChances, signsFrom, CODE_SETS, type CodeSigns } from './outcome-tables.ts';
 import type { TakenReading } from './posterior.ts';
 import { readSubject } from './read-subject.ts';
 import { nominalWarmth, withFault, type Table } from './table.ts';
@@ -17,6 +17,7 @@ import {
   LONGEST_STOP,
   offScale,
   OUTCOMES,
+  testOf,
   type NumericTest,
   type OutcomeTest,
   type Test,
@@ -40,6 +41,21 @@ export function chanceFrom(seed: number): Chance {
 const normal = (chance: Chance): number =>
   Math.sqrt(-2 * Math.log(1 - chance())) * Math.cos(2 * Math.PI * chance());
 const within = (chance: Chance, half: number): number => half * (2 * chance() - 1);
+
+/** What a test in numbers reads on a car with nothing to differ in, on the solver's scale; each is worked out once. */
+export function nominalReader(plant: Plant): (id: string) => number {
+  const subject: Subject = { plant, fluid: plant.fluid, warmth: nominalWarmth };
+  const known = new Map<string, number>();
+  return (id) => {
+    const there = known.get(id);
+    if (there !== undefined) return there;
+    const test = testOf(id);
+    if (!isNumeric(test)) throw new Error(`${id} reads no number.`);
+    const value = readSubject(subject, test);
+    known.set(id, value);
+    return value;
+  };
+}
 
 /** What is wrong with a car, as far as its readings go. */
 export interface Illness {
@@ -193,12 +209,5 @@ export function signsNear(table: Table, of: FaultClass, severity: number): CodeS
   const rows =
     table[CLASSES.findIndex((one) => one.name === of.name && one.circuit === of.circuit)];
   const row = rows?.[rows.length === 1 ? 0 : Math.round(severity * rows.length) - 1];
-  const nominal = (id: string): number => row?.[columnOf.get(id) ?? -1]?.nominal ?? 0;
-  const stop = (range: string) =>
-    Math.max(nominal(`stopTime.${range}.hot`), nominal(`stopTime.${range}.cold`));
-  return {
-    stop: { drive: stop('drive'), reverse: stop('reverse') },
-    slip: { drive: nominal('takeoffSlip.drive.hot'), reverse: nominal('takeoffSlip.reverse.hot') },
-    highTap: nominal('clutch.high.1500.hot'),
-  };
+  return signsFrom((id) => row?.[columnOf.get(id) ?? -1]?.nominal ?? 0);
 }

@@ -6,10 +6,12 @@ export * from './table.ts';
 export * from './table-code.ts';
 export * from './cells.ts';
 export {
+  bothChances,
   CODE_SETS,
   codesOf,
   outcomeChances,
   outcomeChancesOf,
+  signsFrom,
   type CodeSigns,
 } from './outcome-tables.ts';
 export * from './posterior.ts';
@@ -21,4 +23,5 @@ export * from './leak.ts';
 export * from './plausible.ts';
 export * from './contradictions.ts';
 export * from './steps.ts';
+export * from './way.ts';
 export * from './cars.ts';

@@ -7,6 +7,7 @@ import {
   isNumeric,
   LONGEST_STOP,
   REFIT_MINUTES,
+  SET_UPS,
   SET_UP_MINUTES,
   TESTS,
   type NumericTest,
@@ -46,11 +47,16 @@ const isWarmth = (setUp: SetUp): setUp is Warmth =>
 /** Whether the engine has to run for a test. */
 const runs = ({ setUps }: Test): boolean => setUps.some(isWarmth);
 
+/** Set-ups of a test that are not there, in their order. */
+export const missingFor = (
+  { setUps }: Test,
+  { temperature, fitted }: Pick<CarState, 'temperature' | 'fitted'>,
+): readonly SetUp[] =>
+  SET_UPS.filter((one) => setUps.includes(one) && one !== temperature && !fitted.includes(one));
+
 /** Minutes of a test from how the car stands: its own, missing set-ups, and putting together what is apart. */
 export function minutesFor(test: Test, { temperature, fitted }: CarState): number {
-  const missing = test.setUps.filter((setUp) =>
-    isWarmth(setUp) ? setUp !== temperature : !fitted.includes(setUp),
-  );
+  const missing = missingFor(test, { temperature, fitted });
   const apart = fitted.includes('valveBodyOff')
     ? REFIT_MINUTES.valveBodyOff
     : fitted.includes('panOff')

@@ -155,19 +155,32 @@ export function outcomeChancesOf(
   return kind === 'codes' ? [] : tables[kind](of, severity, at);
 }
 
+/** What codes go by, from what the tests of a car read on the solver's scale. */
+export function signsFrom(numeric: (test: string) => number): CodeSigns {
+  const stop = (range: string) =>
+    Math.max(numeric(`stopTime.${range}.hot`), numeric(`stopTime.${range}.cold`));
+  return {
+    stop: { drive: stop('drive'), reverse: stop('reverse') },
+    slip: { drive: numeric('takeoffSlip.drive.hot'), reverse: numeric('takeoffSlip.reverse.hot') },
+    highTap: numeric('clutch.high.1500.hot'),
+  };
+}
+
 /** The codes that a car stores, as likely as not or more, from what its tests read on the solver's scale. */
 export function codesOf(
   classes: readonly (readonly [FaultClass, number])[],
   numeric: (test: string) => number,
 ): readonly string[] {
-  const stop = (range: string) =>
-    Math.max(numeric(`stopTime.${range}.hot`), numeric(`stopTime.${range}.cold`));
-  const signs: CodeSigns = {
-    stop: { drive: stop('drive'), reverse: stop('reverse') },
-    slip: { drive: numeric('takeoffSlip.drive.hot'), reverse: numeric('takeoffSlip.reverse.hot') },
-    highTap: numeric('clutch.high.1500.hot'),
-  };
   const lies = classes.find(([{ name }]) => name === 'turbineSensor');
-  const chances = codeChances(lies?.[0] ?? { name: 'healthy' }, signs);
+  const chances = codeChances(lies?.[0] ?? { name: 'healthy' }, signsFrom(numeric));
   return CODES.filter((_code, i) => (chances[i] ?? 0) >= 0.5);
 }
+
+/** Chances of two faults at once: the first says what it has to say, and where that is nothing, the second. */
+export const bothChances = (
+  first: readonly number[],
+  second: readonly number[],
+): readonly number[] => {
+  const [quiet = 0] = first;
+  return first.map((p, i) => (i === 0 ? 0 : p) + quiet * (second[i] ?? 0));
+};

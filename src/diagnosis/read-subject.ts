@@ -10,6 +10,7 @@ import {
   type AirTestTarget,
   type Circuit,
   type EngagementStory,
+  type EngagementTrace,
   type Plant,
 } from '../engine/index.ts';
 import type { Subject } from './nuisances.ts';
@@ -17,7 +18,8 @@ import { onScale, type NumericTest } from './tests.ts';
 
 /** "Did not stop" in the table [s]: the brake is held so long after selection. */
 export const HELD_S = 5;
-const SELECT_S = 0.5;
+/** When the range is selected in a log [s]. */
+export const SELECT_S = 0.5;
 /** A turbine slower than this has stopped, for whoever reads a scan tool [rpm]. */
 const STOPPED_RPM = 30;
 /** The slip of a take-off counts from a second after the brake is off to the end of the log [s]. */
@@ -32,19 +34,22 @@ const held: EngagementStory = {
   end: SELECT_S + HELD_S,
 };
 
-/** Time from selection until the turbine stands [s]; HELD_S where it does not. */
-export function stopTime({ plant, fluid, warmth }: Subject, { at }: NumericTest): number {
-  // A sensor that never reads zero shows a turbine that never stops.
-  if (plant.turbineSensorRestRpm >= STOPPED_RPM) return HELD_S;
-  const { trace } = solveEngagement({
+/** What a log shows of a stop-time test, the brake held to the end; a range is selected at SELECT_S. */
+export const heldTrace = (
+  { plant, fluid, warmth }: Subject,
+  { at }: NumericTest,
+): EngagementTrace =>
+  solveEngagement({
     plant,
     fluid: makeFluid(fluid),
     tempC: warmth[at.warmth ?? 'hot'],
     range: at.range === 'reverse' ? 'reverse' : 'drive',
     rangeSelection: 'electronic',
     story: held,
-  });
-  const { time, turbineRpm } = trace;
+  }).trace;
+
+/** Time from selection until the turbine of such a log stands [s]; HELD_S where it does not. */
+export function stoppedIn({ time, turbineRpm }: EngagementTrace): number {
   for (let i = 1; i < time.length; i += 1) {
     const [t0 = 0, t1 = 0] = [time[i - 1], time[i]];
     const [n0 = 0, n1 = 0] = [turbineRpm[i - 1], turbineRpm[i]];
@@ -54,6 +59,11 @@ export function stopTime({ plant, fluid, warmth }: Subject, { at }: NumericTest)
   }
   return HELD_S;
 }
+
+/** Time until the turbine stands, as a scan tool shows it [s]; HELD_S where it does not. */
+export const stopTime = (subject: Subject, test: NumericTest): number =>
+  // A sensor that never reads zero shows a turbine that never stops.
+  subject.plant.turbineSensorRestRpm >= STOPPED_RPM ? HELD_S : stoppedIn(heldTrace(subject, test));
 
 /** Of the turbine itself: a sensor that never reads zero lies at rest, and a take-off is over soon. */
 function takeoffSlip({ plant, fluid, warmth }: Subject, { at }: NumericTest): number {

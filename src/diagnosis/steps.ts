@@ -1,4 +1,5 @@
 /** What each reading did to the list, and what the next one would do: Bayes' rule again, a reading at a time. */
+import type { Hypothesis } from './cells.ts';
 import { NAMES, type Name } from './hypotheses.ts';
 import {
   likelihoodOn,
@@ -21,13 +22,16 @@ function byName(cells: readonly Weighed[], shares: ArrayLike<number>): ByName {
   return sums;
 }
 
+/** The hypotheses that are listed, from cells that were made of them. */
+export const listedIn = (cells: readonly Weighed[]): readonly Hypothesis[] =>
+  cells.flatMap(({ hypothesis, broken }) => (broken ? [] : [hypothesis]));
+
 /** Before the first reading, and after each of them. */
 export function stepsOf(
   { cells }: Posterior,
   readings: readonly TakenReading[],
 ): readonly ByName[] {
-  const hypotheses = cells.flatMap(({ hypothesis, broken }) => (broken ? [] : [hypothesis]));
-  const now = prior(hypotheses);
+  const now = prior(listedIn(cells));
   return [
     byName(now, sharesOf(now)),
     ...readings.map((reading) => {
@@ -58,7 +62,7 @@ export interface Outcome {
 }
 
 /** Mean of a test over a name, as the readings have left it, on what a shop reads. */
-function expected({ cells, shares }: Posterior, test: NumericTest, name: Name): number {
+export function expectedOf({ cells, shares }: Posterior, test: NumericTest, name: Name): number {
   const column = columnOf.get(test.id) ?? -1;
   let sum = 0;
   let weight = 0;
@@ -76,7 +80,7 @@ function possible(posterior: Posterior, list: ByName, test: Test): readonly Take
     return test.kind === 'codes' ? [] : OUTCOMES[test.kind].map((value) => ({ test, value }));
   }
   const means = NAMES.filter((name) => name !== 'unlisted' && list[name] >= MAY).map((name) =>
-    expected(posterior, test, name),
+    expectedOf(posterior, test, name),
   );
   if (means.length === 0) return [];
   const [low, high] = [Math.min(...means), Math.max(...means)];

@@ -1,9 +1,8 @@
 import {
+  expectedOf,
   isNumeric,
-  offScale,
-  SET_UPS,
+  missingFor,
   SURE,
-  columnOf,
   type Finding,
   type NumericTest,
   type Ranked,
@@ -97,22 +96,10 @@ const APART = 3;
 function expectedFor(model: PlannerModel, test: NumericTest) {
   const advice = model.advice.value;
   if (advice === null) return [];
-  const { cells, shares } = advice.posterior;
-  const column = columnOf.get(test.id) ?? -1;
   return advice.faults
     .filter(({ fault }) => fault !== 'unlisted')
     .slice(0, APART)
-    .map(({ fault }) => {
-      let sum = 0;
-      let weight = 0;
-      cells.forEach((cell, n) => {
-        if (cell.hypothesis.of.name !== fault) return;
-        const part = shares[n] ?? 0;
-        sum += part * (cell.hypothesis.expected[column]?.mean ?? 0);
-        weight += part;
-      });
-      return { fault, value: offScale(test, weight > 0 ? sum / weight : 0) };
-    });
+    .map(({ fault }) => ({ fault, value: expectedOf(advice.posterior, test, fault) }));
 }
 
 const tells = (bits: number): string => {
@@ -125,9 +112,7 @@ function Proposal({ model, ranked }: ListProps & { readonly ranked: Ranked }) {
   const { next } = words;
   const { test, bits, minutes } = ranked;
   const { state } = model.stands.value;
-  const missing = SET_UPS.filter(
-    (one) => test.setUps.includes(one) && one !== state.temperature && !state.fitted.includes(one),
-  );
+  const missing = missingFor(test, state);
   const cautions = cautionsFor(test);
   return (
     <li>

@@ -1,6 +1,6 @@
 import { useSignal, type Signal } from '@preact/signals';
 import { costOf } from '../cases/visit.ts';
-import { SET_UPS, testOf, TESTS, type SetUp, type Test } from '../diagnosis/index.ts';
+import { missingFor, testOf, TESTS, type Test } from '../diagnosis/index.ts';
 import { cautionsFor } from '../planner/cautions.ts';
 import { nameOf } from '../planner/reading-text.ts';
 import { words as planner } from '../planner/words.en.ts';
@@ -32,7 +32,7 @@ export function Measure({ model, open }: MeasureProps) {
       <p class="muted">{measure.note}</p>
       <Hint model={model} />
       {groups.map((group) => (
-        <details key={group} class="case-fold">
+        <details key={group} class="more case-fold">
           <summary>{group}</summary>
           <ul class="case-tests">
             {offered
@@ -89,15 +89,13 @@ function Before({
   readonly minutes: string;
 }) {
   const { measure } = words;
-  const { state } = model.standing.value;
-  const there = (one: SetUp): boolean => one === state.temperature || state.fitted.includes(one);
-  const missing = SET_UPS.filter((one) => test.setUps.includes(one) && !there(one));
+  const missing = missingFor(test, model.standing.value.state);
   const cautions = cautionsFor(test);
   return (
     <>
       <p>
         {missing.length > 0 &&
-          measure.first({ setUps: listOf(missing.map((one) => planner.setUps[one])) })}{' '}
+          planner.next.needs({ setUps: listOf(missing.map((one) => planner.setUps[one])) })}{' '}
         {measure.takes({ minutes })}
       </p>
       {cautions.length > 0 && <p class="case-caution">{cautions.join(' ')}</p>}

@@ -1,11 +1,13 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { carried, judge, repairGaps, type Named } from '../cases/judge.ts';
-import { pathOf, plannersWay, type Planned, type Stage } from '../cases/path.ts';
+import { pathOf, type Stage } from '../cases/path.ts';
+import { drivesIn } from '../cases/visit.ts';
 import { words as car } from '../car/words.en.ts';
-import { testOf, type Advice } from '../diagnosis/index.ts';
+import { listedIn, wayOf, type Advice, type Milestone, type Weighed } from '../diagnosis/index.ts';
 import { listOf } from '../quantity/lists.ts';
 import { printNumber } from '../quantity/language.ts';
+import type { BenchCase } from './bench-case.ts';
 import type { CaseModel } from './model.ts';
 import { PlannersWay, YourWay } from './Ways.tsx';
 import { words as said } from './outcome-words.en.ts';
@@ -14,16 +16,24 @@ import { words } from './words.en.ts';
 interface Ways {
   readonly stages: readonly Stage[];
   readonly end: Advice;
-  readonly planned: readonly Planned[];
+  readonly planned: readonly Milestone[];
 }
 
-/** Runs a generator to its end, and lets the page breathe between two of its steps. */
-async function atLeisure<Result>(steps: Generator<void, Result>): Promise<Result> {
-  for (;;) {
-    const step = steps.next();
-    if (step.done === true) return step.value;
+/** So many tests of the planner's way are shown at most. */
+const MOST_TESTS = 20;
+
+/** The planner's way on a car; the page breathes between two of its tests. */
+async function plannersWay(
+  cells: readonly Weighed[],
+  { read, coldMorning }: Pick<BenchCase, 'read' | 'coldMorning'>,
+): Promise<readonly Milestone[]> {
+  const way: Milestone[] = [];
+  for (const milestone of wayOf(listedIn(cells), read, drivesIn(coldMorning))) {
+    way.push(milestone);
+    if (way.length > MOST_TESTS) break;
     await new Promise((go) => setTimeout(go));
   }
+  return way;
 }
 
 const named = ({ cause, circuit }: Named): string =>
@@ -46,9 +56,14 @@ export function Outcome({ model }: { readonly model: CaseModel }) {
       const { loadPlanner } = await import('./load-planner.ts');
       const { ask } = await loadPlanner(bench.transmission);
       const { coldMorning, read } = bench;
-      const mine = await atLeisure(pathOf(ask, model.steps.value, read, { coldMorning, testOf }));
-      const planned = await atLeisure(plannersWay(ask, read, coldMorning));
-      if (!gone) ways.value = { ...mine, planned };
+      const end = ask({
+        readings: model.readings.value,
+        state: model.standing.value.state,
+        priors: {},
+      });
+      const stages = pathOf(end.posterior, model.steps.value, read, coldMorning);
+      const planned = await plannersWay(end.posterior.cells, bench);
+      if (!gone) ways.value = { stages, end, planned };
     };
     work().catch(() => (failed.value = true));
     return () => {

@@ -1,6 +1,6 @@
-import { NOTHING_TOLD, type Planned, type Stage } from '../cases/path.ts';
+import { NOTHING_TOLD, type Stage } from '../cases/path.ts';
 import { OUTSIDE } from '../cases/lists.ts';
-import type { Advice } from '../diagnosis/index.ts';
+import type { Advice, Milestone } from '../diagnosis/index.ts';
 import { share } from '../planner/Lists.tsx';
 import { nameOf, shownIn } from '../planner/reading-text.ts';
 import { listOf, plural } from '../quantity/lists.ts';
@@ -81,11 +81,14 @@ export function PlannersWay({
   planned,
 }: {
   readonly bench: BenchCase;
-  readonly planned: readonly Planned[];
+  readonly planned: readonly Milestone[];
 }) {
   const system = useUnits();
   const { planner } = said;
-  const minutes = planned.reduce((sum, one) => sum + one.minutes, 0);
+  const tests = planned.flatMap(({ last, faults: [top] }) =>
+    last && top ? [{ ...last, top }] : [],
+  );
+  const minutes = tests.reduce((sum, one) => sum + one.minutes, 0);
   const isOutside = bench.causes.some(({ cause }) =>
     (OUTSIDE as readonly string[]).includes(cause),
   );
@@ -96,7 +99,7 @@ export function PlannersWay({
         {planner.intro} {isOutside && planner.outside}
       </p>
       <ol class="case-planned">
-        {planned.map(({ reading, top }) => (
+        {tests.map(({ reading, top }) => (
           <li key={reading.test.id}>
             {words.known.read({
               test: nameOf(reading.test, system),
@@ -114,7 +117,7 @@ export function PlannersWay({
       </ol>
       <p>
         {planner.sum({
-          tests: plural(planned.length, planner.test),
+          tests: plural(tests.length, planner.test),
           minutes: String(Math.round(minutes)),
         })}
       </p>

@@ -1,13 +1,11 @@
 /** Which case a link names: one that is written, by its id, or one that is made, by number, difficulty and transmission. */
-import { LEVELS, MOST_SEED, type Level, type MadeKey, type On } from '../cases/made-key.ts';
+import { LEVELS, MOST_SEED, TRANSMISSIONS, type MadeKey } from '../cases/made-key.ts';
 
 export type Asked =
   | { readonly kind: 'written'; readonly id: string }
   | { readonly kind: 'made'; readonly key: MadeKey }
   | { readonly kind: 'bad-made' }
   | { readonly kind: 'none' };
-
-const TRANSMISSIONS: readonly On[] = ['training', 'second'];
 
 /** Reads a search string. Never throws. */
 export function readAddress(search: string): Asked {
@@ -31,5 +29,4 @@ export const searchOf = (asked: Extract<Asked, { kind: 'written' | 'made' }>): s
     : `?number=${asked.key.seed}&level=${asked.key.level}&on=${asked.key.on}`;
 
 /** Under what name the device remembers a made case. */
-export const keyOf = ({ seed, level, on }: { seed: number; level: Level; on: On }): string =>
-  `made-${on}-${level}-${seed}`;
+export const keyOf = ({ seed, level, on }: MadeKey): string => `made-${on}-${level}-${seed}`;

@@ -1,7 +1,7 @@
 import { causesOf } from '../cases/judge.ts';
 import type { Repair } from '../cases/lists.ts';
 import type { MadeKey } from '../cases/made-key.ts';
-import { makeCase, TRANSMISSIONS } from '../cases/made.ts';
+import { makeCase, PLANTS } from '../cases/made.ts';
 import { stopTraceOf } from '../cases/trace.ts';
 import { testOf, type Name, type Table } from '../diagnosis/index.ts';
 import { applyFaults, type FaultId } from '../engine/index.ts';
@@ -33,7 +33,7 @@ export const REPAIR_OF: Readonly<Record<FaultId, Repair>> = {
 export function benchCaseOf(key: MadeKey, table: Table): BenchCase {
   const made = makeCase(key, table);
   const { complaint, asked } = customerOf(made);
-  const plant = applyFaults(TRANSMISSIONS[key.on], made.faults);
+  const plant = applyFaults(PLANTS[key.on], made.faults);
   const causes =
     made.classes.length === 0
       ? causesOf({ faults: {}, healthy: true })

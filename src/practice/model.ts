@@ -80,6 +80,7 @@ export function makeModel(bench: BenchCase) {
     );
     unkept.value = status !== 'ok';
   };
+  const has = (step: Step): boolean => steps.value.some((one) => written(one) === written(step));
   /** What is wrong with the form, or nothing. */
   const wanting = (): keyof typeof words.conclude | null => {
     const [first, second] = [drafts[0].value, drafts[1].value];
@@ -104,9 +105,9 @@ export function makeModel(bench: BenchCase) {
     unkept,
     wanting,
     readings: computed(() => readingsOf(steps.value, bench.read)),
-    has: (step: Step): boolean => steps.value.some((one) => written(one) === written(step)),
+    has,
     take: (step: Step): void => {
-      if (ended.value || steps.value.some((one) => written(one) === written(step))) return;
+      if (ended.value || has(step)) return;
       steps.value = [...steps.value, step];
       keep();
     },

@@ -182,7 +182,6 @@ export const words = {
   measure: {
     title: 'Measure',
     note: 'Minutes count what is not in place yet: warming up, fitting a gauge, opening the pan.',
-    first: (p: { setUps: string }) => `First: ${p.setUps}.`,
     takes: (p: { minutes: string }) => `Takes ${p.minutes} minutes as the car stands now.`,
     doIt: 'Do this test',
     done: 'Done',

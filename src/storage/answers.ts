@@ -8,10 +8,11 @@
  */
 import type { Answer } from './answer.ts';
 import type * as Log from './answer-log.ts';
+import type { StoreStatus } from './connection.ts';
 import type { AnswersRead } from './read-answers.ts';
 
-/** `unloaded`: the part that keeps answers could not be fetched. The rest: answer-log.ts. */
-export type KeepStatus = Log.LogStatus | 'unloaded';
+/** `unloaded`: the part that keeps answers could not be fetched. The rest: connection.ts. */
+export type KeepStatus = StoreStatus | 'unloaded';
 
 interface KeeperOptions {
   readonly load?: () => Promise<Pick<typeof Log, 'answerLog'>>;

@@ -1,8 +1,9 @@
 /** Reads the log of answers. What cannot be read stays where it lies, is told of, and hides nothing else. */
 import type { IDBPDatabase } from 'idb';
 import * as z from 'zod/mini';
-import { answerLog, logStatus, type AnswerLog, type LogStatus } from './answer-log.ts';
+import { answerLog, type AnswerLog } from './answer-log.ts';
 import { STORE, steps as ownSteps, type Step } from './answer-steps.ts';
+import { storeStatus, type StoreStatus } from './connection.ts';
 import type { Answer } from './answer.ts';
 
 // The policy of the site forbids code made from text, and trying it would be reported as a breach.
@@ -20,7 +21,7 @@ export interface KeptAnswer {
 
 export interface AnswersRead {
   /** Other than `ok`: nothing could be read, and nothing is lost by it. */
-  readonly status: LogStatus;
+  readonly status: StoreStatus;
   readonly answers: readonly KeptAnswer[];
   /** Entries that cannot be understood, as they lie there, for download. */
   readonly damaged: readonly { readonly n: number; readonly raw: unknown }[];
@@ -96,7 +97,7 @@ export async function readAnswers(
     }
     return { status: 'ok', answers, damaged };
   } catch (error) {
-    return { status: logStatus(error), answers: [], damaged: [] };
+    return { status: storeStatus(error), answers: [], damaged: [] };
   } finally {
     await log.close();
   }

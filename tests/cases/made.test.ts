@@ -2,8 +2,15 @@
 import { describe, expect, test } from 'vitest';
 import { makeCase, type MadeCase } from '../../src/cases/made.ts';
 import { LEVELS, type Level } from '../../src/cases/made-key.ts';
-import { plannersWay } from '../../src/cases/path.ts';
-import { decodeTable, isNumeric, plannerOf, testOf, TESTS } from '../../src/diagnosis/index.ts';
+import { drivesIn } from '../../src/cases/visit.ts';
+import {
+  decodeTable,
+  hypothesesOf,
+  isNumeric,
+  testOf,
+  TESTS,
+  wayOf,
+} from '../../src/diagnosis/index.ts';
 import { keptSecondTable } from '../../src/diagnosis/kept-second-table.ts';
 import { keptTable } from '../../src/diagnosis/kept-table.ts';
 
@@ -82,13 +89,11 @@ describe.each(['training', 'second'] as const)('on the %s transmission', (on) =>
       timeout: 120_000,
     },
     () => {
-      const ask = plannerOf(table);
+      const hypotheses = hypothesesOf(table);
       const missed = seeds.slice(0, PLAYED).filter((seed) => {
         const { classes, read } = made(seed, 1);
-        const steps = plannersWay(ask, read, true);
-        let step = steps.next();
-        while (step.done !== true) step = steps.next();
-        return step.value.at(-1)?.top.fault !== classes[0]?.[0].name;
+        const [top] = [...wayOf(hypotheses, read, drivesIn(true))].at(-1)?.faults ?? [];
+        return top?.fault !== classes[0]?.[0].name;
       });
       expect(missed.length).toBeLessThanOrEqual(2);
     },

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { LogStatus } from '../../src/storage/answer-log.ts';
+import type { StoreStatus } from '../../src/storage/connection.ts';
 import type { Answer } from '../../src/storage/answer.ts';
 import { answerKeeper } from '../../src/storage/answers.ts';
 
@@ -26,7 +26,7 @@ test('keeps the order and the time of answers given while the log still loads', 
           append: ({ at, answer }: { at: number; answer: unknown }) => {
             kept.push(`${optionOf(answer)} at ${at}`);
             // The later one is the quicker one; it still has to wait.
-            return new Promise<LogStatus>((done) =>
+            return new Promise<StoreStatus>((done) =>
               setTimeout(() => done('ok'), kept.length === 1 ? 20 : 0),
             );
           },

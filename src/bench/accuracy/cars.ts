@@ -1,28 +1,26 @@
 /** The cars that the planner is tried on: one fault, two, none, or something that is not in its list. */
 import {
+  bothChances,
   BROKEN,
   ANY_VALUE,
   CODE_SETS,
   drawClass,
   drawn,
-  HELD_S,
   illnessOf,
   isFault,
   isNumeric,
   LONGEST_STOP,
   makeGenerated,
   NAMES,
-  nominalWarmth,
+  nominalReader,
   NUMERIC,
   offScale,
   outcomeChances,
   OUTCOMES,
-  readSubject,
+  signsFrom,
   signsNear,
-  testOf,
   withFault,
   type Chance,
-  type CodeSigns,
   type FaultClass,
   type GeneratedCar,
   type Illness,
@@ -31,7 +29,7 @@ import {
   type Table,
   type TakenReading,
 } from '../../diagnosis/index.ts';
-import { training, type Plant } from '../../engine/index.ts';
+import { training } from '../../engine/index.ts';
 
 export const FAULTS: readonly Name[] = NAMES.filter(isFault);
 
@@ -52,22 +50,6 @@ export function healthy(table: Table, chance: Chance): Car {
   return { names: ['healthy'], read: makeGenerated(training, illness, chance) };
 }
 
-/** What codes go by on the nominal car with something wrong. */
-function signsOf(plant: Plant): CodeSigns {
-  const subject = { plant, fluid: plant.fluid, warmth: nominalWarmth };
-  const read = (id: string): number => {
-    const test = testOf(id);
-    return isNumeric(test) ? readSubject(subject, test) : NaN;
-  };
-  const stop = (range: string): number =>
-    Math.min(HELD_S, Math.max(read(`stopTime.${range}.hot`), read(`stopTime.${range}.cold`)));
-  return {
-    stop: { drive: stop('drive'), reverse: stop('reverse') },
-    slip: { drive: read('takeoffSlip.drive.hot'), reverse: read('takeoffSlip.reverse.hot') },
-    highTap: read('clutch.high.1500.hot'),
-  };
-}
-
 /** Two faults of different names. In words, the first says what it has to say, and where that is nothing, the second. */
 export function twoFaults(chance: Chance): Car {
   const first = drawClass(chance, FAULTS);
@@ -78,7 +60,7 @@ export function twoFaults(chance: Chance): Car {
   const both = [first, second];
   const spoil: Illness['spoil'] = (sound) =>
     both.reduce((plant, { of, severity }) => withFault(plant, of, severity), sound);
-  const signs = signsOf(spoil(training));
+  const signs = signsFrom(nominalReader(spoil(training)));
   const liar = both.find(({ of }) => of.name === 'turbineSensor');
   const chances: Illness['chances'] = (test) => {
     if (test.kind === 'codes') {
@@ -87,8 +69,7 @@ export function twoFaults(chance: Chance): Car {
     const [a = [], b = []] = both.map(({ of, severity }) =>
       outcomeChances(test, of, severity, signs),
     );
-    const [quiet = 0] = a;
-    return a.map((p, i) => (i === 0 ? 0 : p) + quiet * (b[i] ?? 0));
+    return bothChances(a, b);
   };
   return {
     names: both.map(({ of }) => of.name),

@@ -1,6 +1,6 @@
 /** What is counted over many cars. */
-import type { Name } from '../../diagnosis/index.ts';
-import { sure, type Way } from './follow.ts';
+import { isSure, type Name } from '../../diagnosis/index.ts';
+import type { Way } from './follow.ts';
 import type { Other, Seen, Single } from './seen.ts';
 
 const BINS = 10;
@@ -48,8 +48,11 @@ function overSingles(seen: readonly Single[]) {
         0,
       ),
     ),
-    reached90: share(seen, ({ planner }) => sure(planner)),
-    unlistedAccused: share(seen, ({ planner }) => sure(planner) && top(planner) === 'unlisted'),
+    reached90: share(seen, ({ planner }) => isSure(planner.faults)),
+    unlistedAccused: share(
+      seen,
+      ({ planner }) => isSure(planner.faults) && top(planner) === 'unlisted',
+    ),
     rightFirstAllReadings: share(seen, ({ name, all }) => top(all) === name),
     falseAlarmNoSingleFault: share(seen, ({ all }) => all.fit.singleFaultFits === false),
     readings: mean(seen, ({ planner }) => planner.readings),
@@ -79,7 +82,7 @@ export function singles(bySeed: readonly Seen[]) {
 }
 
 const listedAccused = ({ stopped }: Other): boolean =>
-  sure(stopped) && top(stopped) !== 'unlisted' && top(stopped) !== 'healthy';
+  isSure(stopped.faults) && top(stopped) !== 'unlisted' && top(stopped) !== 'healthy';
 
 export function pairs(seen: readonly Other[]) {
   const one = (way: Way, names: readonly Name[]): boolean => names.includes(top(way) ?? 'healthy');

@@ -5,15 +5,17 @@ import {
   findingsOf,
   fitOf,
   hypothesesOf,
+  isSure,
   minutesFor,
+  narrowed,
   posteriorOf,
   prior,
   stateAfter,
-  SURE,
-  take,
+  wayOf,
   type Finding,
   type Fit,
   type GeneratedCar,
+  type Milestone,
   type Table,
   type TakenReading,
   type Test,
@@ -28,19 +30,6 @@ export interface Way {
   readonly readings: number;
 }
 
-export const sure = ({ faults: [top] }: Pick<Way, 'faults'>): boolean =>
-  (top?.probability ?? 0) >= SURE;
-
-/** From here down a hypothesis does not come back: it is some six contradictions behind the likeliest [ln]. */
-const HOPELESS = 60;
-
-/** The cells after one more reading, less the hopeless: most of the work is theirs. */
-function after(cells: readonly Weighed[], reading: TakenReading): readonly Weighed[] {
-  take(cells, reading);
-  const most = cells.reduce((log, cell) => Math.max(log, cell.log), -Infinity);
-  return cells.filter(({ log }) => log > most - HOPELESS);
-}
-
 export interface Shop {
   readonly byPlanner: (read: GeneratedCar) => Way;
   readonly byOrder: (read: GeneratedCar, order: readonly Test[]) => Way;
@@ -53,27 +42,17 @@ export function shopOf(table: Table): Shop {
   const first = bestTest(posteriorOf(prior(hypotheses), []))?.test;
 
   const byPlanner: Shop['byPlanner'] = (read) => {
-    let cells: readonly Weighed[] = prior(hypotheses);
-    const readings: TakenReading[] = [];
-    let state = ARRIVES;
+    let end: Milestone | undefined;
     let minutes = 0;
-    for (;;) {
-      const posterior = posteriorOf(cells, readings);
-      const faults = findingsOf(posterior);
-      const test = sure({ faults })
-        ? undefined
-        : readings.length === 0
-          ? first
-          : bestTest(posterior, state)?.test;
-      if (test === undefined) {
-        return { faults, fit: fitOf(posterior), minutes, readings: readings.length };
-      }
-      minutes += minutesFor(test, state);
-      state = stateAfter(test, state);
-      const reading = read(test);
-      readings.push(reading);
-      cells = after(cells, reading);
+    let readings = 0;
+    for (const milestone of wayOf(hypotheses, read, { first })) {
+      end = milestone;
+      if (milestone.last === undefined) continue;
+      minutes += milestone.last.minutes;
+      readings += 1;
     }
+    if (end === undefined) throw new Error('The way has no end.');
+    return { faults: end.faults, fit: fitOf(end.posterior), minutes, readings };
   };
 
   const inOrder = (read: GeneratedCar, order: readonly Test[], stops: boolean): Way => {
@@ -86,8 +65,8 @@ export function shopOf(table: Table): Shop {
       state = stateAfter(test, state);
       const reading = read(test);
       readings.push(reading);
-      cells = after(cells, reading);
-      if (stops && sure({ faults: findingsOf(posteriorOf(cells, readings)) })) break;
+      cells = narrowed(cells, reading);
+      if (stops && isSure(findingsOf(posteriorOf(cells, readings)))) break;
     }
     const posterior = posteriorOf(cells, readings);
     return {

@@ -1,5 +1,5 @@
 import { computed, signal } from '@preact/signals';
-import type { LogStatus } from '../../storage/answer-log.ts';
+import type { StoreStatus } from '../../storage/connection.ts';
 import {
   changedAt,
   dated,
@@ -37,7 +37,7 @@ const fold = (text: string): string => text.normalize('NFKD').toLocaleLowerCase(
 export function makeJobs({ store, now = Date.now }: Needs) {
   const all = signal<ReadonlyMap<string, Job>>(new Map());
   const loaded = signal(false);
-  const fault = signal<Exclude<LogStatus, 'ok'> | null>(null);
+  const fault = signal<Exclude<StoreStatus, 'ok'> | null>(null);
   const damaged = signal<readonly unknown[]>([]);
   const query = signal('');
   /** Deleted in this page a moment ago: what undo brings back. */
@@ -45,7 +45,7 @@ export function makeJobs({ store, now = Date.now }: Needs) {
   const dirty = new Set<string>();
   let timer: ReturnType<typeof setTimeout> | undefined;
 
-  const told = (status: LogStatus): void => {
+  const told = (status: StoreStatus): void => {
     fault.value = status === 'ok' ? null : status;
   };
   const put = (jobs: readonly Job[]): void => {

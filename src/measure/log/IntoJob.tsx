@@ -36,22 +36,24 @@ export function IntoJob({ readings }: { readonly readings: readonly DiagnosisRea
   };
   return (
     <div class="log-into no-print">
-      <label for="log-job">{said.which}</label>
-      <select
-        id="log-job"
-        value={into.value}
-        onChange={(event) => {
-          into.value = event.currentTarget.value;
-          done.value = null;
-        }}
-      >
-        <option value="">{said.fresh}</option>
-        {jobs.value.map(({ id, label }) => (
-          <option key={id} value={id}>
-            {label.value}
-          </option>
-        ))}
-      </select>
+      <div class="choice choice-select">
+        <label for="log-job">{said.which}</label>
+        <select
+          id="log-job"
+          value={into.value}
+          onChange={(event) => {
+            into.value = event.currentTarget.value;
+            done.value = null;
+          }}
+        >
+          <option value="">{said.fresh}</option>
+          {jobs.value.map(({ id, label }) => (
+            <option key={id} value={id}>
+              {label.value}
+            </option>
+          ))}
+        </select>
+      </div>
       <button type="button" onClick={() => void put()}>
         {said.put}
       </button>

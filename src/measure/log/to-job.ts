@@ -10,7 +10,7 @@ import {
   type JobReading,
 } from '../../storage/jobs/job.ts';
 import { jobStore } from '../../storage/jobs/job-store.ts';
-import type { LogStatus } from '../../storage/answer-log.ts';
+import type { StoreStatus } from '../../storage/connection.ts';
 
 export async function standingJobs(): Promise<readonly Job[]> {
   const store = jobStore();
@@ -47,7 +47,7 @@ export async function putIntoJob(
   into: Job | string,
   readings: readonly DiagnosisReading[],
   now = Date.now(),
-): Promise<{ readonly status: LogStatus; readonly id: string }> {
+): Promise<{ readonly status: StoreStatus; readonly id: string }> {
   const job = typeof into === 'string' ? newJob(timedId(now), now, into) : into;
   const store = jobStore();
   const status = await store.write([withReadings(job, readings, now)]);

@@ -1,6 +1,5 @@
-/** The jobs of a device in IndexedDB, by the library `idb`. Every fault is a status and none is thrown. */
-import { openDB, type IDBPDatabase } from 'idb';
-import { logStatus, type LogStatus } from '../answer-log.ts';
+/** The jobs of a device in IndexedDB. Every fault is a status and none is thrown. */
+import { connection, storeStatus, type StoreStatus } from '../connection.ts';
 import { isDeleted, markOnly, merge, type Job } from './job.ts';
 import { readJob } from './job-form.ts';
 
@@ -8,66 +7,27 @@ const JOBS = 'jobs';
 /** What was written in the moment of leaving, when there is no time to look first: merged in at the next look. */
 const ASIDE = 'aside';
 const NAME = 'hot-clutch:jobs';
-const PATIENCE_MS = 8000;
 /** So long after its deletion only the mark of a job is kept: until then it can be undone. */
 const UNDO_MS = 3_600_000;
 
 export interface JobsRead {
-  readonly status: LogStatus;
+  readonly status: StoreStatus;
   /** Marks of deletions as well. */
   readonly jobs: readonly Job[];
   /** What lies there and is no job, as it lies there. It is left alone. */
   readonly damaged: readonly unknown[];
 }
 
-class Late extends Error {
-  // What logStatus calls a log that another tab holds.
-  override name = 'Busy';
-}
-
 export function jobStore(name = NAME) {
-  let opening: Promise<IDBPDatabase> | undefined;
-  let open: IDBPDatabase | undefined;
+  const { database, now, whole, close } = connection({
+    name,
+    version: 1,
+    upgrade: (opened) => {
+      opened.createObjectStore(JOBS, { keyPath: 'id' });
+      opened.createObjectStore(ASIDE, { autoIncrement: true });
+    },
+  });
   const channel = typeof BroadcastChannel === 'undefined' ? undefined : new BroadcastChannel(name);
-
-  const forget = (): void => {
-    opening = undefined;
-    open = undefined;
-  };
-  async function connect(): Promise<IDBPDatabase> {
-    const opened = openDB(name, 1, {
-      upgrade: (database) => {
-        database.createObjectStore(JOBS, { keyPath: 'id' });
-        database.createObjectStore(ASIDE, { autoIncrement: true });
-      },
-      // A newer tab wants to upgrade: out of its way.
-      blocking: (_from, _to, event) => {
-        (event.target as IDBDatabase).close();
-        forget();
-      },
-      terminated: forget,
-    }).then((database) => {
-      open = database;
-      return database;
-    });
-    // After the opening, which a browser without a store refuses at once: nothing is then left to be late.
-    let timer: ReturnType<typeof setTimeout> | undefined;
-    const late = new Promise<never>((_done, fail) => {
-      timer = setTimeout(() => fail(new Late()), PATIENCE_MS);
-    });
-    try {
-      return await Promise.race([opened, late]);
-    } finally {
-      clearTimeout(timer);
-    }
-  }
-  function database(): Promise<IDBPDatabase> {
-    opening ??= connect().catch((error: unknown) => {
-      forget();
-      throw error;
-    });
-    return opening;
-  }
 
   /** Brings jobs and what lies in the store together, in one transaction: another tab comes before it or after it. */
   async function write(jobs: readonly Job[]): Promise<void> {
@@ -86,7 +46,7 @@ export function jobStore(name = NAME) {
   }
 
   return {
-    async read(now: number): Promise<JobsRead> {
+    async read(at: number): Promise<JobsRead> {
       try {
         const transaction = (await database()).transaction([JOBS, ASIDE], 'readwrite');
         const stored: unknown[] = await transaction.objectStore(JOBS).getAll();
@@ -103,7 +63,7 @@ export function jobStore(name = NAME) {
           jobs.set(job.id, there ? merge(there, job) : job);
         }
         for (const [id, job] of jobs) {
-          if (isDeleted(job) && job.deleted.at < now - UNDO_MS) jobs.set(id, markOnly(job));
+          if (isDeleted(job) && job.deleted.at < at - UNDO_MS) jobs.set(id, markOnly(job));
         }
         const changed =
           aside.length > 0 ? [...jobs.values()] : [...jobs.values()].filter(isDeleted);
@@ -115,26 +75,15 @@ export function jobStore(name = NAME) {
         await transaction.done;
         return { status: 'ok', jobs: [...jobs.values()], damaged };
       } catch (error) {
-        return { status: statusOf(error), jobs: [], damaged: [] };
+        return { status: storeStatus(error), jobs: [], damaged: [] };
       }
     },
 
-    async write(jobs: readonly Job[]): Promise<LogStatus> {
-      try {
-        await write(jobs).catch(async (error: unknown) => {
-          // The browser closed the connection behind our back, and nothing was written.
-          if (!(error instanceof Error) || error.name !== 'InvalidStateError') throw error;
-          forget();
-          await write(jobs);
-        });
-        return 'ok';
-      } catch (error) {
-        return statusOf(error);
-      }
-    },
+    write: (jobs: readonly Job[]): Promise<StoreStatus> => whole(() => write(jobs)),
 
     /** In the moment of leaving: sent off whole, without waiting for anything. */
     leave(jobs: readonly Job[]): void {
+      const open = now();
       if (open === undefined || jobs.length === 0) return;
       try {
         const transaction = open.transaction(ASIDE, 'readwrite', { durability: 'strict' });
@@ -153,13 +102,9 @@ export function jobStore(name = NAME) {
     },
 
     async close(): Promise<void> {
-      const opened = await opening?.catch(() => undefined);
-      forget();
-      opened?.close();
+      await close();
       channel?.close();
     },
   };
 }
 export type JobStore = ReturnType<typeof jobStore>;
-
-const statusOf = (error: unknown): LogStatus => (error instanceof Late ? 'busy' : logStatus(error));

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import type { LogStatus } from '../../../src/storage/answer-log.ts';
+import type { StoreStatus } from '../../../src/storage/connection.ts';
 import { fileOf } from '../../../src/storage/jobs/job-file.ts';
 import { dated, merge, newJob, type Job } from '../../../src/storage/jobs/job.ts';
 import { makeJobs } from '../../../src/measure/jobs/model.ts';
@@ -10,7 +10,7 @@ function fakeStore() {
   let heard = (): void => undefined;
   const store = {
     kept,
-    status: 'ok' as LogStatus,
+    status: 'ok' as StoreStatus,
     left: [] as readonly Job[],
     writes: 0,
     hear: () => heard(),
