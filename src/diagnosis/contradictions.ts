@@ -5,7 +5,13 @@
  */
 import { normalBelow, normalDensity } from './normal.ts';
 import { aloneOn } from './plausible.ts';
-import { chancesFor, outcomeIndex, type TakenReading, type Weighed } from './posterior.ts';
+import {
+  chancesFor,
+  neverStopped,
+  outcomeIndex,
+  type TakenReading,
+  type Weighed,
+} from './posterior.ts';
 import { SHARED } from './table.ts';
 import { isNumeric, LONGEST_STOP, onScale, type NumericTest } from './tests.ts';
 
@@ -44,7 +50,7 @@ function on(cell: Weighed, reading: TakenReading): On {
   const { test, value, temperatureC } = reading;
   if (!isNumeric(test)) return { chance: chancesFor(cell, test)[outcomeIndex(reading)] ?? 0 };
   const { mean, moves, own } = aloneOn(cell.hypothesis, test, temperatureC);
-  const never = test.kind === 'stopTime' && (value === null || (value as number) > LONGEST_STOP);
+  const never = neverStopped(reading);
   return {
     y: never ? LONGEST_STOP : onScale(test, value as number),
     never,

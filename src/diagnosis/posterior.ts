@@ -150,7 +150,7 @@ export function expectedAt(expected: Expected, { test, temperatureC }: TakenRead
 }
 
 /** Whether the clock was stopped before the turbine was. */
-const neverStopped = ({ test, value }: TakenReading): boolean =>
+export const neverStopped = ({ test, value }: TakenReading): boolean =>
   test.kind === 'stopTime' && (value === null || (value as number) > LONGEST_STOP);
 
 /** A reading in numbers on a cell: where it lies, what is expected there, and how likely it is. */

@@ -50,9 +50,15 @@ async function walk() {
       }
       const shown = sim.querySelector('.sim-picture').textContent;
       if (/NaN|undefined|Infinity/.test(shown)) say(`${where} prints what is no number`);
-      const picture = sim.querySelector('.sim-picture svg, .sim-picture table');
-      const { width, height } = picture.getBoundingClientRect();
-      if (width < 100 || height < 50) say(`the picture of ${where} is ${width} by ${height} px`);
+      // One of several forms of it may show: upright or wide, before or after.
+      const sizes = [...sim.querySelectorAll('.sim-picture :is(svg, table)')].map((one) =>
+        one.getBoundingClientRect(),
+      );
+      if (!sizes.some(({ width, height }) => width >= 100 && height >= 50)) {
+        say(
+          `no picture of ${where} is to be seen: ${sizes.map((one) => `${one.width} by ${one.height} px`).join(', ')}`,
+        );
+      }
       seen.simulations.push(where);
     } catch (error) {
       say(`${where}: ${error.message}`);

@@ -6,7 +6,7 @@
 import {
   aloneOn,
   isNumeric,
-  LONGEST_STOP,
+  neverStopped,
   OUTCOMES,
   onScale,
   type TakenReading,
@@ -36,10 +36,8 @@ export interface Pair {
   readonly is: Standing;
 }
 
-export function standingOf(
-  { test, value, temperatureC }: TakenReading,
-  cells: readonly Weighed[],
-): Standing {
+export function standingOf(reading: TakenReading, cells: readonly Weighed[]): Standing {
+  const { test, value, temperatureC } = reading;
   const healthy = cells.find(({ hypothesis: { of }, broken }) => of.name === 'healthy' && !broken);
   if (healthy === undefined) return 'unknown';
   if (!isNumeric(test)) {
@@ -47,8 +45,7 @@ export function standingOf(
     return value === OUTCOMES[test.kind][0] ? 'right' : 'off';
   }
   const { mean, variance } = aloneOn(healthy.hypothesis, test, temperatureC);
-  if (value === null || (test.kind === 'stopTime' && (value as number) > LONGEST_STOP))
-    return 'off';
+  if (neverStopped(reading)) return 'off';
   return Math.abs(onScale(test, value as number) - mean) <= OFF * Math.sqrt(variance)
     ? 'right'
     : 'off';
