@@ -23,7 +23,7 @@ import {
 } from '../drawings/index.ts';
 import { wholeCarExample } from '../drawings/whole-car/state.ts';
 import { measuredNames } from '../lessons/drawing-names.ts';
-import { Measured } from '../lessons/measured-drawings.tsx';
+import { Measured } from '../lessons/measured/measured-drawings.tsx';
 
 /** One drawing in one state, under an id that its snapshot bears too. */
 interface Drawn {

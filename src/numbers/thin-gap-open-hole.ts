@@ -1,6 +1,6 @@
 import { letsGoAtC, makeCar, REFERENCE_CRACK_MM, type Demand } from '../car/index.ts';
 import { training, type FluidClass } from '../engine/index.ts';
-import { HAIR_MM } from '../quantity/hairs.ts';
+import { HAIR_MM } from '../quantity/hairs/hairs.ts';
 import { crackLeak, densityKgL, dynamicMPas, gapLeak, holeLeak, read, tapKpa } from './ask.ts';
 import {
   count,

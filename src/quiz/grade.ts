@@ -7,6 +7,7 @@ import { marks, type Certainty } from './certainty.ts';
 import { quantityOf } from '../quantity/by-name.ts';
 import { parseAmount } from '../quantity/parse-amount.ts';
 import type { UnitSystem } from '../quantity/unit-system.ts';
+import { words } from './words.en.ts';
 
 export type Given =
   | { readonly kind: 'chosen'; readonly ids: readonly string[] }
@@ -45,9 +46,8 @@ function gradeChoice(asked: AskedChoice, given: Given, certainty: Certainty): Gr
   const ids = new Set(given.ids);
   const stray = given.ids.find((id) => !asked.options.some((o) => o.id === id));
   if (stray !== undefined) throw new Error(`Question "${asked.id}" has no option "${stray}".`);
-  if (asked.kind === 'single' && ids.size !== 1)
-    return { ok: false, sentence: 'Choose one answer first.' };
-  if (ids.size === 0) return { ok: false, sentence: 'Tick at least one answer first.' };
+  if (asked.kind === 'single' && ids.size !== 1) return { ok: false, sentence: words.chooseOne };
+  if (ids.size === 0) return { ok: false, sentence: words.tickOne };
 
   const right = asked.options.every((o) => o.correct === ids.has(o.id));
   const explained = asked.options.map((o) => ({
@@ -60,8 +60,8 @@ function gradeChoice(asked: AskedChoice, given: Given, certainty: Certainty): Gr
   const verdict =
     asked.kind === 'single'
       ? right
-        ? 'Right.'
-        : 'Not that one.'
+        ? words.right
+        : words.notThatOne
       : severalVerdict(explained, right);
   return {
     ok: true,
@@ -71,13 +71,13 @@ function gradeChoice(asked: AskedChoice, given: Given, certainty: Certainty): Gr
 
 function severalVerdict(explained: readonly Explained[], right: boolean): string {
   const key = explained.filter((o) => o.correct);
-  if (right) return `Right, all ${key.length} of them.`;
-  const found = key.filter((o) => o.taken).length;
+  const count = String(key.length);
+  if (right) return words.allRight({ count });
+  const found = String(key.filter((o) => o.taken).length);
   const extra = explained.filter((o) => o.taken && !o.correct).length;
-  const foundWords = `You found ${found} of the ${key.length} that fit`;
-  return extra === 0
-    ? `${foundWords}.`
-    : `${foundWords}, and ticked ${extra} that ${extra === 1 ? 'does' : 'do'} not.`;
+  if (extra === 0) return words.found({ found, count });
+  if (extra === 1) return words.foundAndOneMore({ found, count });
+  return words.foundAndMore({ found, count, extra: String(extra) });
 }
 
 function gradeNumber(asked: AskedNumber, given: Given, certainty: Certainty): Graded {
@@ -95,10 +95,12 @@ function gradeNumber(asked: AskedNumber, given: Given, certainty: Certainty): Gr
         .filter((d) => near(d.value))
         .sort((a, b) => Math.abs(a.value - reading.value) - Math.abs(b.value - reading.value))[0];
   const verdict = right
-    ? 'Right.'
-    : rule === undefined
-      ? `Not that. It is too ${reading.value > asked.value ? 'high' : 'low'}.`
-      : `Not that. This is the number you get if you ${rule.mistake}.`;
+    ? words.right
+    : rule !== undefined
+      ? words.byMistake({ mistake: rule.mistake })
+      : reading.value > asked.value
+        ? words.tooHigh
+        : words.tooLow;
   const explained: readonly Explained[] = [
     { id: 'right', words: asked.valueWords, correct: true, taken: right, why: asked.why },
     ...asked.distractors.map((d) => ({
@@ -106,7 +108,7 @@ function gradeNumber(asked: AskedNumber, given: Given, certainty: Certainty): Gr
       words: d.valueWords,
       correct: false,
       taken: rule?.rule === d.rule,
-      why: [`You get this if you ${d.mistake}. `, ...d.why],
+      why: [words.ifYou({ mistake: d.mistake }), ...d.why],
     })),
   ];
   return {

@@ -1,4 +1,4 @@
-import { HAIR_MM } from '../../quantity/hairs.ts';
+import { HAIR_MM } from '../../quantity/hairs/hairs.ts';
 import type { JSX } from 'preact';
 import { Flow } from '../parts/flow.tsx';
 import { Frame } from '../parts/frame.tsx';

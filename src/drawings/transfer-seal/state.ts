@@ -1,4 +1,4 @@
-import { hairs } from '../../quantity/hairs.ts';
+import { hairs } from '../../quantity/hairs/hairs.ts';
 import type { Temp } from '../scale.ts';
 import { words } from './words.en.ts';
 

@@ -1,6 +1,6 @@
 /** Sliders, and the two that most simulations have, so that they read and reach alike everywhere. */
 import type { Signal } from '@preact/signals';
-import { hairs } from '../../quantity/hairs.ts';
+import { hairs } from '../../quantity/hairs/hairs.ts';
 import { length, temperature } from '../../quantity/quantities.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
 import type { UnitText } from '../../quantity/unit-system.ts';

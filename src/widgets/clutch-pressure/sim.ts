@@ -1,7 +1,7 @@
 import { REFERENCE_CRACK_MM } from '../../car/car.ts';
 import { COLD_C, HOT_C } from '../../car/cold-and-hot.ts';
 import { words as names } from '../../car/words.en.ts';
-import { hairs } from '../../quantity/hairs.ts';
+import { hairs } from '../../quantity/hairs/hairs.ts';
 import { formatApart } from '../../quantity/print-apart.ts';
 import { printer } from '../../quantity/print.ts';
 import { length, pressure, speed, temperature, torque } from '../../quantity/quantities.ts';

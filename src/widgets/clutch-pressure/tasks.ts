@@ -2,7 +2,7 @@ import { HOT_C } from '../../car/cold-and-hot.ts';
 import { letsGoAtC } from '../../car/lets-go.ts';
 import { makeCar } from '../../car/car.ts';
 import { readingOf } from '../../car/readings.ts';
-import { hairs } from '../../quantity/hairs.ts';
+import { hairs } from '../../quantity/hairs/hairs.ts';
 import { printer } from '../../quantity/print.ts';
 import {
   length,

@@ -3,7 +3,7 @@ import { numberControl, temperatureControl } from '../../simulation/choices/numb
 import { COOL_C, coolAndHot, HOT_C } from '../../simulation/choices/temperatures.ts';
 import type { SimSpec } from '../../simulation/sim-spec.ts';
 import { told, withIds } from '../../simulation/told.ts';
-import { hairs } from '../../quantity/hairs.ts';
+import { hairs } from '../../quantity/hairs/hairs.ts';
 import { printer } from '../../quantity/print.ts';
 import { count, length, pressure, temperature } from '../../quantity/quantities.ts';
 import type { GapOrHoleGivens, GapOrHoleModel } from './model.ts';

@@ -2,7 +2,7 @@ import { useSignal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
 import { circuitFlows } from '../../car/circuit-flows.ts';
 import { CircuitDrawing, circuitFrom, type CircuitState } from '../../drawings/index.ts';
-import { hairs } from '../../quantity/hairs.ts';
+import { hairs } from '../../quantity/hairs/hairs.ts';
 import { printer } from '../../quantity/print.ts';
 import { length, pressure, temperature } from '../../quantity/quantities.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';

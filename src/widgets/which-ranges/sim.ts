@@ -1,7 +1,7 @@
 import { COLD_TESTS, HOT_TESTS, reads, SHOP_TESTS } from '../../car/shop-tests.ts';
 import { words as names } from '../../car/words.en.ts';
 import { CIRCUITS, faultAmount, type Circuit } from '../../engine/index.ts';
-import { hairs } from '../../quantity/hairs.ts';
+import { hairs } from '../../quantity/hairs/hairs.ts';
 import { printer } from '../../quantity/print.ts';
 import { length, pressure } from '../../quantity/quantities.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';

@@ -1,6 +1,6 @@
 import { COLD_C, HOT_C } from '../../car/cold-and-hot.ts';
 import { faultSpan } from '../../engine/index.ts';
-import { hairs } from '../../quantity/hairs.ts';
+import { hairs } from '../../quantity/hairs/hairs.ts';
 import { multiple } from '../../quantity/part-quantities.ts';
 import { printer } from '../../quantity/print.ts';
 import { flow, length, percent, pressure, speed, temperature } from '../../quantity/quantities.ts';

@@ -1,4 +1,4 @@
-import { words } from '../car/words.en.ts';
+import { words as car } from '../../car/words.en.ts';
 import {
   CIRCUITS,
   GEARS,
@@ -7,9 +7,10 @@ import {
   fluidClasses,
   secondSheet,
   trainingSheet,
-} from '../engine/index.ts';
-import type { Allowed, Gear, TransmissionSheet } from '../engine/index.ts';
+} from '../../engine/index.ts';
+import type { Allowed, Gear, TransmissionSheet } from '../../engine/index.ts';
 import { shownNumber, shownUnit } from './row-values.ts';
+import { words } from './words.en.ts';
 
 /** A key of the sheet, what it is, what it may be, and what the two invented transmissions have there. */
 export interface SheetRow {
@@ -34,7 +35,10 @@ function rowsOf(fields: Fields, training: object, second: object, path = ''): Sh
       {
         key: here,
         what: field.name,
-        range: `${shownNumber(field.min)} to ${shownNumber(field.max)}${unit === '' ? '' : ` ${unit}`}`,
+        range: words.range({
+          min: shownNumber(field.min),
+          max: `${shownNumber(field.max)}${unit === '' ? '' : ` ${unit}`}`,
+        }),
         training: shownNumber(one as number),
         second: shownNumber(other as number),
       },
@@ -54,7 +58,7 @@ function ownClutches(sheet: TransmissionSheet): string {
     const keys = Object.keys(differs) as (keyof typeof clutch)[];
     return [`${circuit}: ${list(keys.map((key) => `${key} ${shownNumber(clutch[key])}`))}`];
   });
-  return own.length === 0 ? 'none' : own.join('; ');
+  return own.length === 0 ? words.none : own.join('; ');
 }
 
 const wordRow = (
@@ -65,44 +69,27 @@ const wordRow = (
 ): SheetRow => ({ key, what, range, training: of(trainingSheet), second: of(secondSheet) });
 
 export const sheetRows: readonly SheetRow[] = [
-  wordRow('name', 'Name', '1 to 60 characters', ({ name }) => name),
+  wordRow('name', words.sheetName, words.sheetNameRange, ({ name }) => name),
   ...rowsOf(SHEET_FIELDS, trainingSheet, secondSheet),
-  wordRow('seal.circuits', 'Circuits through the transfer seal', list(CIRCUITS), ({ seal }) =>
-    list(seal.circuits),
-  ),
-  wordRow(
-    'clutches',
-    'Where one clutch differs from the others',
-    'keys of clutch, by circuit',
-    ownClutches,
-  ),
+  wordRow('seal.circuits', words.sealCircuits, list(CIRCUITS), ({ seal }) => list(seal.circuits)),
+  wordRow('clutches', words.ownClutches, words.ownClutchesRange, ownClutches),
   wordRow(
     'fluid',
-    'Fluid it is filled with',
-    `${list(Object.keys(fluidClasses))}, or one of its own as in a request`,
-    ({ fluid }) => (typeof fluid === 'string' ? fluid : 'its own'),
+    words.fluid,
+    words.fluidRange({ classes: list(Object.keys(fluidClasses)) }),
+    ({ fluid }) => (typeof fluid === 'string' ? fluid : words.ownFluid),
   ),
-  wordRow(
-    'applyChart',
-    'Circuits under pressure in each gear',
-    'R with reverse, 1 with forward, 3 with high',
-    ({ applyChart }) => GEARS.map((gear) => `${gear}: ${list(applyChart[gear])}`).join('; '),
+  wordRow('applyChart', words.applyChart, words.applyChartRange, ({ applyChart }) =>
+    GEARS.map((gear) => `${gear}: ${list(applyChart[gear])}`).join('; '),
   ),
 ];
 
-const gearNames: Readonly<Record<Gear, string>> = {
-  R: words.ranges.reverse,
-  '1': 'First',
-  '2': 'Second',
-  '3': 'Third',
-  '4': 'Fourth',
-};
 const applied = (sheet: TransmissionSheet, gear: Gear): string =>
-  list(sheet.applyChart[gear].map((circuit) => words.clutches[circuit]));
+  list(sheet.applyChart[gear].map((circuit) => car.clutches[circuit]));
 
 /** Which clutches are under pressure in each gear. */
 export const applyRows = GEARS.map((gear) => ({
-  gear: gearNames[gear],
+  gear: gear === 'R' ? car.ranges.reverse : words.gears[gear],
   training: applied(trainingSheet, gear),
   second: applied(secondSheet, gear),
 }));

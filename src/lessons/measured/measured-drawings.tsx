@@ -13,8 +13,8 @@ import {
   SealingRingsDrawing,
   SpoolValveDrawing,
   TransferSealDrawing,
-} from '../drawings/index.ts';
-import { makeCar, readingOf, REFERENCE_CRACK_MM, type Reading } from '../car/index.ts';
+} from '../../drawings/index.ts';
+import { makeCar, readingOf, REFERENCE_CRACK_MM, type Reading } from '../../car/index.ts';
 import {
   clutchTorque,
   DEFAULT_FLUID,
@@ -23,12 +23,13 @@ import {
   fluidClasses,
   makeFluid,
   training,
-} from '../engine/index.ts';
-import { format } from '../quantity/print.ts';
-import { area, force } from '../quantity/part-quantities.ts';
-import { flow, length, pressure, torque } from '../quantity/quantities.ts';
-import type { UnitSystem } from '../quantity/unit-system.ts';
-import type { MeasuredName } from './drawing-names.ts';
+} from '../../engine/index.ts';
+import { format } from '../../quantity/print.ts';
+import { area, force } from '../../quantity/part-quantities.ts';
+import { flow, length, pressure, torque } from '../../quantity/quantities.ts';
+import type { UnitSystem } from '../../quantity/unit-system.ts';
+import type { MeasuredName } from '../drawing-names.ts';
+import { words } from './words.en.ts';
 
 interface MeasuredDrawing {
   readonly draw: (id: string, system: UnitSystem) => JSX.Element;
@@ -94,8 +95,7 @@ export const measuredDrawings = {
         />
       );
     },
-    caption:
-      'Fluid pushes the piston to the right, the spring pushes it back. Each arrow stands on the face it pushes, and all three are drawn to one scale.',
+    caption: words.pistonSpring,
   },
   'clutch-released': {
     draw: (id, system) => (
@@ -104,8 +104,7 @@ export const measuredDrawings = {
         state={{ ...clutchPackReleased, labels: { pressure: inKpa(0, system) } }}
       />
     ),
-    caption:
-      'Released: the spring holds the piston back and the plates run free. The gaps between the plates are drawn larger than they are.',
+    caption: words.clutchReleased,
   },
   'clutch-applied': {
     draw: (id, system) => (
@@ -121,16 +120,15 @@ export const measuredDrawings = {
         }}
       />
     ),
-    caption: 'Applied: the piston squeezes the plates, and drum and hub turn as one.',
+    caption: words.clutchApplied,
   },
   'transfer-seal-whole': {
     draw: seal(cold, 0, 'cold'),
-    caption: 'A whole transfer seal carries the fluid from valve body to case and loses none.',
+    caption: words.transferSealWhole,
   },
   'transfer-seal-split': {
     draw: seal(split, REFERENCE_CRACK_MM, 'hot'),
-    caption:
-      'The same seal, split, with hot fluid at idle. What gets out runs along the joint and back to the sump. The crack is drawn far larger than it is, in the seal and under the lens.',
+    caption: words.transferSealSplit,
   },
   'pump-regulator': {
     draw: (id, system) => (
@@ -152,8 +150,7 @@ export const measuredDrawings = {
         }}
       />
     ),
-    caption:
-      'A healthy transmission at hot idle. The pump feeds the line, and what the line does not need leaves through the regulator. The clearances are left out here.',
+    caption: words.pumpRegulator,
   },
   'spool-valve': {
     draw: (id, system) => {
@@ -186,8 +183,7 @@ export const measuredDrawings = {
         />
       );
     },
-    caption:
-      'A spool valve at work, here one that feeds a clutch which is nearly full. The command pushes one end, clutch pressure and the spring push the other, and the lands open the way to line or to exhaust.',
+    caption: words.spoolValve,
   },
   'hydraulic-path': {
     draw: (id, system) => {
@@ -217,8 +213,7 @@ export const measuredDrawings = {
         />
       );
     },
-    caption:
-      'The whole way, from sump to clutch, with the forward clutch on. It is a map: sizes and distances are not to scale.',
+    caption: words.hydraulicPath,
   },
   'sealing-rings': {
     draw: (id, system) => {
@@ -241,8 +236,7 @@ export const measuredDrawings = {
         />
       );
     },
-    caption:
-      'Two rings carry the fluid from the still sleeve into the turning shaft. The clutch is full, so what still flows is what gets past the rings. The gap past each ring is drawn far larger than it is.',
+    caption: words.sealingRings,
   },
 } as const satisfies Record<MeasuredName, MeasuredDrawing>;
 

@@ -1,5 +1,5 @@
-import { words as signs } from '../car/signs/words.en.ts';
-import { words } from '../car/words.en.ts';
+import { words as signs } from '../../car/signs/words.en.ts';
+import { words as car } from '../../car/words.en.ts';
 import {
   FAULT_IDS,
   HARD_LIP_WARM,
@@ -12,13 +12,19 @@ import {
   training,
   trainingLump,
   viscosityIndex,
-} from '../engine/index.ts';
-import type { FaultId, FaultKind } from '../engine/index.ts';
+} from '../../engine/index.ts';
+import type { FaultId, FaultKind } from '../../engine/index.ts';
 import { number, shownNumber, type Row } from './row-values.ts';
+import { words } from './words.en.ts';
 
 export const fluidRows: readonly Row[] = Object.entries(fluidClasses).map(([name, spec]) => ({
   what: name,
-  value: `{kinematicViscosity ${spec.kv40CSt}} at {temperature 40}, {kinematicViscosity ${spec.kv100CSt}} at {temperature 100}, {density ${spec.density15}} at {temperature 15}, viscosity index ${viscosityIndex(spec.kv40CSt, spec.kv100CSt).toFixed(0)}`,
+  value: words.fluidClass({
+    thin40: `{kinematicViscosity ${spec.kv40CSt}}`,
+    thin100: `{kinematicViscosity ${spec.kv100CSt}}`,
+    density: `{density ${spec.density15}}`,
+    index: viscosityIndex(spec.kv40CSt, spec.kv100CSt).toFixed(0),
+  }),
 }));
 
 export interface FaultRow {
@@ -31,8 +37,11 @@ export interface FaultRow {
 
 /** What one number cannot say of a fault. */
 const besides: Readonly<Partial<Record<FaultId, string>>> = {
-  hardLip: `; from there in a straight line to {length ${number(HARD_LIP_WARM.gap * 1e3)}} at {temperature ${HARD_LIP_WARM.tempC}} and above`,
-  frictionWear: '; with it the stroke volume grows, at the worst to twice',
+  hardLip: words.hardLipWarms({
+    gap: `{length ${number(HARD_LIP_WARM.gap * 1e3)}}`,
+    temp: `{temperature ${HARD_LIP_WARM.tempC}}`,
+  }),
+  frictionWear: words.strokeGrows,
 };
 
 /** The engine's sentences are metric; here a temperature in one reads in both systems. */
@@ -51,19 +60,20 @@ function spanOf(id: FaultId, { unit, worst }: FaultKind): string {
   const { healthy } = faultSpan(id);
   const as = shownAs[unit];
   if (as === undefined) {
-    return `${shownNumber(healthy)} to ${shownNumber(worst)}${unit === 'x' ? ' times' : ''}`;
+    const range = { min: shownNumber(healthy), max: shownNumber(worst) };
+    return unit === 'x' ? words.rangeTimes(range) : words.range(range);
   }
   const [quantity, scale] = as;
   const amount = (value: number): string => `{${quantity} ${number(value * scale)}}`;
-  return `${amount(healthy)} to ${amount(worst)}`;
+  return words.range({ min: amount(healthy), max: amount(worst) });
 }
 
 export const faultRows: readonly FaultRow[] = FAULT_IDS.map((id) => {
   const kind: FaultKind = faultKinds[id];
   return {
     id,
-    name: words.faults[id],
-    changes: `${inBoth(kind.measure)}${besides[id] ?? ''}${kind.oneCircuit ? ' (one circuit)' : ''}`,
+    name: car.faults[id],
+    changes: `${inBoth(kind.measure)}${besides[id] ?? ''}${kind.oneCircuit ? ` ${words.oneCircuit}` : ''}`,
     range: spanOf(id, kind),
     signature: signs.signatures[id],
   };
@@ -73,21 +83,23 @@ export const faultRows: readonly FaultRow[] = FAULT_IDS.map((id) => {
 const { lineLead } = training.commands;
 export const controllerRows: readonly Row[] = [
   {
-    what: 'Engagement check',
-    value: 'slip over {= slip-check-limit}, {= check-time} after selection',
+    what: words.engagementCheck,
+    value: words.engagementCheckRule,
   },
   {
-    what: 'Ratio check',
-    value:
-      'slip over {= slip-limit-floor} or {= slip-limit-share} of turbine speed, whichever is more, for {= slip-limit-time}',
+    what: words.ratioCheck,
+    value: words.ratioCheckRule,
   },
   {
-    what: 'First failed check',
-    value: `clutch command times ${illustrativeSettings.pressureRaise}, within the most that may be commanded; line by its own rule, {pressure ${lineLead / 1e3}} above`,
+    what: words.firstFailed,
+    value: words.firstFailedRule({
+      times: String(illustrativeSettings.pressureRaise),
+      lead: `{pressure ${lineLead / 1e3}}`,
+    }),
   },
-  { what: 'Second failed check', value: 'code stored, fail-safe' },
-  { what: 'Park pawl may drop in below', value: '{= range-park-below}' },
-  { what: 'Controller cycle', value: '{= slip-cycle}' },
+  { what: words.secondFailed, value: words.secondFailedRule },
+  { what: words.parkBelow, value: '{= range-park-below}' },
+  { what: words.cycle, value: '{= slip-cycle}' },
 ];
 
 /** How long the turbine takes to stop after Drive is selected. */
@@ -100,30 +112,30 @@ export const frostRows: readonly Row[] = [
 
 /** What stays of the supply in the bench air test. */
 export const airRows: readonly Row[] = [
-  { what: 'A circuit with sound rings', value: '{= air-sound}' },
-  { what: 'Rings worn by a fifth of the worst', value: '{= air-rings-fifth}' },
-  { what: 'A sound transfer seal', value: '{= air-seal-sound}' },
-  { what: 'A crack of {= crack-default} in it', value: '{= air-seal-split}' },
+  { what: words.airRings, value: '{= air-sound}' },
+  { what: words.airRingsWorn, value: '{= air-rings-fifth}' },
+  { what: words.airSeal, value: '{= air-seal-sound}' },
+  { what: words.airSealSplit, value: '{= air-seal-split}' },
 ];
 
 /** Warm-up from overnight cold. */
 export const warmUpRows: readonly Row[] = [
   {
-    what: 'Heat capacity C of fluid and case',
+    what: words.heatCapacity,
     value: `${number(trainingLump.capacity / 1e3)} kJ/K`,
   },
-  { what: 'Loss to the air UA', value: `${trainingLump.loss} W/K` },
-  { what: 'Exchange with the coolant H', value: `${trainingLump.exchange} W/K` },
+  { what: words.lossToAir, value: `${trainingLump.loss} W/K` },
+  { what: words.exchange, value: `${trainingLump.exchange} W/K` },
   {
-    what: 'Coolant held at, and how fast it comes there',
+    what: words.coolant,
     value: `{temperature ${coolant.heldC}}, ${coolant.time} s`,
   },
   {
-    what: 'Heat P: idling, driving gently, stop and go pulling',
+    what: words.heat,
     value: `{power ${driveHeat.idling / 1e3}}, {power ${driveHeat.gentle / 1e3}}, {power ${driveHeat.pulling / 1e3}}`,
   },
-  { what: 'Idling from {temperature 20} ends at', value: '{= warm-up-idling-end}' },
-  { what: 'Driving gently, after {minutes 15}', value: '{= warm-up-gentle-15}' },
-  { what: 'Driving gently, {temperature 83} after', value: '{= warm-up-gentle-to-83}' },
-  { what: 'Pulling ends at', value: '{= warm-up-pulling-end}' },
+  { what: words.idlingEnds, value: '{= warm-up-idling-end}' },
+  { what: words.gentleAfter, value: '{= warm-up-gentle-15}' },
+  { what: words.gentleTo, value: '{= warm-up-gentle-to-83}' },
+  { what: words.pullingEnds, value: '{= warm-up-pulling-end}' },
 ];
