@@ -34,7 +34,7 @@ export const theory: readonly PlannedLesson[] = [
   },
   {
     id: 'pump-and-regulator',
-    title: 'The pump, the regulator, and who runs short first at hot idle',
+    title: 'The pump, the regulator and hot idle',
     needs: ['holds-cold-slips-hot'],
     about: 'Where the pump’s flow goes, and what gives way when there is not enough.',
   },

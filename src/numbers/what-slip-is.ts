@@ -16,6 +16,9 @@ import {
   type Engagement,
   type EngagementEventName,
 } from '../engine/index.ts';
+import { recordAll } from '../car/record.ts';
+import { bringRecordings, recording, type RecordingId } from '../car/recordings.ts';
+import { replay } from '../car/replay.ts';
 import {
   count,
   entry,
@@ -58,6 +61,24 @@ const falseCodes = (wait: number): number =>
       settings: { ...limits, ratioTime: wait },
     }),
   ).filter((run) => happened(run, 'code stored')).length;
+
+/** What the wait costs and brings, with a sensor as good as the lesson's simulation has. */
+bringRecordings(recordAll());
+const replayed = (id: RecordingId, wait: number) =>
+  replay(
+    recording(id),
+    { ...limits, ratioTime: wait },
+    {
+      noiseRpm: 10,
+      resolutionRpm: 10,
+    },
+  );
+const halfWait = limits.ratioTime / 2;
+const codeAfter = (wait: number): number => {
+  const after = replayed('crack25', wait).codeAfter;
+  if (after === null) throw new Error('The lesson says that the crack brings a code.');
+  return after;
+};
 
 interface Seen {
   readonly turbine: number;
@@ -139,6 +160,15 @@ export const whatSlipIs: Entries = {
   'slip-short-wait': entry('milliseconds', limits.sample * 1e3, 'a wait of one cycle'),
   'slip-false-short': count(falseCodes(limits.sample), 'false codes with a wait of one cycle'),
   'slip-false-long': count(falseCodes(limits.ratioTime), 'false codes with the full wait'),
+  'slip-half-wait': seconds(halfWait, 'ratio check, half the wait'),
+  'slip-hurry-over': seconds(
+    replayed('hurry', halfWait).longestOver,
+    'driver in a hurry, healthy: time over the limit',
+  ),
+  'slip-code-sooner': seconds(
+    codeAfter(limits.ratioTime) - codeAfter(halfWait),
+    'crack of the course: how much sooner half the wait brings the code',
+  ),
   'slip-false-reading': rpm(falseRpm, 'false reading at rest'),
   'slip-as-seen': slip(
     { turbine: falseRpm, output: 0, ratio: first },
