@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from '@playwright/test';
 import { findChromium } from './src/build/chromium.mjs';
 
@@ -14,7 +15,7 @@ export default defineConfig({
   forbidOnly: Boolean(process.env['CI']),
   // A test that passes on the second try has not passed.
   retries: 0,
-  workers: 2,
+  workers: Math.max(2, availableParallelism()),
   timeout: 30_000,
   // A page that has stopped drawing is set going again within three seconds (tests/e2e/fixtures.ts).
   expect: { timeout: 10_000 },
@@ -22,6 +23,8 @@ export default defineConfig({
   use: {
     baseURL: `http://127.0.0.1:${port}`,
     locale: 'en-US',
+    // Two cores that draw by themselves spend one on fluid that flows; a test of motion asks for it.
+    contextOptions: { reducedMotion: 'reduce' },
     launchOptions: {
       ...(executablePath === undefined ? {} : { executablePath }),
       // Chromium's sandbox refuses to run as root; anyone else keeps it.

@@ -13,6 +13,7 @@ import { format } from '../quantity/print.ts';
 import { temperature } from '../quantity/quantities.ts';
 import { useUnits } from '../ui/use-units.ts';
 import { measuredAs } from './amounts.ts';
+import { BeforeTest } from './BeforeTest.tsx';
 import { readDraft, type FormModel, type Trouble } from './form-model.ts';
 import type { PlannerModel } from './model.ts';
 import { nameOf } from './reading-text.ts';
@@ -70,6 +71,9 @@ export function Form({ model, add, title = said.title, button = said.add, childr
           </optgroup>
         ))}
       </select>
+      <div aria-live="polite">
+        <BeforeTest test={test} />
+      </div>
       {isNumeric(test) ? (
         <>
           <Amount

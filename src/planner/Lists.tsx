@@ -13,7 +13,7 @@ import { percent } from '../quantity/quantities.ts';
 import type { UnitSystem } from '../quantity/unit-system.ts';
 import { useUnits } from '../ui/use-units.ts';
 import { printed } from './amounts.ts';
-import { cautionsFor } from './cautions.ts';
+import { BeforeTest } from './BeforeTest.tsx';
 import type { PlannerModel } from './model.ts';
 import { nameOf } from './reading-text.ts';
 import { words } from './words.en.ts';
@@ -113,7 +113,6 @@ function Proposal({ model, ranked }: ListProps & { readonly ranked: Ranked }) {
   const { test, bits, minutes } = ranked;
   const { state } = model.stands.value;
   const missing = missingFor(test, state);
-  const cautions = cautionsFor(test);
   return (
     <li>
       <p class="next-head">
@@ -136,7 +135,7 @@ function Proposal({ model, ranked }: ListProps & { readonly ranked: Ranked }) {
           .
         </p>
       )}
-      {cautions.length > 0 && <p class="next-caution">{cautions.join(' ')}</p>}
+      <BeforeTest test={test} />
       <button
         type="button"
         class="quiet"

@@ -30,7 +30,7 @@ export function Looks({ model }: { readonly model: CaseModel }) {
                 <p role="status">{lookedLike(model, what)}</p>
               ) : (
                 <>
-                  {caution !== undefined && <p class="case-caution">{caution}</p>}
+                  {caution !== undefined && <p class="before-test">{caution}</p>}
                   <button
                     type="button"
                     class="quiet"

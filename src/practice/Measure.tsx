@@ -1,7 +1,7 @@
 import { useSignal, type Signal } from '@preact/signals';
 import { costOf } from '../cases/visit.ts';
 import { missingFor, testOf, TESTS, type Test } from '../diagnosis/index.ts';
-import { cautionsFor } from '../planner/cautions.ts';
+import { BeforeTest } from '../planner/BeforeTest.tsx';
 import { nameOf } from '../planner/reading-text.ts';
 import { words as planner } from '../planner/words.en.ts';
 import { listOf } from '../quantity/lists.ts';
@@ -90,7 +90,6 @@ function Before({
 }) {
   const { measure } = words;
   const missing = missingFor(test, model.standing.value.state);
-  const cautions = cautionsFor(test);
   return (
     <>
       <p>
@@ -98,7 +97,7 @@ function Before({
           planner.next.needs({ setUps: listOf(missing.map((one) => planner.setUps[one])) })}{' '}
         {measure.takes({ minutes })}
       </p>
-      {cautions.length > 0 && <p class="case-caution">{cautions.join(' ')}</p>}
+      <BeforeTest test={test} />
       <button type="button" class="act" onClick={() => model.take({ kind: 'test', what: test.id })}>
         {measure.doIt}
       </button>

@@ -62,6 +62,7 @@ const flowing = (page: Page) =>
 test('fluid flows when it comes into sight and when it is moved, and rests by itself', async ({
   page,
 }) => {
+  await page.emulateMedia({ reducedMotion: 'no-preference' });
   await page.setViewportSize(PHONE);
   await page.goto('/lessons/regulator-to-clutch/');
   expect(await flowing(page), 'at the top no drawing is in sight').toBe(0);
@@ -74,7 +75,6 @@ test('fluid flows when it comes into sight and when it is moved, and rests by it
 });
 
 test('nothing flows where motion is not wanted', async ({ page }) => {
-  await page.emulateMedia({ reducedMotion: 'reduce' });
   await page.goto('/');
   await page.locator('#home-temp').press('ArrowRight');
   expect(await flowing(page)).toBe(0);

@@ -108,7 +108,7 @@ test('a test that can hurt says so before it is done', async ({ page }) => {
   await page.locator('details.case-fold summary', { hasText: /^Clutch pressure$/ }).click();
   await page.getByRole('button', { name: /Clutch pressure, Forward, 1500 rpm, hot/ }).click();
   const open = page.locator('.case-open');
-  await expect(open.locator('.case-caution')).toContainText('five seconds at most');
+  await expect(open.locator('.before-test')).toContainText('five seconds at most');
   await expect(open.getByRole('button', { name: 'Do this test' })).toBeVisible();
 });
 

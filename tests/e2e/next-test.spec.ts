@@ -60,3 +60,12 @@ test('a test that can hurt stands with its caution, and leads back to the form',
   await gauge.getByRole('button', { name: 'I have done this one' }).click();
   await expect(page.getByLabel('Test', { exact: true })).toBeFocused();
 });
+
+test('a test picked by hand stands with its caution too', async ({ page }) => {
+  await open(page);
+  const caution = page.locator('.next-form .before-test');
+  await page.getByLabel('Test', { exact: true }).selectOption('fluidLook');
+  await expect(caution).toHaveCount(0);
+  await page.getByLabel('Test', { exact: true }).selectOption('takeoffSlip.drive.hot');
+  await expect(caution).toContainText('Wheels chocked');
+});

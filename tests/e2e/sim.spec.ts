@@ -249,6 +249,7 @@ test('Reload and Back come to the same stage and values, and leave the focus alo
       return simulations?.['clutch-pressure'];
     });
   await expect.poll(async () => (await kept())?.stage).toBe('compare');
+  await expect.poll(async () => (await keptAnswers(page)).length).toBe(1);
   await page.reload();
   sim = await open(page, 'clutch-pressure');
   await expect(head(sim, 'What it did')).toBeVisible();

@@ -190,5 +190,5 @@ class Posterior:
         p = float(chi2.sf(d2, n)) if n else None
         out = {"d2": d2, "readings": n, "p": p}
         if n >= 4:
-            out["singleFaultFits"] = not (d2 / n > 1.1 if n >= 20 else d2 / n > 1.4 if n >= 10 else p < 0.02)
+            out["singleFaultFits"] = not (d2 / n > 1.3 if n >= 20 else d2 / n > 1.4 if n >= 10 else p < 0.02)
         return out

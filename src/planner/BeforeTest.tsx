@@ -1,0 +1,8 @@
+import type { Test } from '../diagnosis/index.ts';
+import { cautionsFor } from './cautions.ts';
+
+/** What stands before a test that can hurt somebody; nothing for one that cannot. */
+export function BeforeTest({ test }: { readonly test: Test }) {
+  const cautions = cautionsFor(test);
+  return cautions.length === 0 ? null : <p class="before-test">{cautions.join(' ')}</p>;
+}
