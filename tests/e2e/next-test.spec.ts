@@ -64,7 +64,7 @@ test('a test that can hurt stands with its caution, and leads back to the form',
 test('a test picked by hand stands with its caution too', async ({ page }) => {
   await open(page);
   const caution = page.locator('.next-form .before-test');
-  await page.getByLabel('Test', { exact: true }).selectOption('fluidLook');
+  await page.getByLabel('Test', { exact: true }).selectOption('codes');
   await expect(caution).toHaveCount(0);
   await page.getByLabel('Test', { exact: true }).selectOption('takeoffSlip.drive.hot');
   await expect(caution).toContainText('Wheels chocked');
