@@ -16,7 +16,8 @@ export default defineConfig({
   // A test that passes on the second try has not passed.
   retries: 0,
   workers: Math.max(2, availableParallelism()),
-  timeout: 30_000,
+  // Two cores that others share take three times as long; nothing here measures time.
+  timeout: 60_000,
   // A page that has stopped drawing is set going again within three seconds (tests/e2e/fixtures.ts).
   expect: { timeout: 10_000 },
   reporter: [['list']],

@@ -4,7 +4,7 @@ export const words = {
   skip: 'Skip to the page',
   places: {
     course: 'Course',
-    wholeCar: 'The whole car',
+    wholeCar: 'Whole car',
     practise: 'Practice',
     measure: 'Measure',
     model: 'How the model works',

@@ -5,7 +5,7 @@ export const words: typeof en = {
   skip: 'Saltar al contenido',
   places: {
     course: 'Curso',
-    wholeCar: 'El carro entero',
+    wholeCar: 'Carro entero',
     practise: 'Práctica',
     measure: 'Medir',
     model: 'Cómo funciona el modelo',

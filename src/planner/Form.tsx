@@ -49,6 +49,8 @@ export function Form({ model, add, title = said.title, button = said.add, childr
   return (
     <form
       class="next-form"
+      // Pressed before the script has come it stays where it is, and keeps what was typed.
+      method="dialog"
       onSubmit={(event) => {
         event.preventDefault();
         take();

@@ -271,6 +271,18 @@ test('storage that refuses is said at once, and work goes on', async ({ page }) 
   await expect(readings(page)).toHaveCount(1);
 });
 
+test('a label entered before the script has come is still there, and so is the page', async ({
+  page,
+}) => {
+  await page.route('**/_astro/*.js', (route) => route.abort('aborted'));
+  await page.goto('/measure/jobs/');
+  await page.getByLabel('Short label').fill('Bay 3');
+  await page.getByLabel('Short label').press('Enter');
+  await expect(page.getByLabel('Short label')).toHaveValue('Bay 3');
+  expect(new URL(page.url()).search).toBe('');
+  await page.unrouteAll();
+});
+
 test('axe finds nothing in the list and in a job, light and dark; nothing scrolls sideways at 320 px', async ({
   page,
 }) => {

@@ -29,6 +29,8 @@ function Fresh({ jobs, open }: ListProps) {
   return (
     <form
       class="job-fresh"
+      // Pressed before the script has come it stays where it is, and keeps what was typed.
+      method="dialog"
       onSubmit={(event) => {
         event.preventDefault();
         // What was typed before the script came is in the field and nowhere else.
