@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import { Frame } from '../parts/frame.tsx';
+import { box, Cut } from '../parts/hatch.tsx';
 import { Label } from '../parts/label.tsx';
 import { NamedBox } from '../parts/wire.tsx';
 import { describeComplaintCard } from './state.ts';
@@ -21,7 +22,7 @@ export function ComplaintCardDrawing({ id }: { id: string }): JSX.Element {
       desc={describeComplaintCard()}
     >
       <rect class="dw-solid" x={6} y={14} width={192} height={FOOT - 8} rx="4" />
-      <rect class="dw-solid" x={72} y={4} width={60} height={20} rx="3" />
+      <Cut id={id} d={box(72, 4, 60, 20)} />
       <Label x={18} y={48} lines={words.head} />
       {words.rows.map(({ asks, splits }, i) => {
         const y = TOP + i * ROW;

@@ -16,9 +16,6 @@ export function Suspects({ model }: { readonly model: AskFirstModel }) {
         const off = share < OFF;
         return (
           <li key={name} class={off ? 'ask-off' : ''}>
-            <svg viewBox="0 0 100 4" preserveAspectRatio="none" aria-hidden="true">
-              <rect width={FULL * share} height={4} />
-            </svg>
             {off ? (
               <>
                 <s>{nameOf(name)}</s> <span class="visually-hidden">{words.list.off}</span>
@@ -26,6 +23,9 @@ export function Suspects({ model }: { readonly model: AskFirstModel }) {
             ) : (
               <span>{nameOf(name)}</span>
             )}
+            <svg viewBox="0 0 100 4" preserveAspectRatio="none" aria-hidden="true">
+              <rect width={FULL * share} height={4} />
+            </svg>
           </li>
         );
       })}

@@ -102,11 +102,9 @@ export const sim: SimSpec<AskFirstGivens, AskFirstModel> = {
     const first = Math.max(...shares);
     const front = NAMES.filter((_name, i) => (shares[i] ?? 0) >= LEVEL * first);
     const [top] = front;
-    const left = says.list({
-      off: format(off.value, count, 'si'),
-      names: all,
-      open: openAs(open.value),
-    });
+    const told = { off: format(off.value, count, 'si'), names: all };
+    const rest = openAs(open.value);
+    const left = rest === '1' ? says.settled(told) : says.list({ ...told, open: rest });
     if (top === undefined || front.length > MOST_IN_FRONT) return left;
     const leads =
       front.length === 1

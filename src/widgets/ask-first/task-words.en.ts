@@ -2,10 +2,10 @@ export const words = {
   tasks: {
     two: {
       words:
-        'Another car, and you do not know what it has. Ask two of these three questions, no more, so that the list is as open as one of 3 names or fewer.',
+        'Another car, and you do not know what it has. Ask two of these three questions, no more, so that what is left is as open as a list of 3 or fewer.',
       hint: 'Before you press, read what each question is worth. After the first answer read it again.',
       after: (p: { open: string; minutes: string }) =>
-        `Which ranges and cold or hot, and 17 names are as open as ${p.open}. The minutes would have left ${p.minutes} in place of either. Late in one range and cold only is a hardened lip until a reading says otherwise.`,
+        `Those two make 17 names as open as a list of ${p.open}. With the minutes in place of either it would be ${p.minutes}. One range, bad cold and right warm: that looks like a hardened lip, and a reading has to prove it.`,
     },
     clock: {
       words:
@@ -23,12 +23,9 @@ export const words = {
     },
   },
   reached: {
-    tooMany: 'You have asked all three. Take one back and see which you can do without.',
-    open: (p: { open: string }) => `The list is as open as one of ${p.open}.`,
+    tooMany: 'That makes three questions. Take one back and see which you can do without.',
+    open: (p: { open: string }) => `What is left is as open as a list of ${p.open}.`,
     day: (p: { answer: string }) => `Overnight, the customer says ${p.answer}`,
     warmStart: 'This car did not stand overnight, so it started warm.',
-    alike: (p: { fault: string }) =>
-      `For all that its customer can say, ${p.fault} and nothing wrong are the same.`,
-    apart: (p: { name: string }) => `The talk points at ${p.name}, and a good car is far behind.`,
   },
 };

@@ -97,11 +97,13 @@ export const words = {
     runLabel: 'Ask all four',
   },
   outcome: (p: Worths & { open: string }) =>
-    `Cold or hot was worth ${p.warm} bits, the minutes ${p.minutes}, more gas ${p.load}, the restart ${p.restart}. With all four answered the list is as open as one of ${p.open}.`,
+    `Cold or hot was worth ${p.warm} bits, the minutes ${p.minutes}, more gas ${p.load}, the restart ${p.restart}. With all four answered it is as open as a list of ${p.open}.`,
   says: {
-    whole: (p: { names: string }) => `Nothing is off the list: ${p.names} names, all of them open.`,
+    whole: (p: { names: string }) => `All ${p.names} names are on the list.`,
     list: (p: { off: string; names: string; open: string }) =>
-      `${p.off} of ${p.names} names are off the list. What is left is as open as ${p.open} even chances.`,
+      `${p.off} of ${p.names} names are off. The rest is as open as a list of ${p.open}.`,
+    settled: (p: { off: string; names: string }) =>
+      `${p.off} of ${p.names} names are off. The rest is as good as one name.`,
     one: (p: { name: string; share: string }) => `In front: ${p.name}, ${p.share}.`,
     level: (p: { names: string }) => `Level in front: ${p.names}.`,
   },
