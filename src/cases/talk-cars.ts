@@ -1,7 +1,7 @@
 /** The cars that a talk is about: those kept, each on each day, and one whose cause is not in the list. */
 import { CLASSES, NAMES, usualWeight, type Name } from '../diagnosis/hypotheses.ts';
 import type { Circuit } from '../engine/index.ts';
-import { ANSWERS, DAYS, placeOf, type Asked, type Day } from './answers.ts';
+import { ASKED, DAYS, placeOf, type Asked, type Day } from './answers.ts';
 import { keptAccounts } from './kept-accounts.ts';
 import { DAY_SHARE, suspectOf, type Car, type Suspect } from './talk-list.ts';
 
@@ -52,42 +52,49 @@ const kept = (): readonly Kept[] => (unpackedAll ??= keptAccounts.map(unpacked))
 
 const weightOfAll = (): number => NAMES.reduce((sum, name) => sum + usualWeight(name), 0);
 /** Names alike, a name's circuits alike, cars and days of a class alike. */
-function weightOf({ name, circuit }: Kept): number {
-  const circuits = new Set(
-    kept()
-      .filter((one) => one.name === name)
-      .map((one) => one.circuit),
-  ).size;
-  const alike = kept().filter((one) => one.name === name && one.circuit === circuit).length;
-  return (usualWeight(name) / weightOfAll() / circuits / alike) * DAY_SHARE;
+function weightsOf(cars: readonly Kept[]): readonly number[] {
+  const classOf = ({ name, circuit }: Kept): string => `${name} ${circuit ?? ''}`;
+  const inClass = new Map<string, number>();
+  for (const car of cars) inClass.set(classOf(car), (inClass.get(classOf(car)) ?? 0) + 1);
+  const all = weightOfAll();
+  return cars.map((car) => {
+    const circuits = CLASSES.filter(({ name }) => name === car.name).length;
+    const alike = inClass.get(classOf(car)) ?? 1;
+    return (usualWeight(car.name) / all / circuits / alike) * DAY_SHARE;
+  });
 }
 
-const anything = Object.fromEntries(
-  Object.keys(ANSWERS).map((question) => [question, null]),
-) as Car['truth'];
-
-const weighAll = (): readonly Suspect[] => [
-  ...kept().flatMap((one) =>
-    DAYS.map((day) =>
-      suspectOf({
+/** Those in the list: cars that say the same of themselves are one. */
+function listed(): readonly Car[] {
+  const alike = new Map<string, Car>();
+  const weights = weightsOf(kept());
+  for (const [place, one] of kept().entries()) {
+    const weight = weights[place] ?? 0;
+    for (const day of DAYS) {
+      const truth = one.truthOn(day);
+      const key = `${one.name} ${Object.values(truth).join(' ')}`;
+      alike.set(key, {
         name: NAMES.indexOf(one.name),
-        weight: weightOf(one),
-        truth: one.truthOn(day),
+        weight: weight + (alike.get(key)?.weight ?? 0),
+        truth,
         restartHelps: one.name === 'clutchControl',
-      }),
-    ),
-  ),
-  suspectOf({
-    name: NAMES.indexOf('unlisted'),
-    weight: usualWeight('unlisted') / weightOfAll(),
-    truth: { ...anything, stood: null },
-    restartHelps: true,
-  }),
-];
+      });
+    }
+  }
+  return [...alike.values()];
+}
+
+const unlisted = (): Car => ({
+  name: NAMES.indexOf('unlisted'),
+  weight: usualWeight('unlisted') / weightOfAll(),
+  truth: Object.fromEntries(ASKED.map((question) => [question, null])) as Car['truth'],
+  restartHelps: true,
+});
 
 let known: readonly Suspect[] | undefined;
 /** All of them with their weights; worked out when they are first asked for. */
-export const suspects = (): readonly Suspect[] => (known ??= weighAll());
+export const suspects = (): readonly Suspect[] =>
+  (known ??= [...listed(), unlisted()].map(suspectOf));
 
 /** The mildest car of a fault that its customer notices: so far gone is it when it comes in. */
 export function carOf(name: Name, circuit: Circuit): Kept {

@@ -31,7 +31,7 @@ export interface Car {
 }
 
 /** Chance of each answer where the true one is known, "I can't say" at the end. */
-export function chancesOf(question: Asked, truth: number | null): readonly number[] {
+function chancesOf(question: Asked, truth: number | null): readonly number[] {
   const count = ANSWERS[question].length;
   const others = 1 - TRUE - UNSURE;
   const known = ANSWERS[question].map((_answer, i) =>
@@ -40,12 +40,21 @@ export function chancesOf(question: Asked, truth: number | null): readonly numbe
   return [...known, UNSURE];
 }
 
+/** One of them for each true answer is enough. */
+const known = new Map<string, readonly number[]>();
+function knownChances(question: Asked, truth: number | null): readonly number[] {
+  const key = `${question} ${truth}`;
+  const there = known.get(key) ?? chancesOf(question, truth);
+  known.set(key, there);
+  return there;
+}
+
 export const suspectOf = ({ name, weight, truth, restartHelps }: Car): Suspect => ({
   name,
   weight,
   says: {
     ...(Object.fromEntries(
-      ASKED.map((question) => [question, chancesOf(question, truth[question])]),
+      ASKED.map((question) => [question, knownChances(question, truth[question])]),
     ) as Suspect['says']),
     ...(restartHelps === true && { restart: [HELPS, 1 - UNSURE - HELPS, UNSURE] }),
   },
