@@ -61,7 +61,7 @@ export const suspectOf = ({ name, weight, truth, restartHelps }: Car): Suspect =
 });
 
 /** An answer that was given, by place. */
-export type Given = Readonly<Partial<Record<Asked, number>>>;
+export type Given = Readonly<Partial<Record<Asked, number | undefined>>>;
 
 /** Share of each suspect after the answers; sums to 1. */
 export function sharesAfter(suspects: readonly Suspect[], given: Given): readonly number[] {

@@ -30,7 +30,7 @@ export function ComplaintCardDrawing({ id }: { id: string }): JSX.Element {
         return (
           <g key={i}>
             <NamedBox x={18} y={y} width={132} height={44} lines={asks} />
-            <path class="dw-line" d={`M150 ${middle}H${208}`} />
+            <path class="dw-line" d={`M150 ${middle}H208`} />
             <path class="dw-ink" d={`M218 ${middle}l-12 -5v10z`} />
             <Label x={226} y={middle + (splits.length > 1 ? -4 : 5)} lines={splits} />
           </g>

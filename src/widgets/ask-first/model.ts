@@ -60,10 +60,8 @@ export function makeModel() {
     open: computed(() => asGoodAs(list.value)),
     off: computed(() => list.value.filter((share) => share < OFF).length),
     /** What a question is worth now [bits]; of one that was asked, what it was worth without its own answer. */
-    worth: (question: Asked): number => {
-      const { [question]: _own, ...others } = given.value;
-      return worthAfter(others, question);
-    },
+    worth: (question: Asked): number =>
+      worthAfter({ ...given.value, [question]: undefined }, question),
   } satisfies SimModel<AskFirstGivens> & Record<string, unknown>;
 }
 export type AskFirstModel = ReturnType<typeof makeModel>;
