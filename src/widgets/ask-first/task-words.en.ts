@@ -9,7 +9,7 @@ export const words = {
     },
     clock: {
       words:
-        'The car of the run again: a split seal, hot. On a flat road from an overnight stop its customer says ten minutes to half an hour. Leave the car as it is. Find the day on which it also stood overnight, and the customer says within ten minutes.',
+        'The split seal of the run again. It stood overnight, the road was flat, and its customer says ten minutes to half an hour. Leave the car as it is and find another day: overnight as well, and the customer says within ten minutes.',
       hint: 'Overnight it starts just as cold. Something else has to warm it quicker.',
       after: (p: { from: string; flat: string; hills: string; worth: string }) =>
         `Same crack, and it shows from ${p.from} both times. The flat road takes ${p.flat} to get there, the hills ${p.hills}. The minutes belong to the road and the degrees to the fault. So ask what it had done before: by itself that tells nothing, and beside the minutes it is worth ${p.worth} bits.`,

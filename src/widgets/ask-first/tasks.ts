@@ -71,7 +71,7 @@ export const tasks: readonly TaskSpec<AskFirstGivens, AskFirstModel>[] = [
     id: 'same-car-other-day',
     ...texts.clock,
     start: split,
-    controls: ['day', 'minutes', 'warm'],
+    controls: ['minutes', 'day'],
     ...judged(({ givens, answers }) => {
       const answer = answers.value.minutes;
       const overnight = givens.day.value.startsWith('overnight');
