@@ -185,6 +185,7 @@ export const folders = [
       'src/engine',
       'src/car',
       'src/diagnosis',
+      'src/cases',
       'src/planner',
       'src/quantity',
       'src/quiz',

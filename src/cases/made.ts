@@ -16,13 +16,9 @@ import {
   codesOf,
   drawClass,
   illnessOf,
-  isNumeric,
   makeGenerated,
-  LONGEST_STOP,
   nominalReader,
-  offScale,
   signsNear,
-  testOf,
   type Chance,
   type FaultClass,
   type Name,
@@ -31,22 +27,11 @@ import {
   type Test,
 } from '../diagnosis/index.ts';
 import type { Level, MadeKey, On } from './made-key.ts';
+import { noticedOn, showsIn, type Noticed } from './noticed.ts';
 import { seedOf } from './seed-of.ts';
 
 /** The transmission of a key. */
 export const PLANTS: Readonly<Record<On, Plant>> = { training, second: secondTraining };
-/** How a range behaves as its customer tells it. */
-export type Manner = 'good' | 'late' | 'never';
-/** What a customer can have noticed, by range and warmth. */
-export interface Noticed {
-  readonly drive: Readonly<Record<'cold' | 'hot', Manner>>;
-  readonly reverse: Readonly<Record<'cold' | 'hot', Manner>>;
-  /** Revs rise on take-off, hot. */
-  readonly flares: Readonly<Record<'drive' | 'reverse', boolean>>;
-  /** The upper gears let go. */
-  readonly high: boolean;
-  readonly light: boolean;
-}
 
 export interface MadeCase {
   readonly key: MadeKey;
@@ -74,48 +59,6 @@ const setOf = (classes: MadeCase['classes']): FaultSet =>
       circuit === undefined ? { severity } : { severity, circuit },
     ]),
   );
-
-/** Later than a good car by this is noticed [s]. */
-const NOTICED_LATE = 0.25;
-/** Slip of the turbine on take-off that is heard [rpm]. */
-const HEARD = 150;
-/** Share of a good car's pressure under which the high clutch lets go. */
-const HIGH_LOW = 0.6;
-
-/** By what the tests read on a good car and on this one. */
-function noticedOn(
-  was: (id: string) => number,
-  is: (id: string) => number,
-  codes: readonly string[],
-): Noticed {
-  const manner = (range: string, warm: string): Manner => {
-    const id = `stopTime.${range}.${warm}`;
-    const seconds = is(id);
-    if (seconds > LONGEST_STOP) return 'never';
-    return seconds - was(id) > NOTICED_LATE ? 'late' : 'good';
-  };
-  const range = (name: string) => ({ cold: manner(name, 'cold'), hot: manner(name, 'hot') });
-  const flares = (name: string): boolean => {
-    const id = `takeoffSlip.${name}.hot`;
-    const test = testOf(id);
-    return isNumeric(test) && offScale(test, is(id)) > HEARD;
-  };
-  const high = 'clutch.high.1500.hot';
-  return {
-    drive: range('drive'),
-    reverse: range('reverse'),
-    flares: { drive: flares('drive'), reverse: flares('reverse') },
-    high: is(high) < HIGH_LOW * was(high),
-    light: codes.length > 0,
-  };
-}
-
-const showsIn = ({ drive, reverse, flares, high, light }: Noticed): boolean =>
-  light ||
-  high ||
-  flares.drive ||
-  flares.reverse ||
-  [drive, reverse].some(({ cold, hot }) => cold !== 'good' || hot !== 'good');
 
 function drawClasses(chance: Chance, level: Level): MadeCase['classes'] {
   const draw = chance();

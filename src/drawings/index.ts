@@ -4,6 +4,8 @@ export type { CircuitState } from './circuit/state.ts';
 export { ClutchPackDrawing } from './clutch-pack/ClutchPackDrawing.tsx';
 export { clutchPackExample, clutchPackReleased, describeClutchPack } from './clutch-pack/state.ts';
 export type { ClutchPackState } from './clutch-pack/state.ts';
+export { ComplaintCardDrawing } from './complaint-card/ComplaintCardDrawing.tsx';
+export { describeComplaintCard } from './complaint-card/state.ts';
 export { ControllerStatesDrawing } from './controller-states/ControllerStatesDrawing.tsx';
 export { controllerStatesExample, describeControllerStates } from './controller-states/state.ts';
 export type { ControllerStateName, ControllerStatesState } from './controller-states/state.ts';

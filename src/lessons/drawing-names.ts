@@ -2,6 +2,7 @@
 
 /** Those that print no quantity and stand in their example state. */
 export const stillDrawings = [
+  'complaint-card',
   'converter',
   'electronic-range',
   'mechanical-range',

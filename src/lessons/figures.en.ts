@@ -1,3 +1,4 @@
+import AskFirst from '../widgets/ask-first/index.astro';
 import ClutchPressure from '../widgets/clutch-pressure/index.astro';
 import Engagement from '../widgets/engagement/index.astro';
 import Fluid from '../widgets/fluid/index.astro';
@@ -22,6 +23,7 @@ import EngineTable from './tags/EngineTable.astro';
  * language only those join whose words are written in it: see figures.es.ts.
  */
 export const figures = {
+  AskFirst,
   ClutchPressure,
   ControllerDiagram,
   ControllerSees,

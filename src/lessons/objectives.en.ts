@@ -90,4 +90,12 @@ export const objectives: readonly Objective[] = [
     'Say what the controller does at the first and at the second failed check.',
     'Tell real slip from a false reading.',
   ),
+  ...of(
+    'the-complaint',
+    'complaint',
+    'Put questions to a customer in an order that shortens the list, and say what each answer splits.',
+    'Say what the car may be doing when a customer says slips, won’t go, jerks or falls into Neutral.',
+    'Say why minutes alone are a weak clue, and ask for what turns them into a temperature.',
+    'Plan a ride with the customer and a drive to the complaint, safely, and say when to stop.',
+  ),
 ];

@@ -9,6 +9,7 @@ import { pumpAndRegulator } from './pump-and-regulator.ts';
 import { regulatorToClutch } from './regulator-to-clutch.ts';
 import { tableOf } from './table.ts';
 import { temperatures } from './temperatures.ts';
+import { theComplaint } from './the-complaint.ts';
 import { thinGapOpenHole } from './thin-gap-open-hole.ts';
 import { turbineMustStop } from './turbine-must-stop.ts';
 import { turbineSums } from './turbine-sums.ts';
@@ -31,4 +32,5 @@ export const numbers = tableOf({
   'turbine-sums.ts': turbineSums,
   'what-slip-is.ts': whatSlipIs,
   'warm-up.ts': warmUp,
+  'the-complaint.ts': theComplaint,
 });

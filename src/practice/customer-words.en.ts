@@ -1,4 +1,4 @@
-import type { Manner } from '../cases/made.ts';
+import type { Manner } from '../cases/noticed.ts';
 
 type Told = Readonly<Record<'drive' | 'reverse' | 'both', string>>;
 const told = (one: (range: string) => string, both: string): Told => ({

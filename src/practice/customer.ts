@@ -1,4 +1,5 @@
-import type { MadeCase, Manner } from '../cases/made.ts';
+import type { MadeCase } from '../cases/made.ts';
+import type { Manner } from '../cases/noticed.ts';
 import { chanceFrom } from '../diagnosis/index.ts';
 import type { Question } from '../cases/lists.ts';
 import { words } from './customer-words.en.ts';

@@ -198,6 +198,12 @@ export const samples: readonly Sample[] = [
     })),
   ),
   {
+    name: 'complaint card',
+    draw: (id) => <d.ComplaintCardDrawing id={id} />,
+    text: d.describeComplaintCard(),
+    mentions: ['Which ranges', 'drained back', 'electrics'],
+  },
+  {
     name: 'converter',
     draw: (id) => <d.ConverterDrawing id={id} state={d.converterExample} />,
     text: d.describeConverter(d.converterExample),

@@ -88,3 +88,14 @@ test('what the lessons say of a fixed command and of one that moves still holds'
   // The lesson on the turbine shows this crack at 100 °C, hanging at idle and then storing its code.
   expect(Math.max(value('stop-idle-to'), value('stop-code-from'))).toBeLessThan(100);
 });
+
+test('what the lesson on the complaint says of twenty minutes still holds', () => {
+  const drives = ['frost', 'idling', 'gentle', 'stopped', 'pulling'].map((id) =>
+    value(`clock-${id}`),
+  );
+  // The table goes up, and from its first line to its last by more than any crack's own spread.
+  expect(drives).toEqual([...drives].sort((a, b) => a - b));
+  expect(value('clock-pulling') - value('clock-frost')).toBeGreaterThan(30);
+  // "Stop at 120 °C": none of the twenty minutes goes past it.
+  expect(value('clock-pulling')).toBeLessThan(value('at-120'));
+});
