@@ -8,9 +8,18 @@ import {
   type Question,
   type TakenReading,
 } from '../diagnosis/index.ts';
+import type { Plant } from '../engine/index.ts';
 import { makeForm } from './form-model.ts';
 
 export type Planner = (question: Question) => Advice;
+
+/** Which transmission the planner reasons about. */
+export interface Basis {
+  readonly plant: Plant;
+  readonly kind: 'training' | 'second' | 'own';
+  /** Of a sheet of one's own: what it is called, and how many of its numbers were typed. */
+  readonly own?: { readonly name: string; readonly yours: number; readonly of: number };
+}
 
 /** How the car stands after readings, and what they took [min]. */
 function after(readings: readonly TakenReading[], coldMorning: boolean) {
@@ -26,10 +35,13 @@ function after(readings: readonly TakenReading[], coldMorning: boolean) {
 /** What the planner says to readings, which may be kept anywhere, and the form for the next one. */
 export function makePlanner(readings: ReadonlySignal<readonly TakenReading[]>) {
   const planner = signal<Planner | null>(null);
+  /** Null: the training transmission. */
+  const basis = signal<Basis | null>(null);
   const coldMorning = signal(false);
   const stands = computed(() => after(readings.value, coldMorning.value));
   return {
     planner,
+    basis,
     readings,
     coldMorning,
     form: makeForm(),

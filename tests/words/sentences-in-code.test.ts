@@ -34,7 +34,7 @@ describe('what counts as a sentence in code', () => {
 });
 
 const files = globSync(
-  'src/{simulation,widgets,planner,practice,ui,charts,measure,drawings,layouts,pages}/**/*.{ts,tsx}',
+  'src/{simulation,widgets,planner,own-sheet,practice,ui,charts,measure,drawings,layouts,pages}/**/*.{ts,tsx}',
 )
   .map((file) => file.replaceAll('\\', '/'))
   .filter((file) => !/[/-]words\.[a-z]{2}\.ts$/u.test(file));

@@ -1,7 +1,9 @@
 import { useEffect, useMemo } from 'preact/hooks';
 import { Form } from '../../planner/Form.tsx';
+import { Assumed } from '../../planner/FromYours.tsx';
 import { Frosty } from '../../planner/Frosty.tsx';
 import { share } from '../../planner/Lists.tsx';
+import type * as ownSheet from '../../own-sheet/load.ts';
 import type * as load from '../../planner/load.ts';
 import { nameOf } from '../../planner/reading-text.ts';
 import { words as plannerWords } from '../../planner/words.en.ts';
@@ -21,22 +23,34 @@ export interface JobProps {
   readonly id: string;
   /** The planner and what shows its answers; null where it did not load. */
   readonly planner: Pick<typeof load, 'planner' | 'answers'> | null;
+  /** The choice of a transmission; null where it did not load. */
+  readonly own: typeof ownSheet | null;
   /** Opened by hand a moment ago: the form takes the keys. */
   readonly arrived: boolean;
   readonly close: () => void;
 }
 
 /** One job: readings in, what it may be and what to measure next, the repair and its proof, two pages for paper. */
-export function JobSheet({ jobs, id, planner, arrived, close }: JobProps) {
+export function JobSheet({ jobs, id, planner, own, arrived, close }: JobProps) {
   const sheet = useMemo(() => {
     const made = makeSheet(jobs, id);
-    if (planner !== null) made.planner.planner.value = planner.planner;
-    return made;
+    const chosen = own?.chosenBy(made.which, planner?.planner);
+    if (chosen === undefined) {
+      // Without the choice there is the training transmission alone.
+      if (made.which.peek() === 'training') made.planner.planner.value = planner?.planner ?? null;
+      return { ...made, chosen, unfollow: undefined };
+    }
+    return { ...made, chosen, unfollow: own?.follow(made.planner, chosen) };
   }, []);
+  const { chosen } = sheet;
   const system = useUnits();
   useEffect(() => {
     if (arrived) document.getElementById('next-test-test')?.focus({ preventScroll: true });
-    return sheet.stop;
+    return () => {
+      sheet.unfollow?.();
+      sheet.chosen?.end();
+      sheet.stop();
+    };
   }, []);
   const job = sheet.job.value;
   if (job === undefined) return null;
@@ -53,6 +67,7 @@ export function JobSheet({ jobs, id, planner, arrived, close }: JobProps) {
         </p>
         <h2>{job.label.value}</h2>
         <p class="muted">{words.kept}</p>
+        {own !== null && chosen && <own.TransmissionChoice chosen={chosen} choose={sheet.choose} />}
         <div class="next-test">
           <div>
             <Form
@@ -87,7 +102,7 @@ export function JobSheet({ jobs, id, planner, arrived, close }: JobProps) {
           ) : (
             <p role="status">{plannerWords.failed}</p>
           )}
-          <p class="muted">{plannerWords.assumed}</p>
+          <Assumed model={sheet.planner} />
         </div>
         <Repair jobs={jobs} sheet={sheet} />
         <section class="job-part" aria-labelledby="job-notes-title">

@@ -36,6 +36,8 @@ export function makeSheet(jobs: JobsModel, id: string, now: () => number = Date.
   const before = of('before');
   const after = of('after');
   const planner = makePlanner(computed(() => before.value.map(({ taken }) => taken)));
+  /** The transmission that the job is on. */
+  const which = computed(() => job.value?.transmission.value ?? 'training');
   const phase = signal<Phase>('before');
   /** The reading that the form changes; empty for a new one. */
   const changing = signal('');
@@ -80,6 +82,12 @@ export function makeSheet(jobs: JobsModel, id: string, now: () => number = Date.
     before,
     after,
     planner,
+    which,
+    choose: (next: string): void => {
+      const here = job.peek();
+      if (!here) return;
+      jobs.change({ ...here, transmission: dated(here.transmission, now(), next) }, 'now');
+    },
     phase,
     changing,
     stop,

@@ -33,5 +33,5 @@ const sheet = z.strictObject({
 /** Undefined for what is no sheet. */
 export function readOwnSheet(given: unknown): OwnSheet | undefined {
   const read = z.safeParse(sheet, given);
-  return read.success ? (read.data as OwnSheet) : undefined;
+  return read.success ? read.data : undefined;
 }
