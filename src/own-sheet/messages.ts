@@ -1,5 +1,5 @@
 import type { TransmissionSheet } from '../engine/index.ts';
-import type { Sound } from './sound.ts';
+import type { Sound } from './sound-car.ts';
 
 /** What the page asks of the worker. */
 export interface Ask {

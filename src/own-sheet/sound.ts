@@ -1,16 +1,8 @@
 /** What the engine makes of a sheet: the readings of the sound car of it, and what does not go together on it. */
 import { makeCar } from '../car/car.ts';
-import { COLD_C, HOT_C } from '../car/cold-and-hot.ts';
 import { engage } from '../car/engage.ts';
 import { kPaFor, needOf, stalledTorque } from '../car/need.ts';
-import {
-  SHOP_TESTS,
-  shopReadings,
-  TAPS,
-  TENTH,
-  type ShopTest,
-  type Tap,
-} from '../car/shop-tests.ts';
+import { SHOP_TESTS, shopReadings, TAPS, TENTH } from '../car/shop-tests.ts';
 import { TEST_RPM } from '../diagnosis/read-subject.ts';
 import {
   circuitOf,
@@ -18,54 +10,9 @@ import {
   plantFromSheet,
   stallSpeed,
   trainingStory,
-  type Circuit,
-  type DriveRange,
   type TransmissionSheet,
 } from '../engine/index.ts';
-
-export type Warm = 'cold' | 'hot';
-export const WARM_C: Readonly<Record<Warm, number>> = { cold: COLD_C, hot: HOT_C };
-export const RANGES = ['drive', 'reverse'] as const satisfies readonly DriveRange[];
-
-/** Something that the engine takes and a foreman would ask about. Pressures in kPa, torques in N·m. */
-export type Remark =
-  | { readonly kind: 'gears'; readonly first: number; readonly third: number }
-  | { readonly kind: 'loadSpeed'; readonly idleRpm: number; readonly loadRpm: number }
-  | { readonly kind: 'lineFalls'; readonly idle: number; readonly load: number }
-  | { readonly kind: 'spare'; readonly spareL: number; readonly fillL: number }
-  | { readonly kind: 'idleApart' | 'loadApart'; readonly own: number; readonly tested: number }
-  | {
-      readonly kind: 'short';
-      readonly tap: Tap;
-      readonly test: ShopTest;
-      readonly reads: number;
-      readonly wanted: number;
-    }
-  | {
-      readonly kind: 'stall';
-      readonly range: DriveRange;
-      readonly torque: number;
-      readonly needs: number;
-      readonly most: number;
-    }
-  | { readonly kind: 'neverStops'; readonly range: DriveRange; readonly warm: Warm };
-
-export interface Sound {
-  /** Pressures of the sound car and what was commanded [kPa]. */
-  readonly taps: Readonly<
-    Record<Tap, Readonly<Record<ShopTest, { readonly reads: number; readonly wanted: number }>>>
-  >;
-  /** From selection until the turbine stands [s]; null if it never does. */
-  readonly stops: Readonly<Record<DriveRange, Readonly<Record<Warm, number | null>>>>;
-  /** Torque that each clutch can hold under load, cold and hot [N·m]. */
-  readonly holds: Readonly<Record<Circuit, Readonly<Record<Warm, number>>>>;
-  /** What the converter gives with the turbine standing: at the load test, and at the most throttle of the story. */
-  readonly gives: {
-    readonly load: { readonly rpm: number; readonly torque: number };
-    readonly stall: { readonly rpm: number; readonly torque: number };
-  };
-  readonly remarks: readonly Remark[];
-}
+import { RANGES, WARM_C, type Remark, type Sound } from './sound-car.ts';
 
 const each = <K extends string, V>(keys: readonly K[], of: (key: K) => V): Record<K, V> =>
   Object.fromEntries(keys.map((key) => [key, of(key)])) as Record<K, V>;

@@ -1,5 +1,5 @@
 import type { PlannerModel } from './model.ts';
-import { words } from './words.en.ts';
+import { words } from './basis-words.en.ts';
 
 interface FromYoursProps {
   readonly model: Pick<PlannerModel, 'basis'>;

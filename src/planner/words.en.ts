@@ -187,13 +187,6 @@ export const words = {
       tooThin: 'The crack is too thin for any shop reading to tell them apart.',
     },
   },
-  fromYours: (p: { name: string; yours: string; assumed: string }) =>
-    `From your numbers: “${p.name}”, ${p.yours} typed and ${p.assumed} assumed.`,
-  assumed: {
-    training:
-      'For the training transmission, which is invented. How often faults come, how far readings err and how long tests take are assumptions of this site: no published figures exist.',
-    second:
-      'For the second training transmission, which is invented. How often faults come, how far readings err and how long tests take are assumptions of this site: no published figures exist.',
-    own: 'From your numbers, and from the training transmission’s where you typed none. How often faults come, how far readings err and how long tests take are assumptions of this site: no published figures exist.',
-  },
+  assumed:
+    'For the training transmission, which is invented. How often faults come, how far readings err and how long tests take are assumptions of this site: no published figures exist.',
 };

@@ -3,7 +3,7 @@ import { Form } from '../../planner/Form.tsx';
 import { Assumed } from '../../planner/FromYours.tsx';
 import { Frosty } from '../../planner/Frosty.tsx';
 import { share } from '../../planner/Lists.tsx';
-import type * as ownSheet from '../../own-sheet/load.ts';
+import type * as ownSheet from '../../own-sheet/OnTransmission.tsx';
 import type * as load from '../../planner/load.ts';
 import { nameOf } from '../../planner/reading-text.ts';
 import { words as plannerWords } from '../../planner/words.en.ts';
@@ -24,7 +24,7 @@ export interface JobProps {
   /** The planner and what shows its answers; null where it did not load. */
   readonly planner: Pick<typeof load, 'planner' | 'answers'> | null;
   /** The choice of a transmission; null where it did not load. */
-  readonly own: typeof ownSheet | null;
+  readonly own: Pick<typeof ownSheet, 'OnTransmission'> | null;
   /** Opened by hand a moment ago: the form takes the keys. */
   readonly arrived: boolean;
   readonly close: () => void;
@@ -32,25 +32,11 @@ export interface JobProps {
 
 /** One job: readings in, what it may be and what to measure next, the repair and its proof, two pages for paper. */
 export function JobSheet({ jobs, id, planner, own, arrived, close }: JobProps) {
-  const sheet = useMemo(() => {
-    const made = makeSheet(jobs, id);
-    const chosen = own?.chosenBy(made.which, planner?.planner);
-    if (chosen === undefined) {
-      // Without the choice there is the training transmission alone.
-      if (made.which.peek() === 'training') made.planner.planner.value = planner?.planner ?? null;
-      return { ...made, chosen, unfollow: undefined };
-    }
-    return { ...made, chosen, unfollow: own?.follow(made.planner, chosen) };
-  }, []);
-  const { chosen } = sheet;
+  const sheet = useMemo(() => makeSheet(jobs, id), []);
   const system = useUnits();
   useEffect(() => {
     if (arrived) document.getElementById('next-test-test')?.focus({ preventScroll: true });
-    return () => {
-      sheet.unfollow?.();
-      sheet.chosen?.end();
-      sheet.stop();
-    };
+    return sheet.stop;
   }, []);
   const job = sheet.job.value;
   if (job === undefined) return null;
@@ -67,7 +53,14 @@ export function JobSheet({ jobs, id, planner, own, arrived, close }: JobProps) {
         </p>
         <h2>{job.label.value}</h2>
         <p class="muted">{words.kept}</p>
-        {own !== null && chosen && <own.TransmissionChoice chosen={chosen} choose={sheet.choose} />}
+        {own !== null && planner !== null && (
+          <own.OnTransmission
+            model={sheet.planner}
+            which={sheet.which}
+            choose={sheet.choose}
+            training={planner.planner}
+          />
+        )}
         <div class="next-test">
           <div>
             <Form

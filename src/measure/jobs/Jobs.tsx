@@ -56,7 +56,7 @@ export function Jobs() {
     Promise.all([
       import('./JobSheet.tsx'),
       import('../../planner/load.ts').catch(() => null),
-      import('../../own-sheet/load.ts').catch(() => null),
+      import('../../own-sheet/OnTransmission.tsx').catch(() => null),
     ]).then(
       ([{ JobSheet }, planner, own]) => {
         loaded.value = { Sheet: JobSheet, planner, own };

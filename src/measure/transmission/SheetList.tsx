@@ -1,6 +1,5 @@
 import { useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
-import { readSheet } from '../../own-sheet/read-sheet.ts';
 import { sheetChangedAt, type OwnSheet } from '../../storage/sheets/own-sheet.ts';
 import { LONGEST_NAME } from '../../storage/sheets/sheet-form.ts';
 import { dateAndTimeOf } from '../../ui/dates.ts';
@@ -98,7 +97,7 @@ function Listed({ sheets, open }: ListProps) {
 }
 
 function Line({ sheets, open, sheet }: ListProps & { readonly sheet: OwnSheet }) {
-  const { yours, of, troubles } = readSheet(sheet);
+  const typed = Object.values(sheet.fields).filter(({ value }) => value !== null).length;
   const when = dateAndTimeOf(sheetChangedAt(sheet));
   return (
     <li>
@@ -111,8 +110,7 @@ function Line({ sheets, open, sheet }: ListProps & { readonly sheet: OwnSheet })
       >
         {sheet.name.value}
       </a>
-      <span class="muted">{words.line({ yours: String(yours), of: String(of), when })}</span>
-      {troubles.size > 0 && <span>{words.faulty(String(troubles.size))}</span>}
+      <span class="muted">{words.line({ typed: String(typed), when })}</span>
       <button
         type="button"
         class="quiet"

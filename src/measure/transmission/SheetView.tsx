@@ -11,7 +11,7 @@ import {
   type SheetRead,
 } from '../../own-sheet/read-sheet.ts';
 import { TableStanding } from '../../own-sheet/TableStanding.tsx';
-import { chosenBy } from '../../own-sheet/load.ts';
+import { chosenBy } from '../../own-sheet/chosen-here.ts';
 import { words as car } from '../../car/words.en.ts';
 import type { OwnSheet, TypedField } from '../../storage/sheets/own-sheet.ts';
 import { LONGEST_NAME } from '../../storage/sheets/sheet-form.ts';

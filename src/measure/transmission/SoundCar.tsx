@@ -1,8 +1,8 @@
 import { useEffect, useMemo } from 'preact/hooks';
-import { SHOP_TESTS, TAPS, type ShopTest } from '../../car/shop-tests.ts';
+import type { ShopTest, Tap } from '../../car/shop-tests.ts';
 import { CIRCUITS } from '../../engine/index.ts';
 import type { SheetRead } from '../../own-sheet/read-sheet.ts';
-import { RANGES, WARM_C, type Remark, type Sound, type Warm } from '../../own-sheet/sound.ts';
+import { RANGES, WARM_C, type Remark, type Sound, type Warm } from '../../own-sheet/sound-car.ts';
 import { printer } from '../../quantity/print.ts';
 import { fluidVolume, ratio } from '../../quantity/part-quantities.ts';
 import { pressure, seconds, speed, temperature, torque } from '../../quantity/quantities.ts';
@@ -12,6 +12,9 @@ import { makeSound } from './sound-model.ts';
 import { words } from './sound-words.en.ts';
 
 const WARMS: readonly Warm[] = ['cold', 'hot'];
+/** In the order of src/car/shop-tests.ts, which works them out as soon as it is loaded. */
+const SHOP_TESTS: readonly ShopTest[] = ['cold-idle', 'cold-load', 'hot-idle', 'hot-load'];
+const TAPS: readonly Tap[] = ['line', ...CIRCUITS];
 const warmOf = (test: ShopTest): Warm => (test.startsWith('cold') ? 'cold' : 'hot');
 
 export function remarkText(remark: Remark, system: UnitSystem): string {

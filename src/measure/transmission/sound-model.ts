@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals';
 import type { TransmissionSheet } from '../../engine/index.ts';
 import type { Answer, Ask } from '../../own-sheet/messages.ts';
-import type { Sound } from '../../own-sheet/sound.ts';
+import type { Sound } from '../../own-sheet/sound-car.ts';
 import type { Working } from '../../ui/page-worker.ts';
 
 export type SoundState =

@@ -10,10 +10,10 @@ export const words = {
   title: 'Sheets on this device',
   loading: 'Looking for the sheets on this device.',
   none: 'None yet. A sheet that you start stands here until you delete it.',
-  line: (p: { yours: string; of: string; when: string }) =>
-    `${p.yours} of ${p.of} typed, changed ${p.when}`,
-  faulty: (count: string): string =>
-    count === '1' ? '1 field to mend' : `${count} fields to mend`,
+  line: (p: { typed: string; when: string }): string =>
+    p.typed === '1'
+      ? `1 number of yours, changed ${p.when}`
+      : `${p.typed} numbers of yours, changed ${p.when}`,
   remove: (name: string) => `Delete ${name}`,
   removeShort: 'Delete',
   removed: (name: string) => `${name} is deleted.`,

@@ -8,8 +8,6 @@ export function makeModel() {
   return {
     ...makePlanner(readings),
     readings,
-    /** The transmission that they were taken on. */
-    which: signal('training'),
     add: (reading: TakenReading) => {
       readings.value = [...readings.value, reading];
     },

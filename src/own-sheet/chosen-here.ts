@@ -1,13 +1,10 @@
-/** Fetched by whoever offers a choice of transmissions: the sheets of this device, and what makes a table of one. */
+/** A choice among the transmissions of this device, with what makes a table of one. */
 import type { ReadonlySignal } from '@preact/signals';
 import { sheetStore } from '../storage/sheets/sheet-store.ts';
 import { tableStore } from '../storage/sheets/table-store.ts';
 import type { Planner } from '../planner/model.ts';
 import { makeChosen, type Chosen } from './chosen.ts';
 import { CODE, startWorker } from './start-worker.ts';
-
-export { follow } from './chosen.ts';
-export { TransmissionChoice } from './TransmissionChoice.tsx';
 
 /** `training`: where the planner of the training transmission has been fetched already. */
 export const chosenBy = (which: ReadonlySignal<string>, training?: Planner): Chosen =>
