@@ -27,7 +27,7 @@ const over: Readonly<Record<string, number>> = {
   '/lessons/holds-cold-slips-hot/': 3,
   '/lessons/pump-and-regulator/': 1.6,
   '/lessons/turbine-must-stop/': 8.1,
-  '/lessons/two-range-selections/': 0.8,
+  '/lessons/two-range-selections/': 0.9,
   '/lessons/warm-to-the-complaint/': 2.9,
   '/measure/': 0.2,
   '/whole-car/': 10.7,

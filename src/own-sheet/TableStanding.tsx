@@ -35,7 +35,9 @@ export function TableStanding({ chosen }: { readonly chosen: Chosen }) {
     case 'noTable':
       return (
         <>
-          <p role="status">{standing.why === undefined ? table.none : table.after[standing.why]}</p>
+          <p role="status">
+            {standing.last === undefined ? table.none : table.after[standing.last]}
+          </p>
           <button type="button" class="act no-print" onClick={chosen.make}>
             {table.make}
           </button>

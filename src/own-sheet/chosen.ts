@@ -18,8 +18,8 @@ import { readSheet } from './read-sheet.ts';
 export type Standing =
   | { readonly kind: 'fetching' }
   | { readonly kind: 'ready' }
-  /** `why`: what came of the last try. */
-  | { readonly kind: 'noTable'; readonly why?: 'cancelled' | 'failed' | 'stopped' }
+  /** `last`: what came of the last try. */
+  | { readonly kind: 'noTable'; readonly last?: 'cancelled' | 'failed' | 'stopped' }
   | { readonly kind: 'making'; readonly share: number }
   /** The sheet has something wrong on it, is not on this device, or the table of the site did not come. */
   | { readonly kind: 'faulty' | 'gone' | 'missed' };
@@ -167,7 +167,7 @@ export function makeChosen({ which, sheets, tables, start, code, site, now = Dat
           case 'stopped':
             works?.stop();
             works = undefined;
-            stand({ kind: 'noTable', why: answer.kind });
+            stand({ kind: 'noTable', last: answer.kind });
         }
       });
       works.ask({ kind: 'table', sheet: whole });
@@ -176,7 +176,7 @@ export function makeChosen({ which, sheets, tables, start, code, site, now = Dat
       turn += 1;
       works?.stop();
       works = undefined;
-      stand({ kind: 'noTable', why: 'cancelled' });
+      stand({ kind: 'noTable', last: 'cancelled' });
     },
     end: (): void => {
       turn += 1;

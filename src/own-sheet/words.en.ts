@@ -20,7 +20,7 @@ export const words = {
     after: {
       cancelled: 'You stopped it. Nothing was kept; start it again when it suits you.',
       failed:
-        'The model does not settle on these numbers, so there is no table. Open the sheet and look at what it says of the sound car.',
+        'The model does not settle on these numbers, so there is no table. Open the sheet and look at what it says of the healthy car.',
       stopped:
         'The browser stopped the work. It may be short of memory, or the connection was lost. Close other pages and try again.',
     },

@@ -99,7 +99,7 @@ test('cancel ends the work, keeps nothing, and what still comes is not taken', a
   model.cancel();
   expect(ended()).toBe(1);
   tell({ kind: 'table', text: keptSecondTable });
-  expect(model.standing.value).toEqual({ kind: 'noTable', why: 'cancelled' });
+  expect(model.standing.value).toEqual({ kind: 'noTable', last: 'cancelled' });
   expect(kept.size).toBe(0);
 });
 
@@ -110,7 +110,7 @@ test.each(['failed', 'stopped'] as const)(
     await settled();
     model.make();
     tell({ kind: why });
-    expect(model.standing.value).toEqual({ kind: 'noTable', why });
+    expect(model.standing.value).toEqual({ kind: 'noTable', last: why });
     model.make();
     expect(asked).toHaveLength(2);
   },

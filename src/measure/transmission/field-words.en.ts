@@ -84,7 +84,7 @@ const fields: Readonly<Record<string, Said>> = {
     label: 'Pump displacement, each turn',
     where: 'Pump specifications, or its flow divided by its speed.',
   },
-  'pump.slip': { label: 'Slip of a sound pump', where: `${asPart} More for wide clearances.` },
+  'pump.slip': { label: 'Slip of a healthy pump', where: `${asPart} More for wide clearances.` },
   'pump.suction_kPa': { label: 'Pressure to spare at the pump inlet', where: notPrinted },
   'pump.filter_perM3': {
     label: 'Resistance of filter and pick-up',
@@ -128,7 +128,7 @@ const fields: Readonly<Record<string, Said>> = {
     where: 'Measure: diameter of a ring times 3.14, times their number.',
   },
   'rings.height_um': {
-    label: 'Clearance of a sound ring',
+    label: 'Clearance of a healthy ring',
     where: 'Ring clearance in the overhaul section; what leaks is about the half of it.',
   },
   'rings.length_mm': { label: 'Width of a ring', where: 'Measure the ring.' },
@@ -210,7 +210,7 @@ const groups: Readonly<Record<FieldGroup, { readonly title: string; readonly how
   },
   commands: {
     title: 'Pressures commanded, and idle',
-    how: 'What the maker’s pressure chart says a sound one has.',
+    how: 'What the maker’s pressure chart says a healthy one has.',
   },
   areas: {
     title: 'Clutch pistons',
@@ -230,7 +230,7 @@ const groups: Readonly<Record<FieldGroup, { readonly title: string; readonly how
   },
   leaks: {
     title: 'Gaps: line, rings, seals',
-    how: 'Where a sound transmission already loses fluid, and how large a leak can become.',
+    how: 'Where a healthy transmission already loses fluid, and how large a leak can become.',
   },
   rules: {
     title: 'Limits of the controller’s commands',

@@ -3,7 +3,7 @@ import { words as names } from '../../car/names/words.en.ts';
 
 export const words = {
   title: 'What the model makes of it',
-  how: 'The sound car of this sheet, nothing worn. If these are far from what the maker prints, a number above is wrong or an assumed one does not suit.',
+  how: 'The healthy car of this sheet, nothing worn. If these are far from what the maker prints, a number above is wrong or an assumed one does not suit.',
   from: (p: { yours: string; assumed: string }) =>
     `From your numbers: ${p.yours} typed, ${p.assumed} assumed.`,
   working: 'Working it out.',
@@ -44,11 +44,11 @@ export const words = {
     loadApart: (p: { own: string; tested: string }) =>
       `Your test under load is at ${p.own}. The planner works out its tests under load for ${p.tested}: take them at that speed.`,
     short: (p: { tap: string; test: string; reads: string; wanted: string }) =>
-      `Even sound, ${p.tap} has ${p.reads} of the ${p.wanted} commanded (${p.test}). The pump is too small for the gaps on this sheet, or a feed hole is.`,
+      `Even healthy, ${p.tap} has ${p.reads} of the ${p.wanted} commanded (${p.test}). The pump is too small for the gaps on this sheet, or a feed hole is.`,
     stall: (p: { range: string; torque: string; needs: string; most: string }) =>
-      `${p.range} cannot hold the stall torque of ${p.torque} even when sound: that takes ${p.needs}, and the most commanded is ${p.most}. Look at piston area, faces, radius and the converter.`,
+      `${p.range} cannot hold the stall torque of ${p.torque} even when healthy: that takes ${p.needs}, and the most commanded is ${p.most}. Look at piston area, faces, radius and the converter.`,
     neverStops: (p: { range: string; warm: string }) =>
-      `The turbine never stops in ${p.range} ${p.warm}, even when sound.`,
+      `The turbine never stops in ${p.range} ${p.warm}, even when healthy.`,
     warm: { cold: 'cold', hot: 'hot' },
   },
 };
