@@ -162,7 +162,9 @@ export function Next({ model }: ListProps) {
     <section class="next-tests" aria-label={next.title}>
       <h3>{next.title}</h3>
       <FromYours model={model} />
-      {advice.next.length === 0 ? (
+      {model.ranking.value ? (
+        <p>{next.working}</p>
+      ) : advice.next.length === 0 ? (
         <p>{next.done}</p>
       ) : (
         <ol>

@@ -96,7 +96,7 @@ export function ForFile({ sheet }: { readonly sheet: Sheet }) {
           </ul>
           {advice.fit.singleFaultFits === false && <p>{said.misfit}</p>}
           <h2>{said.left}</h2>
-          {advice.next.length === 0 ? (
+          {sheet.planner.ranking.value ? null : advice.next.length === 0 ? (
             <p>{said.noneLeft}</p>
           ) : (
             <ul>

@@ -4,6 +4,7 @@ import { Assumed } from '../../planner/FromYours.tsx';
 import { Frosty } from '../../planner/Frosty.tsx';
 import { share } from '../../planner/Lists.tsx';
 import type * as ownSheet from '../../own-sheet/OnTransmission.tsx';
+import { inSlices } from '../../planner/in-slices.ts';
 import type * as load from '../../planner/load.ts';
 import { nameOf } from '../../planner/reading-text.ts';
 import { words as plannerWords } from '../../planner/words.en.ts';
@@ -32,7 +33,7 @@ export interface JobProps {
 
 /** One job: readings in, what it may be and what to measure next, the repair and its proof, two pages for paper. */
 export function JobSheet({ jobs, id, planner, own, arrived, close }: JobProps) {
-  const sheet = useMemo(() => makeSheet(jobs, id), []);
+  const sheet = useMemo(() => makeSheet(jobs, id, Date.now, inSlices), []);
   const system = useUnits();
   useEffect(() => {
     if (arrived) document.getElementById('next-test-test')?.focus({ preventScroll: true });
@@ -122,7 +123,8 @@ function Now({ sheet }: { readonly sheet: Sheet }) {
   const advice = sheet.planner.advice.value;
   const [top] = advice?.faults ?? [];
   const [best] = advice?.next ?? [];
-  if (top === undefined || sheet.readings.value.length === 0) return null;
+  if (top === undefined || sheet.readings.value.length === 0 || sheet.planner.ranking.value)
+    return null;
   const { now, next } = words.readings;
   const first = now({
     top: plannerWords.faults[top.fault],

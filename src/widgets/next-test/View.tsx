@@ -3,6 +3,7 @@ import { useEffect, useMemo } from 'preact/hooks';
 import { Form } from '../../planner/Form.tsx';
 import { Frosty } from '../../planner/Frosty.tsx';
 import type { answers } from './answers.ts';
+import { inSlices } from '../../planner/in-slices.ts';
 import { words } from '../../planner/words.en.ts';
 import { useReady } from '../../ui/use-units.ts';
 import { makeModel } from './model.ts';
@@ -11,7 +12,7 @@ import { Readings } from './Readings.tsx';
 
 /** The planner: readings in, what it may be and which test next out. */
 export function View() {
-  const model = useMemo(makeModel, []);
+  const model = useMemo(() => makeModel(inSlices), []);
   const shown = useSignal<typeof answers | null>(null);
   const failed = useSignal(false);
   const ready = useReady();
