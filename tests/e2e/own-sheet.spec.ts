@@ -151,12 +151,13 @@ test('the whole car runs on a sheet of one’s own when everything is open', asy
   await page.getByLabel('Idle speed').fill('820');
   await page.waitForTimeout(500);
   await page.goto('/whole-car/');
+  const sim = page.locator('.sim');
+  await sim.scrollIntoViewIfNeeded();
+  await expect(sim).toHaveAttribute('data-ready', 'true');
   await page.getByRole('button', { name: 'Your controls' }).click();
   await page.getByRole('button', { name: 'Look for your sheets' }).click();
   await page.getByLabel('Both cars are built from').selectOption({ label: 'Shop van' });
-  await expect(page.locator('.sim .live-text').first()).toContainText(
-    'From your numbers: “Shop van”',
-  );
+  await expect(sim.locator('.live-text').first()).toContainText('From your numbers: “Shop van”');
   await page.getByRole('button', { name: 'Predict' }).first().click();
-  await expect(page.locator('.sim')).not.toContainText('From your numbers');
+  await expect(sim).not.toContainText('From your numbers');
 });

@@ -15,6 +15,9 @@ const TOP_KPA = { clutch: 800, line: 1000 };
 export function Below({ model, stage }: PictureProps<WholeCarModel>) {
   const cold = model.cold.value;
   const hot = model.hot.value;
+  /** As drawn for the training transmission, or as high as another one goes. */
+  const top = (usual: number, ...all: readonly (readonly number[])[]): number =>
+    model.own.value === null ? usual : Math.max(usual, ...all.flat());
   const shared = { xAxis: TIME, x: model.times, cursor: model.givens.time, cursorStays: true };
   return (
     <>
@@ -25,7 +28,7 @@ export function Below({ model, stage }: PictureProps<WholeCarModel>) {
         takeaway={chart.clutchTakeaway}
         yAxis={{
           ...CLUTCH,
-          max: Math.max(TOP_KPA.clutch, ...hot.wanted, ...cold.clutch, ...hot.clutch),
+          max: top(TOP_KPA.clutch, hot.wanted, cold.clutch, hot.clutch),
         }}
         series={[
           { id: 'wanted', label: chart.wanted, kind: 'plain', y: hot.wanted },
@@ -38,7 +41,7 @@ export function Below({ model, stage }: PictureProps<WholeCarModel>) {
         id="whole-car-line"
         name={chart.line}
         takeaway={chart.lineTakeaway}
-        yAxis={{ ...LINE, max: Math.max(TOP_KPA.line, ...cold.line, ...hot.line) }}
+        yAxis={{ ...LINE, max: top(TOP_KPA.line, cold.line, hot.line) }}
         series={[
           { id: 'cold', label: chart.cold, kind: 'cold', y: cold.line },
           { id: 'hot', label: chart.hot, kind: 'hot', y: hot.line },

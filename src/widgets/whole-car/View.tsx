@@ -39,7 +39,7 @@ function Picture({ model, stage, live }: PictureProps<WholeCarModel>) {
         name={chart.turbine}
         takeaway={chart.takeaway}
         xAxis={TIME}
-        yAxis={{ ...SPEED, max: Math.max(TOP_RPM, ...cold.turbine, ...hot.turbine) }}
+        yAxis={{ ...SPEED, max: Math.max(TOP_RPM, 2 * (cold.turbine[0] ?? 0)) }}
         x={times}
         series={[
           { id: 'cold', label: chart.cold, kind: 'cold', y: until(cold.turbine) },
