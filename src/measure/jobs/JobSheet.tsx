@@ -36,6 +36,11 @@ export function JobSheet({ jobs, id, planner, own, arrived, close }: JobProps) {
   const sheet = useMemo(() => makeSheet(jobs, id, Date.now, inSlices), []);
   const system = useUnits();
   useEffect(() => {
+    // Where the choice did not load there is the training transmission alone, for the jobs that are on it.
+    if (own === null && planner !== null && sheet.which.peek() === 'training')
+      sheet.planner.planner.value = planner.planner;
+  }, []);
+  useEffect(() => {
     if (arrived) document.getElementById('next-test-test')?.focus({ preventScroll: true });
     return sheet.stop;
   }, []);

@@ -78,7 +78,7 @@ const fields: Readonly<Record<string, Said>> = {
   },
   'clutch.compliance_m3Pa': {
     label: 'Give of a filled clutch circuit',
-    where: `${asPart} More where an accumulator hangs on it.`,
+    where: `${asPart} More where it has an accumulator.`,
   },
   'pump.displacement_cm3': {
     label: 'Pump displacement, each turn',
