@@ -122,6 +122,7 @@ test('a job is on a sheet of one’s own, and says so', async ({ page }) => {
   await expect(page.locator('.sheet-counted')).toContainText('1 of 72');
   await page.waitForTimeout(500);
   await page.goto('/measure/jobs/');
+  await expect(page.locator('#jobs')).toHaveAttribute('data-ready', 'true');
   await page.getByLabel('Short label').fill('Bay 3');
   await page.keyboard.press('Enter');
   const choice = page.locator('#own-which');
@@ -140,6 +141,7 @@ test('a job is on a sheet of one’s own, and says so', async ({ page }) => {
   await expect(page.locator('.next-causes')).toContainText('From your numbers');
   // The planner’s page knows the sheet as well, and its table is there already.
   await page.goto('/measure/');
+  await page.locator('#next-test').scrollIntoViewIfNeeded();
   await page.locator('#own-which').selectOption({ label: 'Shop van' });
   await expect(page.locator('.next-causes')).toContainText('From your numbers');
   await page.locator('#own-which').selectOption('second');
