@@ -29,8 +29,14 @@ export function forbiddenMarkup({ address, html }: BuiltPage): string[] {
 const isSearch = (address: string): boolean => address.endsWith('/search/');
 
 /** Pages that start a worker name the one policy that passes its address; all others may make none. */
+const policies: Readonly<Record<string, string>> = {
+  '/measure/': 'own-sheet',
+  '/measure/jobs/': 'own-sheet',
+  '/measure/log/': 'log-reader',
+  '/measure/transmission/': 'own-sheet',
+};
 const policyOf = (address: string): string =>
-  isSearch(address) ? 'default' : address === '/measure/log/' ? 'log-reader' : "'none'";
+  isSearch(address) ? 'default' : (policies[address] ?? "'none'");
 
 /** One sentence for each thing that the policy of a page should say and does not. */
 function weakPolicy(address: string, html: string): string[] {

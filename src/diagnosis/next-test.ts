@@ -234,13 +234,27 @@ function open({ taken }: Posterior, state: CarState): readonly Omit<Ranked, 'bit
     .map((test) => ({ test, minutes: minutesFor(test, state) }));
 }
 
-/** All tests worth their minutes, best rate first. */
-export function rankTests(posterior: Posterior, state: CarState = ARRIVES): readonly Ranked[] {
+/** All tests worth their minutes, best rate first; worked out a test at a time, so that a page may answer in between. */
+export function* rankSteps(
+  posterior: Posterior,
+  state: CarState = ARRIVES,
+): Generator<undefined, readonly Ranked[]> {
   const shares = heavy(posterior);
-  return open(posterior, state)
-    .map(({ test, minutes }) => ({ test, bits: bitsOf(shares, test), minutes }))
-    .filter(({ bits }) => bits >= LEAST_BITS)
-    .sort((a, b) => b.bits / b.minutes - a.bits / a.minutes);
+  const worth: Ranked[] = [];
+  for (const { test, minutes } of open(posterior, state)) {
+    const bits = bitsOf(shares, test);
+    if (bits >= LEAST_BITS) worth.push({ test, bits, minutes });
+    yield undefined;
+  }
+  return worth.sort((a, b) => b.bits / b.minutes - a.bits / a.minutes);
+}
+
+/** The same in one go. */
+export function rankTests(posterior: Posterior, state: CarState = ARRIVES): readonly Ranked[] {
+  const steps = rankSteps(posterior, state);
+  let step = steps.next();
+  while (step.done !== true) step = steps.next();
+  return step.value;
 }
 
 /** The first of rankTests alone: no test tells more than what is unknown, so long ones need not be worked out. */

@@ -1,7 +1,7 @@
 /** The planner with its table: what is it, how sure, and which test next. */
 import { hypothesesOf, type Hypothesis } from './cells.ts';
 import { findingsOf, fitOf, type Finding, type Fit } from './findings.ts';
-import { rankTests, type Ranked } from './next-test.ts';
+import { rankSteps, rankTests, type Ranked } from './next-test.ts';
 import { weigh, type Posterior } from './posterior.ts';
 import type { Question } from './request.ts';
 import type { Table } from './table.ts';
@@ -10,6 +10,8 @@ import type { Table } from './table.ts';
 export interface Advice {
   readonly faults: readonly Finding[];
   readonly next: readonly Ranked[];
+  /** Works `next` out a test at a time. */
+  readonly ranking: () => Generator<undefined, readonly Ranked[]>;
   readonly fit: Fit;
   readonly posterior: Posterior;
 }
@@ -22,9 +24,14 @@ export function plannerOf(table: Table): (question: Question) => Advice {
   const hypotheses: readonly Hypothesis[] = hypothesesOf(table);
   return ({ readings, state, priors }) => {
     const posterior = weigh(hypotheses, readings, priors);
+    let ranked: readonly Ranked[] | undefined;
     return {
       faults: findingsOf(posterior),
-      next: rankTests(posterior, state),
+      // Most of the work, and not everybody asks for it.
+      get next() {
+        return (ranked ??= rankTests(posterior, state));
+      },
+      ranking: () => rankSteps(posterior, state),
       fit: fitOf(posterior),
       posterior,
     };

@@ -81,10 +81,13 @@ function takeoffSlip({ plant, fluid, warmth }: Subject, { at }: NumericTest): nu
   return most;
 }
 
+/** Speeds that the tests of this list are taken at, idling and under load, whatever the transmission [rpm]. */
+export const TEST_RPM = { idle: 700, load: 1500 } as const;
+
 const circuitIn = { drive: 'forward', reverse: 'reverse' } as const;
 
 function steady({ plant, fluid, warmth, engineFactor = 1 }: Subject, { at }: NumericTest) {
-  const { range, circuit, rpm = 700, warmth: warm = 'hot' } = at;
+  const { range, circuit, rpm = TEST_RPM.idle, warmth: warm = 'hot' } = at;
   const asked = circuit as Circuit | undefined;
   const applied: readonly Circuit[] =
     asked !== undefined
@@ -92,7 +95,7 @@ function steady({ plant, fluid, warmth, engineFactor = 1 }: Subject, { at }: Num
       : range === 'park' || range === undefined
         ? []
         : [circuitIn[range]];
-  const point: keyof Plant['testPoints'] = rpm <= plant.testPoints.idle.engineRpm ? 'idle' : 'load';
+  const point: keyof Plant['testPoints'] = rpm <= TEST_RPM.idle ? 'idle' : 'load';
   // The cooler is read in Park on the commands of idle, whatever the engine does.
   const commands = commandsAt(
     plant,

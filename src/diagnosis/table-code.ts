@@ -2,7 +2,7 @@
  * The table as a text to ship: each number as whole steps of its test, from severity to severity the difference, small
  * numbers in one byte and runs of nothing in two; then base64. 23 kB compressed where plain floats take 170.
  */
-import { CLASSES } from './hypotheses.ts';
+import { CLASSES, NODES } from './hypotheses.ts';
 import { GAUGE_GAIN } from './nuisances.ts';
 import { SHARED, type Cell, type Row, type Table } from './table.ts';
 import { NUMERIC, type NumericKind, type NumericTest } from './tests.ts';
@@ -138,7 +138,10 @@ export function decodeTable(text: string): Table {
     return next.value;
   };
   const table = CLASSES.map((): readonly Row[] => {
-    const rows = Array.from({ length: take() }, () =>
+    const length = take();
+    // Of what is no table, any number may stand here.
+    if (length < 0 || length > NODES.length) throw new Error('This is no table of the planner.');
+    const rows = Array.from({ length }, () =>
       NUMERIC.map((): MutableCell => ({
         nominal: 0,
         mean: 0,

@@ -5,6 +5,8 @@ import { dimension } from '../quantity/part-quantities.ts';
 import { printer } from '../quantity/print.ts';
 import { flow, length } from '../quantity/quantities.ts';
 import { useUnits } from '../ui/use-units.ts';
+import type { Circuit, Plant } from '../engine/index.ts';
+import { FromYours } from './FromYours.tsx';
 import type { PlannerModel } from './model.ts';
 import { words } from './words.en.ts';
 
@@ -12,19 +14,26 @@ import { words } from './words.en.ts';
 const FROM = 0.2;
 const LEAST = 2;
 
+/** Whether a tap sits behind the transfer seal: on the training transmission the high clutch alone does not. */
+const isSealed = (circuit: string | undefined, plant: Plant | undefined): boolean =>
+  plant === undefined ? circuit !== 'high' : plant.leaks[circuit as Circuit].transferSeal.width > 0;
+
 /** The size of the crack, worked out when asked for: it takes half a second. */
 export function Leak({ model }: { readonly model: PlannerModel }) {
   const system = useUnits();
   const print = printer(system);
-  const found = useSignal<{ readonly of: unknown; readonly leak: LeakEstimate | null } | null>(
-    null,
-  );
+  const found = useSignal<{
+    readonly of: unknown;
+    readonly on: unknown;
+    readonly leak: LeakEstimate | null;
+  } | null>(null);
   const drawn = useSignal<typeof LeakMap | null>(null);
   const failed = useSignal(false);
   const readings = model.readings.value;
   const seal = model.advice.value?.faults.find(({ fault }) => fault === 'transferSeal');
+  const plant = model.basis.value?.plant;
   const pressures = readings.filter(
-    ({ test: { kind, at } }) => kind === 'clutchPressure' && at.circuit !== 'high',
+    ({ test: { kind, at } }) => kind === 'clutchPressure' && isSealed(at.circuit, plant),
   ).length;
   if ((seal?.probability ?? 0) < FROM || pressures < LEAST) return null;
   const { leak: said } = words;
@@ -32,7 +41,7 @@ export function Leak({ model }: { readonly model: PlannerModel }) {
     import('./load-leak.ts').then(
       ({ leakOf, LeakMap: map }) => {
         drawn.value = map;
-        found.value = { of: readings, leak: leakOf(readings) };
+        found.value = { of: readings, on: plant, leak: leakOf(readings, plant) };
       },
       () => {
         failed.value = true;
@@ -40,12 +49,13 @@ export function Leak({ model }: { readonly model: PlannerModel }) {
     );
   };
   // Of other readings than those that stand there now it would be a figure of yesterday.
-  const leak = found.value?.of === readings ? found.value.leak : null;
+  const leak = found.value?.of === readings && found.value.on === plant ? found.value.leak : null;
   const Drawn = drawn.value;
   const mm = (value: number): string => print(value, length);
   return (
     <section class="next-leak" aria-label={said.title}>
       <h3>{said.title}</h3>
+      <FromYours model={model} />
       {leak === null ? (
         <button type="button" class="quiet" onClick={ask}>
           {said.ask}

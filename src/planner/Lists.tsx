@@ -14,6 +14,7 @@ import type { UnitSystem } from '../quantity/unit-system.ts';
 import { useUnits } from '../ui/use-units.ts';
 import { printed } from './amounts.ts';
 import { BeforeTest } from './BeforeTest.tsx';
+import { FromYours } from './FromYours.tsx';
 import type { PlannerModel } from './model.ts';
 import { nameOf } from './reading-text.ts';
 import { words } from './words.en.ts';
@@ -58,6 +59,7 @@ export function Causes({ model }: ListProps) {
   return (
     <section class="next-causes" aria-label={list.title}>
       <h3>{list.title}</h3>
+      <FromYours model={model} />
       <ol>
         {shown.map((finding) => (
           <li key={finding.fault}>
@@ -158,7 +160,10 @@ export function Next({ model }: ListProps) {
   return (
     <section class="next-tests" aria-label={next.title}>
       <h3>{next.title}</h3>
-      {advice.next.length === 0 ? (
+      <FromYours model={model} />
+      {model.ranking.value ? (
+        <p>{next.working}</p>
+      ) : advice.next.length === 0 ? (
         <p>{next.done}</p>
       ) : (
         <ol>

@@ -162,6 +162,7 @@ export const words = {
     ifSo: (p: { fault: string; value: string }) => `${p.fault}: about ${p.value}`,
     expected: 'What it should read, if it is:',
     did: 'I have done this one',
+    working: 'Working out which test tells most for its minutes.',
     done: 'No test left is worth its minutes. What stands at the top of the list is what your readings say.',
   },
   leak: {

@@ -42,9 +42,9 @@ test('no page and no simulation says what the trade does not', () => {
   const pages = builtPages()
     .filter(({ address }) => !address.startsWith('/es/'))
     .map(({ address, html }) => [address, wordsOf(html)] as const);
-  const simulations = globSync('src/{simulation,widgets,planner,measure}/**/*words.en.ts').map(
-    (file) => [file.replaceAll('\\', '/'), readFileSync(file, 'utf8')] as const,
-  );
+  const simulations = globSync(
+    'src/{simulation,widgets,planner,own-sheet,measure}/**/*words.en.ts',
+  ).map((file) => [file.replaceAll('\\', '/'), readFileSync(file, 'utf8')] as const);
   expect(pages.length).toBeGreaterThan(10);
   expect(simulations.length).toBeGreaterThan(10);
   const said = [...pages, ...simulations].flatMap(([where, text]) => {

@@ -2,7 +2,7 @@ import { isNumeric, type TakenReading, type Test } from '../../diagnosis/index.t
 import { shownIn } from '../../planner/reading-text.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { useUnits } from '../../ui/use-units.ts';
-import { dateOf } from './dates.ts';
+import { dateOf } from '../../ui/dates.ts';
 import { words as paper } from './paper-words.en.ts';
 import { proofFor } from './Repair.tsx';
 import type { Sheet } from './sheet.ts';

@@ -1,4 +1,5 @@
 import { WARMTHS } from '../../diagnosis/index.ts';
+import { FromYours } from '../../planner/FromYours.tsx';
 import { share } from '../../planner/Lists.tsx';
 import { nameOf, shownIn } from '../../planner/reading-text.ts';
 import { words as plannerWords } from '../../planner/words.en.ts';
@@ -6,7 +7,7 @@ import { format } from '../../quantity/print.ts';
 import { temperature } from '../../quantity/quantities.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { useUnits } from '../../ui/use-units.ts';
-import { dateAndTimeOf, dateOf } from './dates.ts';
+import { dateAndTimeOf, dateOf } from '../../ui/dates.ts';
 import { words as paper } from './paper-words.en.ts';
 import { PairTable, proofFor } from './Repair.tsx';
 import type { Sheet, SheetReading } from './sheet.ts';
@@ -80,6 +81,7 @@ export function ForFile({ sheet }: { readonly sheet: Sheet }) {
       {advice && (
         <>
           <h2>{said.causes}</h2>
+          <FromYours model={sheet.planner} />
           <ul>
             {advice.faults
               .filter(({ probability }) => probability >= PRINTED)
@@ -94,7 +96,7 @@ export function ForFile({ sheet }: { readonly sheet: Sheet }) {
           </ul>
           {advice.fit.singleFaultFits === false && <p>{said.misfit}</p>}
           <h2>{said.left}</h2>
-          {advice.next.length === 0 ? (
+          {sheet.planner.ranking.value ? null : advice.next.length === 0 ? (
             <p>{said.noneLeft}</p>
           ) : (
             <ul>
@@ -121,7 +123,7 @@ export function ForFile({ sheet }: { readonly sheet: Sheet }) {
           <p class="job-text">{job.notes.value}</p>
         </>
       )}
-      <p class="muted">{said.assumed}</p>
+      <p class="muted">{said.assumed[sheet.planner.basis.value?.kind ?? 'training']}</p>
     </article>
   );
 }

@@ -1,9 +1,9 @@
 import { useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import { changedAt, readingsOf, type Job } from '../../storage/jobs/job.ts';
-import { dateAndTimeOf } from './dates.ts';
+import { dateAndTimeOf } from '../../ui/dates.ts';
 import type { JobsModel } from './model.ts';
-import { saveFile } from './save-file.ts';
+import { saveFile } from '../../ui/save-file.ts';
 import { words } from './words.en.ts';
 
 interface ListProps {

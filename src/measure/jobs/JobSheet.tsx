@@ -1,7 +1,10 @@
 import { useEffect, useMemo } from 'preact/hooks';
 import { Form } from '../../planner/Form.tsx';
+import { Assumed } from '../../planner/FromYours.tsx';
 import { Frosty } from '../../planner/Frosty.tsx';
 import { share } from '../../planner/Lists.tsx';
+import type * as ownSheet from '../../own-sheet/OnTransmission.tsx';
+import { inSlices } from '../../planner/in-slices.ts';
 import type * as load from '../../planner/load.ts';
 import { nameOf } from '../../planner/reading-text.ts';
 import { words as plannerWords } from '../../planner/words.en.ts';
@@ -21,19 +24,22 @@ export interface JobProps {
   readonly id: string;
   /** The planner and what shows its answers; null where it did not load. */
   readonly planner: Pick<typeof load, 'planner' | 'answers'> | null;
+  /** The choice of a transmission; null where it did not load. */
+  readonly own: Pick<typeof ownSheet, 'OnTransmission'> | null;
   /** Opened by hand a moment ago: the form takes the keys. */
   readonly arrived: boolean;
   readonly close: () => void;
 }
 
 /** One job: readings in, what it may be and what to measure next, the repair and its proof, two pages for paper. */
-export function JobSheet({ jobs, id, planner, arrived, close }: JobProps) {
-  const sheet = useMemo(() => {
-    const made = makeSheet(jobs, id);
-    if (planner !== null) made.planner.planner.value = planner.planner;
-    return made;
-  }, []);
+export function JobSheet({ jobs, id, planner, own, arrived, close }: JobProps) {
+  const sheet = useMemo(() => makeSheet(jobs, id, Date.now, inSlices), []);
   const system = useUnits();
+  useEffect(() => {
+    // Where the choice did not load there is the training transmission alone, for the jobs that are on it.
+    if (own === null && planner !== null && sheet.which.peek() === 'training')
+      sheet.planner.planner.value = planner.planner;
+  }, []);
   useEffect(() => {
     if (arrived) document.getElementById('next-test-test')?.focus({ preventScroll: true });
     return sheet.stop;
@@ -53,6 +59,14 @@ export function JobSheet({ jobs, id, planner, arrived, close }: JobProps) {
         </p>
         <h2>{job.label.value}</h2>
         <p class="muted">{words.kept}</p>
+        {own !== null && planner !== null && (
+          <own.OnTransmission
+            model={sheet.planner}
+            which={sheet.which}
+            choose={sheet.choose}
+            training={planner.planner}
+          />
+        )}
         <div class="next-test">
           <div>
             <Form
@@ -87,7 +101,7 @@ export function JobSheet({ jobs, id, planner, arrived, close }: JobProps) {
           ) : (
             <p role="status">{plannerWords.failed}</p>
           )}
-          <p class="muted">{plannerWords.assumed}</p>
+          <Assumed model={sheet.planner} />
         </div>
         <Repair jobs={jobs} sheet={sheet} />
         <section class="job-part" aria-labelledby="job-notes-title">
@@ -114,7 +128,8 @@ function Now({ sheet }: { readonly sheet: Sheet }) {
   const advice = sheet.planner.advice.value;
   const [top] = advice?.faults ?? [];
   const [best] = advice?.next ?? [];
-  if (top === undefined || sheet.readings.value.length === 0) return null;
+  if (top === undefined || sheet.readings.value.length === 0 || sheet.planner.ranking.value)
+    return null;
   const { now, next } = words.readings;
   const first = now({
     top: plannerWords.faults[top.fault],

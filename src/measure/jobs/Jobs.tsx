@@ -12,6 +12,7 @@ import { words } from './words.en.ts';
 interface Loaded {
   readonly Sheet: ComponentType<JobProps>;
   readonly planner: JobProps['planner'];
+  readonly own: JobProps['own'];
 }
 
 /** The page's island: the jobs of this device, or the one that the address names. */
@@ -52,9 +53,13 @@ export function Jobs() {
   useEffect(() => {
     if (!opened || loaded.value !== null) return;
     // Together, so that nothing of the sheet is pushed down by what comes after it.
-    Promise.all([import('./JobSheet.tsx'), import('../../planner/load.ts').catch(() => null)]).then(
-      ([{ JobSheet }, planner]) => {
-        loaded.value = { Sheet: JobSheet, planner };
+    Promise.all([
+      import('./JobSheet.tsx'),
+      import('../../planner/load.ts').catch(() => null),
+      import('../../own-sheet/OnTransmission.tsx').catch(() => null),
+    ]).then(
+      ([{ JobSheet }, planner, own]) => {
+        loaded.value = { Sheet: JobSheet, planner, own };
       },
       () => {
         missed.value = true;
@@ -88,6 +93,7 @@ export function Jobs() {
             jobs={jobs}
             id={job.id}
             planner={there.planner}
+            own={there.own}
             arrived={arrived.current}
             close={close}
           />

@@ -25,7 +25,7 @@ function outcomeWords({ reading, out }: Outcome, system: UnitSystem): string {
 export function Open({ sheet }: { readonly sheet: Sheet }) {
   const system = useUnits();
   const advice = sheet.planner.advice.value;
-  if (advice === null) return null;
+  if (advice === null || sheet.planner.ranking.value) return null;
   const { open, outcomes } = words;
   const left = advice.faults.filter(({ probability }) => probability >= OPEN);
   const [top] = advice.faults;

@@ -51,7 +51,7 @@ export function Repair({ jobs, sheet }: { readonly jobs: JobsModel; readonly she
       <p role="status">
         <strong>{repair.proofs[proofFor(sheet)]}</strong>
       </p>
-      <p class="muted">{repair.limits}</p>
+      <p class="muted">{repair.limits[sheet.planner.basis.value?.kind ?? 'training']}</p>
     </section>
   );
 }

@@ -65,8 +65,13 @@ export const words = {
     nothingDone: 'Nothing entered yet.',
     proof: 'Before and after',
     notes: 'Notes',
-    assumed:
-      'Probabilities go by an invented training transmission. How often faults come and how far readings err are assumptions. The maker’s service information decides.',
+    assumed: {
+      training:
+        'Probabilities go by an invented training transmission. How often faults come and how far readings err are assumptions. The maker’s service information decides.',
+      second:
+        'Probabilities go by the second invented training transmission. How often faults come and how far readings err are assumptions. The maker’s service information decides.',
+      own: 'Probabilities go by a sheet of the shop’s own. How often faults come and how far readings err are assumptions. The maker’s service information decides.',
+    },
   },
   forCustomer: {
     kicker: 'For the customer',

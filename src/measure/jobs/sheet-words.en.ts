@@ -99,8 +99,13 @@ export const words = {
       nothingWasOff:
         'Not proved: what was taken hot on both sides read right before the repair as well. Repeat the test that showed the fault.',
     },
-    limits:
-      'Right and off go by the training transmission. On a real car the maker’s figure decides.',
+    limits: {
+      training:
+        'Right and off go by the training transmission. On a real car the maker’s figure decides.',
+      second:
+        'Right and off go by the second training transmission. On a real car the maker’s figure decides.',
+      own: 'Right and off go by your numbers, and by assumed ones where you typed none. The maker’s figure decides.',
+    },
   },
   notes: {
     title: 'Notes and label',

@@ -25,7 +25,12 @@ type Known = SheetReading & { readonly taken: TakenReading };
 const isKnown = (reading: SheetReading): reading is Known => reading.taken !== null;
 
 /** One job on the page: its readings, what the planner says to them, and the form that keeps every key. */
-export function makeSheet(jobs: JobsModel, id: string, now: () => number = Date.now) {
+export function makeSheet(
+  jobs: JobsModel,
+  id: string,
+  now: () => number = Date.now,
+  rank?: Parameters<typeof makePlanner>[1],
+) {
   const job = computed(() => jobs.job(id));
   const readings = computed((): readonly SheetReading[] => {
     const here = job.value;
@@ -35,7 +40,12 @@ export function makeSheet(jobs: JobsModel, id: string, now: () => number = Date.
     computed(() => readings.value.filter((one) => one.phase === phase).filter(isKnown));
   const before = of('before');
   const after = of('after');
-  const planner = makePlanner(computed(() => before.value.map(({ taken }) => taken)));
+  const planner = makePlanner(
+    computed(() => before.value.map(({ taken }) => taken)),
+    rank,
+  );
+  /** The transmission that the job is on. */
+  const which = computed(() => job.value?.transmission.value ?? 'training');
   const phase = signal<Phase>('before');
   /** The reading that the form changes; empty for a new one. */
   const changing = signal('');
@@ -80,9 +90,18 @@ export function makeSheet(jobs: JobsModel, id: string, now: () => number = Date.
     before,
     after,
     planner,
+    which,
+    choose: (next: string): void => {
+      const here = job.peek();
+      if (!here) return;
+      jobs.change({ ...here, transmission: dated(here.transmission, now(), next) }, 'now');
+    },
     phase,
     changing,
-    stop,
+    stop: (): void => {
+      stop();
+      planner.stopRanking();
+    },
     /** Before the first reading, and after each one before the repair. */
     steps: computed(() => {
       const advice = planner.advice.value;

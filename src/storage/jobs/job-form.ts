@@ -40,6 +40,8 @@ const job = z.object({
   notes: dated(text),
   repair: dated(text),
   draft: dated(z.nullable(draft)),
+  // Jobs kept before there was a choice have none.
+  transmission: z._default(dated(id), { at: 0, value: 'training' }),
   readings: z.record(id, dated(z.nullable(reading))),
   deleted: dated(z.boolean()),
 });

@@ -1,14 +1,7 @@
-/**
- * A job is a handful of entries, each with the time of its last change. Whatever changes a job writes entries and never the
- * whole; two copies are brought together entry by entry, the later one wins. So two tabs, two devices and a file
- * can meet in any order and come to the same.
- */
+/** A job is a handful of entries. Whatever changes a job writes entries and never the whole; see dated.ts. */
+import { later, laterOfEach, neverDated, type Dated } from '../dated.ts';
 
-/** Something, and when it was last changed [ms of Unix time]. */
-export interface Dated<Value> {
-  readonly at: number;
-  readonly value: Value;
-}
+export { dated, timedId, type Dated } from '../dated.ts';
 
 /** A reading of a job, as it was typed and as it was understood. */
 export interface JobReading {
@@ -44,6 +37,8 @@ export interface Job {
   readonly notes: Dated<string>;
   readonly repair: Dated<string>;
   readonly draft: Dated<JobDraft | null>;
+  /** Which transmission the planner reasons about: the id of a sheet of one's own, or the name of a training one. */
+  readonly transmission: Dated<string>;
   /** By id; null: taken out. */
   readonly readings: Readonly<Record<string, Dated<JobReading | null>>>;
   /** True: deleted; the mark stays so that an older copy does not bring it back. */
@@ -53,42 +48,37 @@ export interface Job {
 /** Text entries of a job. */
 export type TextOf = 'label' | 'notes' | 'repair';
 
-const never = <Value>(value: Value): Dated<Value> => ({ at: 0, value });
-
 export function newJob(id: string, at: number, label: string): Job {
   return {
     id,
     created: at,
     label: { at, value: label },
-    notes: never(''),
-    repair: never(''),
-    draft: never(null),
+    notes: neverDated(''),
+    repair: neverDated(''),
+    draft: neverDated(null),
+    transmission: neverDated('training'),
     readings: {},
-    deleted: never(false),
+    deleted: neverDated(false),
   };
 }
 
 /** When anything of it was last changed, its deletion apart. What stands unfinished in the form counts. */
-export const changedAt = ({ label, notes, repair, draft, readings }: Job): number =>
-  Math.max(label.at, notes.at, repair.at, draft.at, ...Object.values(readings).map(({ at }) => at));
+export const changedAt = ({ label, notes, repair, draft, transmission, readings }: Job): number =>
+  Math.max(
+    label.at,
+    notes.at,
+    repair.at,
+    draft.at,
+    transmission.at,
+    ...Object.values(readings).map(({ at }) => at),
+  );
 
 /** A change after the deletion, in another tab or on another device, brings a job back: nobody loses work. */
 export const isDeleted = (job: Job): boolean =>
   job.deleted.value && job.deleted.at >= changedAt(job);
 
-/** Of two copies of an entry the later one; of two of one time always the same, whichever comes first. */
-function later<Value>(a: Dated<Value>, b: Dated<Value>): Dated<Value> {
-  if (a.at !== b.at) return a.at > b.at ? a : b;
-  return JSON.stringify(a.value) >= JSON.stringify(b.value) ? a : b;
-}
-
 /** Two copies of one job as one. */
 export function merge(a: Job, b: Job): Job {
-  const ids = [...new Set([...Object.keys(a.readings), ...Object.keys(b.readings)])].sort();
-  const reading = (id: string) => {
-    const [one, other] = [a.readings[id], b.readings[id]];
-    return one && other ? later(one, other) : (one ?? other);
-  };
   return {
     id: a.id,
     created: Math.min(a.created, b.created),
@@ -96,21 +86,11 @@ export function merge(a: Job, b: Job): Job {
     notes: later(a.notes, b.notes),
     repair: later(a.repair, b.repair),
     draft: later(a.draft, b.draft),
-    readings: Object.fromEntries(
-      ids.flatMap((id) => {
-        const found = reading(id);
-        return found ? [[id, found]] : [];
-      }),
-    ),
+    readings: laterOfEach(a.readings, b.readings),
+    transmission: later(a.transmission, b.transmission),
     deleted: later(a.deleted, b.deleted),
   };
 }
-
-/** A change now: later than what it replaces, also where the clock was set back in between. */
-export const dated = <Value>(before: Dated<unknown> | undefined, now: number, value: Value) => ({
-  at: Math.max(now, (before?.at ?? 0) + 1),
-  value,
-});
 
 /** With the mark of a deletion, later than every change. */
 export const withDeleted = (job: Job, now: number, value: boolean): Job => ({
@@ -124,7 +104,7 @@ export const withDeleted = (job: Job, now: number, value: boolean): Job => ({
 /** Of a deleted job nothing is kept but that it is. */
 export const markOnly = ({ id, created, deleted }: Job): Job => ({
   ...newJob(id, created, ''),
-  label: never(''),
+  label: neverDated(''),
   deleted,
 });
 
@@ -133,9 +113,3 @@ export const readingsOf = (job: Job): readonly (JobReading & { readonly id: stri
   Object.entries(job.readings)
     .flatMap(([id, { value }]) => (value === null ? [] : [{ ...value, id }]))
     .sort((a, b) => (a.id < b.id ? -1 : 1));
-
-/** An id that sorts by its time: readings of one job stand in the order in which they were taken down. */
-export const timedId = (now: number, chance: () => number = Math.random): string =>
-  `${now.toString(36).padStart(9, '0')}-${Math.floor(chance() * 36 ** 6)
-    .toString(36)
-    .padStart(6, '0')}`;

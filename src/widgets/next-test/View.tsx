@@ -2,7 +2,8 @@ import { useSignal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
 import { Form } from '../../planner/Form.tsx';
 import { Frosty } from '../../planner/Frosty.tsx';
-import type { answers } from '../../planner/load.ts';
+import type { answers } from './answers.ts';
+import { inSlices } from '../../planner/in-slices.ts';
 import { words } from '../../planner/words.en.ts';
 import { useReady } from '../../ui/use-units.ts';
 import { makeModel } from './model.ts';
@@ -11,17 +12,16 @@ import { Readings } from './Readings.tsx';
 
 /** The planner: readings in, what it may be and which test next out. */
 export function View() {
-  const model = useMemo(makeModel, []);
+  const model = useMemo(() => makeModel(inSlices), []);
   const shown = useSignal<typeof answers | null>(null);
   const failed = useSignal(false);
   const ready = useReady();
   useEffect(() => {
     model.readings.value = kept();
     const stop = model.readings.subscribe(keep);
-    import('../../planner/load.ts').then(
-      (loaded) => {
-        model.planner.value = loaded.planner;
-        shown.value = loaded.answers;
+    import('./answers.ts').then(
+      ({ answers: loaded }) => {
+        shown.value = loaded;
       },
       () => {
         failed.value = true;
@@ -36,6 +36,7 @@ export function View() {
       <Form model={model} add={model.add} />
       <Frosty model={model} />
       <Readings model={model} />
+      {said && <said.On model={model} />}
       {waiting && <p role="status">{failed.value ? words.failed : words.asleep}</p>}
       {said && (
         <>
@@ -44,7 +45,7 @@ export function View() {
           <said.Next model={model} />
         </>
       )}
-      <p class="muted">{words.assumed}</p>
+      {said ? <said.Assumed model={model} /> : <p class="muted">{words.assumed}</p>}
     </div>
   );
 }

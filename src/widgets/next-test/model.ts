@@ -3,10 +3,10 @@ import type { TakenReading } from '../../diagnosis/index.ts';
 import { makePlanner } from '../../planner/model.ts';
 
 /** The readings of one car, kept as long as the page is in the history of its tab. */
-export function makeModel() {
+export function makeModel(rank?: Parameters<typeof makePlanner>[1]) {
   const readings = signal<readonly TakenReading[]>([]);
   return {
-    ...makePlanner(readings),
+    ...makePlanner(readings, rank),
     readings,
     add: (reading: TakenReading) => {
       readings.value = [...readings.value, reading];

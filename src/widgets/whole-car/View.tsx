@@ -13,7 +13,8 @@ import { words } from './words.en.ts';
 const { chart } = words;
 const TIME = { label: chart.time, quantity: seconds, min: 0, max: END };
 /** Higher than an engine idles, so that a flare is seen to leave. */
-const SPEED = { label: chart.turbine, quantity: speed, min: 0, max: 1600 };
+const SPEED = { label: chart.turbine, quantity: speed, min: 0 };
+const TOP_RPM = 1600;
 
 /** Both cars at one moment, and the trace that is the handle for it. */
 function Picture({ model, stage, live }: PictureProps<WholeCarModel>) {
@@ -38,7 +39,7 @@ function Picture({ model, stage, live }: PictureProps<WholeCarModel>) {
         name={chart.turbine}
         takeaway={chart.takeaway}
         xAxis={TIME}
-        yAxis={SPEED}
+        yAxis={{ ...SPEED, max: Math.max(TOP_RPM, 2 * (cold.turbine[0] ?? 0)) }}
         x={times}
         series={[
           { id: 'cold', label: chart.cold, kind: 'cold', y: until(cold.turbine) },

@@ -1,4 +1,5 @@
-import { computed } from '@preact/signals';
+import { computed, signal } from '@preact/signals';
+import { makeCar, oneFault } from '../../car/car.ts';
 import { COLD_C, HOT_C } from '../../car/cold-and-hot.ts';
 import { engage, faultyCar, gaveUp } from '../../car/engage.ts';
 import { inMotion, type Motion } from '../../car/in-motion.ts';
@@ -9,6 +10,7 @@ import {
   type Engagement,
   type FaultId,
   type FluidClass,
+  type Plant,
   type RangeSelection,
 } from '../../engine/index.ts';
 import { givensFrom } from '../../simulation/givens.ts';
@@ -68,16 +70,29 @@ export function bringOpening(text: string): void {
   opening ??= JSON.parse(text) as Opening;
 }
 
+/** A sheet of one's own in the place of the training transmission, and what is said of it. */
+export interface OwnTransmission {
+  readonly plant: Plant;
+  readonly said: string;
+}
+
 export function makeModel() {
   const { givens, apply, reset } = givensFrom(START);
-  const car = computed(() =>
-    faultyCar({
-      fault: givens.fault.value,
-      severity: givens.severity.value,
-      range: givens.range.value,
-      fluid: givens.fluid.value,
-    }),
-  );
+  const own = signal<OwnTransmission | null>(null);
+  const car = computed(() => {
+    const [fault, severity, range] = [
+      givens.fault.value,
+      givens.severity.value,
+      givens.range.value,
+    ];
+    // A transmission of one's own comes with its own fluid.
+    return own.value
+      ? makeCar({
+          transmission: own.value.plant,
+          faults: oneFault(fault, severity, circuitOf[range]),
+        })
+      : faultyCar({ fault, severity, range, fluid: givens.fluid.value });
+  });
   const runAt = (tempC: number): Run => {
     const { value: range } = givens.range;
     const solved = engage(car.value, { tempC, range, rangeSelection: givens.selection.value });
@@ -97,6 +112,7 @@ export function makeModel() {
   const hot = computed(() => runAt(givens.temp.value));
   return {
     givens,
+    own,
     apply,
     reset,
     cold,

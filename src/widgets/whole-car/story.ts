@@ -109,6 +109,7 @@ export function says(model: WholeCarModel, system: UnitSystem): string {
     (letGo === 'failSafePark' || letGo === 'failSafeNeutral') &&
     (trace.throttle[rowAt(hot.value, time)] ?? 0) > 0;
   return [
+    ...(model.own.value ? [model.own.value.said] : []),
     words.moment({
       time: print(time, seconds),
       cold: turbine(cold.value),

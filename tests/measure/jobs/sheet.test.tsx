@@ -88,7 +88,14 @@ describe('a job on the page', () => {
     const { jobs, id } = bay();
     const said = text(
       render(
-        <JobSheet jobs={jobs} id={id} planner={null} arrived={false} close={() => undefined} />,
+        <JobSheet
+          jobs={jobs}
+          id={id}
+          planner={null}
+          own={null}
+          arrived={false}
+          close={() => undefined}
+        />,
       ),
     );
     expect(said).toContain('Bay 3');

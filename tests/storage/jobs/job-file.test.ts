@@ -12,6 +12,8 @@ test('a file of version 1 is read for ever', () => {
   const read = readFile(JSON.stringify(version1));
   expect(read.ok && read.jobs.map(({ label }) => label.value)).toEqual(['Bay 3, slips hot']);
   expect(read.ok && Object.keys(read.jobs[0]?.readings ?? {})).toHaveLength(2);
+  // There was no choice of a transmission then.
+  expect(read.ok && read.jobs[0]?.transmission.value).toBe('training');
 });
 
 test.each([

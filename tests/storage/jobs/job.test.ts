@@ -30,6 +30,7 @@ const job: fc.Arbitrary<Job> = fc.record({
   notes: entry(fc.string({ maxLength: 3 })),
   repair: entry(fc.string({ maxLength: 3 })),
   draft: entry(fc.constant(null)),
+  transmission: entry(fc.constantFrom('training', 'second', 'mine-1')),
   readings: fc.dictionary(fc.constantFrom('r1', 'r2', 'r3'), entry(fc.option(reading)), {
     noNullPrototype: true,
   }),

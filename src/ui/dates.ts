@@ -1,4 +1,4 @@
-import { language } from '../../language/current.ts';
+import { language } from '../language/current.ts';
 
 /** A date as a work order has it. */
 export const dateOf = (at: number): string =>

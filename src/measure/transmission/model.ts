@@ -1,0 +1,74 @@
+import { computed } from '@preact/signals';
+import { keptRecords } from '../../storage/kept-records.ts';
+import { dated, timedId } from '../../storage/dated.ts';
+import type { FileFault } from '../../storage/kept-file.ts';
+import {
+  isSheetDeleted,
+  mergeSheets,
+  newSheet,
+  sheetChangedAt,
+  withSheetDeleted,
+  type OwnSheet,
+  type TypedField,
+} from '../../storage/sheets/own-sheet.ts';
+import { sheetFile } from '../../storage/sheets/sheet-file.ts';
+import type { SheetStore } from '../../storage/sheets/sheet-store.ts';
+
+export type Taken =
+  | {
+      readonly ok: true;
+      readonly added: number;
+      readonly changed: number;
+      readonly unreadable: number;
+    }
+  | { readonly ok: false; readonly fault: FileFault };
+
+interface Needs {
+  readonly store: Pick<SheetStore, 'read' | 'write' | 'leave' | 'watch'>;
+  readonly now?: () => number;
+}
+
+/** The sheets of this device, as this page has them. */
+export function makeSheets({ store, now = Date.now }: Needs) {
+  const kept = keptRecords<OwnSheet>({
+    store,
+    merge: mergeSheets,
+    isDeleted: isSheetDeleted,
+    withDeleted: withSheetDeleted,
+    now,
+  });
+  const { all, undo, change } = kept;
+  const standing = computed(() => [...all.value.values()].filter((one) => !isSheetDeleted(one)));
+  return {
+    ...kept,
+    sheet: (id: string): OwnSheet | undefined => all.value.get(id),
+    /** Those that stand, changed last first. */
+    listed: computed(() =>
+      standing.value.toSorted((a, b) => sheetChangedAt(b) - sheetChangedAt(a)),
+    ),
+    add: (name: string): OwnSheet => {
+      const at = now();
+      const sheet = newSheet(timedId(at), at, name);
+      undo.value = null;
+      change(sheet, 'now');
+      return sheet;
+    },
+    rename: (sheet: OwnSheet, name: string): void => {
+      if (sheet.name.value !== name) change({ ...sheet, name: dated(sheet.name, now(), name) });
+    },
+    /** Null: assumed again. */
+    type: (sheet: OwnSheet, path: string, value: TypedField | null): void => {
+      const entry = dated(sheet.fields[path], now(), value);
+      change({ ...sheet, fields: { ...sheet.fields, [path]: entry } });
+    },
+    file: (): string => sheetFile.write([...all.peek().values()]),
+    fileOf: (sheet: OwnSheet): string => sheetFile.write([sheet]),
+    /** Takes a file in, entry by entry; nothing that is newer here is lost. */
+    take: async (text: string): Promise<Taken> => {
+      const read = sheetFile.read(text);
+      if (!read.ok) return read;
+      return { ok: true, ...(await kept.take(read.records)), unreadable: read.unreadable };
+    },
+  };
+}
+export type SheetsModel = ReturnType<typeof makeSheets>;

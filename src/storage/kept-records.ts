@@ -1,0 +1,108 @@
+import { signal } from '@preact/signals';
+import type { StoreStatus } from './connection.ts';
+import type { Kept, RecordStore } from './record-store.ts';
+
+/** Between the last key and the store. */
+const QUIET_MS = 300;
+
+interface Needs<Of extends Kept> {
+  readonly store: Pick<RecordStore<Of>, 'read' | 'write' | 'leave' | 'watch'>;
+  readonly merge: (a: Of, b: Of) => Of;
+  readonly isDeleted: (record: Of) => boolean;
+  readonly withDeleted: (record: Of, now: number, deleted: boolean) => Of;
+  readonly now: () => number;
+}
+
+/** The records of one kind on this device, as this page has them; what it changes is on its way to the store a moment later. */
+export function keptRecords<Of extends Kept>(needs: Needs<Of>) {
+  const { store, merge, isDeleted, withDeleted, now } = needs;
+  const all = signal<ReadonlyMap<string, Of>>(new Map());
+  const loaded = signal(false);
+  const fault = signal<Exclude<StoreStatus, 'ok'> | null>(null);
+  const damaged = signal<readonly unknown[]>([]);
+  /** Deleted in this page a moment ago: what undo brings back. */
+  const undo = signal<Of | null>(null);
+  const dirty = new Set<string>();
+  let timer: ReturnType<typeof setTimeout> | undefined;
+
+  const told = (status: StoreStatus): void => {
+    fault.value = status === 'ok' ? null : status;
+  };
+  const put = (records: readonly Of[]): void => {
+    const next = new Map(all.peek());
+    for (const record of records) {
+      const there = next.get(record.id);
+      next.set(record.id, there ? merge(there, record) : record);
+    }
+    all.value = next;
+  };
+  const waiting = (): Of[] =>
+    [...dirty].flatMap((id) => {
+      const record = all.peek().get(id);
+      return record ? [record] : [];
+    });
+
+  async function keep(): Promise<void> {
+    clearTimeout(timer);
+    timer = undefined;
+    const records = waiting();
+    if (records.length === 0) return;
+    dirty.clear();
+    const status = await store.write(records);
+    told(status);
+    // Tried again with the next change; until then the page has it.
+    if (status !== 'ok') for (const { id } of records) dirty.add(id);
+  }
+
+  function change(record: Of, at: 'soon' | 'now' = 'soon'): void {
+    put([record]);
+    dirty.add(record.id);
+    clearTimeout(timer);
+    if (at === 'now') void keep();
+    else timer = setTimeout(() => void keep(), QUIET_MS);
+  }
+
+  async function load(): Promise<void> {
+    const read = await store.read(now());
+    if (read.status === 'ok') {
+      put(read.records);
+      damaged.value = read.damaged;
+    } else told(read.status);
+    loaded.value = true;
+  }
+
+  return {
+    all,
+    loaded,
+    fault,
+    damaged,
+    undo,
+    load,
+    keep,
+    change,
+    leave: (): void => store.leave(waiting()),
+    watch: (): (() => void) => store.watch(() => void load()),
+    remove: (record: Of): void => {
+      undo.value = record;
+      change(withDeleted(record, now(), true), 'now');
+    },
+    bringBack: (): void => {
+      const record = all.peek().get(undo.peek()?.id ?? '');
+      undo.value = null;
+      if (record) change(withDeleted(record, now(), false), 'now');
+    },
+    /** Takes records in, entry by entry; nothing that is newer here is lost. */
+    take: async (records: readonly Of[]) => {
+      const before = all.peek();
+      const added = records.filter((one) => !before.has(one.id) && !isDeleted(one)).length;
+      put(records);
+      const changed = records.filter((one) => {
+        const there = before.get(one.id);
+        return there && JSON.stringify(there) !== JSON.stringify(all.peek().get(one.id));
+      }).length;
+      for (const { id } of records) dirty.add(id);
+      await keep();
+      return { added, changed };
+    },
+  };
+}

@@ -1,0 +1,20 @@
+import { useSignal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
+import { OnTransmission } from '../../own-sheet/OnTransmission.tsx';
+import { planner } from '../../planner/load.ts';
+import type { NextTestModel } from './model.ts';
+import { keepOn, keptOn } from './on-place.ts';
+
+/** The transmission that the readings were taken on. */
+export function On({ model }: { readonly model: NextTestModel }) {
+  const which = useSignal(keptOn());
+  useEffect(() => which.subscribe(keepOn), []);
+  return (
+    <OnTransmission
+      model={model}
+      which={which}
+      choose={(next) => (which.value = next)}
+      training={planner}
+    />
+  );
+}

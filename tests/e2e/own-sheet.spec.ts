@@ -1,0 +1,165 @@
+import type { Page } from '@playwright/test';
+import { keptSecondTable } from '../../src/diagnosis/kept-second-table.ts';
+import { axeOn, ENHANCED } from './axe.ts';
+import { expect, test } from './fixtures.ts';
+
+const PAGE = '/measure/transmission/';
+const ready = (page: Page) =>
+  expect(page.locator('#own-sheets')).toHaveAttribute('data-ready', 'true');
+const whose = (page: Page, path: string) => page.locator(`#sheet-${path}-whose`);
+const wrong = (page: Page, path: string) => page.locator(`#sheet-${path}-wrong`);
+
+/** A new sheet, by keyboard; the keys are at its first number then. */
+async function begin(page: Page, name: string): Promise<void> {
+  await page.goto(PAGE);
+  await ready(page);
+  await page.getByLabel('Name of the sheet').focus();
+  await page.keyboard.type(name);
+  await page.keyboard.press('Enter');
+  await expect(page.getByLabel('First gear ratio')).toBeFocused();
+}
+
+test('a sheet is entered by keyboard, refuses an impossible number there, and survives a reload', async ({
+  page,
+}) => {
+  await begin(page, 'Shop van');
+  await page.keyboard.type('3.9');
+  await expect(whose(page, 'ratios-first')).toHaveText('yours');
+  await page.keyboard.press('Tab');
+  await page.keyboard.type('forty');
+  await expect(wrong(page, 'ratios-reverse')).toContainText('does not start with a number');
+  await expect(page.locator('.sheet-counted .field-error')).toContainText('One field below');
+  await page.keyboard.press('Control+a');
+  await page.keyboard.type('40');
+  await expect(wrong(page, 'ratios-reverse')).toContainText('0.5 to 10');
+  await page.keyboard.press('Control+a');
+  await page.keyboard.type('3.2');
+  await expect(wrong(page, 'ratios-reverse')).toBeEmpty();
+  await expect(page.locator('.sheet-counted')).toContainText('2 of 72 are yours');
+  // What the model makes of it, from the worker.
+  await expect(page.locator('.sheet-sound')).toHaveAttribute('data-state', 'sound');
+  await expect(page.locator('.sheet-sound')).toContainText('From your numbers: 2 typed');
+  await expect(page.locator('.sheet-sound table').first()).toContainText('87 psi of 87 psi');
+  await page.reload();
+  await ready(page);
+  await expect(page.getByLabel('First gear ratio')).toHaveValue('3.9');
+  await expect(page.getByLabel('Reverse gear ratio')).toHaveValue('3.2');
+  await expect(whose(page, 'ratios-third')).toContainText('assumed: 1.5');
+  expect((await axeOn(page, ENHANCED).analyze()).violations).toEqual([]);
+});
+
+test('numbers that do not go together are said at the field, with a way there', async ({
+  page,
+}) => {
+  await begin(page, 'Van');
+  await page.getByLabel('Clutch pressure, idle').fill('100 psi');
+  await expect(wrong(page, 'commands-idleClutch_kPa')).toContainText(
+    'cannot have more than the line',
+  );
+  const chart = page.getByRole('group', { name: 'Second' });
+  await chart.getByLabel('forward').uncheck();
+  await expect(chart).toContainText('No clutch is on in this range');
+  await page.getByRole('button', { name: 'Go to: Second' }).click();
+  await expect(chart.getByLabel('forward')).toBeFocused();
+  await page.getByRole('button', { name: 'Back to assumed: Second' }).click();
+  await expect(chart).not.toContainText('No clutch');
+  await expect(page.getByRole('heading', { name: 'What the model makes of it' })).toBeHidden();
+});
+
+test('delete with undo, to a file and back, and foreign files are refused', async ({ page }) => {
+  await begin(page, 'Van');
+  await page.keyboard.type('3.9');
+  await page.getByRole('button', { name: 'All sheets' }).click();
+  const saved = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save all sheets to a file' }).click();
+  const path = await (await saved).path();
+  await page.getByRole('button', { name: 'Delete Van' }).click();
+  await expect(page.locator('.job-listed')).toContainText('None yet');
+  await page.getByRole('button', { name: 'Bring it back' }).click();
+  await expect(page.getByRole('link', { name: 'Van' })).toBeVisible();
+  const file = page.getByLabel('Take sheets in from a file');
+  await file.setInputFiles({
+    name: 'letter.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from('{"dear": "sir"}'),
+  });
+  await expect(page.locator('#sheet-file-said')).toContainText('does not hold transmission sheets');
+  const other = await page.context().browser()?.newContext();
+  const fresh = await other?.newPage();
+  if (!fresh) throw new Error('no second device');
+  await fresh.goto(new URL(PAGE, page.url()).href);
+  await ready(fresh);
+  await fresh.getByLabel('Take sheets in from a file').setInputFiles(path);
+  await expect(fresh.locator('#sheet-file-said')).toContainText('1 added');
+  await fresh.getByRole('link', { name: 'Van' }).click();
+  await expect(fresh.getByLabel('First gear ratio')).toHaveValue('3.9');
+  await other?.close();
+});
+
+test('the table is made away from the page, told of, and can be cancelled', async ({ page }) => {
+  test.slow();
+  await begin(page, 'Van');
+  await page.keyboard.type('3.9');
+  const planner = page.locator('.sheet-planner');
+  await planner.getByRole('button', { name: 'Make the table' }).click();
+  // A hundredth of it, by the worker itself.
+  await expect(planner.locator('progress')).not.toHaveAttribute('value', '0', { timeout: 60_000 });
+  await planner.getByRole('button', { name: 'Cancel' }).click();
+  await expect(planner).toContainText('You stopped it');
+  await expect(planner.getByRole('button', { name: 'Make the table' })).toBeVisible();
+});
+
+test('a job is on a sheet of one’s own, and says so', async ({ page }) => {
+  // The worker’s place is taken by one that has a table at hand: what is tried here is the way of a table, not its minute.
+  await page.route(/\/worker-[^/]*\.js$/, (route) =>
+    route.fulfill({
+      contentType: 'text/javascript',
+      body: `addEventListener('message', () => postMessage({ kind: 'table', text: '${keptSecondTable}' }));`,
+    }),
+  );
+  await begin(page, 'Shop van');
+  await page.keyboard.type('3.9');
+  await expect(page.locator('.sheet-counted')).toContainText('1 of 72');
+  await page.waitForTimeout(500);
+  await page.goto('/measure/jobs/');
+  await expect(page.locator('#jobs')).toHaveAttribute('data-ready', 'true');
+  await page.getByLabel('Short label').fill('Bay 3');
+  await page.keyboard.press('Enter');
+  const choice = page.locator('#own-which');
+  await expect(choice).toHaveValue('training');
+  await expect(page.locator('.next-causes')).not.toContainText('From your numbers');
+  await choice.selectOption({ label: 'Shop van' });
+  await expect(page.locator('.own-choice')).toContainText('no table of this sheet yet');
+  await expect(page.locator('.next-causes')).toHaveCount(0);
+  await page.getByRole('button', { name: 'Make the table' }).click();
+  await expect(page.locator('.next-causes')).toContainText(
+    'From your numbers: “Shop van”, 1 typed and 71 assumed.',
+  );
+  await expect(page.locator('.next-tests')).toContainText('From your numbers');
+  await page.reload();
+  await expect(page.locator('#own-which')).not.toHaveValue('training');
+  await expect(page.locator('.next-causes')).toContainText('From your numbers');
+  // The planner’s page knows the sheet as well, and its table is there already.
+  await page.goto('/measure/');
+  await page.locator('#next-test').scrollIntoViewIfNeeded();
+  await page.locator('#own-which').selectOption({ label: 'Shop van' });
+  await expect(page.locator('.next-causes')).toContainText('From your numbers');
+  await page.locator('#own-which').selectOption('second');
+  await expect(page.locator('.next-causes')).not.toContainText('From your numbers');
+});
+
+test('the whole car runs on a sheet of one’s own when everything is open', async ({ page }) => {
+  await begin(page, 'Shop van');
+  await page.getByLabel('Idle speed').fill('820');
+  await page.waitForTimeout(500);
+  await page.goto('/whole-car/');
+  const sim = page.locator('.sim');
+  await sim.scrollIntoViewIfNeeded();
+  await expect(sim).toHaveAttribute('data-ready', 'true');
+  await page.getByRole('button', { name: 'Your controls' }).click();
+  await page.getByRole('button', { name: 'Look for your sheets' }).click();
+  await page.getByLabel('Both cars are built from').selectOption({ label: 'Shop van' });
+  await expect(sim.locator('.live-text').first()).toContainText('From your numbers: “Shop van”');
+  await page.getByRole('button', { name: 'Predict' }).first().click();
+  await expect(sim).not.toContainText('From your numbers');
+});
