@@ -30,7 +30,8 @@ const bootHash = /** @type {const} */ (
 // one file. Left to itself the bundler makes a dozen of it, which compress worse: 1 to 2 kB a lesson.
 const shared = {
   name: 'simulation',
-  test: /\/src\/(simulation\/([^/]+|choices\/(number|temperatures|words\.[a-z]+))|ui\/still)\.tsx?$/,
+  // The bundler's own line of runtime goes with it.
+  test: /\/src\/(simulation\/([^/]+|choices\/(number|temperatures|words\.[a-z]+))|ui\/still)\.tsx?$|rolldown\/runtime/,
 };
 
 // The parts of a chart stay with the line chart, which most pages show: a page that shows a map alone would make two files of them.
@@ -43,6 +44,8 @@ const engine = [
     test: /\/engine\/(fluid\/(fluid|density|viscosity-temp)|numerics\/find-root|clutch\/torque)/,
   },
   { name: 'controller', test: /\/engine\/(controller\/|drive\/engagement-story)/ },
+  { name: 'transmissions', test: /\/engine\/transmission\/(sheets|from-sheet|transmissions)/ },
+  { name: 'faults', test: /\/engine\/faults\// },
 ];
 
 // The same for what every drawing is made of.

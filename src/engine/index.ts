@@ -22,6 +22,7 @@ export * from './transmission/plant.ts';
 export * from './transmission/sheet-fields.ts';
 export * from './transmission/sheet.ts';
 export * from './transmission/sheets.ts';
+export * from './transmission/second.ts';
 export * from './transmission/clutch-on-sheet.ts';
 export * from './transmission/check-sheet.ts';
 export * from './transmission/parse-sheet.ts';

@@ -1,14 +1,10 @@
 import { plantFromSheet } from './from-sheet.ts';
 import type { Circuit } from './circuits.ts';
 import type { Plant, TestPoint } from './plant.ts';
-import { secondSheet, trainingSheet } from './sheets.ts';
+import { trainingSheet } from './sheets.ts';
 
 /** The training transmission. Invented for teaching; no maker's transmission. */
 export const training: Plant = /* @__PURE__ */ plantFromSheet(trainingSheet);
-/** The second training transmission; invented like the first. */
-// Marked pure, so that a page that does not ask about it does not carry it.
-export const secondTraining: Plant = /* @__PURE__ */ plantFromSheet(secondSheet);
-
 /**
  * Commands at a test point in the range that applies a circuit: Reverse is boosted.
  *
