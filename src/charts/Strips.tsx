@@ -1,4 +1,3 @@
-import type { Strip } from './line-data.ts';
 import type { LineLayout } from './line-layout.ts';
 import { hatchFill } from './Hatches.tsx';
 import { round } from './path.ts';
@@ -7,7 +6,6 @@ import { textWidth } from './wrap.ts';
 
 interface StripsProps {
   readonly id: string;
-  readonly strips: readonly Strip[];
   readonly layout: LineLayout;
   readonly em: number;
   readonly at: number | null;
@@ -17,8 +15,8 @@ interface StripsProps {
  * Rows of states along x. A state too short for its words gets them when the cursor stands in it;
  * all of them are in the table below the chart.
  */
-export function Strips({ id, strips, layout, em, at }: StripsProps) {
-  const { frame, x, stripTops, stripHeight } = layout;
+export function Strips({ id, layout, em, at }: StripsProps) {
+  const { frame, x, strips, stripTops, stripHeight } = layout;
   return (
     <>
       {strips.map((strip, row) => {
