@@ -201,7 +201,8 @@ function gripObstacles(
 
 const pushedInto = (plot: Box, box: Box): Box => ({
   ...box,
-  x: Math.max(plot.x, Math.min(box.x, plot.x + plot.width - box.width)),
+  // A letter does not stand on the axis.
+  x: Math.max(plot.x + 4, Math.min(box.x, plot.x + plot.width - box.width)),
   y: Math.max(plot.y, Math.min(box.y, plot.y + plot.height - box.height)),
 });
 
