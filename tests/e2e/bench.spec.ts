@@ -8,7 +8,14 @@ import { simulationPages } from './pages.ts';
  */
 const VISITS = [
   { on: { width: 390, height: 664 }, thenOn: [{ width: 1366, height: 768 }] },
-  { on: { width: 844, height: 390 }, thenOn: [{ width: 1920, height: 1080 }] },
+  {
+    on: { width: 844, height: 390 },
+    thenOn: [
+      { width: 1920, height: 1080 },
+      // A small phone on its side.
+      { width: 667, height: 375 },
+    ],
+  },
 ];
 /** Rounding of the browser's own layout. */
 const SLACK = 1;
