@@ -70,7 +70,7 @@ export function CursorLayer({ chart, layout, at, em, system }: CursorLayerProps)
     ]),
   );
   // In a plot too low for them, beside the names of the lines, what is said below the picture has to do.
-  const fits = (points.length + 2) * em * LINE_HEIGHT <= frame.bottom - frame.top;
+  const fits = (points.length + 3) * em * LINE_HEIGHT <= frame.bottom - frame.top;
   const readings = points.map(({ text, ...point }, n) => {
     const sides = [across + em * 0.7, across - em * 0.7 - textWidth(text, em)];
     const middle = middles[n] ?? point.place;

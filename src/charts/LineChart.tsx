@@ -24,16 +24,7 @@ const NO_BANDS: readonly Band[] = [];
  * the axis ranges come from outside so that they stand still. See `line-data.ts` for the props.
  */
 export function LineChart(chart: LineChartProps) {
-  const {
-    id,
-    name,
-    takeaway,
-    series,
-    bands = NO_BANDS,
-    marks = [],
-    events = [],
-    strips = [],
-  } = chart;
+  const { id, name, takeaway, series, bands = NO_BANDS, marks = [], events = [] } = chart;
   const box = useRef<HTMLDivElement>(null);
   const size = useSize(box);
   const system = useUnits();
@@ -132,7 +123,7 @@ export function LineChart(chart: LineChartProps) {
           em={em}
         />
       ))}
-      <Strips id={id} strips={strips} layout={layout} em={em} at={at} />
+      <Strips id={id} layout={layout} em={em} at={at} />
       {layout.bandNames.map((text) => (
         <TextLines key={text.id} {...text} em={em} kind="band-name" />
       ))}
@@ -145,8 +136,16 @@ export function LineChart(chart: LineChartProps) {
           r={round(em * 0.42)}
         />
       ))}
-      {layout.markNames.map((text) => (
-        <TextLines key={text.id} {...text} em={em} kind="mark-name" />
+      {layout.markNames.map(({ tie, ...text }) => (
+        <g key={text.id}>
+          {tie && (
+            <path
+              class="leader"
+              d={`M${round(tie.from.x)} ${round(tie.from.y)}L${round(tie.to.x)} ${round(tie.to.y)}`}
+            />
+          )}
+          <TextLines {...text} em={em} kind="mark-name" />
+        </g>
       ))}
       {layout.ends.map(({ lineY, kind, ...end }) => (
         <g key={end.id}>

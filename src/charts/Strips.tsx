@@ -1,4 +1,3 @@
-import type { Strip } from './line-data.ts';
 import type { LineLayout } from './line-layout.ts';
 import { hatchFill } from './Hatches.tsx';
 import { round } from './path.ts';
@@ -7,24 +6,27 @@ import { textWidth } from './wrap.ts';
 
 interface StripsProps {
   readonly id: string;
-  readonly strips: readonly Strip[];
   readonly layout: LineLayout;
   readonly em: number;
   readonly at: number | null;
 }
 
 /**
- * Rows of states along x. A state too short for its words gets them when the cursor stands in it;
- * all of them are in the table below the chart.
+ * Rows of states along x. A state too short for its words gets them when the cursor stands in it, the last one
+ * whenever there is none; all of them are in the table below the chart.
  */
-export function Strips({ id, strips, layout, em, at }: StripsProps) {
-  const { frame, x, stripTops, stripHeight } = layout;
+export function Strips({ id, layout, em, at }: StripsProps) {
+  const { frame, x, strips, stripTops, stripHeight } = layout;
   return (
     <>
       {strips.map((strip, row) => {
         const top = stripTops[row] ?? 0;
-        const inForce =
-          at === null ? undefined : strip.states.find((s) => at >= s.from && at < s.to);
+        const last = strip.states.at(-1);
+        const fits = (label: string, room: number) => textWidth(label, em) + em * 0.6 <= room;
+        // What it has come to is named in any case.
+        const ended =
+          last && !fits(last.label, frame.right - x.place(last.from)) ? last : undefined;
+        const inForce = at === null ? ended : strip.states.find((s) => at >= s.from && at < s.to);
         return (
           <g key={strip.id} class="strip">
             <TextLines
@@ -38,7 +40,6 @@ export function Strips({ id, strips, layout, em, at }: StripsProps) {
               const start = Math.max(frame.left, x.place(state.from));
               const end = Math.min(frame.right, x.place(state.to));
               if (end <= start) return null;
-              const fits = textWidth(state.label, em) + em * 0.6 <= end - start;
               return (
                 <g key={state.from}>
                   <rect
@@ -49,7 +50,7 @@ export function Strips({ id, strips, layout, em, at }: StripsProps) {
                     width={round(end - start)}
                     height={round(stripHeight)}
                   />
-                  {fits && (
+                  {fits(state.label, end - start) && (
                     <TextLines
                       lines={[state.label]}
                       x={(start + end) / 2}

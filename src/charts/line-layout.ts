@@ -1,7 +1,7 @@
 import { textFor, type UnitSystem } from '../quantity/unit-system.ts';
 import { placeAxis, widestTick, type Axis, type PlacedAxis } from './axis.ts';
 import type { Frame } from './Axes.tsx';
-import type { Band, LineChartProps, Series, SeriesKind } from './line-data.ts';
+import type { Band, LineChartProps, Series, SeriesKind, Strip } from './line-data.ts';
 import { known } from './path.ts';
 import { leastCovered, TEXT_WEIGHT, type Box, type Obstacle } from './place-boxes.ts';
 import { placeLabels } from './place-labels.ts';
@@ -21,16 +21,30 @@ export interface LineLayout {
   readonly y: PlacedAxis;
   /** Where the x ticks stand: under the strips. */
   readonly foot: number;
+  /** Those that a low box has room for. */
+  readonly strips: readonly Strip[];
   readonly stripTops: readonly number[];
   readonly stripHeight: number;
   /** Beside the plot at the height that a line ends at, or, without one, where the line leaves the plot. */
   readonly ends: readonly (PlacedText & { readonly lineY?: number; readonly kind: SeriesKind })[];
   readonly bandNames: readonly PlacedText[];
-  readonly markNames: readonly PlacedText[];
+  readonly markNames: readonly NamedMark[];
   readonly eventPlaces: readonly number[];
   /** What the names inside the plot have taken: a reading at the cursor keeps off them. */
   readonly taken: readonly Obstacle[];
 }
+
+/** One that stands away from its mark is tied to it by a line, from here to there. */
+export interface NamedMark extends PlacedText {
+  readonly tie: { readonly from: Point; readonly to: Point } | null;
+}
+interface Point {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** A plot lower than this [em] is a stripe: rather one strip fewer. The last is kept, and the table has them all. */
+const LEAST_PLOT = 8;
 
 /** Place in the list of the last value that is there, and of the first of those beyond the axis that no other follows. */
 function endOf(
@@ -53,7 +67,7 @@ function endOf(
 /** Everything that has a place in a line chart, from the data and the size of the box alone. */
 export function layOutLines(props: LineChartProps, size: Size, system: UnitSystem): LineLayout {
   const { width, height, em } = size;
-  const { series, bands = [], marks = [], events = [], strips = [] } = props;
+  const { series, bands = [], marks = [], events = [] } = props;
   const lineHeight = em * LINE_HEIGHT;
 
   const room = width * (width < em * 36 ? 0.27 : 0.24);
@@ -63,7 +77,9 @@ export function layOutLines(props: LineChartProps, size: Size, system: UnitSyste
   const stripStep = stripHeight + em * 1.5;
   const top = em * (events.length > 0 ? 3.3 : 1.9);
   const foot = height - em * 2.9;
-  // In a box too low for its strips there is no plot, but never one upside down.
+  const spare = foot - top - LEAST_PLOT * em;
+  const strips = (props.strips ?? []).slice(-Math.max(1, Math.floor(spare / stripStep)));
+  // In a box too low for its strip there is no plot, but never one upside down.
   const bottom = Math.max(top, foot - strips.length * stripStep);
   const left = widestTick(props.yAxis, system) * em * EM_PER_CHARACTER + em * 0.9;
   const frame: Frame = { left, right: width - longest - em * 0.8, top, bottom };
@@ -109,19 +125,12 @@ export function layOutLines(props: LineChartProps, size: Size, system: UnitSyste
   const bandNames = bands
     .filter(({ label }) => label !== '')
     .map((band) => placeBandName(band, y, plot, em, obstacles));
-  const markNames = marks.map((mark) =>
-    placeBeside(
-      {
-        id: mark.id,
-        lines: wrap(textFor(mark.words, system), Math.min(plot.width * 0.6, em * 13), em),
-        px: x.place(mark.x),
-        py: y.place(mark.y),
-      },
-      plot,
-      em,
-      obstacles,
-    ),
-  );
+  const markNames = marks.map((mark) => {
+    const [px, py] = [x.place(mark.x), y.place(mark.y)];
+    const lines = wrap(textFor(mark.words, system), Math.min(plot.width * 0.7, em * 13), em);
+    const name = placeBeside({ id: mark.id, lines, px, py }, plot, em, obstacles);
+    return { ...name, tie: tieTo({ x: px, y: py }, name, em) };
+  });
 
   const eventPlaces = placeLabels(
     events.map((event) => ({ at: x.place(event.x), height: em * 1.6 })),
@@ -131,11 +140,24 @@ export function layOutLines(props: LineChartProps, size: Size, system: UnitSyste
   const stripTops = strips.map((_, i) => bottom + i * stripStep + em * 1.4);
   const taken = obstacles.filter(({ weight }) => weight === TEXT_WEIGHT);
   const names = { ends, bandNames, markNames, eventPlaces, taken };
-  return { frame, x, y, foot, stripTops, stripHeight, ...names };
+  return { frame, x, y, foot, strips, stripTops, stripHeight, ...names };
 }
 
-/** A mark is a filled disc: of a name under it whole letters are lost, where a line leaves them legible. */
-const MARK_WEIGHT = 10;
+/** The shortest way from a name to the rim of its mark, where there is room for one to be mistaken. */
+function tieTo(mark: Point, { lines, x, y }: PlacedText, em: number): NamedMark['tie'] {
+  if (lines.length === 0) return null;
+  const width = Math.max(...lines.map((line) => textWidth(line, em)));
+  const high = (lines.length * em * LINE_HEIGHT) / 2;
+  const from = {
+    x: Math.min(x + width, Math.max(x, mark.x)),
+    y: Math.min(y + high, Math.max(y - high, mark.y)),
+  };
+  const [across, down] = [from.x - mark.x, from.y - mark.y];
+  const away = Math.hypot(across, down);
+  if (away < em * 1.3) return null;
+  const rim = (em * 0.5) / away;
+  return { from, to: { x: mark.x + across * rim, y: mark.y + down * rim } };
+}
 
 /** Small boxes along the lines, and one on each marked point, for names to keep clear of. */
 function lineObstacles(
@@ -152,7 +174,7 @@ function lineObstacles(
   });
   const boxes: Obstacle[] = marks.map((mark) => ({
     ...around(x.place(mark.x), y.place(mark.y), em * 0.5),
-    weight: MARK_WEIGHT,
+    weight: TEXT_WEIGHT,
   }));
   for (const { y: ys } of series) {
     xs.forEach((value, i) => {
@@ -179,7 +201,8 @@ function gripObstacles(
 
 const pushedInto = (plot: Box, box: Box): Box => ({
   ...box,
-  x: Math.max(plot.x, Math.min(box.x, plot.x + plot.width - box.width)),
+  // A letter does not stand on the axis.
+  x: Math.max(plot.x + 4, Math.min(box.x, plot.x + plot.width - box.width)),
   y: Math.max(plot.y, Math.min(box.y, plot.y + plot.height - box.height)),
 });
 

@@ -79,7 +79,7 @@ export interface PredictSpec<G extends Givens, M extends SimModel<G>> {
 
 /** How near the state is to what a task asks for, and what it has come to, in a sentence of its own. */
 export interface Verdict {
-  readonly is: 'too-high' | 'too-low' | 'too-early' | 'too-late' | 'nearly' | 'done';
+  readonly is: 'too-high' | 'too-low' | 'too-early' | 'too-late' | 'nearly' | 'not-that' | 'done';
   readonly reached: UnitText;
 }
 

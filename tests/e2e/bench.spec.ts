@@ -7,11 +7,20 @@ import { simulationPages } from './pages.ts';
  * every stage and on every screen.
  */
 const VISITS = [
-  { on: { width: 390, height: 664 }, thenOn: { width: 1366, height: 768 } },
-  { on: { width: 844, height: 390 }, thenOn: { width: 1920, height: 1080 } },
+  { on: { width: 390, height: 664 }, thenOn: [{ width: 1366, height: 768 }] },
+  {
+    on: { width: 844, height: 390 },
+    thenOn: [
+      { width: 1920, height: 1080 },
+      // A small phone on its side.
+      { width: 667, height: 375 },
+    ],
+  },
 ];
 /** Rounding of the browser's own layout. */
 const SLACK = 1;
+/** What the lines of a chart have at the least once the answer is out: a thumb's breadth and a half [px]. */
+const LEAST_PLOT = 60;
 
 /**
  * Brings each control of the stage that can be pressed, typed into or moved into view, as the browser
@@ -74,6 +83,27 @@ async function expectAllInSight(sim: Locator, where: string): Promise<void> {
 }
 
 /**
+ * Letters of a picture stay in the picture's column, off the controls; and the lines of a chart have a plot to be read
+ * in, not a stripe.
+ */
+async function expectApart(sim: Locator, where: string): Promise<void> {
+  const wrong = await sim.evaluate((section, least) => {
+    const picture = section.querySelector('.sim-picture');
+    const right = (picture?.getBoundingClientRect().right ?? 0) + 2;
+    const shown = (one: Element) => one.checkVisibility() && one.getClientRects().length > 0;
+    const out = [...section.querySelectorAll('.sim-picture svg text')]
+      .filter((text) => shown(text) && text.getBoundingClientRect().right > right)
+      .map((text) => `${text.textContent} sticks out of the picture`);
+    const low = [...section.querySelectorAll('.sim-picture .chart .axis')]
+      .filter(() => !section.matches('.sim-asking'))
+      .filter((axis) => shown(axis) && axis.getBoundingClientRect().height < least)
+      .map((axis) => `a plot of ${Math.round(axis.getBoundingClientRect().height)} px`);
+    return [...out, ...low];
+  }, LEAST_PLOT);
+  expect(wrong, where).toEqual([]);
+}
+
+/**
  * A prediction as it stands before anybody has scrolled in it: Run is on the screen and lies on nothing that has to be
  * read first. On its side a phone shows all of it, picture, answers and confidence.
  */
@@ -131,7 +161,7 @@ async function expectHeld(sim: Locator, where: string): Promise<void> {
 // on a desk: opening a page and waking its simulations is what takes the time.
 for (const { address, ids } of simulationPages) {
   for (const { on, thenOn } of VISITS) {
-    const sizes = [on, thenOn].map(({ width, height }) => `${width} x ${height}`).join(' and ');
+    const sizes = [on, ...thenOn].map(({ width, height }) => `${width} x ${height}`).join(' and ');
     test(`${address} at ${sizes}: picture, words and controls together`, async ({ page }) => {
       test.setTimeout(120_000);
       await page.setViewportSize(on);
@@ -144,14 +174,20 @@ for (const { address, ids } of simulationPages) {
           // Pictures take their measure from the page, a frame later; and the page is another one.
           await sim.evaluate(async (section) => {
             await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
-            section.scrollIntoView({ block: 'start' });
+            // Where a change of stage leaves a phone: its head has gone by.
+            const low = innerHeight < 480 ? section.querySelector('.sim-bench') : null;
+            (low ?? section).scrollIntoView({ block: 'start' });
           });
         };
         const inSight = async (stage: string) => {
           await expectAllInSight(sim, `${id}, ${stage}, ${on.width} x ${on.height}`);
-          await resizedTo(thenOn);
-          await expectAllInSight(sim, `${id}, ${stage}, ${thenOn.width} x ${thenOn.height}`);
+          for (const size of thenOn) {
+            await resizedTo(size);
+            await expectAllInSight(sim, `${id}, ${stage}, ${size.width} x ${size.height}`);
+            await expectApart(sim, `${id}, ${stage}, ${size.width} x ${size.height}`);
+          }
           await resizedTo(on);
+          await expectApart(sim, `${id}, ${stage}, ${on.width} x ${on.height}`);
         };
         await sim.evaluate((section) => section.scrollIntoView({ block: 'start' }));
         await expect(sim).toHaveAttribute('data-ready', 'true');

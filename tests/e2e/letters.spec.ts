@@ -6,6 +6,7 @@ import { simulationPages } from './pages.ts';
 const SCREENS = [
   { width: 1920, height: 1080, least: 24 },
   { width: 844, height: 390, least: 12 },
+  { width: 667, height: 375, least: 12 },
   { width: 390, height: 664, least: 12 },
 ];
 /** The last of them, where the page stands after one round: the other stages are looked at there alone, to save time. */

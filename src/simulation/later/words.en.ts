@@ -20,6 +20,7 @@ export const words = {
     'too-early': 'Too early.',
     'too-late': 'Too late.',
     nearly: 'Nearly.',
+    'not-that': 'Not that one.',
   },
   done: 'Done.',
   hint: 'Give me a hint',

@@ -20,6 +20,7 @@ export const words: typeof en = {
     'too-early': 'Muy temprano.',
     'too-late': 'Muy tarde.',
     nearly: 'Ya casi.',
+    'not-that': 'Esa no es.',
   },
   done: 'Listo.',
   hint: 'Dame una pista',

@@ -34,6 +34,8 @@ export const words = {
       `At ${p.temp} the clutch has ${p.has} of the ${p.needs} it needs.`,
     withCrack: (p: { crack: string; has: string; needs: string }) =>
       `With ${p.crack} the clutch has ${p.has}; it needs ${p.needs}.`,
+    circuit: (p: { circuit: string; has: string; needs: string }) =>
+      `${p.circuit} has ${p.has} of the ${p.needs} it needs, so it slips as well. Follow the fluid to that clutch, and see what it passes on the way.`,
     line: (p: { speed: string; line: string; command: string }) =>
       `At ${p.speed} the line has ${p.line} of ${p.command}.`,
   },

@@ -1,4 +1,5 @@
 import { HOT_C } from '../../car/cold-and-hot.ts';
+import { words as names } from '../../car/names/words.en.ts';
 import { letsGoAtC } from '../../car/lets-go.ts';
 import { makeCar } from '../../car/car.ts';
 import { readingOf } from '../../car/readings.ts';
@@ -155,6 +156,17 @@ export const tasks: readonly TaskSpec<PressureGivens, PressureModel>[] = [
     ...texts.high,
     start: hot,
     controls: ['circuit'],
-    done: ({ givens, holds }) => holds.value && givens.crack.value > 0,
+    ...judged((model) => {
+      const { givens, holds } = model;
+      if (givens.crack.value === 0) return null;
+      return {
+        is: holds.value ? 'done' : 'not-that',
+        reached: (system) =>
+          reached.circuit({
+            ...hasAndNeeds(model, system),
+            circuit: names.circuits[givens.circuit.value],
+          }),
+      };
+    }),
   },
 ];

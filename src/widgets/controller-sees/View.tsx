@@ -56,6 +56,7 @@ function Picture({ model, revealed, stage, live }: PictureProps<SeesModel>) {
       ]}
       marks={marked ? [check] : []}
       events={marked ? eventMarks(telling, END) : []}
+      height={revealed ? 'tall' : 'normal'}
       strips={marked ? [controllerStrip('controller', chart.controller, states, END)] : []}
       cursor={model.cursor}
       {...gripOf({ live }, sim, 'slipLimit', model.givens.slipLimit, 'y')}

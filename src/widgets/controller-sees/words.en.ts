@@ -78,14 +78,14 @@ export const words = {
   falseAlarms: (p: { alarms: string; healthy: string }) =>
     `False alarms: ${p.alarms} of ${p.healthy}.`,
   chart: {
-    name: 'Slip as the controller sees it',
+    name: 'Slip as seen',
     time: 'Time',
     slip: 'Slip, as seen',
     takeaway: (p: { recording: string; select: string }) =>
-      `${p.recording}. Drive selected at ${p.select}. The recording goes on as it was, whatever the controller decides.`,
+      `${p.recording}. Drive selected at ${p.select}.`,
     limitLine: 'limit',
     slipLine: 'slip seen',
-    check: 'engagement check looks here',
+    check: 'checked here',
     controller: 'Controller',
   },
   table: {
@@ -100,7 +100,7 @@ export const words = {
     stop: 'Slowest healthy turbine stop',
     later: 'the engagement check must come later',
   },
-  made: 'A recording is made once, with a controller that never acts, in the training transmission. So it cannot show what raised pressure would have done. The recordings and the limits are invented.',
+  made: 'A recording is made once, with a controller that never acts, in the training transmission. It goes on as it was, whatever the controller decides. So it cannot show what raised pressure would have done. The recordings and the limits are invented.',
   states: {
     name: 'The controller’s states.',
     end: 'Filled in: where this recording ends. Slide along the chart above to follow it.',

@@ -1,7 +1,9 @@
 import { COLD_C } from '../../car/cold-and-hot.ts';
+import { REFERENCE_CRACK_MM } from '../../car/car.ts';
 import { engage, faultyCar, gaveUp } from '../../car/engage.ts';
 import { computed, signal } from '@preact/signals';
 import {
+  faultSeverity,
   trainingStory,
   type DriveRange,
   type Engagement,
@@ -31,12 +33,14 @@ export type EngagementGivens = {
   show: Shown;
 };
 
+/** The crack that the whole course follows, in percent of the worst. */
+export const CRACKED = 100 * faultSeverity('transferSeal', REFERENCE_CRACK_MM);
 /** Where the trace ends [s]. */
 export const END = trainingStory.end;
 const START: EngagementGivens = {
   temp: 100,
   fault: 'transferSeal',
-  severity: 75,
+  severity: CRACKED,
   selection: 'electronic',
   range: 'drive',
   failSafe: 'neutral',

@@ -1,3 +1,4 @@
+import { REFERENCE_CRACK_MM } from '../../car/car.ts';
 import { fluidControl } from '../../simulation/choices/fluid-class.ts';
 import { numberControl } from '../../simulation/choices/number.ts';
 import { COOL_C, HOT_C } from '../../simulation/choices/temperatures.ts';
@@ -7,14 +8,12 @@ import { length, temperature } from '../../quantity/quantities.ts';
 import { rangeControl, selectionControl } from '../../simulation/ranges/controls.ts';
 import type { SimSpec } from '../../simulation/sim-spec.ts';
 import { told, withIds, withValues } from '../../simulation/told.ts';
-import type { EngagementGivens, EngagementModel } from './model.ts';
+import { CRACKED, type EngagementGivens, type EngagementModel } from './model.ts';
 import { atTheCheck, outcomeOf, says } from './story.ts';
 import { words } from './words.en.ts';
 
-/** The crack that the question is about [mm]: three quarters of the worst. */
-const CRACK_MM = 0.3;
 const { options, ...predict } = told(words.predict, (s) => ({
-  crack: printer(s)(CRACK_MM, length),
+  crack: printer(s)(REFERENCE_CRACK_MM, length),
 }));
 const { controls } = words;
 
@@ -49,7 +48,7 @@ export const sim: SimSpec<EngagementGivens, EngagementModel> = {
     start: {
       temp: COOL_C,
       fault: 'transferSeal',
-      severity: 75,
+      severity: CRACKED,
       selection: 'electronic',
       range: 'drive',
       fluid: 'low-viscosity',

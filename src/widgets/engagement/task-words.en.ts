@@ -1,10 +1,11 @@
 export const words = {
   edge: {
-    words: (p: { limit: string }) =>
-      `The crack stays. Cool the hot run until the turbine stops in time for the check, ${p.limit} after selection. Find the hottest fluid at which it still does.`,
-    hint: 'Go down in big steps until the solid line drops to zero before 2 s on the time axis. Then go back up slowly.',
-    after: (p: { hot: string }) =>
-      `That is where this check finds the fault: ${p.hot} fails, this passes. Pulling away has limits of its own. Drive it past that point before you judge a repair.`,
+    words: (p: { release: string }) =>
+      `The crack stays. Cool the hot run until the turbine comes to rest before the brake is let go, at ${p.release} on the time axis. Find the hottest fluid at which it still does.`,
+    hint: (p: { release: string }) =>
+      `Go down in big steps until the solid line drops to zero before ${p.release}. Then go back up slowly.`,
+    after: (p: { limit: string }) =>
+      `From here up it never comes to rest. But the check looks ${p.limit} after selection, and it has been failing this crack from much cooler fluid on. Cool it until “too late for the check” goes away, and you know both ends. Drive it past both before you judge a repair.`,
   },
   cable: {
     words:

@@ -1,18 +1,18 @@
-import { illustrativeSettings } from '../../engine/index.ts';
+import { illustrativeSettings, trainingStory } from '../../engine/index.ts';
 import { COOL_C, HOT_C } from '../../simulation/choices/temperatures.ts';
 import { aim, judged } from '../../simulation/judged.ts';
 import { printer } from '../../quantity/print.ts';
 import { seconds, temperature } from '../../quantity/quantities.ts';
 import type { TaskSpec } from '../../simulation/sim-spec.ts';
 import { told } from '../../simulation/told.ts';
-import type { EngagementGivens, EngagementModel } from './model.ts';
+import { CRACKED, type EngagementGivens, type EngagementModel } from './model.ts';
 import { stopping } from './story.ts';
 import { words } from './task-words.en.ts';
 
 const sealed: Partial<EngagementGivens> = {
   temp: HOT_C,
   fault: 'transferSeal',
-  severity: 75,
+  severity: CRACKED,
   selection: 'electronic',
   range: 'drive',
   failSafe: 'neutral',
@@ -29,9 +29,9 @@ const texts = told(words, (s) => {
   const print = printer(s);
   return {
     limit: print(limit, seconds),
-    hot: print(HOT_C, temperature),
     cool: print(COOL_C, temperature),
     late: print(1, seconds),
+    release: print(trainingStory.brakeOff, seconds),
   };
 });
 
@@ -44,12 +44,12 @@ export const tasks: readonly TaskSpec<EngagementGivens, EngagementModel>[] = [
     ...judged(({ givens, hot, stoppedAt }) => {
       const temp = givens.temp.value;
       const now = hot.value.solved.stoppedAfter;
-      const inTime = (at: number | null): boolean => at !== null && at <= limit;
-      const onward = (by: number): boolean => inTime(stoppedAt(Math.min(140, temp + by)));
-      // Each look further on solves an engagement; none is needed where this one is late already.
-      const inTimeHere = () => (!onward(NEAR) ? 'done' : onward(5 * NEAR) ? 'too-low' : 'nearly');
+      const onward = (by: number): boolean => stoppedAt(Math.min(140, temp + by)) !== null;
+      // Each look further on solves an engagement; none is needed where this one does not stop.
+      const stopsHere = () => (!onward(NEAR) ? 'done' : onward(5 * NEAR) ? 'too-low' : 'nearly');
       return {
-        is: inTime(now) ? inTimeHere() : 'too-high',
+        // In hard frost the clutch is not full in time either.
+        is: now !== null ? stopsHere() : temp < COOL_C ? 'too-low' : 'too-high',
         reached: (s) => stopping(temp, now, s),
       };
     }),
@@ -60,7 +60,7 @@ export const tasks: readonly TaskSpec<EngagementGivens, EngagementModel>[] = [
     start: sealed,
     controls: ['selection', 'range'],
     done: ({ givens, hot }) =>
-      givens.severity.value >= 70 &&
+      givens.severity.value >= CRACKED &&
       givens.fault.value === 'transferSeal' &&
       hot.value.codeStored &&
       !hot.value.parked,

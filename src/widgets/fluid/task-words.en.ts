@@ -1,3 +1,9 @@
+interface Pair {
+  temp: string;
+  a: string;
+  b: string;
+}
+
 export const words = {
   tasks: {
     tenTimes: {
@@ -29,8 +35,15 @@ export const words = {
       `At ${p.temp} fluid A is ${p.times} times thinner than at ${p.cool}.`,
     thicker: (p: { temp: string; times: string; cool: string }) =>
       `At ${p.temp} fluid A is ${p.times} times thicker than at ${p.cool}.`,
-    stillThicker: (p: { temp: string; a: string; b: string }) =>
-      `At ${p.temp} A is still the thicker of the two, ${p.a} against ${p.b}. Go colder. If that does not turn them around, take another pair.`,
+    pairs: {
+      thinnerHot: (p: Pair) =>
+        `At ${p.temp} fluid A is not the thicker of these two, ${p.a} against ${p.b}. It has to be the thicker one hot.`,
+      stillThicker: (p: Pair) =>
+        `At ${p.temp} A is still the thicker of the two, ${p.a} against ${p.b}.`,
+      neverTurns: (p: Pair) =>
+        `These two never trade places. Even at ${p.temp}, as cold as it goes here, A is the thicker, ${p.a} against ${p.b}.`,
+      turned: (p: Pair) => `At ${p.temp} A is the thinner, ${p.a} against ${p.b}.`,
+    },
     index: (p: { a: string; b: string }) =>
       `Your fluid comes to an index of ${p.a}; fluid B has ${p.b}.`,
   },

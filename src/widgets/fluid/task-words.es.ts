@@ -31,8 +31,15 @@ export const words: typeof en = {
       `A ${temp}, el aceite A está ${times} veces más delgado que a ${cool}.`,
     thicker: ({ temp, times, cool }) =>
       `A ${temp}, el aceite A está ${times} veces más grueso que a ${cool}.`,
-    stillThicker: ({ temp, a, b }) =>
-      `A ${temp} el A todavía es el más grueso de los dos, ${a} contra ${b}. Baja más la temperatura. Si ni así se voltean, prueba otro par.`,
+    pairs: {
+      thinnerHot: ({ temp, a, b }) =>
+        `A ${temp} el aceite A no es el más grueso de estos dos, ${a} contra ${b}. En caliente tiene que ser el más grueso.`,
+      stillThicker: ({ temp, a, b }) =>
+        `A ${temp} el A todavía es el más grueso de los dos, ${a} contra ${b}.`,
+      neverTurns: ({ temp, a, b }) =>
+        `Estos dos nunca cambian de lugar. Hasta a ${temp}, lo más frío que hay aquí, el A es el más grueso, ${a} contra ${b}.`,
+      turned: ({ temp, a, b }) => `A ${temp} el A es el más delgado, ${a} contra ${b}.`,
+    },
     index: ({ a, b }) => `Tu aceite da un índice de ${a}; el aceite B tiene ${b}.`,
   },
 };

@@ -1,17 +1,25 @@
-import { COOL_C, coolAndHot, HOT_C } from '../../simulation/choices/temperatures.ts';
+import { COOL_C, coolAndHot, HOT_C, TEMP } from '../../simulation/choices/temperatures.ts';
 import { aim, judged } from '../../simulation/judged.ts';
 import type { TaskSpec } from '../../simulation/sim-spec.ts';
 import { told } from '../../simulation/told.ts';
 import { printer } from '../../quantity/print.ts';
 import { temperature } from '../../quantity/quantities.ts';
+import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { facts } from './facts.ts';
-import { DEFAULT_DENSITY, type FluidGivens, type FluidModel, type Thickness } from './model.ts';
+import {
+  DEFAULT_DENSITY,
+  thicknessAt,
+  type FluidGivens,
+  type FluidModel,
+  type Thickness,
+} from './model.ts';
 import { printIndex, printTimes } from './print.ts';
 import { cSt } from './sim.ts';
 import { words } from './task-words.en.ts';
 
 const texts = told(words.tasks, facts);
 const { reached } = words;
+const { pairs } = reached;
 const thinner = (one: Thickness | null, other: Thickness | null): boolean =>
   one !== null && other !== null && one.kinematic < other.kinematic;
 
@@ -42,18 +50,27 @@ export const tasks: readonly TaskSpec<FluidGivens, FluidModel>[] = [
     start: { temp: COOL_C, fluidA: 'low-viscosity', fluidB: 'ultra-low', log: true },
     controls: ['temp', 'fluidA', 'fluidB'],
     ...judged(({ a, b, givens }) => {
-      // The wrong two: to say which are the right ones would be the hint.
-      if (!thinner(b.hot.value, a.hot.value)) return null;
-      const [temp, atA, atB] = [givens.temp.value, a.now.value, b.now.value];
-      return {
-        is: thinner(atA, atB) ? 'done' : 'nearly',
-        reached: (s) =>
-          reached.stillThicker({
-            temp: printer(s)(temp, temperature),
-            a: cSt(atA),
-            b: cSt(atB),
+      // Which pair is the right one would be the hint; what is wrong with this one is not.
+      const told = (
+        is: 'done' | 'too-high' | 'not-that',
+        words: keyof typeof pairs,
+        at: number,
+      ) => ({
+        is,
+        reached: (s: UnitSystem) =>
+          pairs[words]({
+            temp: printer(s)(at, temperature),
+            a: cSt(thicknessAt(a.fluid.value, at)),
+            b: cSt(thicknessAt(b.fluid.value, at)),
           }),
-      };
+      });
+      const temp = givens.temp.value;
+      if (!thinner(b.hot.value, a.hot.value)) return told('not-that', 'thinnerHot', HOT_C);
+      if (thinner(a.now.value, b.now.value)) return told('done', 'turned', temp);
+      const coldest = [a, b].map(({ fluid }) => thicknessAt(fluid.value, TEMP.min));
+      return thinner(coldest[0] ?? null, coldest[1] ?? null)
+        ? told('too-high', 'stillThicker', temp)
+        : told('not-that', 'neverTurns', TEMP.min);
     }),
   },
   {

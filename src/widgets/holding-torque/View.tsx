@@ -22,6 +22,8 @@ const BANDS = [
     to: needed['take-off'].torqueNm,
   },
 ] as const;
+/** In the low plot beside a question the whole name would not get past the ring. */
+const BANDS_ASKED = [{ ...BANDS[0], label: chart.bandAsked }] as const;
 
 /** Before the answer is out only the way from where the pressure started is drawn. A task asks for the crossing, so it is not marked then. */
 function Picture({ model, stage, revealed, live }: PictureProps<HoldingModel>) {
@@ -63,7 +65,7 @@ function Picture({ model, stage, revealed, live }: PictureProps<HoldingModel>) {
           : []),
         { id: 'held', label: own ? chart.own : chart.training, kind: 'plain', y: shown },
       ]}
-      bands={BANDS}
+      bands={revealed ? BANDS : BANDS_ASKED}
       marks={[...crossing, { id: 'now', kind: 'now', x: kpa, y: has.value, words: chart.now }]}
       {...gripOf({ live }, sim, 'pressure', givens.pressure)}
     />

@@ -75,6 +75,7 @@ export const words = {
     name: 'Torque held against pressure',
     pressure: 'Clutch pressure',
     torque: 'Torque it can hold',
+    bandAsked: 'needed',
     band: (p: { speed: string }) => `needed: idle to ${p.speed}`,
     forComparison: 'the band is what our car needs, for comparison.',
     takeaway: {

@@ -29,7 +29,7 @@ const steps = (min: number, max: number, step: number): readonly number[] =>
 /** What the command line says to the same question: the contract for outside checks. */
 function asked(given: Partial<PressureGivens> & { temp: number; crack: number; rpm: number }) {
   const circuit = given.circuit ?? 'forward';
-  // ../shared/model.md 4: Reverse is boosted by 1.3.
+  // The model paper, 4: Reverse is boosted by 1.3.
   const boost = circuit === 'reverse' ? 1.3 : 1;
   const [line, clutch] = given.point === 'load' ? [1000, 800] : [600, 400];
   const got = answer({
@@ -224,6 +224,17 @@ describe('the model', () => {
     expect(says(at({ crack: 0 }), 'si')).toContain('holds at every temperature offered');
     const never = says(at({ crack: 0.4, fluid: 'ultra-low', rpm: 500 }), 'si');
     expect(never).toMatch(/never holds|holds up to \u2212/u);
+  });
+
+  it('tells a circuit that slips as well what it has', () => {
+    const task = tasks.find(({ id }) => id === 'high');
+    const model = makeModel();
+    model.apply({ ...task?.start, circuit: 'reverse' });
+    const { is, reached } = task?.verdict?.(model) ?? {};
+    expect(is).toBe('not-that');
+    expect(textFor(reached ?? '', 'us')).toContain('Reverse has');
+    model.apply({ circuit: 'high' });
+    expect(task?.verdict?.(model)?.is).toBe('done');
   });
 
   it('spares high whatever the crack', () => {

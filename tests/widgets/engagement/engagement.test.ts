@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { FAULT_IDS } from '../../../src/engine/index.ts';
+import { FAULT_IDS, faultKinds } from '../../../src/engine/index.ts';
 import { textFor } from '../../../src/quantity/unit-system.ts';
 import { makeModel, SHOWN, type EngagementModel } from '../../../src/widgets/engagement/model.ts';
 import { sim } from '../../../src/widgets/engagement/sim.ts';
@@ -16,6 +16,21 @@ describe('the simulation as written', () => {
     const { option, words } = sim.predict.outcome(model);
     expect(option).toBe('park');
     expect(textFor(words, 'si')).toContain('selects Park by itself');
+  });
+
+  // 0.25 mm over 25.4 µm is 9.84: ten thousandths of an inch.
+  it('asks about the crack that the course follows', () => {
+    const crack = (faultKinds.transferSeal.worst * makeModel().givens.severity.value) / 100;
+    expect(crack).toBeCloseTo(0.25, 9);
+    expect(textFor(sim.predict.question, 'us')).toContain('10\u00a0thousandths');
+  });
+
+  it('does not take frost for heat where it asks for the edge', () => {
+    const { task: edge, model } = task('edge');
+    model.apply({ temp: -28 });
+    expect(edge.verdict?.(model)?.is).toBe('too-low');
+    model.apply({ temp: 120 });
+    expect(edge.verdict?.(model)?.is).toBe('too-high');
   });
 
   it('lets the edge be found by temperature alone', () => {

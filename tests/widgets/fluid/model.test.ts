@@ -76,6 +76,15 @@ describe('the fluid widget', () => {
     cross.apply({ fluidA: 'low-viscosity', fluidB: 'standard' });
     expect(task('cross').done(cross)).toBe(false);
 
+    const told = (fluidA: FluidPick, fluidB: FluidPick, temp: number) => {
+      cross.apply({ fluidA, fluidB, temp });
+      return task('cross').verdict?.(cross)?.is;
+    };
+    // The right two, not cold enough; the same, the wrong way round; two that never trade places.
+    expect(told('standard', 'low-viscosity', 0)).toBe('too-high');
+    expect(told('low-viscosity', 'standard', -28)).toBe('not-that');
+    expect(told('low-viscosity', 'ultra-low', -28)).toBe('not-that');
+
     const index = begin('higher-index');
     index.own.type('own100', '7');
     index.own.take('own100');
