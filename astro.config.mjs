@@ -7,6 +7,7 @@ import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
+import { compileAhead } from './src/build/compile-ahead.ts';
 import { galleryRoute } from './src/build/gallery-route.ts';
 import { inLanguage, languagePlugin } from './src/build/language-plugin.ts';
 import { nearDirective } from './src/build/near.ts';
@@ -136,7 +137,7 @@ export default defineConfig({
     },
   },
   vite: {
-    plugins: [languagePlugin(language.id)],
+    plugins: [languagePlugin(language.id), compileAhead()],
     // A font or picture inlined as a data: address is paid for on every page.
     build: { assetsInlineLimit: 0 },
     environments: {
