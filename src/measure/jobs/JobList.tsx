@@ -3,7 +3,9 @@ import { useRef } from 'preact/hooks';
 import { changedAt, readingsOf, type Job } from '../../storage/jobs/job.ts';
 import { dateAndTimeOf } from '../../ui/dates.ts';
 import type { JobsModel } from './model.ts';
-import { saveFile } from '../../ui/save-file.ts';
+import { KeptFiles } from '../../ui/kept/KeptFiles.tsx';
+import { Undo } from '../../ui/kept/Undo.tsx';
+import { words as kept } from '../../ui/kept/words.en.ts';
 import { words } from './words.en.ts';
 
 interface ListProps {
@@ -17,7 +19,7 @@ export function JobList({ jobs, open }: ListProps) {
     <>
       <Fresh jobs={jobs} open={open} />
       <Listed jobs={jobs} open={open} />
-      <Files jobs={jobs} />
+      <KeptFiles id="job" kept={jobs} said={words} />
     </>
   );
 }
@@ -73,22 +75,12 @@ function Listed({ jobs, open }: ListProps) {
   const listed = jobs.listed.value;
   const all = jobs.count.value;
   const query = jobs.query.value;
-  const removed = jobs.undo.value;
   return (
     <section class="job-listed" aria-labelledby="job-list-title">
       <h2 id="job-list-title" tabIndex={-1}>
         {words.title}
       </h2>
-      <p role="status" class="job-undo">
-        {removed && (
-          <>
-            {words.removed(removed.label.value)}{' '}
-            <button type="button" class="quiet" onClick={jobs.bringBack}>
-              {words.undo}
-            </button>
-          </>
-        )}
-      </p>
+      <Undo name={jobs.undo.value?.label.value} bringBack={jobs.bringBack} />
       {(all > 1 || query !== '') && (
         <p class="job-search">
           <label for="job-search">{words.search}</label>
@@ -130,82 +122,17 @@ function Listed({ jobs, open }: ListProps) {
               <button
                 type="button"
                 class="quiet"
-                aria-label={words.remove(job.label.value)}
+                aria-label={kept.remove(job.label.value)}
                 onClick={() => {
                   jobs.remove(job);
                   document.getElementById('job-list-title')?.focus();
                 }}
               >
-                {words.removeShort}
+                {kept.removeShort}
               </button>
             </li>
           ))}
         </ul>
-      )}
-    </section>
-  );
-}
-
-function Files({ jobs }: { readonly jobs: JobsModel }) {
-  const said = useSignal('');
-  const damaged = jobs.damaged.value;
-  const take = async (file: File): Promise<void> => {
-    let text: string;
-    try {
-      text = await file.text();
-    } catch {
-      said.value = words.notRead(file.name);
-      return;
-    }
-    const taken = await jobs.take(text);
-    const { unreadable } = taken.ok ? taken : { unreadable: 0 };
-    said.value = taken.ok
-      ? [
-          words.taken({ added: String(taken.added), changed: String(taken.changed) }),
-          ...(unreadable > 0 ? [words.unreadable(String(unreadable))] : []),
-        ].join(' ')
-      : words.refused[taken.fault](file.name);
-  };
-  return (
-    <section class="job-files" aria-labelledby="job-files-title">
-      <h2 id="job-files-title">{words.files}</h2>
-      <p class="muted">{words.filesHow}</p>
-      <p>
-        <button
-          type="button"
-          class="quiet"
-          disabled={!jobs.loaded.value}
-          onClick={() => saveFile(words.fileName, jobs.file())}
-        >
-          {words.save}
-        </button>
-      </p>
-      <label for="job-file">{words.take}</label>
-      <input
-        id="job-file"
-        type="file"
-        accept=".json,application/json"
-        aria-describedby="job-file-said"
-        onChange={(event) => {
-          const field = event.currentTarget;
-          const [file] = field.files ?? [];
-          if (file) void take(file).finally(() => (field.value = ''));
-        }}
-      />
-      <p id="job-file-said" role="status">
-        {said.value}
-      </p>
-      {damaged.length > 0 && (
-        <p>
-          {words.damaged(String(damaged.length))}{' '}
-          <button
-            type="button"
-            class="quiet"
-            onClick={() => saveFile(words.damagedName, JSON.stringify(damaged, null, 1))}
-          >
-            {words.saveDamaged}
-          </button>
-        </p>
       )}
     </section>
   );

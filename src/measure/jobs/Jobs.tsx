@@ -1,8 +1,10 @@
 import { useSignal } from '@preact/signals';
-import { useEffect, useMemo, useRef } from 'preact/hooks';
+import { useEffect, useMemo } from 'preact/hooks';
 import type { ComponentType } from 'preact';
-import { isDeleted, type Job } from '../../storage/jobs/job.ts';
+import { isDeleted } from '../../storage/jobs/job.ts';
 import { jobStore } from '../../storage/jobs/job-store.ts';
+import { useOpened } from '../../ui/kept/use-opened.ts';
+import { words as kept } from '../../ui/kept/words.en.ts';
 import { useReady } from '../../ui/use-units.ts';
 import type { JobProps } from './JobSheet.tsx';
 import { JobList } from './JobList.tsx';
@@ -19,35 +21,9 @@ interface Loaded {
 export function Jobs() {
   const jobs = useMemo(() => makeJobs({ store: jobStore() }), []);
   const ready = useReady();
-  const at = useSignal('');
+  const { at, frame, arrived, open, close } = useOpened(jobs, 'job-new');
   const loaded = useSignal<Loaded | null>(null);
   const missed = useSignal(false);
-  const frame = useRef<HTMLDivElement>(null);
-  /** A job was opened here, and not by the address: the keys go along. */
-  const arrived = useRef(false);
-
-  useEffect(() => {
-    const look = (): void => {
-      at.value = location.hash.slice(1);
-    };
-    const leave = (): void => jobs.leave();
-    const hidden = (): void => {
-      if (document.visibilityState === 'hidden') void jobs.keep();
-    };
-    look();
-    void jobs.load();
-    const stop = jobs.watch();
-    addEventListener('popstate', look);
-    addEventListener('pagehide', leave);
-    document.addEventListener('visibilitychange', hidden);
-    return () => {
-      stop();
-      removeEventListener('popstate', look);
-      removeEventListener('pagehide', leave);
-      document.removeEventListener('visibilitychange', hidden);
-    };
-  }, []);
-
   const job = at.value === '' ? undefined : jobs.job(at.value);
   const opened = job !== undefined && !isDeleted(job);
   useEffect(() => {
@@ -67,24 +43,12 @@ export function Jobs() {
     );
   }, [opened]);
 
-  const open = (next: Job): void => {
-    arrived.current = true;
-    history.pushState(null, '', `#${next.id}`);
-    at.value = next.id;
-    frame.current?.scrollIntoView({ block: 'start' });
-  };
-  const close = (): void => {
-    history.pushState(null, '', location.pathname);
-    at.value = '';
-    frame.current?.scrollIntoView({ block: 'start' });
-    document.getElementById('job-new')?.focus({ preventScroll: true });
-  };
   const fault = jobs.fault.value;
   const there = loaded.value;
   return (
     <div class="jobs" id="jobs" ref={frame} data-ready={ready && jobs.loaded.value}>
       <p class="field-error no-print" role="alert">
-        {fault && words.fault[fault]}
+        {fault && kept.fault[fault]}
       </p>
       {opened ? (
         there ? (
@@ -98,7 +62,7 @@ export function Jobs() {
             close={close}
           />
         ) : (
-          <p role="status">{missed.value ? words.missed : words.fetching}</p>
+          <p role="status">{missed.value ? kept.missed : kept.fetching}</p>
         )
       ) : (
         <>

@@ -10,18 +10,10 @@ import {
   type Job,
   type TextOf,
 } from '../../storage/jobs/job.ts';
-import { fileOf, readFile, type FileFault } from '../../storage/jobs/job-file.ts';
+import { fileOf, readFile } from '../../storage/jobs/job-file.ts';
 import type { JobStore } from '../../storage/jobs/job-store.ts';
 import { keptRecords } from '../../storage/kept-records.ts';
-
-export type Taken =
-  | {
-      readonly ok: true;
-      readonly added: number;
-      readonly changed: number;
-      readonly unreadable: number;
-    }
-  | { readonly ok: false; readonly fault: FileFault };
+import type { Taken } from '../../ui/kept/KeptFiles.tsx';
 
 interface Needs {
   readonly store: Pick<JobStore, 'read' | 'write' | 'leave' | 'watch'>;

@@ -3,7 +3,9 @@ import { useRef } from 'preact/hooks';
 import { sheetChangedAt, type OwnSheet } from '../../storage/sheets/own-sheet.ts';
 import { LONGEST_NAME } from '../../storage/sheets/sheet-form.ts';
 import { dateAndTimeOf } from '../../ui/dates.ts';
-import { saveFile } from '../../ui/save-file.ts';
+import { KeptFiles } from '../../ui/kept/KeptFiles.tsx';
+import { Undo } from '../../ui/kept/Undo.tsx';
+import { words as kept } from '../../ui/kept/words.en.ts';
 import type { SheetsModel } from './model.ts';
 import { words } from './words.en.ts';
 
@@ -18,7 +20,7 @@ export function SheetList({ sheets, open }: ListProps) {
     <>
       <Fresh sheets={sheets} open={open} />
       <Listed sheets={sheets} open={open} />
-      <Files sheets={sheets} />
+      <KeptFiles id="sheet" kept={sheets} said={words} />
     </>
   );
 }
@@ -29,6 +31,8 @@ function Fresh({ sheets, open }: ListProps) {
   return (
     <form
       class="job-fresh"
+      // Pressed before the script has come it stays where it is, and keeps what was typed.
+      method="dialog"
       onSubmit={(event) => {
         event.preventDefault();
         const name = (field.current?.value ?? '').trim();
@@ -65,22 +69,12 @@ function Fresh({ sheets, open }: ListProps) {
 
 function Listed({ sheets, open }: ListProps) {
   const listed = sheets.listed.value;
-  const removed = sheets.undo.value;
   return (
     <section class="job-listed" aria-labelledby="sheet-list-title">
       <h2 id="sheet-list-title" tabIndex={-1}>
         {words.title}
       </h2>
-      <p role="status" class="job-undo">
-        {removed && (
-          <>
-            {words.removed(removed.name.value)}{' '}
-            <button type="button" class="quiet" onClick={sheets.bringBack}>
-              {words.undo}
-            </button>
-          </>
-        )}
-      </p>
+      <Undo name={sheets.undo.value?.name.value} bringBack={sheets.bringBack} />
       {!sheets.loaded.value ? (
         <p class="muted">{words.loading}</p>
       ) : listed.length === 0 ? (
@@ -114,79 +108,14 @@ function Line({ sheets, open, sheet }: ListProps & { readonly sheet: OwnSheet })
       <button
         type="button"
         class="quiet"
-        aria-label={words.remove(sheet.name.value)}
+        aria-label={kept.remove(sheet.name.value)}
         onClick={() => {
           sheets.remove(sheet);
           document.getElementById('sheet-list-title')?.focus();
         }}
       >
-        {words.removeShort}
+        {kept.removeShort}
       </button>
     </li>
-  );
-}
-
-function Files({ sheets }: { readonly sheets: SheetsModel }) {
-  const said = useSignal('');
-  const damaged = sheets.damaged.value;
-  const take = async (file: File): Promise<void> => {
-    let text: string;
-    try {
-      text = await file.text();
-    } catch {
-      said.value = words.notRead(file.name);
-      return;
-    }
-    const taken = await sheets.take(text);
-    if (!taken.ok) {
-      said.value = words.refused[taken.fault](file.name);
-      return;
-    }
-    const { added, changed, unreadable } = taken;
-    const took = words.taken({ added: String(added), changed: String(changed) });
-    said.value = unreadable > 0 ? [took, words.unreadable(String(unreadable))].join(' ') : took;
-  };
-  return (
-    <section class="job-files" aria-labelledby="sheet-files-title">
-      <h2 id="sheet-files-title">{words.files}</h2>
-      <p class="muted">{words.filesHow}</p>
-      <p>
-        <button
-          type="button"
-          class="quiet"
-          disabled={!sheets.loaded.value}
-          onClick={() => saveFile(words.fileName, sheets.file())}
-        >
-          {words.save}
-        </button>
-      </p>
-      <label for="sheet-file">{words.take}</label>
-      <input
-        id="sheet-file"
-        type="file"
-        accept=".json,application/json"
-        aria-describedby="sheet-file-said"
-        onChange={(event) => {
-          const field = event.currentTarget;
-          const [file] = field.files ?? [];
-          if (file) void take(file).finally(() => (field.value = ''));
-        }}
-      />
-      <p id="sheet-file-said" role="status">
-        {said.value}
-      </p>
-      {damaged.length > 0 && (
-        <p>
-          {words.damaged(String(damaged.length))}{' '}
-          <button
-            type="button"
-            class="quiet"
-            onClick={() => saveFile(words.damagedName, JSON.stringify(damaged, null, 1))}
-          >
-            {words.saveDamaged}
-          </button>
-        </p>
-      )}
-    </section>
   );
 }

@@ -1,8 +1,10 @@
 import { useSignal } from '@preact/signals';
-import { useEffect, useMemo, useRef } from 'preact/hooks';
+import { useEffect, useMemo } from 'preact/hooks';
 import type { ComponentType } from 'preact';
-import { isSheetDeleted, type OwnSheet } from '../../storage/sheets/own-sheet.ts';
+import { isSheetDeleted } from '../../storage/sheets/own-sheet.ts';
 import { sheetStore } from '../../storage/sheets/sheet-store.ts';
+import { useOpened } from '../../ui/kept/use-opened.ts';
+import { words as kept } from '../../ui/kept/words.en.ts';
 import { useReady } from '../../ui/use-units.ts';
 import { makeSheets } from './model.ts';
 import { SheetList } from './SheetList.tsx';
@@ -13,35 +15,9 @@ import { words } from './words.en.ts';
 export function Sheets() {
   const sheets = useMemo(() => makeSheets({ store: sheetStore() }), []);
   const ready = useReady();
-  const at = useSignal('');
+  const { at, frame, arrived, open, close } = useOpened(sheets, 'sheet-new');
   const loaded = useSignal<{ readonly View: ComponentType<SheetProps> } | null>(null);
   const missed = useSignal(false);
-  const frame = useRef<HTMLDivElement>(null);
-  /** A sheet was opened here, and not by the address: the keys go along. */
-  const arrived = useRef(false);
-
-  useEffect(() => {
-    const look = (): void => {
-      at.value = location.hash.slice(1);
-    };
-    const leave = (): void => sheets.leave();
-    const hidden = (): void => {
-      if (document.visibilityState === 'hidden') void sheets.keep();
-    };
-    look();
-    void sheets.load();
-    const stop = sheets.watch();
-    addEventListener('popstate', look);
-    addEventListener('pagehide', leave);
-    document.addEventListener('visibilitychange', hidden);
-    return () => {
-      stop();
-      removeEventListener('popstate', look);
-      removeEventListener('pagehide', leave);
-      document.removeEventListener('visibilitychange', hidden);
-    };
-  }, []);
-
   const sheet = at.value === '' ? undefined : sheets.sheet(at.value);
   const opened = sheet !== undefined && !isSheetDeleted(sheet);
   useEffect(() => {
@@ -63,18 +39,6 @@ export function Sheets() {
     document.getElementById('sheet-ratios-first')?.focus({ preventScroll: true });
   }, [shown]);
 
-  const open = (next: OwnSheet): void => {
-    arrived.current = true;
-    history.pushState(null, '', `#${next.id}`);
-    at.value = next.id;
-    frame.current?.scrollIntoView({ block: 'start' });
-  };
-  const close = (): void => {
-    history.pushState(null, '', location.pathname);
-    at.value = '';
-    frame.current?.scrollIntoView({ block: 'start' });
-    document.getElementById('sheet-new')?.focus({ preventScroll: true });
-  };
   const fault = sheets.fault.value;
   return (
     <div
@@ -84,13 +48,13 @@ export function Sheets() {
       data-ready={ready && sheets.loaded.value && (!opened || shown)}
     >
       <p class="field-error no-print" role="alert">
-        {fault && words.fault[fault]}
+        {fault && kept.fault[fault]}
       </p>
       {opened ? (
         there ? (
           <there.View key={sheet.id} sheets={sheets} id={sheet.id} close={close} />
         ) : (
-          <p role="status">{missed.value ? words.missed : words.fetching}</p>
+          <p role="status">{missed.value ? kept.missed : kept.fetching}</p>
         )
       ) : (
         <>

@@ -1,7 +1,7 @@
 import { computed } from '@preact/signals';
 import { keptRecords } from '../../storage/kept-records.ts';
+import type { Taken } from '../../ui/kept/KeptFiles.tsx';
 import { dated, timedId } from '../../storage/dated.ts';
-import type { FileFault } from '../../storage/kept-file.ts';
 import {
   isSheetDeleted,
   mergeSheets,
@@ -13,15 +13,6 @@ import {
 } from '../../storage/sheets/own-sheet.ts';
 import { sheetFile } from '../../storage/sheets/sheet-file.ts';
 import type { SheetStore } from '../../storage/sheets/sheet-store.ts';
-
-export type Taken =
-  | {
-      readonly ok: true;
-      readonly added: number;
-      readonly changed: number;
-      readonly unreadable: number;
-    }
-  | { readonly ok: false; readonly fault: FileFault };
 
 interface Needs {
   readonly store: Pick<SheetStore, 'read' | 'write' | 'leave' | 'watch'>;
