@@ -51,7 +51,7 @@ async function walk() {
       const shown = sim.querySelector('.sim-picture').textContent;
       if (/NaN|undefined|Infinity/.test(shown)) say(`${where} prints what is no number`);
       // One of several forms of it may show: upright or wide, before or after.
-      const sizes = [...sim.querySelectorAll('.sim-picture :is(svg, table)')].map((one) =>
+      const sizes = [...sim.querySelectorAll('.sim-picture :is(svg, table, ol, ul)')].map((one) =>
         one.getBoundingClientRect(),
       );
       if (!sizes.some(({ width, height }) => width >= 100 && height >= 50)) {
