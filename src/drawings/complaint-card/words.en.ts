@@ -10,9 +10,12 @@ export const words = {
       asks: ['How long had', 'it stood?'],
       splits: ['By hours, not by heat:', 'fluid drained back'],
     },
-    { asks: ['Does a restart', 'cure it?'], splits: ['A yes: electrics', 'before clutches'] },
+    {
+      asks: ['Does a restart', 'cure it?'],
+      splits: ['A yes: electrics, or a', 'controller that gave up'],
+    },
     { asks: ['Sudden? What', 'was done last?'], splits: ['Since a job: that', 'job, before wear'] },
   ],
   describe:
-    'A job card with six questions, and at each an arrow to what its answer splits. Which ranges says where to look. Cold or hot says what kind of fault. Minutes and road together say how warm the fluid was. Hours of standing point to fluid that has drained back. A restart that cures it points to electrics. A complaint that began with a job points to that job.',
+    'A job card with six questions, and at each an arrow to what its answer splits. Which ranges says where to look. Cold or hot says what kind of fault. Minutes and road together say how warm the fluid was. Hours of standing point to fluid that has drained back. A restart that cures it points to electrics, or to a controller that gave up. A complaint that began with a job points to that job.',
 };

@@ -91,7 +91,7 @@ export const words = {
       restart: {
         words: 'Does a restart cure it?',
         why: (p: Worths) =>
-          `Worth ${p.restart} bits on this list, since no leak minds the key. Ask it all the same: a yes points to electrics, which are hardly on it.`,
+          `Worth ${p.restart} bits on this list, since no leak minds the key. Ask it all the same: a yes points to electrics, which are hardly on it, or to a controller that had given up.`,
       },
     },
     runLabel: 'Ask all four',

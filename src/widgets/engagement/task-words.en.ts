@@ -5,7 +5,7 @@ export const words = {
     hint: (p: { release: string }) =>
       `Go down in big steps until the solid line drops to zero before ${p.release}. Then go back up slowly.`,
     after: (p: { limit: string }) =>
-      `From here up it never comes to rest. But the check looks ${p.limit} after selection, and it has been failing this crack from much cooler fluid on. Cool it until “too late for the check” goes away, and you know both ends. Drive it past both before you judge a repair.`,
+      `Hotter than this, it is still turning when the brake is let go. Kept on the brake, it would stop a few degrees further up. But the check looks ${p.limit} after selection, and it has been failing this crack from much cooler fluid on. Cool it until “too late for the check” goes away, and you know both ends. Drive it past both before you judge a repair.`,
   },
   cable: {
     words:
@@ -17,9 +17,9 @@ export const words = {
   lateCold: {
     words: (p: { late: string; cool: string }) =>
       `Find a fault that makes the turbine stop late cold as well: more than ${p.late} after selection at ${p.cool}. Then look at how the hot run differs, or does not.`,
-    hint: 'A thin gap hardly leaks cold. What slows the fill at any temperature? Think of the way in, not the way out.',
+    hint: 'A thin gap hardly leaks cold. What slows the fill when the fluid is thick? Think of the way in, not the way out.',
     after:
-      'Late cold and late hot points at the way in, at an open way out, or at plates that take more stroke. Late hot only points at a gap, or at a valve that fades. Time it cold first: it costs two minutes.',
+      'Late cold and late hot points at the way in, at an open way out, at plates that take more stroke, or at a low level. Late cold only points at a lip gone hard or a clogged filter. Late hot only points at a gap, at a valve that fades, or at a worn pump. Check the level, then time it cold: it costs two minutes.',
   },
   liar: {
     words:

@@ -3,7 +3,7 @@ interface At {
 }
 
 export const words = {
-  title: 'Seven seconds after Drive',
+  title: 'Seven seconds, with Drive selected',
   controls: {
     temp: 'Fluid in the hot run',
     show: 'Speed shown',
@@ -22,7 +22,7 @@ export const words = {
   },
   predict: {
     question: (p: { crack: string }) =>
-      `A crack of ${p.crack} in the transfer seal, electronic range selection. Cold, the turbine stops within two seconds of selecting Drive and the car pulls away. Now the fluid is hot. What happens?`,
+      `A crack of ${p.crack} in the transfer seal, electronic range selection. Cold, the turbine stops within a second of selecting Drive and the car pulls away. Now the fluid is hot. What happens?`,
     options: {
       late: {
         words: 'The turbine stops a little later. The car pulls away as before.',
