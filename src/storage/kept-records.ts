@@ -23,6 +23,8 @@ export function keptRecords<Of extends Kept>(needs: Needs<Of>) {
   /** Deleted in this page a moment ago: what undo brings back. */
   const undo = signal<Of | null>(null);
   const dirty = new Set<string>();
+  /** What is being written: a page that goes meanwhile takes the half of it along. */
+  const onTheWay = new Set<readonly Of[]>();
   let timer: ReturnType<typeof setTimeout> | undefined;
 
   const told = (status: StoreStatus): void => {
@@ -36,8 +38,8 @@ export function keptRecords<Of extends Kept>(needs: Needs<Of>) {
     }
     all.value = next;
   };
-  const waiting = (): Of[] =>
-    [...dirty].flatMap((id) => {
+  const named = (ids: Iterable<string>): Of[] =>
+    [...ids].flatMap((id) => {
       const record = all.peek().get(id);
       return record ? [record] : [];
     });
@@ -45,10 +47,12 @@ export function keptRecords<Of extends Kept>(needs: Needs<Of>) {
   async function keep(): Promise<void> {
     clearTimeout(timer);
     timer = undefined;
-    const records = waiting();
+    const records = named(dirty);
     if (records.length === 0) return;
     dirty.clear();
+    onTheWay.add(records);
     const status = await store.write(records);
+    onTheWay.delete(records);
     told(status);
     // Tried again with the next change; until then the page has it.
     if (status !== 'ok') for (const { id } of records) dirty.add(id);
@@ -80,7 +84,10 @@ export function keptRecords<Of extends Kept>(needs: Needs<Of>) {
     load,
     keep,
     change,
-    leave: (): void => store.leave(waiting()),
+    leave: (): void => {
+      const sent = [...onTheWay].flatMap((records) => records.map(({ id }) => id));
+      store.leave(named(new Set([...dirty, ...sent])));
+    },
     watch: (): (() => void) => store.watch(() => void load()),
     remove: (record: Of): void => {
       undo.value = record;
