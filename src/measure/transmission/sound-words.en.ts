@@ -4,8 +4,10 @@ import { words as names } from '../../car/names/words.en.ts';
 export const words = {
   title: 'What the model makes of it',
   how: 'The healthy car of this sheet, nothing worn. If these are far from what the maker prints, a number above is wrong or an assumed one does not suit.',
-  from: (p: { yours: string; assumed: string }) =>
-    `From your numbers: ${p.yours} typed, ${p.assumed} assumed.`,
+  from: (p: { yours: string; assumed: string }): string =>
+    p.yours === '0'
+      ? `You have typed no number yet: all ${p.assumed} are the training transmission’s.`
+      : `From your numbers: ${p.yours} typed, ${p.assumed} assumed.`,
   working: 'Working it out.',
   failed:
     'The model does not settle on these numbers. Look for one that is ten times too large or too small.',
