@@ -115,7 +115,8 @@ const steps = [
   },
   {
     title: 'browser tests on the built site; every page and simulation in Firefox and WebKit',
-    lanes: [['e2e'], ['other-browsers']],
+    // One after the other: four browsers on two cores make each other late, and a test with them.
+    lanes: [['e2e', 'other-browsers']],
   },
 ];
 

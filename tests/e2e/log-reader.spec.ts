@@ -176,17 +176,19 @@ for (const [width, height] of [
     await page.getByRole('button', { name: 'Slips in Drive' }).click();
     await findings(page).nth(2).click();
     await expect(page.locator('#log-place-chart .chart-plot')).toBeVisible();
-    const { wide, top, bottom } = await page.evaluate(() => {
-      const plot = document.querySelector('#log-place-chart .chart-plot')?.getBoundingClientRect();
-      return {
-        wide: document.documentElement.scrollWidth - innerWidth,
-        top: plot?.top ?? -1,
-        bottom: (plot?.bottom ?? Infinity) - innerHeight,
-      };
-    });
+    // It is scrolled to a frame after it is there.
+    await expect
+      .poll(() =>
+        page.evaluate(() => {
+          const { top, bottom } =
+            document.querySelector('#log-place-chart .chart-plot')?.getBoundingClientRect() ??
+            new DOMRect(0, -1);
+          return top >= 0 && bottom <= innerHeight + 1 ? 'whole' : `${top} to ${bottom} px`;
+        }),
+      )
+      .toBe('whole');
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
     expect(wide).toBeLessThanOrEqual(0);
-    expect(top).toBeGreaterThanOrEqual(0);
-    expect(bottom).toBeLessThanOrEqual(1);
     const small = await page
       .locator('#log-reader :is(button, select, input[type=text])')
       .evaluateAll((all) =>
