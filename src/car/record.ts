@@ -22,7 +22,8 @@ export const solved = (id: RecordingId) =>
     outputStep: illustrativeSettings.sample,
   });
 
-function record(id: RecordingId): Recorded {
+/** One of them, as a page brings it along. */
+export function record(id: RecordingId): Recorded {
   const { trace, stoppedAfter } = solved(id);
   const { ratios, wheelRadius, finalDrive } = training.drive;
   return {

@@ -91,15 +91,14 @@ export function bringRecordings(all: AllRecorded): void {
   brought = all;
 }
 
-/** Read when first asked for, then kept: no control changes it. */
-export function recording(id: RecordingId): Recording {
-  const known = read.get(id);
-  if (known) return known;
-  if (!brought) throw new Error('The page brought no recordings.');
-  const { turbine, output, perRpm, ...common } = brought[id];
+/** What was recorded, as the controller's sensors and the pedal told it. */
+export function readRecorded(
+  id: RecordingId,
+  { turbine, output, perRpm, ...common }: Recorded,
+): Recording {
   const outputRpm = speedsIn(output);
   const story = storyOf(id);
-  const fresh = {
+  return {
     ...common,
     healthy: recipes[id].healthy,
     turbineRpm: speedsIn(turbine),
@@ -108,6 +107,14 @@ export function recording(id: RecordingId): Recording {
     throttle: outputRpm.map((_, row) => throttleAt(story, row * illustrativeSettings.sample)),
     seed: RECORDING_IDS.indexOf(id) + 1,
   };
+}
+
+/** Read when first asked for, then kept: no control changes it. */
+export function recording(id: RecordingId): Recording {
+  const known = read.get(id);
+  if (known) return known;
+  if (!brought) throw new Error('The page brought no recordings.');
+  const fresh = readRecorded(id, brought[id]);
   read.set(id, fresh);
   return fresh;
 }

@@ -16,8 +16,8 @@ import {
   type Engagement,
   type EngagementEventName,
 } from '../engine/index.ts';
-import { recordAll } from '../car/record.ts';
-import { bringRecordings, recording, type RecordingId } from '../car/recordings.ts';
+import { record } from '../car/record.ts';
+import { readRecorded, type Recording, type RecordingId } from '../car/recordings.ts';
 import { replay } from '../car/replay.ts';
 import {
   count,
@@ -63,19 +63,13 @@ const falseCodes = (wait: number): number =>
   ).filter((run) => happened(run, 'code stored')).length;
 
 /** What the wait costs and brings, with a sensor as good as the lesson's simulation has. */
-bringRecordings(recordAll());
-const replayed = (id: RecordingId, wait: number) =>
-  replay(
-    recording(id),
-    { ...limits, ratioTime: wait },
-    {
-      noiseRpm: 10,
-      resolutionRpm: 10,
-    },
-  );
+const recorded = (id: RecordingId): Recording => readRecorded(id, record(id));
+const replayed = (one: Recording, wait: number) =>
+  replay(one, { ...limits, ratioTime: wait }, { noiseRpm: 10, resolutionRpm: 10 });
 const halfWait = limits.ratioTime / 2;
+const cracked = recorded('crack25');
 const codeAfter = (wait: number): number => {
-  const after = replayed('crack25', wait).codeAfter;
+  const after = replayed(cracked, wait).codeAfter;
   if (after === null) throw new Error('The lesson says that the crack brings a code.');
   return after;
 };
@@ -162,7 +156,7 @@ export const whatSlipIs: Entries = {
   'slip-false-long': count(falseCodes(limits.ratioTime), 'false codes with the full wait'),
   'slip-half-wait': seconds(halfWait, 'ratio check, half the wait'),
   'slip-hurry-over': seconds(
-    replayed('hurry', halfWait).longestOver,
+    replayed(recorded('hurry'), halfWait).longestOver,
     'driver in a hurry, healthy: time over the limit',
   ),
   'slip-code-sooner': seconds(

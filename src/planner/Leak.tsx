@@ -5,7 +5,7 @@ import { dimension } from '../quantity/part-quantities.ts';
 import { printer } from '../quantity/print.ts';
 import { flow, length } from '../quantity/quantities.ts';
 import { useUnits } from '../ui/use-units.ts';
-import type { Circuit, Plant } from '../engine/index.ts';
+import { training, type Circuit, type Plant } from '../engine/index.ts';
 import { FromYours } from './FromYours.tsx';
 import type { PlannerModel } from './model.ts';
 import { words } from './words.en.ts';
@@ -14,9 +14,9 @@ import { words } from './words.en.ts';
 const FROM = 0.2;
 const LEAST = 2;
 
-/** Whether a tap sits behind the transfer seal: on the training transmission the high clutch alone does not. */
-const isSealed = (circuit: string | undefined, plant: Plant | undefined): boolean =>
-  plant === undefined ? circuit !== 'high' : plant.leaks[circuit as Circuit].transferSeal.width > 0;
+/** Whether a tap sits behind the transfer seal. */
+const isSealed = (circuit: string | undefined, { leaks }: Plant): boolean =>
+  leaks[circuit as Circuit].transferSeal.width > 0;
 
 /** The size of the crack, worked out when asked for: it takes half a second. */
 export function Leak({ model }: { readonly model: PlannerModel }) {
@@ -31,7 +31,7 @@ export function Leak({ model }: { readonly model: PlannerModel }) {
   const failed = useSignal(false);
   const readings = model.readings.value;
   const seal = model.advice.value?.faults.find(({ fault }) => fault === 'transferSeal');
-  const plant = model.basis.value?.plant;
+  const plant = model.basis.value?.plant ?? training;
   const pressures = readings.filter(
     ({ test: { kind, at } }) => kind === 'clutchPressure' && isSealed(at.circuit, plant),
   ).length;

@@ -15,18 +15,22 @@ interface FileKind<Of> {
   readonly read: (given: unknown) => Of | undefined;
 }
 
+export interface RecordFile<Of> {
+  /** Marks of deletions go along, so that the other device deletes as well. */
+  readonly write: (records: readonly Of[]) => string;
+  /** Reads a file; a damaged record in it keeps no other from being read. */
+  readonly read: (given: string) => RecordsInFile<Of>;
+}
+
 const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
-export function recordFile<Of>({ kind, version, place, read }: FileKind<Of>) {
+export function recordFile<Of>({ kind, version, place, read }: FileKind<Of>): RecordFile<Of> {
   const no = (fault: FileFault): RecordsInFile<Of> => ({ ok: false, fault });
   return {
-    /** Marks of deletions go along, so that the other device deletes as well. */
-    write: (records: readonly Of[]): string =>
-      `${JSON.stringify({ kind, version, [place]: records }, null, 1)}\n`,
+    write: (records) => `${JSON.stringify({ kind, version, [place]: records }, null, 1)}\n`,
 
-    /** Reads a file; a damaged record in it keeps no other from being read. */
-    read(given: string): RecordsInFile<Of> {
+    read(given) {
       const text = given.replace(/^\ufeff/, '').trim();
       if (text === '') return no('empty');
       if (text.includes('\u0000')) return no('notText');

@@ -1,5 +1,6 @@
-import { signal } from '@preact/signals';
+import { computed, signal } from '@preact/signals';
 import type { StoreStatus } from './connection.ts';
+import type { FileFault, RecordFile } from './kept-file.ts';
 import type { Kept, RecordStore } from './record-store.ts';
 
 /** Between the last key and the store. */
@@ -7,15 +8,26 @@ const QUIET_MS = 300;
 
 interface Needs<Of extends Kept> {
   readonly store: Pick<RecordStore<Of>, 'read' | 'write' | 'leave' | 'watch'>;
+  readonly file: RecordFile<Of>;
   readonly merge: (a: Of, b: Of) => Of;
   readonly isDeleted: (record: Of) => boolean;
   readonly withDeleted: (record: Of, now: number, deleted: boolean) => Of;
   readonly now: () => number;
 }
 
+/** What came of a file that was to be taken in. */
+export type Taken =
+  | {
+      readonly ok: true;
+      readonly added: number;
+      readonly changed: number;
+      readonly unreadable: number;
+    }
+  | { readonly ok: false; readonly fault: FileFault };
+
 /** The records of one kind on this device, as this page has them; what it changes is on its way to the store a moment later. */
 export function keptRecords<Of extends Kept>(needs: Needs<Of>) {
-  const { store, merge, isDeleted, withDeleted, now } = needs;
+  const { store, file, merge, isDeleted, withDeleted, now } = needs;
   const all = signal<ReadonlyMap<string, Of>>(new Map());
   const loaded = signal(false);
   const fault = signal<Exclude<StoreStatus, 'ok'> | null>(null);
@@ -77,6 +89,8 @@ export function keptRecords<Of extends Kept>(needs: Needs<Of>) {
 
   return {
     all,
+    /** Those that are not deleted. */
+    standing: computed(() => [...all.value.values()].filter((record) => !isDeleted(record))),
     loaded,
     fault,
     damaged,
@@ -98,8 +112,12 @@ export function keptRecords<Of extends Kept>(needs: Needs<Of>) {
       undo.value = null;
       if (record) change(withDeleted(record, now(), false), 'now');
     },
-    /** Takes records in, entry by entry; nothing that is newer here is lost. */
-    take: async (records: readonly Of[]) => {
+    file: (): string => file.write([...all.peek().values()]),
+    /** Takes a file in, entry by entry; nothing that is newer here is lost. */
+    take: async (text: string): Promise<Taken> => {
+      const read = file.read(text);
+      if (!read.ok) return read;
+      const { records, unreadable } = read;
       const before = all.peek();
       const added = records.filter((one) => !before.has(one.id) && !isDeleted(one)).length;
       put(records);
@@ -109,7 +127,7 @@ export function keptRecords<Of extends Kept>(needs: Needs<Of>) {
       }).length;
       for (const { id } of records) dirty.add(id);
       await keep();
-      return { added, changed };
+      return { ok: true, added, changed, unreadable };
     },
   };
 }

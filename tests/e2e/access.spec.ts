@@ -53,7 +53,7 @@ for (const address of addresses) {
   }) => {
     // Axe takes as long as the page is large, and the model page has every table unfolded.
     test.setTimeout(180_000);
-    await page.emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' });
+    await page.emulateMedia({ colorScheme: 'light' });
     await openAwake(page, address);
     // As it is, on the narrowest phone, and with text twice as large.
     for (const [width, text] of [
@@ -78,7 +78,7 @@ for (const address of addresses) {
     const light = axeOn(page, ENHANCED).withTags(TAGS);
     expect(await found(light), 'light').toEqual([]);
     // Only colours differ in the dark.
-    await page.emulateMedia({ colorScheme: 'dark', reducedMotion: 'reduce' });
+    await page.emulateMedia({ colorScheme: 'dark' });
     const dark = axeOn(page).withRules(['color-contrast-enhanced']);
     expect(await found(dark), 'dark').toEqual([]);
   });

@@ -165,7 +165,6 @@ for (const { address, ids } of simulationPages) {
     test(`${address} at ${sizes}: picture, words and controls together`, async ({ page }) => {
       test.setTimeout(120_000);
       await page.setViewportSize(on);
-      await page.emulateMedia({ reducedMotion: 'reduce' });
       await page.goto(address);
       for (const id of ids) {
         const sim = page.locator(`#${id}`);

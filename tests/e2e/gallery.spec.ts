@@ -31,7 +31,7 @@ const ALL_FIELDS = 1.5;
 
 test('the drawings and charts look as they did', async ({ page }) => {
   await page.setViewportSize({ width: 900, height: 900 });
-  await page.emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' });
+  await page.emulateMedia({ colorScheme: 'light' });
   await page.route('**/gallery/', (route) =>
     route.fulfill({ path: join(keptGallery, 'index.html'), contentType: 'text/html' }),
   );

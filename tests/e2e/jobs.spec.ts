@@ -287,7 +287,6 @@ test('axe finds nothing in the list and in a job, light and dark; nothing scroll
   page,
 }) => {
   test.setTimeout(120_000);
-  await page.emulateMedia({ reducedMotion: 'reduce' });
   await open(page);
   const check = async (where: string) => {
     for (const colorScheme of ['light', 'dark'] as const) {

@@ -9,7 +9,6 @@ for (const { address, ids } of simulationPages) {
   test(`no name in a chart of ${address} touches another, whatever is set`, async ({ page }) => {
     test.setTimeout(120_000);
     await page.setViewportSize({ width: 390, height: 664 });
-    await page.emulateMedia({ reducedMotion: 'reduce' });
     await page.goto(address);
     for (const id of ids) {
       const sim = page.locator(`#${id}`);

@@ -85,7 +85,6 @@ for (const { id, base, twin, dir } of translations) {
     const shell = await wordsOf<typeof shellWords>('simulation');
     const later = await wordsOf<typeof laterWords>('simulation/later');
     const fluid = await wordsOf<typeof fluidWords>('widgets/fluid');
-    await page.emulateMedia({ reducedMotion: 'reduce' });
     await page.goto(there);
     const sim = page.locator('.sim').first();
     await sim.scrollIntoViewIfNeeded();

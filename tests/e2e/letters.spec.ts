@@ -56,7 +56,6 @@ for (const { address, ids } of [...simulationPages, { address: '/', ids: [] as s
     page,
   }) => {
     test.setTimeout(60_000);
-    await page.emulateMedia({ reducedMotion: 'reduce' });
     await page.goto(address);
     const sims = ids.map((id) => page.locator(`#${id}`));
     const each = async (step: (sim: (typeof sims)[number]) => Promise<void>) => {

@@ -215,7 +215,6 @@ test('axe finds nothing with a log read and a place open, light and dark, at 320
   page,
 }) => {
   test.setTimeout(120_000);
-  await page.emulateMedia({ reducedMotion: 'reduce' });
   await open(page);
   await page.getByRole('button', { name: 'Slips in Drive' }).click();
   await findings(page).first().click();

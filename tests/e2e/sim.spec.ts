@@ -38,7 +38,6 @@ const head = (sim: Locator, words: string | RegExp) =>
 for (const { address, ids } of pages) {
   test(`simulations of ${address}, by keyboard alone on a phone`, async ({ page }) => {
     await page.setViewportSize({ width: 390, height: 844 });
-    await page.emulateMedia({ reducedMotion: 'reduce' });
     await page.goto(address);
     for (const id of ids) {
       const sim = await open(page, id);
@@ -100,7 +99,6 @@ test('finishing every task leads to your controls, the focus with it at each ste
   page,
 }) => {
   test.skip(holder === undefined, 'No built page holds the clutch-pressure simulation.');
-  await page.emulateMedia({ reducedMotion: 'reduce' });
   await page.goto(holder?.address ?? '/');
   const sim = await open(page, 'clutch-pressure');
   await sim.locator('.choice-stack input').first().press('Space');
@@ -134,7 +132,6 @@ test('a task that is not done yet says how far off it is, and a move to the answ
 }) => {
   const home = pages.find(({ ids }) => ids.includes('gap-or-hole'));
   test.skip(home === undefined, 'No built page holds the gap-or-hole simulation.');
-  await page.emulateMedia({ reducedMotion: 'reduce' });
   await page.goto(home?.address ?? '/');
   const sim = await open(page, 'gap-or-hole');
   await sim.locator('.choice-stack input').first().press('Space');
@@ -179,7 +176,6 @@ test('the unit switch reaches the axes of an open simulation, and a move is spok
 
 test('a prediction that was run is kept, once for each run', async ({ page }) => {
   test.skip(holder === undefined, 'No built page holds the clutch-pressure simulation.');
-  await page.emulateMedia({ reducedMotion: 'reduce' });
   await page.goto(holder?.address ?? '/');
   const sim = await open(page, 'clutch-pressure');
   for (const n of [0, 1]) {
@@ -234,7 +230,6 @@ test('Reload and Back come to the same stage and values, and leave the focus alo
   page,
 }) => {
   test.skip(holder === undefined, 'No built page holds the clutch-pressure simulation.');
-  await page.emulateMedia({ reducedMotion: 'reduce' });
   await page.goto(holder?.address ?? '/');
   let sim = await open(page, 'clutch-pressure');
   await sim.locator('.choice-stack input').first().press('Space');

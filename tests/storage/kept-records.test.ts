@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import type { StoreStatus } from '../../src/storage/connection.ts';
 import { dated } from '../../src/storage/dated.ts';
+import { recordFile } from '../../src/storage/kept-file.ts';
 import { keptRecords } from '../../src/storage/kept-records.ts';
 import type { Kept } from '../../src/storage/record-store.ts';
 
@@ -20,6 +21,7 @@ function slowStore() {
       leave: (records) => left.push(records.map(({ text }) => text)),
       watch: () => () => undefined,
     },
+    file: recordFile<Note>({ kind: 'notes', version: 1, place: 'notes', read: () => undefined }),
     merge: (_, b) => b,
     isDeleted: () => false,
     withDeleted: (one) => one,

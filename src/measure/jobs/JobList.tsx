@@ -1,8 +1,7 @@
-import { useSignal } from '@preact/signals';
-import { useRef } from 'preact/hooks';
 import { changedAt, readingsOf, type Job } from '../../storage/jobs/job.ts';
 import { dateAndTimeOf } from '../../ui/dates.ts';
 import type { JobsModel } from './model.ts';
+import { Fresh } from '../../ui/kept/Fresh.tsx';
 import { KeptFiles } from '../../ui/kept/KeptFiles.tsx';
 import { Undo } from '../../ui/kept/Undo.tsx';
 import { words as kept } from '../../ui/kept/words.en.ts';
@@ -17,57 +16,21 @@ interface ListProps {
 export function JobList({ jobs, open }: ListProps) {
   return (
     <>
-      <Fresh jobs={jobs} open={open} />
+      <Fresh
+        id="job"
+        most={80}
+        said={{
+          fresh: words.fresh,
+          label: words.label,
+          how: words.labelHow,
+          missing: words.labelMissing,
+          start: words.open,
+        }}
+        start={(label) => open(jobs.add(label))}
+      />
       <Listed jobs={jobs} open={open} />
       <KeptFiles id="job" kept={jobs} said={words} />
     </>
-  );
-}
-
-function Fresh({ jobs, open }: ListProps) {
-  const label = useSignal('');
-  const missing = useSignal(false);
-  const field = useRef<HTMLInputElement>(null);
-  return (
-    <form
-      class="job-fresh"
-      // Pressed before the script has come it stays where it is, and keeps what was typed.
-      method="dialog"
-      onSubmit={(event) => {
-        event.preventDefault();
-        // What was typed before the script came is in the field and nowhere else.
-        const text = (field.current?.value ?? label.value).trim();
-        if (text === '') {
-          missing.value = true;
-          field.current?.focus();
-        } else open(jobs.add(text));
-      }}
-    >
-      <h2>{words.fresh}</h2>
-      <label for="job-new">{words.label}</label>
-      <input
-        ref={field}
-        id="job-new"
-        type="text"
-        autoComplete="off"
-        maxLength={80}
-        aria-describedby="job-new-how job-new-wrong"
-        aria-invalid={missing.value}
-        onInput={(event) => {
-          label.value = event.currentTarget.value;
-          missing.value = false;
-        }}
-      />
-      <p id="job-new-how" class="muted">
-        {words.labelHow}
-      </p>
-      <p id="job-new-wrong" class="field-error" role="alert">
-        {missing.value && words.labelMissing}
-      </p>
-      <button type="submit" class="act">
-        {words.open}
-      </button>
-    </form>
   );
 }
 

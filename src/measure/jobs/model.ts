@@ -10,10 +10,9 @@ import {
   type Job,
   type TextOf,
 } from '../../storage/jobs/job.ts';
-import { fileOf, readFile } from '../../storage/jobs/job-file.ts';
+import { jobFile } from '../../storage/jobs/job-file.ts';
 import type { JobStore } from '../../storage/jobs/job-store.ts';
 import { keptRecords } from '../../storage/kept-records.ts';
-import type { Taken } from '../../ui/kept/KeptFiles.tsx';
 
 interface Needs {
   readonly store: Pick<JobStore, 'read' | 'write' | 'leave' | 'watch'>;
@@ -25,21 +24,15 @@ const fold = (text: string): string => text.normalize('NFKD').toLocaleLowerCase(
 /** The jobs of this device, as this page has them. */
 export function makeJobs({ store, now = Date.now }: Needs) {
   const kept = keptRecords<Job>({
-    store: {
-      ...store,
-      read: async (at) => {
-        const { jobs, ...rest } = await store.read(at);
-        return { ...rest, records: jobs };
-      },
-    },
+    store,
+    file: jobFile,
     merge,
     isDeleted,
     withDeleted,
     now,
   });
-  const { all, undo, change } = kept;
+  const { all, standing, undo, change } = kept;
   const query = signal('');
-  const standing = computed(() => [...all.value.values()].filter((job) => !isDeleted(job)));
 
   return {
     ...kept,
@@ -65,14 +58,6 @@ export function makeJobs({ store, now = Date.now }: Needs) {
     },
     write: (job: Job, entry: TextOf, value: string): void => {
       if (job[entry].value !== value) change({ ...job, [entry]: dated(job[entry], now(), value) });
-    },
-    file: (): string => fileOf([...all.peek().values()]),
-    /** Takes a file in, entry by entry; nothing that is newer here is lost. */
-    take: async (text: string): Promise<Taken> => {
-      const read = readFile(text);
-      if (!read.ok) return read;
-      const { jobs, unreadable } = read;
-      return { ok: true, ...(await kept.take(jobs)), unreadable };
     },
   };
 }

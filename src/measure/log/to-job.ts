@@ -14,9 +14,9 @@ import type { StoreStatus } from '../../storage/connection.ts';
 
 export async function standingJobs(): Promise<readonly Job[]> {
   const store = jobStore();
-  const { jobs } = await store.read(Date.now());
+  const { records } = await store.read(Date.now());
   await store.close();
-  return jobs.filter((job) => !isDeleted(job));
+  return records.filter((job) => !isDeleted(job));
 }
 
 /** A job with the readings of a log added, each once for each time. */

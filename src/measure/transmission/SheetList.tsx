@@ -1,8 +1,7 @@
-import { useSignal } from '@preact/signals';
-import { useRef } from 'preact/hooks';
 import { sheetChangedAt, type OwnSheet } from '../../storage/sheets/own-sheet.ts';
 import { LONGEST_NAME } from '../../storage/sheets/sheet-form.ts';
 import { dateAndTimeOf } from '../../ui/dates.ts';
+import { Fresh } from '../../ui/kept/Fresh.tsx';
 import { KeptFiles } from '../../ui/kept/KeptFiles.tsx';
 import { Undo } from '../../ui/kept/Undo.tsx';
 import { words as kept } from '../../ui/kept/words.en.ts';
@@ -18,52 +17,21 @@ interface ListProps {
 export function SheetList({ sheets, open }: ListProps) {
   return (
     <>
-      <Fresh sheets={sheets} open={open} />
+      <Fresh
+        id="sheet"
+        most={LONGEST_NAME}
+        said={{
+          fresh: words.fresh,
+          label: words.name,
+          how: words.nameHow,
+          missing: words.nameMissing,
+          start: words.start,
+        }}
+        start={(name) => open(sheets.add(name))}
+      />
       <Listed sheets={sheets} open={open} />
       <KeptFiles id="sheet" kept={sheets} said={words} />
     </>
-  );
-}
-
-function Fresh({ sheets, open }: ListProps) {
-  const missing = useSignal(false);
-  const field = useRef<HTMLInputElement>(null);
-  return (
-    <form
-      class="job-fresh"
-      // Pressed before the script has come it stays where it is, and keeps what was typed.
-      method="dialog"
-      onSubmit={(event) => {
-        event.preventDefault();
-        const name = (field.current?.value ?? '').trim();
-        if (name === '') {
-          missing.value = true;
-          field.current?.focus();
-        } else open(sheets.add(name));
-      }}
-    >
-      <h2>{words.fresh}</h2>
-      <label for="sheet-new">{words.name}</label>
-      <input
-        ref={field}
-        id="sheet-new"
-        type="text"
-        autoComplete="off"
-        maxLength={LONGEST_NAME}
-        aria-describedby="sheet-new-how sheet-new-wrong"
-        aria-invalid={missing.value}
-        onInput={() => (missing.value = false)}
-      />
-      <p id="sheet-new-how" class="muted">
-        {words.nameHow}
-      </p>
-      <p id="sheet-new-wrong" class="field-error" role="alert">
-        {missing.value && words.nameMissing}
-      </p>
-      <button type="submit" class="act">
-        {words.start}
-      </button>
-    </form>
   );
 }
 

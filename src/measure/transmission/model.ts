@@ -1,6 +1,5 @@
 import { computed } from '@preact/signals';
 import { keptRecords } from '../../storage/kept-records.ts';
-import type { Taken } from '../../ui/kept/KeptFiles.tsx';
 import { dated, timedId } from '../../storage/dated.ts';
 import {
   isSheetDeleted,
@@ -23,13 +22,13 @@ interface Needs {
 export function makeSheets({ store, now = Date.now }: Needs) {
   const kept = keptRecords<OwnSheet>({
     store,
+    file: sheetFile,
     merge: mergeSheets,
     isDeleted: isSheetDeleted,
     withDeleted: withSheetDeleted,
     now,
   });
-  const { all, undo, change } = kept;
-  const standing = computed(() => [...all.value.values()].filter((one) => !isSheetDeleted(one)));
+  const { all, standing, undo, change } = kept;
   return {
     ...kept,
     sheet: (id: string): OwnSheet | undefined => all.value.get(id),
@@ -52,14 +51,7 @@ export function makeSheets({ store, now = Date.now }: Needs) {
       const entry = dated(sheet.fields[path], now(), value);
       change({ ...sheet, fields: { ...sheet.fields, [path]: entry } });
     },
-    file: (): string => sheetFile.write([...all.peek().values()]),
     fileOf: (sheet: OwnSheet): string => sheetFile.write([sheet]),
-    /** Takes a file in, entry by entry; nothing that is newer here is lost. */
-    take: async (text: string): Promise<Taken> => {
-      const read = sheetFile.read(text);
-      if (!read.ok) return read;
-      return { ok: true, ...(await kept.take(read.records)), unreadable: read.unreadable };
-    },
   };
 }
 export type SheetsModel = ReturnType<typeof makeSheets>;

@@ -1,17 +1,7 @@
 import { useSignal, type ReadonlySignal } from '@preact/signals';
-import type { FileFault } from '../../storage/kept-file.ts';
+import type { Taken } from '../../storage/kept-records.ts';
 import { saveFile } from '../save-file.ts';
 import { words } from './words.en.ts';
-
-/** What came of a file that was to be taken in. */
-export type Taken =
-  | {
-      readonly ok: true;
-      readonly added: number;
-      readonly changed: number;
-      readonly unreadable: number;
-    }
-  | { readonly ok: false; readonly fault: FileFault };
 
 interface KeptFilesProps {
   /** Of the ids on the page: "job". */

@@ -51,7 +51,7 @@ export const tasks: readonly TaskSpec<FluidGivens, FluidModel>[] = [
     controls: ['temp', 'fluidA', 'fluidB'],
     ...judged(({ a, b, givens }) => {
       // Which pair is the right one would be the hint; what is wrong with this one is not.
-      const told = (
+      const answer = (
         is: 'done' | 'too-high' | 'not-that',
         words: keyof typeof pairs,
         at: number,
@@ -65,12 +65,12 @@ export const tasks: readonly TaskSpec<FluidGivens, FluidModel>[] = [
           }),
       });
       const temp = givens.temp.value;
-      if (!thinner(b.hot.value, a.hot.value)) return told('not-that', 'thinnerHot', HOT_C);
-      if (thinner(a.now.value, b.now.value)) return told('done', 'turned', temp);
+      if (!thinner(b.hot.value, a.hot.value)) return answer('not-that', 'thinnerHot', HOT_C);
+      if (thinner(a.now.value, b.now.value)) return answer('done', 'turned', temp);
       const coldest = [a, b].map(({ fluid }) => thicknessAt(fluid.value, TEMP.min));
       return thinner(coldest[0] ?? null, coldest[1] ?? null)
-        ? told('too-high', 'stillThicker', temp)
-        : told('not-that', 'neverTurns', TEMP.min);
+        ? answer('too-high', 'stillThicker', temp)
+        : answer('not-that', 'neverTurns', TEMP.min);
     }),
   },
   {

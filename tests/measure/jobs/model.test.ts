@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import type { StoreStatus } from '../../../src/storage/connection.ts';
-import { fileOf } from '../../../src/storage/jobs/job-file.ts';
+import { jobFile } from '../../../src/storage/jobs/job-file.ts';
 import { dated, merge, newJob, type Job } from '../../../src/storage/jobs/job.ts';
 import { makeJobs } from '../../../src/measure/jobs/model.ts';
 
@@ -14,7 +14,7 @@ function fakeStore() {
     left: [] as readonly Job[],
     writes: 0,
     hear: () => heard(),
-    read: () => Promise.resolve({ status: store.status, jobs: [...kept.values()], damaged: [] }),
+    read: () => Promise.resolve({ status: store.status, records: [...kept.values()], damaged: [] }),
     write: (jobs: readonly Job[]) => {
       store.writes += 1;
       if (store.status === 'ok') {
@@ -124,7 +124,7 @@ test('a file is merged by id and time of change', async () => {
     notes: { at: 0, value: '' },
   };
   jobs.write(job, 'notes', 'here');
-  const taken = await jobs.take(fileOf([other, newJob('zz', 5, 'Van')]));
+  const taken = await jobs.take(jobFile.write([other, newJob('zz', 5, 'Van')]));
   expect(taken).toEqual({ ok: true, added: 1, changed: 1, unreadable: 0 });
   const merged = store.kept.get(job.id);
   expect([merged?.label.value, merged?.notes.value]).toEqual(['Blue wagon, hot', 'here']);

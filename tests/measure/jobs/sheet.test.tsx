@@ -12,7 +12,7 @@ import { testOf } from '../../../src/diagnosis/index.ts';
 import { planner } from '../../../src/planner/load.ts';
 
 const store = {
-  read: () => Promise.resolve({ status: 'ok' as const, jobs: [], damaged: [] }),
+  read: () => Promise.resolve({ status: 'ok' as const, records: [], damaged: [] }),
   write: () => Promise.resolve('ok' as const),
   leave: () => undefined,
   watch: () => () => undefined,

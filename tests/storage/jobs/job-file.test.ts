@@ -1,19 +1,19 @@
 import { expect, test } from 'vitest';
 import { newJob, withDeleted } from '../../../src/storage/jobs/job.ts';
-import { fileOf, readFile } from '../../../src/storage/jobs/job-file.ts';
+import { jobFile } from '../../../src/storage/jobs/job-file.ts';
 import version1 from './jobs-version-1.json' with { type: 'json' };
 
 test('what is written is read again, marks of deletions as well', () => {
   const jobs = [newJob('a', 1, 'Blue wagon'), withDeleted(newJob('b', 2, 'Van'), 3, true)];
-  expect(readFile(fileOf(jobs))).toEqual({ ok: true, jobs, unreadable: 0 });
+  expect(jobFile.read(jobFile.write(jobs))).toEqual({ ok: true, records: jobs, unreadable: 0 });
 });
 
 test('a file of version 1 is read for ever', () => {
-  const read = readFile(JSON.stringify(version1));
-  expect(read.ok && read.jobs.map(({ label }) => label.value)).toEqual(['Bay 3, slips hot']);
-  expect(read.ok && Object.keys(read.jobs[0]?.readings ?? {})).toHaveLength(2);
+  const read = jobFile.read(JSON.stringify(version1));
+  expect(read.ok && read.records.map(({ label }) => label.value)).toEqual(['Bay 3, slips hot']);
+  expect(read.ok && Object.keys(read.records[0]?.readings ?? {})).toHaveLength(2);
   // There was no choice of a transmission then.
-  expect(read.ok && read.jobs[0]?.transmission.value).toBe('training');
+  expect(read.ok && read.records[0]?.transmission.value).toBe('training');
 });
 
 test.each([
@@ -22,16 +22,16 @@ test.each([
   ['a letter', 'Dear sir,', 'foreign'],
   ['other data', '{"jobs": []}', 'foreign'],
   ['a table', 'a;b\n1;2', 'foreign'],
-  ['a file that was cut short', fileOf([newJob('a', 1, 'x')]).slice(0, 80), 'broken'],
+  ['a file that was cut short', jobFile.write([newJob('a', 1, 'x')]).slice(0, 80), 'broken'],
   ['one of a later version', '{"kind":"hot-clutch:jobs","version":2,"jobs":[]}', 'newer'],
   ['one with nothing readable', '{"kind":"hot-clutch:jobs","version":1,"jobs":[{}]}', 'broken'],
 ])('%s is told apart', (_what, text, fault) => {
-  expect(readFile(text)).toEqual({ ok: false, fault });
+  expect(jobFile.read(text)).toEqual({ ok: false, fault });
 });
 
 test('a damaged job in a file hides no other', () => {
-  const text = fileOf([newJob('a', 1, 'x')]).replace('"jobs": [', '"jobs": [{"id": 7},');
-  const read = readFile(text);
+  const text = jobFile.write([newJob('a', 1, 'x')]).replace('"jobs": [', '"jobs": [{"id": 7},');
+  const read = jobFile.read(text);
   expect(read).toMatchObject({ ok: true, unreadable: 1 });
-  expect(read.ok && read.jobs).toHaveLength(1);
+  expect(read.ok && read.records).toHaveLength(1);
 });

@@ -35,7 +35,7 @@ test('keeps jobs, and what two tabs write of one job at once', async () => {
   expect(await first.write([one])).toBe('ok');
   const named = { ...one, label: dated(one.label, NOW + 5, 'Blue wagon, hot') };
   await Promise.all([first.write([named]), second.write([note(one, NOW + 6, 'slips')])]);
-  const { status, jobs } = await tab().read(NOW);
+  const { status, records: jobs } = await tab().read(NOW);
   expect(status).toBe('ok');
   expect(jobs.map(({ label, notes }) => [label.value, notes.value])).toEqual([
     ['Blue wagon, hot', 'slips'],
@@ -48,18 +48,18 @@ test('what is sent off in the moment of leaving is there at the next look', asyn
   going.leave([note(one, NOW + 7, 'the last word')]);
   // What is written meanwhile by another tab stays.
   await tab().write([{ ...one, repair: dated(one.repair, NOW + 8, 'seal') }]);
-  const [job] = (await tab().read(NOW)).jobs;
+  const [job] = (await tab().read(NOW)).records;
   expect([job?.notes.value, job?.repair.value]).toEqual(['the last word', 'seal']);
-  expect((await tab().read(NOW)).jobs).toHaveLength(1);
+  expect((await tab().read(NOW)).records).toHaveLength(1);
 });
 
 test('a deleted job can come back for an hour; after that only the mark lies there', async () => {
   const store = tab();
   await store.write([withDeleted(one, NOW + 10, true)]);
-  expect((await store.read(NOW + 20)).jobs[0]?.label.value).toBe('Blue wagon');
+  expect((await store.read(NOW + 20)).records[0]?.label.value).toBe('Blue wagon');
   const later = NOW + 10 + 3_600_001;
-  expect((await store.read(later)).jobs[0]?.label.value).toBe('');
-  expect((await store.read(later)).jobs[0]?.deleted.value).toBe(true);
+  expect((await store.read(later)).records[0]?.label.value).toBe('');
+  expect((await store.read(later)).records[0]?.deleted.value).toBe(true);
 });
 
 test('what cannot be read is left where it lies, told of, and never written over', async () => {
@@ -68,7 +68,7 @@ test('what cannot be read is left where it lies, told of, and never written over
   const database = await openDB('test-jobs', 1);
   await database.put('jobs', { id: 'b', of: 'a later version' });
   expect(await store.write([newJob('b', NOW, 'Van')])).toBe('ok');
-  const { jobs, damaged } = await store.read(NOW);
+  const { records: jobs, damaged } = await store.read(NOW);
   expect(jobs.map(({ id }) => id).sort()).toEqual(['a', 'b']);
   expect(damaged).toEqual([{ id: 'b', of: 'a later version' }]);
   database.close();
@@ -89,7 +89,7 @@ test('says that there is no room, or that the browser keeps nothing', async () =
     },
   });
   expect(await tab().write([one])).toBe('blocked');
-  expect(await tab().read(NOW)).toEqual({ status: 'blocked', jobs: [], damaged: [] });
+  expect(await tab().read(NOW)).toEqual({ status: 'blocked', records: [], damaged: [] });
 });
 
 test('another tab hears of a change', async () => {
