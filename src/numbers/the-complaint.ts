@@ -22,6 +22,9 @@ const after = (kind: DriveKind, startC: number, ambientC: number, what: string) 
 
 export const theComplaint: Entries = {
   'clock-minutes': entry('minutes', MINUTES, 'how long the drive of the clock is'),
+  'clock-start-mild': degC(MILD_C, 'where the fluid starts on a mild day'),
+  'clock-start-frost': degC(FROST_C, 'where the fluid starts after a night of frost'),
+  'clock-start-stopped': degC(STOPPED_C, 'where the fluid starts after an hour’s stop'),
   'clock-idling': after('idling', MILD_C, MILD_C, 'idling from overnight, mild'),
   'clock-gentle': after('gentle', MILD_C, MILD_C, 'gentle driving from overnight, mild'),
   'clock-frost': after('gentle', FROST_C, FROST_C, 'gentle driving from overnight, frost'),

@@ -2,6 +2,7 @@ import type { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { axeOn, ENHANCED } from './axe.ts';
 import { expect, test } from './fixtures.ts';
+import { walkHeader } from './header.ts';
 import { addresses } from './pages.ts';
 
 /** Scrolls through the page, so that islands that wait to be seen are awake. */
@@ -48,13 +49,14 @@ async function found(axe: AxeBuilder): Promise<unknown[]> {
 
 // One visit a page: it is opening the page and waking its simulations that takes the time.
 for (const address of addresses) {
-  test(`axe finds nothing on ${address}, light and dark, and it fits 320 px and text at 200 %`, async ({
+  test(`${address}: the tab key walks its header, axe finds nothing in light and dark, and it fits 320 px and text at 200 %`, async ({
     page,
   }) => {
     // Axe takes as long as the page is large, and the model page has every table unfolded.
     test.setTimeout(180_000);
     await page.emulateMedia({ colorScheme: 'light' });
     await openAwake(page, address);
+    await walkHeader(page, address);
     // As it is, on the narrowest phone, and with text twice as large.
     for (const [width, text] of [
       [390, ''],

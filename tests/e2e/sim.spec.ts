@@ -5,11 +5,6 @@ import { expect, test } from './fixtures.ts';
 import { keptAnswers } from './kept-answers.ts';
 import { simulationPages as pages } from './pages.ts';
 
-test('some built page holds a simulation', () => {
-  // Without this, a change of markup would leave the tests below with nothing to look at.
-  expect(pages.length).toBeGreaterThan(0);
-});
-
 async function open(page: Page, id: string): Promise<Locator> {
   const sim = page.locator(`#${id}`);
   await sim.scrollIntoViewIfNeeded();
@@ -17,81 +12,9 @@ async function open(page: Page, id: string): Promise<Locator> {
   return sim;
 }
 
-/** Tab until something with these words has the focus; the keyboard is the only tool. */
-async function tabTo(page: Page, words: RegExp, most = 40): Promise<void> {
-  for (let step = 0; step < most; step += 1) {
-    const now = await page.evaluate(() => {
-      const one = document.activeElement;
-      const label = one?.getAttribute('aria-label') ?? one?.closest('label')?.textContent;
-      return label ?? one?.textContent ?? '';
-    });
-    if (words.test(now)) return;
-    await page.keyboard.press('Tab');
-  }
-  throw new Error(`${most} presses of Tab did not reach ${String(words)}.`);
-}
-
 /** The heading that has the focus. Whoever lost it to the page would hear nothing and start at the top. */
 const head = (sim: Locator, words: string | RegExp) =>
   sim.locator('.stage-head', { hasText: words });
-
-for (const { address, ids } of pages) {
-  test(`simulations of ${address}, by keyboard alone on a phone`, async ({ page }) => {
-    await page.setViewportSize({ width: 390, height: 844 });
-    await page.goto(address);
-    for (const id of ids) {
-      const sim = await open(page, id);
-      const run = sim.locator('button[type="submit"]');
-      await expect(run).toBeDisabled();
-
-      await sim.locator('.choice-stack input').first().focus();
-      await page.keyboard.press('Space');
-      await expect(run).toBeDisabled();
-      await page.keyboard.press('Tab');
-      await page.keyboard.press('Space');
-      await expect(run).toBeEnabled();
-      await page.keyboard.press('Tab');
-      await expect(run).toBeFocused();
-      await page.keyboard.press('Enter');
-
-      // Prediction and outcome; the heading that has the focus reads them out.
-      await expect(head(sim, 'What it did')).toBeFocused();
-      const told = sim.locator(`#${id}-compare`);
-      await expect(head(sim, 'What it did')).toHaveAttribute('aria-describedby', `${id}-compare`);
-      await expect(told).toContainText('You said');
-      // In its own words, not the option word for word alone.
-      await expect(told).toContainText(/The model says.{20,}/s);
-      // The state in words is also spoken where it changes: see LiveText.
-      const spoken = sim.locator('.sim-picture > [role="status"]');
-      await expect(spoken).not.toBeEmpty();
-
-      await tabTo(page, /^On to the tasks$/);
-      await page.keyboard.press('Enter');
-      await expect(head(sim, /^Task 1 of \d/)).toBeFocused();
-      await tabTo(page, /^Give me a hint$/);
-      await page.keyboard.press('Enter');
-      await expect(sim.locator('.task-result')).not.toBeEmpty();
-
-      // Backwards to the way on, which stands in the simulation's head.
-      for (let step = 0; step < 40; step += 1) {
-        const there = await sim
-          .getByRole('button', { name: 'Your controls' })
-          .evaluate((button) => button === document.activeElement);
-        if (there) break;
-        await page.keyboard.press('Shift+Tab');
-      }
-      await page.keyboard.press('Enter');
-      await expect(head(sim, 'Your controls')).toBeFocused();
-
-      // From the heading the first stop is a control, and moving it is heard.
-      await page.keyboard.press('Tab');
-      await expect(sim.locator('.sim-controls :focus')).toHaveCount(1);
-      const again = sim.getByRole('button', { name: 'Predict again' });
-      await again.press('Enter');
-      await expect(sim.locator('.choice-stack legend')).toBeFocused();
-    }
-  });
-}
 
 const holder = pages.find(({ ids }) => ids.includes('clutch-pressure'));
 

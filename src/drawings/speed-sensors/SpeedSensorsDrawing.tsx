@@ -52,6 +52,7 @@ export function SpeedSensorsDrawing({
   state: SpeedSensorsState;
 }): JSX.Element {
   const inUnits = printed(state, format);
+  const bare = printed(state, formatNumber);
   return (
     <Frame id={id} width={390} height={356} title={words.title} desc={describeSpeedSensors(state)}>
       <Wheel id={id} cx={92} teeth={24} />
@@ -75,10 +76,10 @@ export function SpeedSensorsDrawing({
       </text>
       <path class="dw-leader" d="M12 292H378" />
       <text class="dw-text" x="12" y="314">
-        {words.sum(printed(state, formatNumber))}
+        {words.sum(bare)}
       </text>
       <text class="dw-text dw-strong" x="12" y="338">
-        {words.slip(inUnits)}
+        {words.slip({ ...bare, slip: inUnits.slip })}
       </text>
     </Frame>
   );

@@ -16,7 +16,7 @@ export const words = {
   leaks: (p: { leak: string }) => `leaks ${p.leak}`,
   tight: 'no leak',
   toSump: 'to the sump',
-  fromFeed: 'from the feed valve',
+  fromFeed: 'from the feed hole',
   toClutch: 'to the clutch',
   describe: {
     split: (p: { width: string; hairs: string }) =>

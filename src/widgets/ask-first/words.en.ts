@@ -71,7 +71,7 @@ export const words = {
   },
   predict: {
     question:
-      'You asked which ranges. “Drive and Reverse. On the highway it’s fine.” Some names fell off the list. Which question shortens it most now?',
+      'You asked which ranges. “Drive and Reverse. On the highway it’s fine.” Some names fell far down the list. Which question shortens it most now?',
     options: {
       warm: {
         words: 'Worse cold or hot?',
@@ -101,15 +101,15 @@ export const words = {
   says: {
     whole: (p: { names: string }) => `All ${p.names} names are on the list.`,
     list: (p: { off: string; names: string; open: string }) =>
-      `${p.off} of ${p.names} names are off. The rest is as open as a list of ${p.open}.`,
+      `${p.off} of ${p.names} names are far down. The rest is as open as a list of ${p.open}.`,
     settled: (p: { off: string; names: string }) =>
-      `${p.off} of ${p.names} names are off. The rest is as good as one name.`,
+      `${p.off} of ${p.names} names are far down. The rest is as good as one name.`,
     one: (p: { name: string; share: string }) => `In front: ${p.name}, ${p.share}.`,
     level: (p: { names: string }) => `Level in front: ${p.names}.`,
   },
   list: {
     name: 'The list, and how much speaks for each name',
-    off: 'off the list',
+    off: 'far down',
   },
 };
 interface Worths {

@@ -12,7 +12,7 @@ export const words = {
         `Fluid at ${p.hot}. Find the widest crack with which the car can still take off firmly.`,
       hint: 'Narrow the crack until it holds. Then go back up one step at a time.',
       after: (p: { holds: string; fails: string; hairs: string }) =>
-        `With ${p.holds} it holds, with ${p.fails} it does not: ${p.hairs}. A split that you can hardly see decides. Look for it with a light and a loupe, bend the lip over a pin, and use air.`,
+        `With ${p.holds} it holds, with ${p.fails} it does not: ${p.hairs}. A split that you can hardly see decides. Look for it with a light and a loupe, and bend the lip over a pin.`,
     },
     speed: {
       words: (p: { hottest: string; lineShort: string; lineCommand: string }) =>

@@ -52,7 +52,7 @@ export const words = {
       at: (p: { demand: string; temp: string }) =>
         `${p.demand}: with this crack it holds up to ${p.temp}.`,
       always: (p: { demand: string }) =>
-        `${p.demand}: with this crack it holds at every temperature offered.`,
+        `${p.demand}: with this crack it holds at every temperature on the slider.`,
       never: (p: { demand: string }) => `${p.demand}: with this crack it never holds.`,
     },
     spared: 'High does not pass through the transfer seal, so the crack cannot reach it.',

@@ -19,7 +19,7 @@ export const words = {
         `The thin crack, ${p.crack16}, is still missed. Look earlier yet, until it is caught. Then see what else fails a check.`,
       hint: 'Go down in small steps and watch the counts under the picture. Which car it is stands in the table further down.',
       after: (p: { thin: string; frost: string }) =>
-        `You cannot have both. With the thin crack the turbine stands after ${p.thin}, with a healthy clutch on a frosty morning after ${p.frost}, so no limit parts them. A controller without a false alarm lets small leaks drive on. That is why no code does not mean no fault.`,
+        `You cannot have both. With the thin crack the turbine stands after ${p.thin}, with a healthy clutch on a frosty morning after ${p.frost}, so no time limit can tell them apart. A controller without a false alarm lets small leaks drive on. That is why no code does not mean no fault.`,
     },
     noise: {
       words:

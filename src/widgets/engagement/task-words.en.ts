@@ -19,7 +19,7 @@ export const words = {
       `Find a fault that makes the turbine stop late cold as well: more than ${p.late} after selection at ${p.cool}. Then look at how the hot run differs, or does not.`,
     hint: 'A thin gap hardly leaks cold. What slows the fill when the fluid is thick? Think of the way in, not the way out.',
     after:
-      'Late cold and late hot points at the way in, at an open way out, at plates that take more stroke, or at a low level. Late cold only points at a lip gone hard or a clogged filter. Late hot only points at a gap, at a valve that fades, or at a worn pump. Check the level, then time it cold: it costs two minutes.',
+      'Late cold and late hot points at the way in, at an open way out, at plates that take more stroke, or at a low level. Late only when cold points at a lip gone hard, a clogged filter, or fluid that drained back overnight. Late hot only points at a gap, at a valve that fades, or at a worn pump. Check the level, then time it cold: it costs two minutes.',
   },
   liar: {
     words:

@@ -30,7 +30,7 @@ export const words = {
       },
       slips: {
         words: 'The turbine keeps turning. The clutch slips, and the controller lets it.',
-        why: 'It does keep turning, and the clutch slips. But slip is exactly what the controller watches for. It raises pressure once, and when that does not help it stores a code and takes the clutch away.',
+        why: 'It does keep turning, and the clutch slips. But slip is exactly what the controller watches for. It raises pressure once, and when that does not help it stores a code and lets the clutch go.',
       },
       park: {
         words: 'The turbine keeps turning. The controller gives up and selects Park.',
