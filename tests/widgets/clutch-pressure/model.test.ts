@@ -221,7 +221,7 @@ describe('the model', () => {
   it('has words for always and never', () => {
     expect(letsGo(() => 1, 0.1)).toEqual({ kind: 'always' });
     expect(letsGo(() => -1, 0.1)).toEqual({ kind: 'never' });
-    expect(says(at({ crack: 0 }), 'si')).toContain('holds at every temperature offered');
+    expect(says(at({ crack: 0 }), 'si')).toContain('holds at every temperature on the slider');
     const never = says(at({ crack: 0.4, fluid: 'ultra-low', rpm: 500 }), 'si');
     expect(never).toMatch(/never holds|holds up to \u2212/u);
   });
