@@ -69,6 +69,8 @@ export function levelOf({ offL, tempC, engineRpm, place }: Fill) {
     mouthMm: mmOf(mouth),
     /** On the stick, from the middle between the marks [mm]. */
     stickMm: mmOf(stick) - MIDDLE_MM,
+    /** The stick ends at the height of the mouth. */
+    stickDry: stick <= 0,
     gearsDip: mmOf(middle) > GEARS_MM,
   };
 }

@@ -8,7 +8,7 @@ import { describePanLevel, type PanLevelState } from './state.ts';
 import { words } from './words.en.ts';
 
 const PX_PER_MM = 3.6;
-const PAN = { left: 62, right: 330, top: 14, floor: 214 };
+const PAN = { left: 62, right: 330, top: 24, floor: 214 };
 /** The mouth of the pick-up, the stick on the other side, and the middle between them. */
 const MOUTH = { x: 280, y: 178 };
 const STICK_X = 112;
@@ -75,7 +75,7 @@ export function PanLevelDrawing({ id, state }: { id: string; state: PanLevelStat
       {other && (
         <path class="dw-line dw-other" d={`M${PAN.left} ${roundPlace(yOf(other.mm))}H246`} />
       )}
-      <path class="dw-solid" d={box(STICK_X - 6, -4, 12, 192)} />
+      <path class="dw-solid" d={box(STICK_X - 6, -4, 12, MOUTH.y + 4)} />
       <path fill={`url(#${id}-cut)`} d={box(STICK_X - 6, max, 12, min - max)} />
       <path
         class="dw-line"
@@ -98,9 +98,12 @@ export function PanLevelDrawing({ id, state }: { id: string; state: PanLevelStat
       <text class="dw-text" x={GEAR.x} y={24} text-anchor="middle">
         {words.gears}
       </text>
-      <Label x={300} y={32} lines={[words.toPump]} />
+      <Label x={298} y={15} lines={[words.toPump]} />
       <text class="dw-text" x="258" y="174" text-anchor="end">
         {words.filter}
+      </text>
+      <text class="dw-text" x={MOUTH.x} y="198" text-anchor="middle">
+        {words.mouth}
       </text>
       <Label x={342} y={roundPlace(right + 5)} lines={[`*${state.labels.level}`]} />
       {other && <Label x={150} y={roundPlace(yOf(other.mm) + 16)} lines={[other.words]} />}

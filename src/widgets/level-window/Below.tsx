@@ -1,5 +1,5 @@
 import { LineChart } from '../../charts/LineChart.tsx';
-import { MARK_MM, mmOf, WINDOW_C } from '../../car/pan.ts';
+import { litresOf, MARK_MM, WINDOW_C } from '../../car/pan.ts';
 import { training } from '../../engine/index.ts';
 import { dimension, fluidVolume } from '../../quantity/part-quantities.ts';
 import { printer } from '../../quantity/print.ts';
@@ -10,13 +10,19 @@ import { useUnits } from '../../ui/use-units.ts';
 import { words } from './below-words.en.ts';
 import { levelAt, type LevelModel } from './model.ts';
 
+/** What the stick shows, or nothing where it comes out dry. */
+function shownAt(off: number, temp: number): number | null {
+  const { stickMm, stickDry } = levelAt({ off, temp });
+  return stickDry ? null : stickMm;
+}
 const RIGHT = TEMPS.map((temp) => levelAt({ temp }).stickMm);
 
 /** The same fill at every temperature, and what is taken for granted; fetched once the answer is out. */
 export function Below({ model }: PictureProps<LevelModel>) {
   const print = printer(useUnits());
   const { off, temp } = model.givens;
-  const here = TEMPS.map((tempC) => levelAt({ off: off.value, temp: tempC }).stickMm);
+  const here = TEMPS.map((tempC) => shownAt(off.value, tempC));
+  const now = shownAt(off.value, temp.value);
   const { chart, taken } = words;
   return (
     <>
@@ -25,22 +31,16 @@ export function Below({ model }: PictureProps<LevelModel>) {
         name={chart.name}
         takeaway={chart.takeaway}
         xAxis={TEMP_AXIS}
-        yAxis={{ label: chart.y, quantity: dimension, min: -80, max: 50 }}
+        yAxis={{ label: chart.y, quantity: dimension, min: -20, max: 35 }}
         x={TEMPS}
         series={[
           { id: 'right', label: chart.right, kind: 'healthy', y: RIGHT },
           { id: 'here', label: chart.here, kind: 'plain', y: here },
         ]}
         bands={[{ id: 'marks', kind: 'needed', label: chart.marks, from: -MARK_MM, to: MARK_MM }]}
-        marks={[
-          {
-            id: 'now',
-            kind: 'now',
-            x: temp.value,
-            y: levelAt({ off: off.value, temp: temp.value }).stickMm,
-            words: chart.now,
-          },
-        ]}
+        marks={
+          now === null ? [] : [{ id: 'now', kind: 'now', x: temp.value, y: now, words: chart.now }]
+        }
         height="short"
       />
       <div class="level-taken">
@@ -48,13 +48,14 @@ export function Below({ model }: PictureProps<LevelModel>) {
           <strong>{taken.head}</strong>{' '}
           {taken.model({
             fill: print(training.sump.fill * 1e3, fluidVolume),
-            litre: print(1, fluidVolume),
-            lifts: print(mmOf(1), dimension),
+            apart: print(2 * MARK_MM, dimension),
+            holds: print(litresOf(2 * MARK_MM), fluidVolume),
             from: print(WINDOW_C.from, temperature),
             to: print(WINDOW_C.to, temperature),
           })}
         </p>
         <p>{taken.pressure}</p>
+        <p>{taken.air}</p>
         <p>{taken.left}</p>
       </div>
     </>

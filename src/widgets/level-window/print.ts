@@ -13,9 +13,10 @@ export const AT_MIDDLE_MM = 1;
 
 export function stickWords({ level, givens }: LevelModel, system: UnitSystem): string {
   const print = printer(system);
-  const mm = level.value.stickMm;
+  const { stickMm: mm, stickDry } = level.value;
   const from = Math.abs(mm);
   const told = { temp: print(givens.temp.value, temperature), mm: print(from, dimension) };
+  if (stickDry) return words.stick.dry(told);
   if (from <= AT_MIDDLE_MM) return words.stick.middle(told);
   const outside = from > MARK_MM;
   if (mm < 0) return words.stick[outside ? 'under' : 'low'](told);

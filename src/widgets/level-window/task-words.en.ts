@@ -4,15 +4,15 @@ export const words = {
       words: (p: { cold: string }) =>
         `Car one has the right fill. At ${p.cold} its stick stands below MIN. Add nothing. Warm it until the stick stands at the middle of its marks.`,
       hint: 'Move the temperature alone, and watch the level climb.',
-      after: (p: { cold: string; low: string; litres: string; from: string; to: string }) =>
-        `One fill, two readings. At ${p.cold} the right fill stands ${p.low} low, and that is ${p.litres} of room, with nothing missing. The stick of this transmission is meant for ${p.from} to ${p.to}. Below that window a low reading tells you nothing yet.`,
+      after: (p: { cold: string; low: string; room: string; from: string; to: string }) =>
+        `One fill, two readings. At ${p.cold} the right fill stands ${p.low} low, and that is room for ${p.room}, with nothing missing. The stick of this transmission is meant for ${p.from} to ${p.to}. Below that window a low reading tells you nothing yet.`,
     },
     driveway: {
       words: (p: { short: string; window: string; tenth: string }) =>
-        `Car two is ${p.short} short. At ${p.window} it idles with the pick-up covered. Its customer says it slips first thing in the morning, on the flat driveway, idling. Make the pump draw ${p.tenth} air there.`,
+        `Car two is ${p.short} short. At ${p.window} it idles with the pick-up covered. Its customer hears it whine first thing in the morning, on the flat driveway, idling. Make the pump draw ${p.tenth} air there.`,
       hint: 'It is the same driveway and the same idle. What is different in the morning?',
       after: (p: { short: string; window: string; fast: string; speed: string; bend: string }) =>
-        `Cold, the fluid has shrunk and the pick-up is bare. Warm, it hides, but not everywhere: at ${p.window} a quick look at ${p.speed} gives ${p.fast} air, and a brisk bend ${p.bend} at idle. So a box a little low is worst cold, and it comes back with speed, in bends and on hills.`,
+        `Cold, the fluid has shrunk and the mouth is bare. Warm at idle it hides. Even so, at ${p.window} and ${p.speed} the pump draws ${p.fast} air, and in a brisk bend ${p.bend}. So a little low is worst cold, and it shows with speed, in bends and on hills. Our line stays right, because the model spreads the air evenly. A real needle flutters.`,
     },
     hot: {
       words: (p: { cold: string; hot: string; asked: string; down: string }) =>

@@ -31,7 +31,7 @@ const texts = told(words.tasks, (system) => {
     cold: print(COLD_C, temperature),
     hot: print(HOT_C, temperature),
     low: print(low, dimension),
-    litres: print(litresOf(low), fluidVolume),
+    room: print(litresOf(low), fluidVolume),
     from: print(WINDOW_C.from, temperature),
     to: print(WINDOW_C.to, temperature),
     short: print(SHORT, fluidVolume),

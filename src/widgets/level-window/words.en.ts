@@ -44,6 +44,7 @@ export const words = {
   outcome: (p: Heights) =>
     `At ${p.cold} it stood at MAX. At ${p.hot} the same fluid stands ${p.after} over the middle, far over MAX, and the gears whip air into it.`,
   stick: {
+    dry: (p: { temp: string }) => `At ${p.temp} the stick comes out dry.`,
     under: (p: { temp: string; mm: string }) =>
       `At ${p.temp} the stick stands ${p.mm} under the middle, below MIN.`,
     low: (p: { temp: string; mm: string }) =>
