@@ -71,7 +71,6 @@ export const outsideFirst: Entries = {
     'over the middle of the stick, topped up cold to MAX, 100 °C',
   ),
   'little-short': litres(-LITTLE, 'a little short'),
-  'little-air-20': air({ offL: LITTLE }, 'a little short, 20 °C, idle'),
   'little-air-0': air({ offL: LITTLE, tempC: 0 }, 'a little short, 0 °C, idle'),
   'little-air-window-fast': air(
     { offL: LITTLE, tempC: WINDOW_C.middle, engineRpm: FAST_RPM },

@@ -101,10 +101,9 @@ test('what the lesson on the complaint says of twenty minutes still holds', () =
 });
 
 test('what the lesson on the outside says of levels still holds', () => {
-  // "A little low": covered in the window at idle on the flat; each line of its table draws air, and cold more than mild.
-  const little = ['window-bend', 'window-fast', '20', '0'].map((id) => value(`little-air-${id}`));
+  // "A little low": covered in the window at idle on the flat; each line of its table draws air.
+  const little = ['window-bend', 'window-fast', '0'].map((id) => value(`little-air-${id}`));
   expect(Math.min(...little)).toBeGreaterThan(1);
-  expect(value('little-air-0')).toBeGreaterThan(value('little-air-20'));
   // "Far too low": worse at the pick-up cold, and yet the line holds cold and falls hot.
   expect(value('far-air-20')).toBeGreaterThan(value('far-air-100'));
   expect(value('far-line-20')).toBeCloseTo(600, 6);

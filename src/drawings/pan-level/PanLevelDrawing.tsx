@@ -105,7 +105,7 @@ export function PanLevelDrawing({ id, state }: { id: string; state: PanLevelStat
       <text class="dw-text" x={MOUTH.x} y="198" text-anchor="middle">
         {words.mouth}
       </text>
-      <Label x={342} y={roundPlace(right + 5)} lines={[`*${state.labels.level}`]} />
+      <Label x={389} y={roundPlace(right + 5)} anchor="end" lines={[`*${state.labels.level}`]} />
       {other && <Label x={150} y={roundPlace(yOf(other.mm) + 16)} lines={[other.words]} />}
     </Frame>
   );
