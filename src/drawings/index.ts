@@ -6,6 +6,8 @@ export { clutchPackExample, clutchPackReleased, describeClutchPack } from './clu
 export type { ClutchPackState } from './clutch-pack/state.ts';
 export { ComplaintCardDrawing } from './complaint-card/ComplaintCardDrawing.tsx';
 export { describeComplaintCard } from './complaint-card/state.ts';
+export { ConnectorSleeveDrawing } from './connector-sleeve/ConnectorSleeveDrawing.tsx';
+export { describeConnectorSleeve } from './connector-sleeve/state.ts';
 export { ControllerStatesDrawing } from './controller-states/ControllerStatesDrawing.tsx';
 export { controllerStatesExample, describeControllerStates } from './controller-states/state.ts';
 export type { ControllerStateName, ControllerStatesState } from './controller-states/state.ts';
@@ -20,6 +22,9 @@ export type {
   PathCircuit,
   PathCircuitState,
 } from './hydraulic-path/state.ts';
+export { PanLevelDrawing } from './pan-level/PanLevelDrawing.tsx';
+export { describePanLevel, panLevelExample } from './pan-level/state.ts';
+export type { PanLevelState } from './pan-level/state.ts';
 export { ParkPawlDrawing } from './park-pawl/ParkPawlDrawing.tsx';
 export { describeParkPawl, parkPawlExample } from './park-pawl/state.ts';
 export type { ParkPawlState } from './park-pawl/state.ts';

@@ -7,12 +7,15 @@ import {
   clutchPackExample,
   clutchPackReleased,
   ComplaintCardDrawing,
+  ConnectorSleeveDrawing,
   ControllerStatesDrawing,
   controllerStatesExample,
   ConverterDrawing,
   converterExample,
   ElectronicRangeDrawing,
   MechanicalRangeDrawing,
+  PanLevelDrawing,
+  panLevelExample,
   ParkPawlDrawing,
   PumpRegulatorDrawing,
   pumpRegulatorExample,
@@ -98,6 +101,17 @@ const drawings: readonly Drawn[] = [
     draw: (id) => <ParkPawlDrawing id={id} state={{ kind: 'cable', engage: 0.5 }} />,
   },
   { id: 'complaint-card', draw: (id) => <ComplaintCardDrawing id={id} /> },
+  { id: 'connector-sleeve', draw: (id) => <ConnectorSleeveDrawing id={id} /> },
+  { id: 'pan-level', draw: (id) => <PanLevelDrawing id={id} state={panLevelExample} /> },
+  {
+    id: 'pan-level-low',
+    draw: (id) => (
+      <PanLevelDrawing
+        id={id}
+        state={{ ...panLevelExample, middleMm: 6, mouthMm: -3, air: 0.2, temp: 'cold' }}
+      />
+    ),
+  },
   { id: 'converter', draw: (id) => <ConverterDrawing id={id} state={converterExample} /> },
   { id: 'clutch-on', draw: (id) => <ClutchPackDrawing id={id} state={clutchPackExample} /> },
   { id: 'clutch-off', draw: (id) => <ClutchPackDrawing id={id} state={clutchPackReleased} /> },

@@ -97,6 +97,12 @@ export const workshop: readonly PlannedLesson[] = [
     about: 'Speeds, slip and temperature on one time line.',
   },
   {
+    id: 'outside-first',
+    title: 'Outside first',
+    needs: ['the-complaint'],
+    about: 'Level, connector, supply and cable: what each look rules out before the pan comes off.',
+  },
+  {
     id: 'gauge-cold-gauge-hot',
     title: 'Gauge cold, gauge hot',
     needs: ['the-complaint'],

@@ -3,6 +3,7 @@
 /** Those that print no quantity and stand in their example state. */
 export const stillDrawings = [
   'complaint-card',
+  'connector-sleeve',
   'converter',
   'electronic-range',
   'mechanical-range',
@@ -21,6 +22,7 @@ export const measuredNames = [
   'spool-valve',
   'hydraulic-path',
   'sealing-rings',
+  'pan-level',
 ] as const;
 
 export type StillName = (typeof stillDrawings)[number];

@@ -5,6 +5,7 @@ import Fluid from '../widgets/fluid/index.astro';
 import GapOrHole from '../widgets/gap-or-hole/index.astro';
 import HeatAndAir from '../widgets/heat-and-air/index.astro';
 import HoldingTorque from '../widgets/holding-torque/index.astro';
+import LevelWindow from '../widgets/level-window/index.astro';
 import NextTest from '../widgets/next-test/index.astro';
 import StallTorque from '../widgets/stall-torque/index.astro';
 import WhichRanges from '../widgets/which-ranges/index.astro';
@@ -34,6 +35,7 @@ export const figures = {
   GapOrHole,
   HeatAndAir,
   HoldingTorque,
+  LevelWindow,
   NextTest,
   StallTorque,
   TwoWays,

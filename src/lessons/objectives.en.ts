@@ -98,4 +98,12 @@ export const objectives: readonly Objective[] = [
     'Say why minutes alone are a weak clue, and ask for what turns them into a temperature.',
     'Plan a ride with the customer and a drive to the complaint, safely, and say when to stop.',
   ),
+  ...of(
+    'outside-first',
+    'outside',
+    'Read a level in its window, and say why the same fill reads otherwise at another temperature.',
+    'Say when a low level uncovers the pick-up, what it does cold and hot, and what too much does.',
+    'Tell from color, smell and foam what the fluid speaks for, and what it does not prove.',
+    'Check connector, supply, ground and cable, and say what each look rules out.',
+  ),
 ];

@@ -60,6 +60,7 @@ export const tagForms = {
   },
   HeatAndAir: picture,
   HoldingTorque: picture,
+  LevelWindow: picture,
   Mistake: { ...box, inside: top },
   NextTest: picture,
   Num: { props: z.strictObject({ id }), stands: 'in a line', holds: false },

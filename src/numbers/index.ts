@@ -9,6 +9,7 @@ import { pumpAndRegulator } from './pump-and-regulator.ts';
 import { regulatorToClutch } from './regulator-to-clutch.ts';
 import { tableOf } from './table.ts';
 import { temperatures } from './temperatures.ts';
+import { outsideFirst } from './outside-first.ts';
 import { theComplaint } from './the-complaint.ts';
 import { thinGapOpenHole } from './thin-gap-open-hole.ts';
 import { turbineMustStop } from './turbine-must-stop.ts';
@@ -33,4 +34,5 @@ export const numbers = tableOf({
   'what-slip-is.ts': whatSlipIs,
   'warm-up.ts': warmUp,
   'the-complaint.ts': theComplaint,
+  'outside-first.ts': outsideFirst,
 });

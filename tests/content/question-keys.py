@@ -199,6 +199,18 @@ keys.update({
     "stop-settles-crack-100": forward(100, {"transferSeal": 0.625}, AT_REST),
 })
 
+
+def swollen(litres, from_c, to_c):
+    """How much more room a fill takes, by the densities of the rival fluid [L]."""
+    return litres * (Fluid(LOW, from_c).rho / Fluid(LOW, to_c).rho - 1)
+
+
+keys.update({
+    # outside-first: eight litres over the pipe, twenty in a hoist
+    "plug-runs-out": swollen(8, 20, 80) - swollen(8, 20, 40),
+    "truck-swells": swollen(20, 20, 100),
+})
+
 if __name__ == "__main__":
     with open(os.path.join(here, "question-keys.json"), "w") as out:
         json.dump(keys, out, indent=2)

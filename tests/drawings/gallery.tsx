@@ -25,6 +25,22 @@ export const circuitHot: CircuitState = {
   labels: { line: '587 kPa', clutch: '191 kPa', crack: '3.1 L/min', width: '0.25 mm' },
 };
 
+const panLow: d.PanLevelState = {
+  ...d.panLevelExample,
+  middleMm: 4,
+  mouthMm: -2,
+  air: 0.12,
+  temp: 'cold',
+  labels: { level: '20 °C', air: '12 %' },
+};
+const panHigh: d.PanLevelState = {
+  ...d.panLevelExample,
+  middleMm: 28,
+  mouthMm: 28,
+  temp: 'hot',
+  other: { mm: 6.5, words: '20 °C' },
+  labels: { level: '100 °C', air: '0 %' },
+};
 const pathHot: HydraulicPathState = {
   ...d.hydraulicPathExample,
   temp: 'hot',
@@ -202,6 +218,30 @@ export const samples: readonly Sample[] = [
     draw: (id) => <d.ComplaintCardDrawing id={id} />,
     text: d.describeComplaintCard(),
     mentions: ['Which ranges', 'drained back', 'electrics'],
+  },
+  {
+    name: 'connector sleeve',
+    draw: (id) => <d.ConnectorSleeveDrawing id={id} />,
+    text: d.describeConnectorSleeve(),
+    mentions: ['rings', 'plug', 'along the wires'],
+  },
+  {
+    name: 'pan, level right',
+    draw: (id) => <d.PanLevelDrawing id={id} state={d.panLevelExample} />,
+    text: d.describePanLevel(d.panLevelExample),
+    mentions: ['75 °C', 'between MIN and MAX', 'covered'],
+  },
+  {
+    name: 'pan, low in a bend',
+    draw: (id) => <d.PanLevelDrawing id={id} state={panLow} />,
+    text: d.describePanLevel(panLow),
+    mentions: ['between MIN and MAX', '20 °C', '12 %', 'not covered'],
+  },
+  {
+    name: 'pan, overfull',
+    draw: (id) => <d.PanLevelDrawing id={id} state={panHigh} />,
+    text: d.describePanLevel(panHigh),
+    mentions: ['over MAX', 'same fluid at 20 °C', 'whip air'],
   },
   {
     name: 'converter',

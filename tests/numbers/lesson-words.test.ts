@@ -99,3 +99,16 @@ test('what the lesson on the complaint says of twenty minutes still holds', () =
   // "Stop at 120 °C": none of the twenty minutes goes past it.
   expect(value('clock-pulling')).toBeLessThan(value('at-120'));
 });
+
+test('what the lesson on the outside says of levels still holds', () => {
+  // "A little low": covered in the window at idle on the flat; each line of its table draws air.
+  const little = ['window-bend', 'window-fast', '0'].map((id) => value(`little-air-${id}`));
+  expect(Math.min(...little)).toBeGreaterThan(1);
+  // "Far too low": worse at the pick-up cold, and yet the line holds cold and falls hot.
+  expect(value('far-air-20')).toBeGreaterThan(value('far-air-100'));
+  expect(value('far-line-20')).toBeCloseTo(600, 6);
+  expect(value('far-line-100')).toBeLessThan(0.8 * value('far-line-20'));
+  // "Cold, even a right fill stands below MIN", and topped up there it ends over MAX.
+  expect(value('stick-low-20')).toBeGreaterThan(value('marks-apart') / 2);
+  expect(value('topped-up-over-100')).toBeGreaterThan(value('marks-apart'));
+});

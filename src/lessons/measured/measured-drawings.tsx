@@ -8,13 +8,15 @@ import {
   ClutchPackDrawing,
   clutchPackReleased,
   HydraulicPathDrawing,
+  PanLevelDrawing,
   PistonSpringDrawing,
   PumpRegulatorDrawing,
   SealingRingsDrawing,
   SpoolValveDrawing,
   TransferSealDrawing,
 } from '../../drawings/index.ts';
-import { makeCar, readingOf, REFERENCE_CRACK_MM, type Reading } from '../../car/index.ts';
+import { GEARS_MM, levelOf, MARK_MM, MIDDLE_MM, WINDOW_C } from '../../car/pan.ts';
+import { COLD_C, makeCar, readingOf, REFERENCE_CRACK_MM, type Reading } from '../../car/index.ts';
 import {
   clutchTorque,
   DEFAULT_FLUID,
@@ -26,7 +28,7 @@ import {
 } from '../../engine/index.ts';
 import { format } from '../../quantity/print.ts';
 import { area, force } from '../../quantity/part-quantities.ts';
-import { flow, length, pressure, torque } from '../../quantity/quantities.ts';
+import { flow, length, percent, pressure, temperature, torque } from '../../quantity/quantities.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import type { MeasuredName } from '../drawing-names.ts';
 import { words } from './words.en.ts';
@@ -237,6 +239,37 @@ export const measuredDrawings = {
       );
     },
     caption: words.sealingRings,
+  },
+  'pan-level': {
+    draw: (id, system) => {
+      const level = (tempC: number) =>
+        levelOf({
+          offL: 0,
+          tempC,
+          engineRpm: training.testPoints.idle.engineRpm,
+          place: 'flat',
+        });
+      const { middleMm, mouthMm } = level(WINDOW_C.middle);
+      return (
+        <PanLevelDrawing
+          id={id}
+          state={{
+            middleMm,
+            mouthMm,
+            minMm: MIDDLE_MM - MARK_MM,
+            maxMm: MIDDLE_MM + MARK_MM,
+            gearsMm: GEARS_MM,
+            air: 0,
+            other: { mm: level(COLD_C).middleMm, words: format(COLD_C, temperature, system) },
+            labels: {
+              level: format(WINDOW_C.middle, temperature, system),
+              air: format(0, percent, system),
+            },
+          }}
+        />
+      );
+    },
+    caption: words.panLevel,
   },
 } as const satisfies Record<MeasuredName, MeasuredDrawing>;
 

@@ -15,6 +15,8 @@ export const words = {
     'A spool valve at work, here one that feeds a clutch which is nearly full. The command pushes one end, clutch pressure and the spring push the other, and the lands open the way to line or to exhaust.',
   hydraulicPath:
     'The whole way, from sump to clutch, with the forward clutch on. It is a map: sizes and distances are not to scale.',
+  panLevel:
+    'One fill, and nothing missing: in the window between the marks, cold below MIN. The pan is invented, and its heights are drawn larger than its widths.',
   sealingRings:
     'Two rings carry the fluid from the still sleeve into the turning shaft. The clutch is full, so what still flows is what gets past the rings. The gap past each ring is drawn far larger than it is.',
 };

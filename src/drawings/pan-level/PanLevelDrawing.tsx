@@ -1,0 +1,112 @@
+import type { JSX } from 'preact';
+import { Frame } from '../parts/frame.tsx';
+import { circlePath, gearPath } from '../parts/gear.ts';
+import { box, Cut } from '../parts/hatch.tsx';
+import { Label } from '../parts/label.tsx';
+import { roundPlace } from '../scale.ts';
+import { describePanLevel, type PanLevelState } from './state.ts';
+import { words } from './words.en.ts';
+
+const PX_PER_MM = 3.6;
+const PAN = { left: 62, right: 330, top: 24, floor: 214 };
+/** The mouth of the pick-up, the stick on the other side, and the middle between them. */
+const MOUTH = { x: 280, y: 178 };
+const STICK_X = 112;
+const MIDDLE_X = (MOUTH.x + STICK_X) / 2;
+const GEAR = { x: 192, radius: 62 };
+/** Bubbles in the neck where all that is drawn is air. */
+const BUBBLES = 14;
+
+const yOf = (mm: number): number => MOUTH.y - mm * PX_PER_MM;
+/** The surface does not leave the pan. */
+const inPan = (y: number): number => Math.min(PAN.floor - 5, Math.max(PAN.top, y));
+
+/** Heights are to one scale, widths to none. */
+export function PanLevelDrawing({ id, state }: { id: string; state: PanLevelState }): JSX.Element {
+  const { middleMm, mouthMm, gearsMm, temp, other } = state;
+  const slope = ((middleMm - mouthMm) * PX_PER_MM) / (MOUTH.x - MIDDLE_X);
+  const surface = (x: number): number => roundPlace(inPan(yOf(middleMm) + slope * (x - MIDDLE_X)));
+  const [left, right] = [surface(PAN.left), surface(PAN.right)];
+  const [min, max, gears] = [state.minMm, state.maxMm, gearsMm].map(yOf) as [
+    number,
+    number,
+    number,
+  ];
+  const gearY = gears - GEAR.radius;
+  const bubbles = Math.ceil(state.air * BUBBLES);
+  return (
+    <Frame
+      id={id}
+      width={390}
+      height={228}
+      title={words.title}
+      desc={describePanLevel(state)}
+      cropped
+    >
+      <path
+        class="dw-solid"
+        d={`${gearPath(GEAR.x, gearY, GEAR.radius - 8, GEAR.radius, 26, -Math.PI / 2, 0.4)}${circlePath(GEAR.x, gearY, 16)}`}
+      />
+      <path
+        class={temp ? `dw-fluid-${temp}` : 'dw-oil'}
+        fill-opacity="0.2"
+        d={`M${PAN.left} ${left}L${PAN.right} ${right}V${PAN.floor}H${PAN.left}z`}
+      />
+      <path class="dw-line" d={`M${PAN.left} ${left}L${PAN.right} ${right}`} />
+      <Cut
+        id={id}
+        d={`M${PAN.left - 8} ${PAN.top}H${PAN.left}V${PAN.floor}H${PAN.right}V${PAN.top}H${PAN.right + 8}V${PAN.floor + 8}H${PAN.left - 8}z`}
+      />
+      {/* filter, its mouth below and its neck above */}
+      <path
+        class="dw-solid"
+        d={`M268 -4V150H246V${MOUTH.y - 8}H266V${MOUTH.y}H294V${MOUTH.y - 8}H318V150H292V-4`}
+      />
+      <path class="dw-line" d={`M246 160H318M266 ${MOUTH.y}H294`} />
+      {Array.from({ length: bubbles }, (_, i) => (
+        <circle
+          key={i}
+          class="dw-line"
+          cx={roundPlace(274 + ((i * 5) % 13))}
+          cy={roundPlace(MOUTH.y - 14 - ((i * 23) % 130))}
+          r="3"
+        />
+      ))}
+      {other && (
+        <path class="dw-line dw-other" d={`M${PAN.left} ${roundPlace(yOf(other.mm))}H246`} />
+      )}
+      <path class="dw-solid" d={box(STICK_X - 6, -4, 12, MOUTH.y + 4)} />
+      <path fill={`url(#${id}-cut)`} d={box(STICK_X - 6, max, 12, min - max)} />
+      <path
+        class="dw-line"
+        d={`M${STICK_X - 10} ${roundPlace(max)}h20M${STICK_X - 10} ${roundPlace(min)}h20`}
+      />
+      <Label
+        x={48}
+        y={max + 2}
+        anchor="end"
+        lines={[words.max]}
+        to={`52,${roundPlace(max - 3)} ${STICK_X - 6},${roundPlace(max)}`}
+      />
+      <Label
+        x={48}
+        y={min + 8}
+        anchor="end"
+        lines={[words.min]}
+        to={`52,${roundPlace(min + 3)} ${STICK_X - 6},${roundPlace(min)}`}
+      />
+      <text class="dw-text" x={GEAR.x} y={24} text-anchor="middle">
+        {words.gears}
+      </text>
+      <Label x={298} y={15} lines={[words.toPump]} />
+      <text class="dw-text" x="258" y="174" text-anchor="end">
+        {words.filter}
+      </text>
+      <text class="dw-text" x={MOUTH.x} y="198" text-anchor="middle">
+        {words.mouth}
+      </text>
+      <Label x={389} y={roundPlace(right + 5)} anchor="end" lines={[`*${state.labels.level}`]} />
+      {other && <Label x={150} y={roundPlace(yOf(other.mm) + 16)} lines={[other.words]} />}
+    </Frame>
+  );
+}
