@@ -37,7 +37,7 @@ export function PanLevelDrawing({ id, state }: { id: string; state: PanLevelStat
   return (
     <Frame
       id={id}
-      width={390}
+      width={400}
       height={228}
       title={words.title}
       desc={describePanLevel(state)}
@@ -99,13 +99,13 @@ export function PanLevelDrawing({ id, state }: { id: string; state: PanLevelStat
         {words.gears}
       </text>
       <Label x={298} y={15} lines={[words.toPump]} />
-      <text class="dw-text" x="258" y="174" text-anchor="end">
+      <text class="dw-text" x="241" y="168" text-anchor="end">
         {words.filter}
       </text>
       <text class="dw-text" x={MOUTH.x} y="198" text-anchor="middle">
         {words.mouth}
       </text>
-      <Label x={389} y={roundPlace(right + 5)} anchor="end" lines={[`*${state.labels.level}`]} />
+      <Label x={399} y={roundPlace(right + 5)} anchor="end" lines={[`*${state.labels.level}`]} />
       {other && <Label x={150} y={roundPlace(yOf(other.mm) + 16)} lines={[other.words]} />}
     </Frame>
   );
