@@ -8,12 +8,12 @@ import { describePanLevel, type PanLevelState } from './state.ts';
 import { words } from './words.en.ts';
 
 const PX_PER_MM = 3.6;
-const PAN = { left: 62, right: 330, top: 24, floor: 214 };
+const PAN = { left: 52, right: 320, top: 24, floor: 214 };
 /** The mouth of the pick-up, the stick on the other side, and the middle between them. */
-const MOUTH = { x: 280, y: 178 };
-const STICK_X = 112;
+const MOUTH = { x: 270, y: 178 };
+const STICK_X = 102;
 const MIDDLE_X = (MOUTH.x + STICK_X) / 2;
-const GEAR = { x: 192, radius: 62 };
+const GEAR = { x: 182, radius: 62 };
 /** Bubbles in the neck where all that is drawn is air. */
 const BUBBLES = 14;
 
@@ -37,7 +37,7 @@ export function PanLevelDrawing({ id, state }: { id: string; state: PanLevelStat
   return (
     <Frame
       id={id}
-      width={400}
+      width={390}
       height={228}
       title={words.title}
       desc={describePanLevel(state)}
@@ -60,20 +60,20 @@ export function PanLevelDrawing({ id, state }: { id: string; state: PanLevelStat
       {/* filter, its mouth below and its neck above */}
       <path
         class="dw-solid"
-        d={`M268 -4V150H246V${MOUTH.y - 8}H266V${MOUTH.y}H294V${MOUTH.y - 8}H318V150H292V-4`}
+        d={`M258 -4V150H236V${MOUTH.y - 8}H256V${MOUTH.y}H284V${MOUTH.y - 8}H308V150H282V-4`}
       />
-      <path class="dw-line" d={`M246 160H318M266 ${MOUTH.y}H294`} />
+      <path class="dw-line" d={`M236 160H308M256 ${MOUTH.y}H284`} />
       {Array.from({ length: bubbles }, (_, i) => (
         <circle
           key={i}
           class="dw-line"
-          cx={roundPlace(274 + ((i * 5) % 13))}
+          cx={roundPlace(264 + ((i * 5) % 13))}
           cy={roundPlace(MOUTH.y - 14 - ((i * 23) % 130))}
           r="3"
         />
       ))}
       {other && (
-        <path class="dw-line dw-other" d={`M${PAN.left} ${roundPlace(yOf(other.mm))}H246`} />
+        <path class="dw-line dw-other" d={`M${PAN.left} ${roundPlace(yOf(other.mm))}H236`} />
       )}
       <path class="dw-solid" d={box(STICK_X - 6, -4, 12, MOUTH.y + 4)} />
       <path fill={`url(#${id}-cut)`} d={box(STICK_X - 6, max, 12, min - max)} />
@@ -82,31 +82,31 @@ export function PanLevelDrawing({ id, state }: { id: string; state: PanLevelStat
         d={`M${STICK_X - 10} ${roundPlace(max)}h20M${STICK_X - 10} ${roundPlace(min)}h20`}
       />
       <Label
-        x={48}
+        x={38}
         y={max + 2}
         anchor="end"
         lines={[words.max]}
-        to={`52,${roundPlace(max - 3)} ${STICK_X - 6},${roundPlace(max)}`}
+        to={`42,${roundPlace(max - 3)} ${STICK_X - 6},${roundPlace(max)}`}
       />
       <Label
-        x={48}
+        x={38}
         y={min + 8}
         anchor="end"
         lines={[words.min]}
-        to={`52,${roundPlace(min + 3)} ${STICK_X - 6},${roundPlace(min)}`}
+        to={`42,${roundPlace(min + 3)} ${STICK_X - 6},${roundPlace(min)}`}
       />
       <text class="dw-text" x={GEAR.x} y={24} text-anchor="middle">
         {words.gears}
       </text>
-      <Label x={298} y={15} lines={[words.toPump]} />
-      <text class="dw-text" x="241" y="168" text-anchor="end">
+      <Label x={288} y={15} lines={[words.toPump]} />
+      <text class="dw-text" x="231" y="168" text-anchor="end">
         {words.filter}
       </text>
       <text class="dw-text" x={MOUTH.x} y="198" text-anchor="middle">
         {words.mouth}
       </text>
-      <Label x={399} y={roundPlace(right + 5)} anchor="end" lines={[`*${state.labels.level}`]} />
-      {other && <Label x={150} y={roundPlace(yOf(other.mm) + 16)} lines={[other.words]} />}
+      <Label x={389} y={roundPlace(right + 5)} anchor="end" lines={[`*${state.labels.level}`]} />
+      {other && <Label x={140} y={roundPlace(yOf(other.mm) + 16)} lines={[other.words]} />}
     </Frame>
   );
 }
