@@ -20,6 +20,11 @@ export type {
   PathCircuit,
   PathCircuitState,
 } from './hydraulic-path/state.ts';
+export { LogPatternsDrawing } from './log-patterns/LogPatternsDrawing.tsx';
+export { describeLogPatterns } from './log-patterns/state.ts';
+export { LogQueueDrawing } from './log-queue/LogQueueDrawing.tsx';
+export { describeLogQueue, logQueueExample } from './log-queue/state.ts';
+export type { LogQueueState } from './log-queue/state.ts';
 export { ParkPawlDrawing } from './park-pawl/ParkPawlDrawing.tsx';
 export { describeParkPawl, parkPawlExample } from './park-pawl/state.ts';
 export type { ParkPawlState } from './park-pawl/state.ts';

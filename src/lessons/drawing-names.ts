@@ -5,6 +5,8 @@ export const stillDrawings = [
   'complaint-card',
   'converter',
   'electronic-range',
+  'log-patterns',
+  'log-queue',
   'mechanical-range',
   'park-pawl',
   'speed-sensors',

@@ -6,6 +6,7 @@ import GapOrHole from '../widgets/gap-or-hole/index.astro';
 import HeatAndAir from '../widgets/heat-and-air/index.astro';
 import HoldingTorque from '../widgets/holding-torque/index.astro';
 import NextTest from '../widgets/next-test/index.astro';
+import SamplingTrap from '../widgets/sampling-trap/index.astro';
 import StallTorque from '../widgets/stall-torque/index.astro';
 import WhichRanges from '../widgets/which-ranges/index.astro';
 import WholeCar from '../widgets/whole-car/index.astro';
@@ -35,6 +36,7 @@ export const figures = {
   HeatAndAir,
   HoldingTorque,
   NextTest,
+  SamplingTrap,
   StallTorque,
   TwoWays,
   WarmUpDrive,

@@ -17,6 +17,7 @@ export const simulations: Readonly<Record<string, Simulation>> = {
   GapOrHole: { id: 'gap-or-hole', tasks: 4 },
   HeatAndAir: { id: 'heat-and-air', tasks: 3 },
   HoldingTorque: { id: 'holding-torque', tasks: 4 },
+  SamplingTrap: { id: 'sampling-trap', tasks: 3 },
   StallTorque: { id: 'stall-torque', tasks: 3 },
   TwoWays: { id: 'two-ways', tasks: 4 },
   WarmUpDrive: { id: 'warm-up', tasks: 4 },
