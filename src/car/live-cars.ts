@@ -18,8 +18,10 @@ export type LiveCar = (typeof LIVE_CARS)[number];
 
 /** Below this a shaft stands [rpm], as the log reader has it: few speed sensors read slower ones. */
 export const STANDS_RPM = 30;
+/** Sums of many steps miss a moment by this much [s]. */
+const BIT = 1e-9;
 /** A contact that opens once [s after selection]. */
-export const PLUG = { at: 0.25, lasts: 0.05 } as const;
+export const PLUG = { at: 0.11, lasts: 0.05 } as const;
 /** A clutch that grabs and lets go as the car pulls away: from then on [s after selection], swings a second, each way [rpm]. */
 export const SHUDDER = { from: 3, swings: 10, rpm: 60 } as const;
 
@@ -37,7 +39,8 @@ function recordedAt(id: RecordingId, after: number): number {
 
 /** What the turbine does so long after selection [rpm]; what its sensor says, where that is what is wrong. */
 export function turbineAt(car: LiveCar, after: number): number {
-  if (car === 'plug' && after >= PLUG.at && after < PLUG.at + PLUG.lasts) return 0;
+  const open = after - PLUG.at + BIT;
+  if (car === 'plug' && open >= 0 && open < PLUG.lasts) return 0;
   const rpm = recordedAt(recordingOf(car), after);
   if (car !== 'shudder' || after < SHUDDER.from) return rpm;
   return rpm + SHUDDER.rpm * Math.sin(2 * Math.PI * SHUDDER.swings * (after - SHUDDER.from));

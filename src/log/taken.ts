@@ -36,7 +36,10 @@ export function taken(taking: Taking): Series {
   const time = Float64Array.from({ length: rows }, (_, row) => row * interval);
   const turbine = time.map((at, row) => {
     const rpm = turbineAt(car, at - selected);
-    return rpm < STOPPED_BELOW_RPM ? 0 : sensorReading(WOBBLE, rpm, row);
+    // The wobble stops no shaft.
+    return rpm < STOPPED_BELOW_RPM
+      ? 0
+      : Math.max(STOPPED_BELOW_RPM, sensorReading(WOBBLE, rpm, row));
   });
   const range = Uint8Array.from(
     time,

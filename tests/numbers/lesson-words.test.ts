@@ -99,3 +99,13 @@ test('what the lesson on the complaint says of twenty minutes still holds', () =
   // "Stop at 120 °C": none of the twenty minutes goes past it.
   expect(value('clock-pulling')).toBeLessThan(value('at-120'));
 });
+
+test('what the lesson on live data says of two cars with one log still holds', () => {
+  const [healthy, worn] = [value('live-stop-hot'), value('live-stop-friction')];
+  expect(healthy).toBeGreaterThan(value('live-low'));
+  expect(worn).toBeLessThan(value('live-high'));
+  // "Now the two cars read apart": their doubts do not touch.
+  expect(worn - healthy).toBeGreaterThan(value('live-doubt-short'));
+  // By hand: half a second between rows, over the square root of twelve.
+  expect(value('live-spread')).toBeCloseTo(0.144338, 6);
+});

@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import { Frame } from '../parts/frame.tsx';
+import { Cut } from '../parts/hatch.tsx';
 import { Label } from '../parts/label.tsx';
 import { describeLogPatterns } from './state.ts';
 import { words, type Pattern } from './words.en.ts';
@@ -15,7 +16,7 @@ const TURBINE: Readonly<Record<Pattern, string>> = {
   part: 'M0 24H60C68 46 76 52 92 52H176',
   climbs: 'M0 24H52L64 74H112C130 68 150 44 176 18',
   zero: 'M0 24H84L88 74L92 24H176',
-  bumps: 'M0 40H40L44 62L48 40H84L88 66L92 40H134L138 60L142 40H176',
+  bumps: 'M0 36H40L44 56L48 36H84L88 58L92 36H134L138 54L142 36H176',
 };
 /** Engine speed, where it does more than idle. */
 const ENGINE: Partial<Record<Pattern, string>> = {
@@ -24,6 +25,9 @@ const ENGINE: Partial<Record<Pattern, string>> = {
 };
 /** Drive was selected long before these. */
 const ON_THE_ROAD: readonly Pattern[] = ['bumps'];
+
+/** The road under it, with a bump at each dip. */
+const BUMPS = 'M0 76V72H38l6 -6l6 6H82l6 -6l6 6H132l6 -6l6 6H176V76Z';
 
 /** Small traces of what a log may show, each with its meaning under it. */
 export function LogPatternsDrawing({ id }: { id: string }): JSX.Element {
@@ -48,6 +52,7 @@ export function LogPatternsDrawing({ id }: { id: string }): JSX.Element {
           )}
           <path class="dw-line dw-off" d={ENGINE[pattern] ?? `M0 ${PLOT.idle - 6}H176`} />
           <path class="dw-line dw-flow-ink" d={TURBINE[pattern]} />
+          {ON_THE_ROAD.includes(pattern) && <Cut id={id} d={BUMPS} />}
           <Label x={0} y={PLOT.height + 22} lines={words.patterns[pattern]} />
         </g>
       ))}

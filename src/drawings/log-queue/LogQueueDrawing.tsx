@@ -1,7 +1,8 @@
 import type { JSX } from 'preact';
 import { Frame } from '../parts/frame.tsx';
+import { box, Cut } from '../parts/hatch.tsx';
 import { Label } from '../parts/label.tsx';
-import { describeLogQueue, turnOf, turnsOf, type LogQueueState } from './state.ts';
+import { describeLogQueue, gapsOf, turnOf, turnsOf, type LogQueueState } from './state.ts';
 import { words } from './words.en.ts';
 
 const LEFT = 5;
@@ -18,7 +19,7 @@ export function LogQueueDrawing({ id, state }: { id: string; state: LogQueueStat
     <Frame
       id={id}
       width={390}
-      height={foot + 26}
+      height={foot + 36}
       title={words.title}
       desc={describeLogQueue(state)}
     >
@@ -28,6 +29,9 @@ export function LogQueueDrawing({ id, state }: { id: string; state: LogQueueStat
         return (
           <g key={items}>
             <Label x={LEFT} y={y - 10} lines={[head]} />
+            {gapsOf(state, items).map(([from, to]) => (
+              <Cut key={from} id={id} d={box(LEFT + from * slot, y + 30, (to - from) * slot, 9)} />
+            ))}
             {Array.from({ length: slots }, (_, i) => {
               const mine = turnOf(i, items) === 0;
               const x = LEFT + i * slot;
@@ -50,7 +54,7 @@ export function LogQueueDrawing({ id, state }: { id: string; state: LogQueueStat
       })}
       <path class="dw-line" d={`M${LEFT} ${foot - 22}v8h${WIDTH}v-8`} />
       <Label x={LEFT} y={foot + 10} lines={[words.second]} />
-      <Label x={LEFT + WIDTH} y={foot + 10} anchor="end" lines={[words.turbineIs]} />
+      <Label x={LEFT + WIDTH} y={foot + 10} anchor="end" lines={words.marks} />
     </Frame>
   );
 }

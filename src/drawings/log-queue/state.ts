@@ -15,6 +15,15 @@ export const turnsOf = ({ slots }: LogQueueState, items: number): number =>
   Array.from({ length: slots }, (_, slot) => turnOf(slot, items)).filter((turn) => turn === 0)
     .length;
 
+/** From slot to slot, where it is the turn of others. */
+export const gapsOf = (
+  { slots }: LogQueueState,
+  items: number,
+): readonly (readonly [number, number])[] =>
+  Array.from({ length: slots }, (_, slot) => slot)
+    .filter((slot) => turnOf(slot, items) === 0 && items > 1)
+    .map((slot) => [slot + 1, Math.min(slots, slot + items)] as const);
+
 export const describeLogQueue = (state: LogQueueState): string =>
   [
     words.line({ slots: String(state.slots) }),

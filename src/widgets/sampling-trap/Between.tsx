@@ -3,6 +3,9 @@ import { recordingOf } from '../../car/live-cars.ts';
 import { recipes } from '../../car/recordings.ts';
 import type { PlacedPlot } from '../../charts/line-data.ts';
 import { linePath, round } from '../../charts/path.ts';
+import { format } from '../../quantity/print.ts';
+import { seconds } from '../../quantity/quantities.ts';
+import { useUnits } from '../../ui/use-units.ts';
 import { ENGAGEMENT, type TrapModel } from './model.ts';
 import { words } from './words.en.ts';
 
@@ -67,6 +70,43 @@ interface StepProps {
 /** Above the turbine at idle [rpm], one name under the other. */
 const NAMES_AT = [910, 790] as const;
 
+/** At which height each length is drawn [rpm]: between idle and nothing, where only the fall passes. */
+const LENGTHS_AT = [560, 350, 140] as const;
+
+/** From selecting Drive until it stands: of this car, and of the quickest and the slowest that fit its rows as well. */
+function Lengths({ model, plot }: Omit<Props, 'shown'>) {
+  const { fits, givens, standsAfter, selectedFor } = model;
+  const system = useUnits();
+  const all = fits.value
+    .flatMap(({ car, late }) => {
+      const lasts = standsAfter(car);
+      return lasts === null ? [] : [{ car, from: selectedFor(late), lasts }];
+    })
+    .sort((one, other) => one.lasts - other.lasts);
+  return all
+    .filter(({ car }, i) => car === givens.car.value || i === 0 || i === all.length - 1)
+    .map(({ car, from, lasts }, i) => {
+      const [left, right] = [from, from + lasts].map((at) => round(plot.x.place(at)));
+      const y = round(plot.y.place(LENGTHS_AT[i] ?? 0));
+      return (
+        <g key={car}>
+          <path
+            class="trap-length"
+            d={`M${left} ${y - 5}v10M${left} ${y}H${right}M${right} ${y - 5}v10`}
+          />
+          <text
+            class="mark-name"
+            text-anchor="middle"
+            x={round(plot.x.place(from + lasts / 2))}
+            y={y - 6}
+          >
+            {format(lasts, seconds, system)}
+          </text>
+        </g>
+      );
+    });
+}
+
 /** Nearer than this the rows run into a line [px]. */
 const APART = 5;
 
@@ -111,6 +151,7 @@ export function Between({ model, plot, shown }: Props) {
           thin={false}
         />
       )}
+      {shown && engaged && <Lengths {...{ model, plot }} />}
       {next - here >= APART &&
         time.map((at, row) => (
           <circle

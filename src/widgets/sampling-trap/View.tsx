@@ -1,6 +1,5 @@
 import { bringRecordings, type AllRecorded } from '../../car/recordings.ts';
 import { LineChart } from '../../charts/LineChart.tsx';
-import type { Mark } from '../../charts/line-data.ts';
 import { printer } from '../../quantity/print.ts';
 import { count, seconds, speed } from '../../quantity/quantities.ts';
 import { simulationView, type PictureProps } from '../../simulation/simulation-view.tsx';
@@ -11,27 +10,6 @@ import { words } from './words.en.ts';
 
 const { chart } = words;
 const SPEED = { label: chart.name, quantity: speed, min: 0, max: 1000 };
-
-/** Where the turbine of this car stands, and of the quickest and the slowest that fit its rows as well. */
-function stands({ fits, givens, window, standsAfter, selectedFor }: TrapModel): readonly Mark[] {
-  const [from, to] = window.value;
-  const marks = fits.value
-    .flatMap(({ car, late }) => {
-      const after = standsAfter(car);
-      const x = after === null ? to : selectedFor(late) + after;
-      return after !== null && x > from && x < to ? [{ car, x, after }] : [];
-    })
-    .sort((one, other) => one.after - other.after);
-  return marks
-    .filter(({ car }, i) => car === givens.car.value || i === 0 || i === marks.length - 1)
-    .map(({ car, x, after }) => ({
-      id: car,
-      x,
-      y: 0,
-      kind: car === givens.car.value ? 'crossing' : 'now',
-      words: (s) => printer(s)(after, seconds),
-    }));
-}
 
 /** The log as a tool draws it; what was between its rows lies under it, once it may be seen. */
 function Picture({ model, revealed, stage }: PictureProps<TrapModel>) {
@@ -58,7 +36,6 @@ function Picture({ model, revealed, stage }: PictureProps<TrapModel>) {
       series={[
         { id: 'log', label: chart.log, kind: 'plain', y: Array.from(log.value?.turbine ?? []) },
       ]}
-      marks={shown ? stands(model) : []}
       under={(plot) => <Between model={model} plot={plot} shown={shown} />}
       cursor={model.cursor}
     />

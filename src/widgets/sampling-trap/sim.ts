@@ -47,7 +47,7 @@ const { outcome } = told({ outcome: words.outcome }, facts);
 function reading({ stop, log, givens }: TrapModel, system: UnitSystem): string {
   const print = printer(system);
   if (log.value === null) return says.noTurbine;
-  if (givens.range.value === false) return says.noRange;
+  if (!givens.range.value) return says.noRange;
   const read = stop.value;
   if (read?.kind === 'stopped') {
     return says.stop({

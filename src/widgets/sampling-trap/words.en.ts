@@ -85,7 +85,7 @@ export const words = {
   says: {
     noTurbine: 'Without turbine speed there is nothing to see of the clutch.',
     noRange: 'Without the range nobody knows when Drive was selected. The stop has no time.',
-    stop: (p: Between) => `Stopped ${p.low} to ${p.high} after Drive.`,
+    stop: (p: Between) => `By its rows it stopped ${p.low} to ${p.high} after Drive.`,
     never: (p: { watched: string; lowest: string }) =>
       `Not stopped ${p.watched} after Drive; lowest reading ${p.lowest}.`,
     dropout: 'It reads zero and comes back: sensor or plug.',
