@@ -86,7 +86,8 @@ function Lengths({ model, plot }: Omit<Props, 'shown'>) {
   return all
     .filter(({ car }, i) => car === givens.car.value || i === 0 || i === all.length - 1)
     .map(({ car, from, lasts }, i) => {
-      const [left, right] = [from, from + lasts].map((at) => round(plot.x.place(at)));
+      const left = round(plot.x.place(from));
+      const right = round(plot.x.place(from + lasts));
       const y = round(plot.y.place(LENGTHS_AT[i] ?? 0));
       return (
         <g key={car}>
@@ -94,12 +95,7 @@ function Lengths({ model, plot }: Omit<Props, 'shown'>) {
             class="trap-length"
             d={`M${left} ${y - 5}v10M${left} ${y}H${right}M${right} ${y - 5}v10`}
           />
-          <text
-            class="mark-name"
-            text-anchor="middle"
-            x={round(plot.x.place(from + lasts / 2))}
-            y={y - 6}
-          >
+          <text class="mark-name" x={left + 4} y={y - 6}>
             {format(lasts, seconds, system)}
           </text>
         </g>

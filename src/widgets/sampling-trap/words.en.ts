@@ -38,8 +38,7 @@ export const words = {
     shudder: (p: { temp: string }) => `Shudders as it pulls away, ${p.temp}`,
   } satisfies Record<LiveCar, unknown>,
   controls: {
-    line: 'Values the line brings each second',
-    each: (p: { rate: string }) => `${p.rate} of each item, as the list stands`,
+    line: 'Values a second on the line',
     car: 'The car',
     late: 'Drive selected, on the way to the next row',
     truth: 'What was between the rows',
@@ -56,11 +55,11 @@ export const words = {
       `${p.items} items share ${p.line} values a second: a row every ${p.every}.`,
     nothing: 'The turbine is not on the list.',
     selected: 'Drive',
-    stopped: 'stands',
+    stopped: 'stops',
   },
   predict: {
     question: (p: { first: string }) =>
-      `Ten items on the list, and a line that brings 20 values a second. In the log the turbine stands ${p.first} after the first row in Drive. How long did it take, from selecting Drive?`,
+      `Ten items share 20 values a second. In the log the turbine stands ${p.first} after the first row in Drive. How long did it take, from selecting Drive?`,
     options: {
       exact: {
         words: (p: Printed) => `${p.first}, as the log has it`,
@@ -78,7 +77,7 @@ export const words = {
           `Both ends fell between two rows. A healthy car that took ${p.quick} fits, and so does one with worn plates that took ${p.slow}.`,
       },
     },
-    runLabel: 'Show what was between the rows',
+    runLabel: 'Show what happened',
   },
   outcome: (p: Printed & { cars: string }) =>
     `Anything from ${p.low} to ${p.high} fits. ${p.cars} of our cars write these same rows: the quickest stood after ${p.quick}, the slowest after ${p.slow}.`,
