@@ -19,7 +19,7 @@ export const words = {
         'A line of 60 values a second, and everything is on the list. You want to know how long the engagement took and at what degrees, with a row at least every 0.10 s. What stays on?',
       hint: 'You need the start, the end and the degrees. Count how many items 60 values can read ten times a second.',
       after: (p: { most: string; all: string }) =>
-        `Up to ${p.most} items, and three of them are the range, the turbine and the fluid. Output speed shows that the car stood, the command that pressure was asked for, engine speed what the turbine has to let go of. The rest is for another log. With everything on, the stop was known to ${p.all} only.`,
+        `Up to ${p.most} items, and three of them are range, turbine speed and fluid temperature. Output speed shows that the car stood, the command shows that pressure was asked for, and engine speed shows what the turbine ran with. The rest is for another log. With everything on, the stop was known to within ${p.all}.`,
     },
   },
   reached: {
