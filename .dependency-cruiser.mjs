@@ -203,6 +203,7 @@ export const folders = [
       'src/engine',
       'src/car',
       'src/diagnosis',
+      'src/log',
       'src/cases',
       'src/planner',
       'src/own-sheet',

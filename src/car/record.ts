@@ -35,6 +35,8 @@ export function record(id: RecordingId): Recorded {
   };
 }
 
-/** All of them, for a page to bring along. */
-export const recordAll = (): AllRecorded =>
-  Object.fromEntries(RECORDING_IDS.map((id) => [id, record(id)])) as AllRecorded;
+/** Some of them, for a page to bring along. */
+export const recordSome = <Id extends RecordingId>(ids: readonly Id[]): Pick<AllRecorded, Id> =>
+  Object.fromEntries(ids.map((id) => [id, record(id)])) as Pick<AllRecorded, Id>;
+
+export const recordAll = (): AllRecorded => recordSome(RECORDING_IDS);

@@ -83,12 +83,12 @@ export const storyOf = (id: RecordingId): EngagementStory => ({
   brakeOff: recipes[id].brakeOff ?? trainingStory.brakeOff,
 });
 
-let brought: AllRecorded | undefined;
+let brought: Partial<AllRecorded> = {};
 const read = new Map<RecordingId, Recording>();
 
-/** Takes what the page brought along. They are the same on every page, so it need not say for whom. */
-export function bringRecordings(all: AllRecorded): void {
-  brought = all;
+/** Takes what the page brought along, all of them or some. They are the same on every page, so it need not say for whom. */
+export function bringRecordings(some: Partial<AllRecorded>): void {
+  brought = { ...brought, ...some };
 }
 
 /** What was recorded, as the controller's sensors and the pedal told it. */
@@ -113,8 +113,9 @@ export function readRecorded(
 export function recording(id: RecordingId): Recording {
   const known = read.get(id);
   if (known) return known;
-  if (!brought) throw new Error('The page brought no recordings.');
-  const fresh = readRecorded(id, brought[id]);
+  const one = brought[id];
+  if (!one) throw new Error(`The page brought no recording ${id}.`);
+  const fresh = readRecorded(id, one);
   read.set(id, fresh);
   return fresh;
 }

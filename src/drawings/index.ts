@@ -22,6 +22,11 @@ export type {
   PathCircuit,
   PathCircuitState,
 } from './hydraulic-path/state.ts';
+export { LogPatternsDrawing } from './log-patterns/LogPatternsDrawing.tsx';
+export { describeLogPatterns } from './log-patterns/state.ts';
+export { LogQueueDrawing } from './log-queue/LogQueueDrawing.tsx';
+export { describeLogQueue, logQueueExample } from './log-queue/state.ts';
+export type { LogQueueState } from './log-queue/state.ts';
 export { PanLevelDrawing } from './pan-level/PanLevelDrawing.tsx';
 export { describePanLevel, panLevelExample } from './pan-level/state.ts';
 export type { PanLevelState } from './pan-level/state.ts';

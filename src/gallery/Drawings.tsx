@@ -14,6 +14,9 @@ import {
   converterExample,
   ElectronicRangeDrawing,
   MechanicalRangeDrawing,
+  LogPatternsDrawing,
+  LogQueueDrawing,
+  logQueueExample,
   PanLevelDrawing,
   panLevelExample,
   ParkPawlDrawing,
@@ -101,6 +104,8 @@ const drawings: readonly Drawn[] = [
     draw: (id) => <ParkPawlDrawing id={id} state={{ kind: 'cable', engage: 0.5 }} />,
   },
   { id: 'complaint-card', draw: (id) => <ComplaintCardDrawing id={id} /> },
+  { id: 'log-queue', draw: (id) => <LogQueueDrawing id={id} state={logQueueExample} /> },
+  { id: 'log-patterns', draw: (id) => <LogPatternsDrawing id={id} /> },
   { id: 'connector-sleeve', draw: (id) => <ConnectorSleeveDrawing id={id} /> },
   { id: 'pan-level', draw: (id) => <PanLevelDrawing id={id} state={panLevelExample} /> },
   {

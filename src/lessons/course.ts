@@ -91,10 +91,10 @@ export const workshop: readonly PlannedLesson[] = [
     about: 'What to ask, and how to drive until it does it for you.',
   },
   {
-    id: 'reading-the-log',
-    title: 'Reading the log',
+    id: 'live-data',
+    title: 'Live data',
     needs: ['the-complaint'],
-    about: 'Speeds, slip and temperature on one time line.',
+    about: 'What to log, how often, and what a log cannot show.',
   },
   {
     id: 'outside-first',
@@ -111,7 +111,7 @@ export const workshop: readonly PlannedLesson[] = [
   {
     id: 'the-next-best-test',
     title: 'The next best test',
-    needs: ['reading-the-log', 'gauge-cold-gauge-hot'],
+    needs: ['live-data', 'gauge-cold-gauge-hot'],
     about: 'Which test tells most for the minutes it takes.',
   },
   {

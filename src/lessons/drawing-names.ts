@@ -6,6 +6,8 @@ export const stillDrawings = [
   'connector-sleeve',
   'converter',
   'electronic-range',
+  'log-patterns',
+  'log-queue',
   'mechanical-range',
   'park-pawl',
   'speed-sensors',

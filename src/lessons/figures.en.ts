@@ -7,6 +7,7 @@ import HeatAndAir from '../widgets/heat-and-air/index.astro';
 import HoldingTorque from '../widgets/holding-torque/index.astro';
 import LevelWindow from '../widgets/level-window/index.astro';
 import NextTest from '../widgets/next-test/index.astro';
+import SamplingTrap from '../widgets/sampling-trap/index.astro';
 import StallTorque from '../widgets/stall-torque/index.astro';
 import WhichRanges from '../widgets/which-ranges/index.astro';
 import WholeCar from '../widgets/whole-car/index.astro';
@@ -37,6 +38,7 @@ export const figures = {
   HoldingTorque,
   LevelWindow,
   NextTest,
+  SamplingTrap,
   StallTorque,
   TwoWays,
   WarmUpDrive,

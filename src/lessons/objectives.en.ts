@@ -99,6 +99,14 @@ export const objectives: readonly Objective[] = [
     'Plan a ride with the customer and a drive to the complaint, safely, and say when to stop.',
   ),
   ...of(
+    'live-data',
+    'live',
+    'Put together a list of items to log, and say how often each will be read.',
+    'Read a stop time off the rows with what it is uncertain by, and say what a log cannot show.',
+    'Say what the pattern of a trace means, and prove a reading before you believe it.',
+    'Log an engagement and a take-off safely, and write down what makes the log worth keeping.',
+  ),
+  ...of(
     'outside-first',
     'outside',
     'Read a level in its window, and say why the same fill reads otherwise at another temperature.',

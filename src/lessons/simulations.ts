@@ -18,6 +18,7 @@ export const simulations: Readonly<Record<string, Simulation>> = {
   HeatAndAir: { id: 'heat-and-air', tasks: 3 },
   HoldingTorque: { id: 'holding-torque', tasks: 4 },
   LevelWindow: { id: 'level-window', tasks: 3 },
+  SamplingTrap: { id: 'sampling-trap', tasks: 3 },
   StallTorque: { id: 'stall-torque', tasks: 3 },
   TwoWays: { id: 'two-ways', tasks: 4 },
   WarmUpDrive: { id: 'warm-up', tasks: 4 },

@@ -66,6 +66,7 @@ export const tagForms = {
   Num: { props: z.strictObject({ id }), stands: 'in a line', holds: false },
   Recap: { ...box, inside: top },
   Retrieval: { ...picture, props: z.strictObject({ lesson: id }), inside: top },
+  SamplingTrap: picture,
   Section: { ...box, props: z.strictObject({ title, id: id.optional() }), inside: top },
   Solution: { ...box, inside: ['Task', 'Section'] },
   Src: {

@@ -5,6 +5,7 @@
 import { askedFor } from './asked-for.ts';
 import { coldHotAndAir } from './cold-hot-and-air.ts';
 import { hotFluidThinFluid } from './hot-fluid-thin-fluid.ts';
+import { liveData } from './live-data.ts';
 import { pumpAndRegulator } from './pump-and-regulator.ts';
 import { regulatorToClutch } from './regulator-to-clutch.ts';
 import { tableOf } from './table.ts';
@@ -34,5 +35,6 @@ export const numbers = tableOf({
   'what-slip-is.ts': whatSlipIs,
   'warm-up.ts': warmUp,
   'the-complaint.ts': theComplaint,
+  'live-data.ts': liveData,
   'outside-first.ts': outsideFirst,
 });

@@ -19,6 +19,7 @@ import {
   friction,
   ratio,
   multiple,
+  rate,
 } from './part-quantities.ts';
 import {
   pressure,
@@ -77,6 +78,7 @@ export const quantities = {
   friction,
   ratio,
   multiple,
+  rate,
 } as const satisfies Record<string, Quantity>;
 export type QuantityName = keyof typeof quantities;
 export const quantityNames = Object.keys(quantities) as readonly QuantityName[];

@@ -60,3 +60,5 @@ export const friction = shared('friction coefficient', unit('', 1, fixed(2)));
 export const ratio = shared('ratio', unit('', 1, [[0, 2, 1]]));
 /** A whole multiple of what is usual: 30 ×. */
 export const multiple = shared('multiple', unit('×', 1, WHOLE));
+/** How often a second something is read or swings: 2, 6.7, 16.7. */
+export const rate = shared('number a second', unit('', 1, [[0, 1, 0]]));

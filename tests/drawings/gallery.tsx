@@ -220,6 +220,18 @@ export const samples: readonly Sample[] = [
     mentions: ['Which ranges', 'drained back', 'electrics'],
   },
   {
+    name: 'log queue',
+    draw: (id) => <d.LogQueueDrawing id={id} state={d.logQueueExample} />,
+    text: d.describeLogQueue(d.logQueueExample),
+    mentions: ['20 values', '10 items', 'comes 2 times', 'comes 10 times'],
+  },
+  {
+    name: 'log patterns',
+    draw: (id) => <d.LogPatternsDrawing id={id} />,
+    text: d.describeLogPatterns(),
+    mentions: ['not applied', 'slow fill', 'drags', 'holds too little', 'sensor', 'harness'],
+  },
+  {
     name: 'connector sleeve',
     draw: (id) => <d.ConnectorSleeveDrawing id={id} />,
     text: d.describeConnectorSleeve(),

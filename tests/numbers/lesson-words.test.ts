@@ -112,3 +112,13 @@ test('what the lesson on the outside says of levels still holds', () => {
   expect(value('stick-low-20')).toBeGreaterThan(value('marks-apart') / 2);
   expect(value('topped-up-over-100')).toBeGreaterThan(value('marks-apart'));
 });
+
+test('what the lesson on live data says of two cars with one log still holds', () => {
+  const [healthy, worn] = [value('live-stop-hot'), value('live-stop-friction')];
+  expect(healthy).toBeGreaterThan(value('live-low'));
+  expect(worn).toBeLessThan(value('live-high'));
+  // "Now the two cars read apart": their doubts do not touch.
+  expect(worn - healthy).toBeGreaterThan(value('live-doubt-short'));
+  // By hand: half a second between rows, over the square root of twelve.
+  expect(value('live-spread')).toBeCloseTo(0.144338, 6);
+});

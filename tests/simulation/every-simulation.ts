@@ -26,6 +26,7 @@ const recordings = recordAll();
 bringRecordings(recordings);
 const PROPS: Readonly<Record<string, OneSimulation['props']>> = {
   'controller-sees': { recordings },
+  'sampling-trap': { recordings },
   engagement: { first: firstRun() },
   'whole-car': { opening: openingText() },
 };
