@@ -5,7 +5,7 @@
 import { ANY_VALUE, BROKEN, CLASSES, usualWeight, type Name, NAMES } from './hypotheses.ts';
 import type { Expected, Hypothesis } from './cells.ts';
 import { normalBelow, normalDensity } from './normal.ts';
-import { CODE_SETS, outcomeChances, outcomesOf } from './outcome-tables.ts';
+import { bothChances, CODE_SETS, outcomeChances, outcomesOf } from './outcome-tables.ts';
 import { SHARED } from './table.ts';
 import {
   CODES,
@@ -57,7 +57,7 @@ export interface Posterior {
   readonly taken: readonly string[];
 }
 
-const unit = (): Float64Array => {
+export const unit = (): Float64Array => {
   const P = new Float64Array(SHARED * SHARED);
   for (let i = 0; i < SHARED; i += 1) P[i * SHARED + i] = 1;
   return P;
@@ -193,8 +193,13 @@ function takeNumber(cell: Weighed, reading: TakenReading, test: NumericTest): vo
 
 /** Chance of each outcome of a test in words for a cell. */
 export function chancesFor(cell: Weighed, test: OutcomeTest): readonly number[] {
-  const { of, severity, signs } = cell.hypothesis;
-  if (!cell.broken) return outcomeChances(test, of, severity, signs);
+  const { of, severity, signs, second } = cell.hypothesis;
+  if (!cell.broken) {
+    const first = outcomeChances(test, of, severity, signs);
+    return second === undefined || test.kind === 'codes'
+      ? first
+      : bothChances(first, outcomeChances(test, second.of, second.severity, signs));
+  }
   const r = test.kind === 'codes' ? cell.broken.from : cell.broken.from / 3;
   const n = outcomesOf(test);
   return outcomeChances(test, { name: 'healthy' }, 1, signs).map((p) => (1 - r) * p + r / n);

@@ -23,7 +23,7 @@ const { form: said } = words;
 const groups = [...new Set(TESTS.map(({ kind }) => words.groups[kind]))];
 
 interface FormProps {
-  readonly model: Pick<PlannerModel, 'form' | 'advice'>;
+  readonly model: Pick<PlannerModel, 'form' | 'grounds'>;
   readonly add: (reading: TakenReading) => void;
   readonly title?: string;
   readonly button?: string;
@@ -39,8 +39,7 @@ export function Form({ model, add, title = said.title, button = said.add, childr
   const { text, temperature: typed, never } = form.draft.value;
   const { warmth } = test.at;
   const take = () => {
-    const cells = model.advice.peek()?.posterior.cells ?? null;
-    const read = readDraft(form.draft.peek(), system, cells);
+    const read = readDraft(form.draft.peek(), system, model.grounds.peek());
     if (read.ok) {
       add(read.reading);
       form.empty();
