@@ -23,36 +23,38 @@ export const shrinks = ({ kind }: NumericTest): boolean =>
  */
 const OFF = 0.4;
 
-/** What a test reads with both, from what it reads with each and with none. */
-function together(test: NumericTest, a: Expected, b: Expected, none: Expected): Expected {
+/** What a test reads with both, from what it reads with each and with none; `moves` takes how that moves. */
+function together(
+  test: NumericTest,
+  [a, b, none]: readonly [Expected, Expected, Expected],
+  moves: Float64Array,
+): Expected {
   const both =
     shrinks(test) && none.mean > 0
       ? (Math.max(0, a.mean) * Math.max(0, b.mean)) / none.mean
       : a.mean + b.mean - none.mean;
   const off = OFF * Math.min(Math.abs(a.mean - none.mean), Math.abs(b.mean - none.mean));
-  return {
-    mean: test.kind === 'stopTime' ? Math.min(HELD_S, both) : both,
-    moves: a.moves.map((move, i) => move + (b.moves[i] ?? 0) - (none.moves[i] ?? 0)),
-    own: Math.max(a.own, b.own) + off ** 2,
-  };
+  for (let i = 0; i < SHARED; i += 1) {
+    moves[i] = (a.moves[i] ?? 0) + (b.moves[i] ?? 0) - (none.moves[i] ?? 0);
+  }
+  const mean = test.kind === 'stopTime' ? Math.min(HELD_S, both) : both;
+  return { mean, moves, own: Math.max(a.own, b.own) + off ** 2 };
 }
 
-/** A pair of hypotheses; what it expects is worked out for the tests that were taken, while it is still in it. */
+/** A pair of hypotheses. */
 interface Both {
   readonly of: readonly [Hypothesis, Hypothesis];
-  readonly expected: Expected[];
   readonly cell: Weighed;
 }
 
-function bothOf(a: Hypothesis, b: Hypothesis, log: number): Both {
+/** `expected`: where what it expects of the reading at hand is put, for one pair after the other. */
+function bothOf(a: Hypothesis, b: Hypothesis, log: number, expected: Expected[]): Both {
   const { stop, slip, highTap } = a.signs;
   const other = b.signs;
   // A sensor that lies says what the codes are, whatever else there is.
   const [first, second] = b.of.name === 'turbineSensor' ? [b, a] : [a, b];
-  const expected: Expected[] = [];
   return {
     of: [a, b],
-    expected,
     cell: {
       hypothesis: {
         of: first.of,
@@ -90,7 +92,7 @@ const some = (of: readonly Hypothesis[]): readonly Hypothesis[] =>
   );
 
 /** All pairs of faults of different names: each name alike, each circuit alike, severity evenly, as one fault is believed. */
-function allPairs(hypotheses: readonly Hypothesis[]): Both[] {
+function allPairs(hypotheses: readonly Hypothesis[], expected: Expected[]): Both[] {
   const classes = new Map<number, Hypothesis[]>();
   for (const one of hypotheses) {
     if (!isFault(one.of.name)) continue;
@@ -109,7 +111,7 @@ function allPairs(hypotheses: readonly Hypothesis[]): Both[] {
   const sum = pairs.reduce((total, { weight }) => total + weight, 0);
   return pairs.flatMap(({ as, bs, weight }) => {
     const log = Math.log(weight / sum / as.length / bs.length);
-    return as.flatMap((a) => bs.map((b) => bothOf(a, b, log)));
+    return as.flatMap((a) => bs.map((b) => bothOf(a, b, log, expected)));
   });
 }
 
@@ -131,20 +133,24 @@ export interface TwoFaults {
 const sumOf = (logs: readonly number[], most: number): number =>
   logs.reduce((sum, log) => sum + Math.exp(log - most), 0);
 
-function takeOn(pairs: readonly Both[], none: Hypothesis, reading: TakenReading): void {
+const moves = new Float64Array(SHARED);
+
+function takeOn(
+  pairs: readonly Both[],
+  none: Hypothesis,
+  reading: TakenReading,
+  expected: Expected[],
+): void {
   const { test } = reading;
-  if (isNumeric(test)) {
-    const column = columnOf.get(test.id) ?? -1;
-    const sound = none.expected[column];
-    for (const { of, expected } of pairs) {
-      const [a, b] = [of[0].expected[column], of[1].expected[column]];
-      if (a && b && sound) expected[column] = together(test, a, b, sound);
+  const column = columnOf.get(test.id) ?? -1;
+  const sound = none.expected[column];
+  for (const { of, cell } of pairs) {
+    const [a, b] = [of[0].expected[column], of[1].expected[column]];
+    if (isNumeric(test) && a && b && sound) {
+      expected[column] = together(test, [a, b, sound], moves);
     }
+    take([cell], reading);
   }
-  take(
-    pairs.map(({ cell }) => cell),
-    reading,
-  );
 }
 
 /** Weighs pairs, some at a time. `posterior`: of the same readings, on one fault. */
@@ -155,11 +161,12 @@ export function* twoFaultSteps(
 ): Generator<undefined, TwoFaults> {
   const none = hypotheses.find(({ of }) => of.name === 'healthy');
   if (none === undefined) throw new Error('There is no healthy car in the table.');
-  let left: readonly Both[] = allPairs(hypotheses);
+  const expected: Expected[] = [];
+  let left: readonly Both[] = allPairs(hypotheses, expected);
   yield;
   for (const reading of readings) {
     for (let from = 0; from < left.length; from += AT_ONCE) {
-      takeOn(left.slice(from, from + AT_ONCE), none, reading);
+      takeOn(left.slice(from, from + AT_ONCE), none, reading, expected);
       yield;
     }
     const most = left.reduce((log, { cell }) => Math.max(log, cell.log), -Infinity);

@@ -69,6 +69,7 @@ export function makePlanner(
   const clashing = signal<Of<Clashing> | null>(null);
   const fits = signal<Of<{ fit: Fit; two: TwoFaults | null }> | null>(null);
   const grounds = signal<(Grounds & { readonly table: string }) | null>(null);
+  const known = computed(() => (grounds.value?.table === table.value ? grounds.value : null));
   const lost = signal(false);
   const unreadable = signal('');
   let turn = 0;
@@ -121,7 +122,9 @@ export function makePlanner(
     unreadable,
     /** The last that was found, of the readings before and after. */
     clashing,
-    grounds: computed(() => (grounds.value?.table === table.value ? grounds.value : null)),
+    grounds: known,
+    /** True until it is known what the transmission's tests read at all: a moment after its table is there. */
+    awaited: computed(() => table.value !== null && known.value === null && !lost.value),
     advice: computed((): Advice | null => {
       const list = listed.value;
       if (list === null) return null;

@@ -66,6 +66,15 @@ test('piece by piece it says what the planner says in one go', () => {
   expect(model.advice.value?.next[0]?.expects.length).toBeGreaterThan(0);
 });
 
+test('what tests can read is awaited from the table to the first answer', () => {
+  const { model } = page();
+  expect(model.awaited.value).toBe(true);
+  vi.runAllTimers();
+  expect(model.awaited.value).toBe(false);
+  model.table.value = null;
+  expect(model.awaited.value).toBe(false);
+});
+
 test('the list comes first, and the tests while it can be read', () => {
   const { model } = page();
   while (model.advice.value === null) vi.advanceTimersToNextTimer();

@@ -71,8 +71,8 @@ export function JobSheet({ jobs, id, planner, own, arrived, close }: JobProps) {
           <div>
             <Form
               model={sheet.planner}
-              add={(reading) => {
-                sheet.add(reading, system);
+              add={(reading, typed) => {
+                sheet.add(reading, system, typed);
                 document.getElementById('next-test-test')?.focus();
               }}
               title={changing ? form.change : form.title}

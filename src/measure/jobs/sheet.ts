@@ -123,14 +123,13 @@ export function makeSheet(
       return [...idsIn(found.of.readings, found.before), ...idsIn(found.of.after, found.after)];
     }),
     pairs: computed(() => pairsOf(before.value, after.value, planner.grounds.value?.sound ?? null)),
-    add: (taken: TakenReading, units: UnitSystem): void => {
-      const { text } = planner.form.draft.peek();
+    add: (taken: TakenReading, units: UnitSystem, typed: string): void => {
       const { test, value, temperatureC } = taken;
       put(changing.peek() === '' ? timedId(now()) : changing.peek(), {
         test: test.id,
         phase: phase.peek(),
         value,
-        typed: text.trim(),
+        typed,
         units,
         ...(temperatureC !== undefined && { temperatureC }),
       });

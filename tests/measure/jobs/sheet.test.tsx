@@ -25,7 +25,7 @@ afterAll(() => {
 });
 function bay() {
   let clock = 1000;
-  const jobs = makeJobs({ store, now: () => (clock += 1) });
+  const jobs = makeJobs({ store, sheets: store, now: () => (clock += 1) });
   const job = jobs.add('Bay 3');
   const sheet = makeSheet(jobs, job.id, () => (clock += 1), thinkOnPage);
   sheet.planner.table.value = table;
@@ -34,6 +34,7 @@ function bay() {
     sheet.add(
       { test: testOf(id), value, ...(temperatureC !== undefined && { temperatureC }) },
       'us',
+      typed,
     );
     sheet.planner.form.empty();
     vi.runAllTimers();
@@ -87,7 +88,7 @@ describe('a job on the page', () => {
       text: '87 psi',
       temperature: '203\u00a0°F',
     });
-    sheet.add({ test: testOf('line.park.700.hot'), value: 590 }, 'us');
+    sheet.add({ test: testOf('line.park.700.hot'), value: 590 }, 'us', '85.6');
     expect(sheet.readings.value.map(({ value }) => value)).toEqual([590]);
   });
 
