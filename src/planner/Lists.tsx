@@ -42,6 +42,7 @@ export function Causes({ model }: ListProps) {
   const shown = faults.filter(({ probability }) => probability >= SEEN).slice(0, SHOWN);
   const rest = 1 - shown.reduce((sum, { probability }) => sum + probability, 0);
   const [top] = faults;
+  const isPair = advice.two !== null && areTwo(advice.two);
   const severity = ({ severity: points }: Finding): string =>
     points === undefined
       ? ''
@@ -67,7 +68,7 @@ export function Causes({ model }: ListProps) {
         ))}
       </ol>
       {rest >= SEEN && <p class="muted">{list.rest({ percent: share(rest, system) })}</p>}
-      {top !== undefined && top.probability >= SURE && (
+      {top !== undefined && top.probability >= SURE && !(top.fault === 'unlisted' && isPair) && (
         <p role="status">
           {top.fault === 'unlisted'
             ? list.outside
@@ -82,6 +83,9 @@ export function Causes({ model }: ListProps) {
   );
 }
 
+/** From this share of all pairs on one is named. */
+const LIKELY_PAIR = 0.5;
+
 /** What there is to say where one fault does not explain it all; nothing where one does. */
 export function twoFaultWords(advice: Advice | null, system: UnitSystem): string {
   const { list, faults, clutches } = words;
@@ -89,6 +93,7 @@ export function twoFaultWords(advice: Advice | null, system: UnitSystem): string
   const [best] = two?.pairs ?? [];
   if (!two || !best || !areTwo(two))
     return advice?.fit.singleFaultFits === false ? list.twoFaults : '';
+  if (best.share < LIKELY_PAIR) return list.manyPairs;
   const [first, second] = best.of.map(({ name, circuit }) =>
     circuit === undefined
       ? faults[name]

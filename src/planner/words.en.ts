@@ -152,6 +152,8 @@ export const words = {
       'No single fault of this list gives all of these readings. Think of two faults, or of a reading that is wrong: take the one that surprises you once more.',
     pair: (p: { first: string; second: string; percent: string }) =>
       `Two faults together explain these readings better than any single one does. Of all pairs the likeliest is “${p.first}” with “${p.second}” (${p.percent}). Repair one of them, then repeat the readings before you touch the other.`,
+    manyPairs:
+      'Two faults together explain these readings better than any single one does, but more than one pair would. Measure on before you repair anything.',
     inClutch: (p: { fault: string; clutch: string }) => `${p.fault}, ${p.clutch}`,
   },
   next: {
