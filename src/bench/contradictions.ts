@@ -5,6 +5,7 @@ import {
   contradictions,
   decodeTable,
   drawClass,
+  groundsOf,
   hypothesesOf,
   isFault,
   isNumeric,
@@ -12,7 +13,6 @@ import {
   makeGenerated,
   NAMES,
   offScale,
-  prior,
   ratherInOther,
   signsNear,
   TESTS,
@@ -25,7 +25,8 @@ import { training } from '../engine/index.ts';
 
 const [cars = 200, seed = 1] = process.argv.slice(2).map(Number);
 const table = decodeTable(keptTable);
-const cells = prior(hypothesesOf(table));
+const hypotheses = hypothesesOf(table);
+const grounds = groundsOf(hypotheses);
 const chance = chanceFrom(seed);
 const faults = NAMES.filter(isFault);
 const offered = TESTS.filter(({ at }) => at.warmth !== 'frost');
@@ -59,7 +60,7 @@ function car(two: boolean): GeneratedCar {
 }
 
 const smallest = (readings: readonly TakenReading[]): number =>
-  contradictions(cells, readings, Math.max(...BARS)).reduce(
+  contradictions(hypotheses, readings, Math.max(...BARS)).reduce(
     (least, { share }) => Math.min(least, share),
     1,
   );
@@ -100,11 +101,12 @@ for (let n = 0; n < cars; n += 1) {
     pressures += 2;
     const psi = 6.894757;
     // Read in its own unit, and typed with the page in the other one.
-    if (ratherInOther(cells, of, value, value * psi)) asked += 1;
-    if (ratherInOther(cells, of, value, value / psi)) asked += 1;
+    if (ratherInOther(grounds, of, value, value * psi)) asked += 1;
+    if (ratherInOther(grounds, of, value, value / psi)) asked += 1;
     inUnit += 2;
-    if (ratherInOther(cells, of, value / psi, value)) caught += 1;
-    if (ratherInOther(cells, of, value * psi <= 3000 ? value * psi : undefined, value)) caught += 1;
+    if (ratherInOther(grounds, of, value / psi, value)) caught += 1;
+    if (ratherInOther(grounds, of, value * psi <= 3000 ? value * psi : undefined, value))
+      caught += 1;
   }
 }
 console.log(`${cars} cars, seed ${seed}, ${((performance.now() - started) / 1000).toFixed(0)} s`);

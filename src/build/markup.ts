@@ -30,10 +30,11 @@ const isSearch = (address: string): boolean => address.endsWith('/search/');
 
 /** Pages that start a worker name the one policy that passes its address; all others may make none. */
 const policies: Readonly<Record<string, string>> = {
-  '/measure/': 'own-sheet',
-  '/measure/jobs/': 'own-sheet',
+  '/measure/': 'own-sheet planner',
+  '/measure/jobs/': 'own-sheet planner',
   '/measure/log/': 'log-reader',
   '/measure/transmission/': 'own-sheet',
+  '/practise/case/': 'planner',
 };
 const policyOf = (address: string): string =>
   isSearch(address) ? 'default' : (policies[address] ?? "'none'");

@@ -1,14 +1,6 @@
 /** The way through a case, reading by reading: what each did to the list. */
-import {
-  NAMES,
-  stepsOf,
-  type ByName,
-  type Name,
-  type Posterior,
-  type TakenReading,
-  type Test,
-} from '../diagnosis/index.ts';
-import { after, drivesIn, readingsOf, type Step } from './visit.ts';
+import { NAMES, type ByName, type Name } from '../diagnosis/index.ts';
+import { after, drivesIn, type Step } from './visit.ts';
 
 /** A reading that tells less than this told nothing [bits]. */
 export const NOTHING_TOLD = 0.05;
@@ -38,14 +30,12 @@ const mostMoved = (before: ByName, now: ByName): NonNullable<Stage['moved']> =>
     Math.abs(one.after - one.before) > Math.abs(most.after - most.before) ? one : most,
   );
 
-/** The way that was gone; the posterior says what is asked of which cars. */
+/** The way that was gone. `lists`: how the list stood before the first test, and after each. */
 export function pathOf(
-  posterior: Posterior,
+  lists: readonly ByName[],
   steps: readonly Step[],
-  read: (test: Test) => TakenReading,
   coldMorning: boolean,
 ): readonly Stage[] {
-  const lists = stepsOf(posterior, readingsOf(steps, read));
   let standing = drivesIn(coldMorning);
   let place = 0;
   return steps.map((step) => {

@@ -20,6 +20,8 @@ export interface Hypothesis {
   /** In the order of NUMERIC. */
   readonly expected: readonly Expected[];
   readonly signs: CodeSigns;
+  /** Where two faults are tried together: the other one. */
+  readonly second?: Pick<Hypothesis, 'of' | 'severity'>;
 }
 
 const mix = (a: number, b: number, share: number): number => a + (b - a) * share;

@@ -3,17 +3,22 @@
  * gives the two at once. A reading that was mistyped, taken on another range or copied from another car shows so long before
  * the whole sheet does.
  */
+import type { Hypothesis } from './cells.ts';
+import { aloneOn } from './grounds.ts';
+import { inOneGo } from './in-one-go.ts';
 import { normalBelow, normalDensity } from './normal.ts';
-import { aloneOn } from './plausible.ts';
+
 import {
   chancesFor,
   neverStopped,
   outcomeIndex,
+  prior,
   type TakenReading,
   type Weighed,
 } from './posterior.ts';
 import { SHARED } from './table.ts';
-import { isNumeric, LONGEST_STOP, onScale, type NumericTest } from './tests.ts';
+import { isNumeric, LONGEST_STOP, onScale } from './tests.ts';
+import { shrinks } from './two-faults.ts';
 
 export interface Contradiction {
   /** Places of the two among the readings. */
@@ -79,13 +84,6 @@ function together(a: On, b: On): number {
   const variance = other.own + dot(other.moves, other.moves) - gain * dot(one.moves, other.moves);
   return likely(one.never, one.y, one.mean, S) * likely(other.never, other.y, mean, variance);
 }
-
-/** Pressures and flows shrink by a share, the rest grows by a part: so two faults add up, nearly. */
-const shrinks = ({ kind }: NumericTest): boolean =>
-  kind === 'linePressure' ||
-  kind === 'clutchPressure' ||
-  kind === 'coolerFlow' ||
-  kind === 'airTest';
 
 /** A reading on a car with two faults, from the car with each and the car with none. */
 function onBoth(test: TakenReading['test'], a: On, b: On, none: On): On {
@@ -156,9 +154,15 @@ function shareOf(cells: readonly Weighed[], one: Weighted, other: Weighted, bar:
   return two >= bar * product ? 1 : Math.max(most, two) / product;
 }
 
-/** Finds contradictions, and remembers the pairs that it has tried: a sheet grows by one reading at a time. */
-export function contradictionFinder(all: readonly Weighed[], bar = NEGLIGIBLE_SHARE) {
-  const cells = all.filter(({ broken }) => broken === undefined);
+/**
+ * Finds contradictions pair by pair, so that a page may answer in between, and remembers those that it has tried: a sheet grows by
+ * one reading at a time.
+ */
+export function contradictionFinder(
+  hypotheses: readonly Hypothesis[],
+  bar = NEGLIGIBLE_SHARE,
+): (readings: readonly TakenReading[]) => Generator<undefined, readonly Contradiction[]> {
+  const cells = prior(hypotheses).filter(({ broken }) => broken === undefined);
   const laws = new Map<string, Weighted>();
   const shares = new Map<string, number>();
   const keyOf = ({ test, value, temperatureC }: TakenReading): string =>
@@ -172,20 +176,24 @@ export function contradictionFinder(all: readonly Weighed[], bar = NEGLIGIBLE_SH
   };
   const lawOf = (reading: TakenReading): Weighted =>
     kept(laws, keyOf(reading), () => weighted(cells, reading));
-  return (readings: readonly TakenReading[]): readonly Contradiction[] =>
-    readings.flatMap((one, first) =>
-      readings.slice(first + 1).flatMap((other, after): readonly Contradiction[] => {
+  return function* (readings) {
+    const found: Contradiction[] = [];
+    for (const [second, other] of readings.entries()) {
+      for (const [first, one] of readings.slice(0, second).entries()) {
         const share = kept(shares, `${keyOf(one)} ${keyOf(other)}`, () =>
           shareOf(cells, lawOf(one), lawOf(other), bar),
         );
-        return share < bar ? [{ first, second: first + 1 + after, share }] : [];
-      }),
-    );
+        if (share < bar) found.push({ first, second, share });
+        yield undefined;
+      }
+    }
+    return found;
+  };
 }
 
 /** All pairs of readings that contradict each other. */
 export const contradictions = (
-  cells: readonly Weighed[],
+  hypotheses: readonly Hypothesis[],
   readings: readonly TakenReading[],
   bar = NEGLIGIBLE_SHARE,
-): readonly Contradiction[] => contradictionFinder(cells, bar)(readings);
+): readonly Contradiction[] => inOneGo(contradictionFinder(hypotheses, bar)(readings));

@@ -3,6 +3,10 @@ import { hasSeverity, inOneCircuit, NAMES, type Name } from './hypotheses.ts';
 import { CIRCUITS, type Circuit } from '../engine/index.ts';
 import { normalBelow } from './normal.ts';
 import type { Posterior } from './posterior.ts';
+import type { TwoFaults } from './two-faults.ts';
+
+/** From this share of the top name on, the planner stops asking. */
+export const SURE = 0.9;
 
 /** One name, best first. */
 export interface Finding {
@@ -107,17 +111,26 @@ const erfc = (x: number): number => 2 * normalUpper(x * Math.SQRT2);
 const normalUpper = (x: number): number => 1 - normalBelow(x);
 
 /** From this many numeric readings on, fit is told at all, and by which rule. */
-const FEW = 4;
+export const FEW = 4;
 const SOME = 10;
-const MANY = 20;
+export const MANY = 20;
 /**
- * D2 over the number of readings from which no single fault fits, by how many there are. With every reading taken, 1.1 for many
- * says so of 86 in 1,000 cars with one fault and of 87 in 100 with two; 1.3 of 24 and of 82 (npm run accuracy draws such cars).
+ * D2 over the number of readings from which no single fault fits, by how many there are, and how many times likelier two faults
+ * have to be than one. With every reading taken, 1.3 for many said so of 22 in 1,000 cars with one fault and of 82 in 100 with
+ * two; pairs that are tried, or 1.6, say so of 6 in 1,000 and of 85 in 100 (500 cars with one fault and 240 with two, of seeds
+ * that npm run accuracy does not use).
  */
-const MOST_OFF = { some: 1.4, many: 1.3 };
+const MOST_OFF = { some: 1.4, many: 1.6 };
+export const TWO_ODDS = 8;
 
-/** Distance of the readings from what the listed hypotheses expect, averaged over them. */
-export function fitOf({ cells, shares, numbers }: Posterior): Fit {
+/** Whether two faults explain the readings so much better than one that they are named. */
+export const areTwo = ({ odds }: Pick<TwoFaults, 'odds'>): boolean => odds > TWO_ODDS;
+
+/**
+ * Distance of the readings from what the listed hypotheses expect, averaged over them. `two`: what pairs come to, without which
+ * nothing is said of many readings.
+ */
+export function fitOf({ cells, shares, numbers }: Posterior, two?: TwoFaults): Fit {
   let sum = 0;
   let weight = 0;
   cells.forEach((cell, n) => {
@@ -129,10 +142,10 @@ export function fitOf({ cells, shares, numbers }: Posterior): Fit {
   const d2 = weight > 0 ? sum / weight : 0;
   if (numbers === 0) return { d2: 0, readings: 0, p: null };
   const p = chiSquareTail(d2, numbers);
-  if (numbers < FEW) return { d2, readings: numbers, p };
+  if (numbers < FEW || (numbers >= MANY && two === undefined)) return { d2, readings: numbers, p };
   const misfits =
     numbers >= MANY
-      ? d2 / numbers > MOST_OFF.many
+      ? d2 / numbers > MOST_OFF.many || (two !== undefined && areTwo(two))
       : numbers >= SOME
         ? d2 / numbers > MOST_OFF.some
         : p < 0.02;

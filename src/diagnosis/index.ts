@@ -16,12 +16,15 @@ export {
 } from './outcome-tables.ts';
 export * from './posterior.ts';
 export * from './findings.ts';
+export * from './car-state.ts';
 export * from './next-test.ts';
 export * from './request.ts';
 export * from './planner.ts';
 export * from './leak.ts';
+export * from './grounds.ts';
 export * from './plausible.ts';
 export * from './contradictions.ts';
+export * from './two-faults.ts';
 export * from './steps.ts';
 export * from './way.ts';
 export * from './cars.ts';

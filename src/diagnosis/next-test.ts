@@ -1,31 +1,18 @@
 /** Which test tells most for its minutes (specification of the planner, sections 2 and 6). */
+import { ARRIVES, minutesFor, type CarState } from './car-state.ts';
 import { ANY_VALUE, CLASSES } from './hypotheses.ts';
+import { inOneGo } from './in-one-go.ts';
 import { normalBelow } from './normal.ts';
 import { chancesFor, forecast, type Posterior, type Weighed } from './posterior.ts';
 import {
   columnOf,
   isNumeric,
   LONGEST_STOP,
-  REFIT_MINUTES,
-  SET_UPS,
-  SET_UP_MINUTES,
   TESTS,
   type NumericTest,
   type OutcomeTest,
-  type SetUp,
   type Test,
-  type Warmth,
 } from './tests.ts';
-
-/** How the car stands now. */
-export interface CarState {
-  readonly temperature: Warmth;
-  /** Set-ups that are there, temperatures apart. */
-  readonly fitted: readonly SetUp[];
-  /** A frosty night is at hand. */
-  readonly coldMorning: boolean;
-}
-export const ARRIVES: CarState = { temperature: 'cold', fitted: [], coldMorning: false };
 
 /** A test with what it would tell and take. */
 export interface Ranked {
@@ -41,46 +28,6 @@ const NEGLIGIBLE = 1e-4;
 const POINTS = [-1.3, -0.4, 0.4, 1.3] as const;
 const EDGES = 20;
 const BUCKETS = 1024;
-
-const isWarmth = (setUp: SetUp): setUp is Warmth =>
-  setUp === 'hot' || setUp === 'cold' || setUp === 'frost';
-/** Whether the engine has to run for a test. */
-const runs = ({ setUps }: Test): boolean => setUps.some(isWarmth);
-
-/** Set-ups of a test that are not there, in their order. */
-export const missingFor = (
-  { setUps }: Test,
-  { temperature, fitted }: Pick<CarState, 'temperature' | 'fitted'>,
-): readonly SetUp[] =>
-  SET_UPS.filter((one) => setUps.includes(one) && one !== temperature && !fitted.includes(one));
-
-/** Minutes of a test from how the car stands: its own, missing set-ups, and putting together what is apart. */
-export function minutesFor(test: Test, { temperature, fitted }: CarState): number {
-  const missing = missingFor(test, { temperature, fitted });
-  const apart = fitted.includes('valveBodyOff')
-    ? REFIT_MINUTES.valveBodyOff
-    : fitted.includes('panOff')
-      ? REFIT_MINUTES.panOff
-      : 0;
-  return (
-    test.minutes +
-    missing.reduce((sum, setUp) => sum + SET_UP_MINUTES[setUp], 0) +
-    (runs(test) ? apart : 0)
-  );
-}
-
-/** How the car stands after a test. */
-export function stateAfter(test: Test, state: CarState): CarState {
-  const kept = runs(test)
-    ? state.fitted.filter((one) => one !== 'panOff' && one !== 'valveBodyOff')
-    : state.fitted;
-  const added = test.setUps.filter((setUp) => !isWarmth(setUp) && !kept.includes(setUp));
-  return {
-    ...state,
-    temperature: test.setUps.find(isWarmth) ?? state.temperature,
-    fitted: [...kept, ...added],
-  };
-}
 
 interface Share {
   readonly cell: Weighed;
@@ -250,12 +197,8 @@ export function* rankSteps(
 }
 
 /** The same in one go. */
-export function rankTests(posterior: Posterior, state: CarState = ARRIVES): readonly Ranked[] {
-  const steps = rankSteps(posterior, state);
-  let step = steps.next();
-  while (step.done !== true) step = steps.next();
-  return step.value;
-}
+export const rankTests = (posterior: Posterior, state: CarState = ARRIVES): readonly Ranked[] =>
+  inOneGo(rankSteps(posterior, state));
 
 /** The first of rankTests alone: no test tells more than what is unknown, so long ones need not be worked out. */
 export function bestTest(posterior: Posterior, state: CarState = ARRIVES): Ranked | undefined {

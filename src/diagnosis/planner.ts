@@ -1,23 +1,19 @@
 /** The planner with its table: what is it, how sure, and which test next. */
 import { hypothesesOf, type Hypothesis } from './cells.ts';
-import { findingsOf, fitOf, type Finding, type Fit } from './findings.ts';
-import { rankSteps, rankTests, type Ranked } from './next-test.ts';
+import { findingsOf, fitOf, MANY, type Finding, type Fit } from './findings.ts';
+import { rankTests, type Ranked } from './next-test.ts';
 import { weigh, type Posterior } from './posterior.ts';
 import type { Question } from './request.ts';
 import type { Table } from './table.ts';
+import { twoFaults } from './two-faults.ts';
 
 /** What the planner says to a question. */
 export interface Advice {
   readonly faults: readonly Finding[];
   readonly next: readonly Ranked[];
-  /** Works `next` out a test at a time. */
-  readonly ranking: () => Generator<undefined, readonly Ranked[]>;
   readonly fit: Fit;
   readonly posterior: Posterior;
 }
-
-/** From this share of the top name on, the planner stops asking. */
-export const SURE = 0.9;
 
 /** A planner for a table; made once, asked often. */
 export function plannerOf(table: Table): (question: Question) => Advice {
@@ -31,8 +27,10 @@ export function plannerOf(table: Table): (question: Question) => Advice {
       get next() {
         return (ranked ??= rankTests(posterior, state));
       },
-      ranking: () => rankSteps(posterior, state),
-      fit: fitOf(posterior),
+      fit: fitOf(
+        posterior,
+        posterior.numbers < MANY ? undefined : twoFaults(hypotheses, posterior, readings),
+      ),
       posterior,
     };
   };

@@ -5,7 +5,7 @@
 import { ANY_VALUE, BROKEN, CLASSES, usualWeight, type Name, NAMES } from './hypotheses.ts';
 import type { Expected, Hypothesis } from './cells.ts';
 import { normalBelow, normalDensity } from './normal.ts';
-import { CODE_SETS, outcomeChances, outcomesOf } from './outcome-tables.ts';
+import { bothChances, CODE_SETS, outcomeChances, outcomesOf } from './outcome-tables.ts';
 import { SHARED } from './table.ts';
 import {
   CODES,
@@ -57,7 +57,7 @@ export interface Posterior {
   readonly taken: readonly string[];
 }
 
-const unit = (): Float64Array => {
+export const unit = (): Float64Array => {
   const P = new Float64Array(SHARED * SHARED);
   for (let i = 0; i < SHARED; i += 1) P[i * SHARED + i] = 1;
   return P;
@@ -108,11 +108,14 @@ export function forecast({ z, P }: Pick<Weighed, 'z' | 'P'>, { mean, moves, own 
   return { mu, S };
 }
 
+/** Of the cell that was looked at last: a page has better things to do than to clear away one for each. */
+const PJ = new Float64Array(SHARED);
+
 /** How a reading stands with a cell: its mean and variance, and P J'. */
 function predicted({ z, P }: Pick<Weighed, 'z' | 'P'>, { mean, moves, own }: Expected) {
   let mu = mean;
   let S = own;
-  const PJ = new Float64Array(SHARED);
+  PJ.fill(0);
   for (let i = 0; i < SHARED; i += 1) {
     const move = moves[i] ?? 0;
     if (move === 0) continue;
@@ -122,7 +125,7 @@ function predicted({ z, P }: Pick<Weighed, 'z' | 'P'>, { mean, moves, own }: Exp
     }
   }
   for (let i = 0; i < SHARED; i += 1) S += (moves[i] ?? 0) * (PJ[i] ?? 0);
-  return { mu, S, PJ };
+  return { mu, S };
 }
 
 /** Density of "any value" on the solver's scale: a stopped clock is a part of it for stop times. */
@@ -158,7 +161,7 @@ function likelyNumber(cell: Weighed, reading: TakenReading, test: NumericTest) {
   const { expected } = cell.hypothesis;
   const one = expected[columnOf.get(test.id) ?? -1];
   if (one === undefined) throw new Error(`The table has no column ${test.id}.`);
-  const { mu, S, PJ } = predicted(cell, expectedAt(one, reading));
+  const { mu, S } = predicted(cell, expectedAt(one, reading));
   const { broken } = cell;
   const chance = broken ? (broken.groups.get(test.group) ?? broken.from) : 0;
   const eps = broken ? ANY_VALUE * chance : GROSS;
@@ -166,11 +169,11 @@ function likelyNumber(cell: Weighed, reading: TakenReading, test: NumericTest) {
   const y = never ? LONGEST_STOP : onScale(test, reading.value as number);
   const N = never ? normalBelow((mu - LONGEST_STOP) / Math.sqrt(S)) : normalDensity(y, mu, S);
   const U = never ? anyNever(broken !== undefined) : anyDensity(test, broken !== undefined);
-  return { mu, S, PJ, chance, eps, never, y, N, U, likely: (1 - eps) * N + eps * U };
+  return { mu, S, chance, eps, never, y, N, U, likely: (1 - eps) * N + eps * U };
 }
 
 function takeNumber(cell: Weighed, reading: TakenReading, test: NumericTest): void {
-  const { mu, S, PJ, chance, eps, never, y, N, U, likely } = likelyNumber(cell, reading, test);
+  const { mu, S, chance, eps, never, y, N, U, likely } = likelyNumber(cell, reading, test);
   const { broken } = cell;
   cell.log += Math.log(likely);
   if (broken) {
@@ -193,8 +196,13 @@ function takeNumber(cell: Weighed, reading: TakenReading, test: NumericTest): vo
 
 /** Chance of each outcome of a test in words for a cell. */
 export function chancesFor(cell: Weighed, test: OutcomeTest): readonly number[] {
-  const { of, severity, signs } = cell.hypothesis;
-  if (!cell.broken) return outcomeChances(test, of, severity, signs);
+  const { of, severity, signs, second } = cell.hypothesis;
+  if (!cell.broken) {
+    const first = outcomeChances(test, of, severity, signs);
+    return second === undefined || test.kind === 'codes'
+      ? first
+      : bothChances(first, outcomeChances(test, second.of, second.severity, signs));
+  }
   const r = test.kind === 'codes' ? cell.broken.from : cell.broken.from / 3;
   const n = outcomesOf(test);
   return outcomeChances(test, { name: 'healthy' }, 1, signs).map((p) => (1 - r) * p + r / n);

@@ -1,6 +1,6 @@
 /** A question to the planner as it comes from outside, read strictly (specification of the planner, section 9). */
 import { isName, NAMES, type Name } from './hypotheses.ts';
-import { ARRIVES, type CarState } from './next-test.ts';
+import { ARRIVES, type CarState } from './car-state.ts';
 import type { TakenReading } from './posterior.ts';
 import {
   CODES,

@@ -1,8 +1,8 @@
 /** The way that the planner takes: each time the test that tells most for its minutes, until it is sure or nothing is worth it. */
 import type { Hypothesis } from './cells.ts';
-import { findingsOf, type Finding } from './findings.ts';
-import { ARRIVES, bestTest, minutesFor, stateAfter, type CarState } from './next-test.ts';
-import { SURE } from './planner.ts';
+import { findingsOf, SURE, type Finding } from './findings.ts';
+import { ARRIVES, minutesFor, stateAfter, type CarState } from './car-state.ts';
+import { bestTest } from './next-test.ts';
 import {
   posteriorOf,
   prior,
@@ -39,12 +39,11 @@ interface Start {
   readonly first?: Test | undefined;
 }
 
-/** One milestone after the other, so that a page can breathe between two of them; the last one is where it ends. */
-export function* wayOf(
+/** One milestone after the other; each but the last says which test it wants, and is given what that read. */
+export function* walkOf(
   hypotheses: readonly Hypothesis[],
-  read: (test: Test) => TakenReading,
   { state: from = ARRIVES, first }: Start = {},
-): Generator<Milestone, void> {
+): Generator<Milestone & { readonly wants?: Test }, void, TakenReading> {
   let cells: readonly Weighed[] = prior(hypotheses);
   let state = from;
   const readings: TakenReading[] = [];
@@ -52,15 +51,35 @@ export function* wayOf(
   for (;;) {
     const posterior = posteriorOf(cells, readings);
     const faults = findingsOf(posterior);
-    yield { posterior, faults, ...(last && { last }) };
+    const milestone: Milestone = { posterior, faults, ...(last && { last }) };
     const best = () => (last === undefined ? first : undefined) ?? bestTest(posterior, state)?.test;
     const test = isSure(faults) ? undefined : best();
-    if (test === undefined) return;
+    if (test === undefined) {
+      // Nobody answers the last one.
+      yield milestone;
+      return;
+    }
     const minutes = minutesFor(test, state);
     state = stateAfter(test, state);
-    const reading = read(test);
+    const reading = yield { ...milestone, wants: test };
     readings.push(reading);
     cells = narrowed(cells, reading);
     last = { reading, minutes };
+  }
+}
+
+/** The same on a car that can be read at once. */
+export function* wayOf(
+  hypotheses: readonly Hypothesis[],
+  read: (test: Test) => TakenReading,
+  start: Start = {},
+): Generator<Milestone, void> {
+  const walk = walkOf(hypotheses, start);
+  let step = walk.next();
+  while (step.done !== true) {
+    const { wants, ...milestone } = step.value;
+    yield milestone;
+    if (wants === undefined) return;
+    step = walk.next(read(wants));
   }
 }

@@ -1,17 +1,17 @@
 import type { ReadonlySignal } from '@preact/signals';
 import { useLayoutEffect, useMemo } from 'preact/hooks';
-import type { Planner, PlannerModel } from '../planner/model.ts';
+import type { PlannerModel } from '../planner/model.ts';
 import { chosenBy } from './chosen-here.ts';
 import { follow } from './chosen.ts';
 import { TransmissionChoice } from './TransmissionChoice.tsx';
 
 interface OnTransmissionProps {
   /** The planner that is to reason about what is chosen. */
-  readonly model: Pick<PlannerModel, 'planner' | 'basis'>;
+  readonly model: Pick<PlannerModel, 'table' | 'basis' | 'unreadable'>;
   readonly which: ReadonlySignal<string>;
   readonly choose: (which: string) => void;
-  /** The planner of the training transmission, which the page has. */
-  readonly training: Planner;
+  /** The table of the training transmission, which the page has. */
+  readonly training: string;
 }
 
 /** The choice of a transmission, and the planner of the page on what is chosen. */

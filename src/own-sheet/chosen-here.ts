@@ -2,12 +2,11 @@
 import type { ReadonlySignal } from '@preact/signals';
 import { sheetStore } from '../storage/sheets/sheet-store.ts';
 import { tableStore } from '../storage/sheets/table-store.ts';
-import type { Planner } from '../planner/model.ts';
 import { makeChosen, type Chosen } from './chosen.ts';
 import { CODE, startWorker } from './start-worker.ts';
 
-/** `training`: where the planner of the training transmission has been fetched already. */
-export const chosenBy = (which: ReadonlySignal<string>, training?: Planner): Chosen =>
+/** `training`: where the table of the training transmission has been fetched already. */
+export const chosenBy = (which: ReadonlySignal<string>, training?: string): Chosen =>
   makeChosen({
     which,
     sheets: sheetStore(),
@@ -15,7 +14,7 @@ export const chosenBy = (which: ReadonlySignal<string>, training?: Planner): Cho
     start: startWorker,
     code: CODE,
     site: {
-      training: () => training ?? import('../planner/load.ts').then(({ planner }) => planner),
-      second: () => import('./load-second.ts').then(({ planner }) => planner),
+      training: () => training ?? import('../planner/load.ts').then(({ table }) => table),
+      second: () => import('./load-second.ts').then(({ table }) => table),
     },
   });

@@ -3,9 +3,8 @@
  * to be made.
  */
 import { batch, computed, effect, signal, type ReadonlySignal } from '@preact/signals';
-import { decodeTable, plannerOf } from '../diagnosis/index.ts';
 import { plantFromSheet, secondTraining, training } from '../engine/index.ts';
-import type { Basis, Planner, PlannerModel } from '../planner/model.ts';
+import type { Basis, PlannerModel } from '../planner/model.ts';
 import { isSheetDeleted, type OwnSheet } from '../storage/sheets/own-sheet.ts';
 import type { SheetStore } from '../storage/sheets/sheet-store.ts';
 import type { TableStore } from '../storage/sheets/table-store.ts';
@@ -30,21 +29,19 @@ interface Needs {
   readonly tables: Pick<TableStore, 'read' | 'write'>;
   readonly start: (told: (answer: Answer) => void) => Working<Ask>;
   readonly code: string;
-  /** The planners that the site brings; the one of the training transmission may be there already. */
+  /** The tables that the site brings; the one of the training transmission may be there already. */
   readonly site: {
-    readonly training: () => Planner | Promise<Planner>;
-    readonly second: () => Promise<Planner>;
+    readonly training: () => string | Promise<string>;
+    readonly second: () => Promise<string>;
   };
   readonly now?: () => number;
 }
 
-/** By fingerprint: a planner is made once. */
-const planners = new Map<string, Planner>();
-
 export function makeChosen({ which, sheets, tables, start, code, site, now = Date.now }: Needs) {
   const list = signal<readonly OwnSheet[] | null>(null);
   const standing = signal<Standing>({ kind: 'fetching' });
-  const planner = signal<Planner | null>(null);
+  /** The planner's table, as text. */
+  const table = signal<string | null>(null);
   const basis = signal<Basis | null>(null);
   /** How often the table of the sheet was asked for, and what works on it. */
   let turn = 0;
@@ -57,26 +54,18 @@ export function makeChosen({ which, sheets, tables, start, code, site, now = Dat
       .sort((a, b) => (a.name.value < b.name.value ? -1 : 1));
   };
 
-  const stand = (next: Standing, made: Planner | null = null): void => {
+  const stand = (next: Standing, made: string | null = null): void => {
     batch(() => {
-      planner.value = made;
+      table.value = made;
       standing.value = next;
     });
   };
 
-  function plannerFrom(fingerprint: string, text: string): Planner {
-    const made = planners.get(fingerprint) ?? plannerOf(decodeTable(text));
-    planners.set(fingerprint, made);
-    return made;
-  }
-
-  /** The planner of a transmission that the site brings, or whose table was made on this device before. */
-  function plannerOn(fingerprint: string): Planner | Promise<Planner | undefined> {
+  /** The table of a transmission that the site brings, or that was made on this device before. */
+  function tableOf(fingerprint: string): string | Promise<string | undefined> {
     if (fingerprint === fingerprintOf(training, code)) return site.training();
     if (fingerprint === fingerprintOf(secondTraining, code)) return site.second();
-    return tables
-      .read(fingerprint)
-      .then((text) => (text === undefined ? undefined : plannerFrom(fingerprint, text)));
+    return tables.read(fingerprint);
   }
 
   async function resolve(id: string, all: readonly OwnSheet[] | null): Promise<void> {
@@ -108,7 +97,7 @@ export function makeChosen({ which, sheets, tables, start, code, site, now = Dat
       }
     } else basis.value = { kind: id, plant: id === 'training' ? training : secondTraining };
     const { plant } = basis.value;
-    const found = plannerOn(fingerprintOf(plant, code));
+    const found = tableOf(fingerprintOf(plant, code));
     if (!(found instanceof Promise)) {
       stand({ kind: 'ready' }, found);
       return;
@@ -120,8 +109,7 @@ export function makeChosen({ which, sheets, tables, start, code, site, now = Dat
       if (made === undefined) stand({ kind: 'noTable' });
       else stand({ kind: 'ready' }, made);
     } catch {
-      // A table of one's own that cannot be read is made again; one of the site did not come.
-      if (mine === turn) stand({ kind: basis.value.kind === 'own' ? 'noTable' : 'missed' });
+      if (mine === turn) stand({ kind: 'missed' });
     }
   }
 
@@ -140,7 +128,7 @@ export function makeChosen({ which, sheets, tables, start, code, site, now = Dat
     /** Null until it was read. */
     list,
     standing,
-    planner,
+    table,
     basis,
     make: (): void => {
       const own = list.peek()?.find((one) => one.id === which.peek());
@@ -161,7 +149,7 @@ export function makeChosen({ which, sheets, tables, start, code, site, now = Dat
             works?.stop();
             works = undefined;
             void tables.write(fingerprint, answer.text, now());
-            stand({ kind: 'ready' }, plannerFrom(fingerprint, answer.text));
+            stand({ kind: 'ready' }, answer.text);
             return;
           case 'failed':
           case 'stopped':
@@ -171,6 +159,11 @@ export function makeChosen({ which, sheets, tables, start, code, site, now = Dat
         }
       });
       works.ask({ kind: 'table', sheet: whole });
+    },
+    /** What lies there as a table is none: one of one's own is made again, one of the site did not come whole. */
+    unreadable: (text: string): void => {
+      if (table.peek() === text)
+        stand({ kind: basis.peek()?.kind === 'own' ? 'noTable' : 'missed' });
     },
     cancel: (): void => {
       turn += 1;
@@ -190,12 +183,19 @@ export type Chosen = ReturnType<typeof makeChosen>;
 
 /** Lets a planner on a page reason about what is chosen. */
 export const follow = (
-  { planner, basis }: Pick<PlannerModel, 'planner' | 'basis'>,
-  chosen: Pick<Chosen, 'planner' | 'basis'>,
-): (() => void) =>
-  effect(() => {
-    const next = [chosen.planner.value, chosen.basis.value] as const;
-    batch(() => {
-      [planner.value, basis.value] = next;
-    });
-  });
+  { table, basis, unreadable }: Pick<PlannerModel, 'table' | 'basis' | 'unreadable'>,
+  chosen: Pick<Chosen, 'table' | 'basis' | 'unreadable'>,
+): (() => void) => {
+  const stops = [
+    effect(() => {
+      const next = [chosen.table.value, chosen.basis.value] as const;
+      batch(() => {
+        [table.value, basis.value] = next;
+      });
+    }),
+    unreadable.subscribe(chosen.unreadable),
+  ];
+  return () => {
+    for (const stop of stops) stop();
+  };
+};

@@ -1,3 +1,4 @@
+import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import type { ComponentChildren } from 'preact';
 import {
@@ -14,7 +15,7 @@ import { temperature } from '../quantity/quantities.ts';
 import { useUnits } from '../ui/use-units.ts';
 import { measuredAs } from './amounts.ts';
 import { BeforeTest } from './BeforeTest.tsx';
-import { readDraft, type FormModel, type Trouble } from './form-model.ts';
+import { readDraft, type FormDraft, type FormModel, type Trouble } from './form-model.ts';
 import type { PlannerModel } from './model.ts';
 import { nameOf } from './reading-text.ts';
 import { words } from './words.en.ts';
@@ -23,8 +24,9 @@ const { form: said } = words;
 const groups = [...new Set(TESTS.map(({ kind }) => words.groups[kind]))];
 
 interface FormProps {
-  readonly model: Pick<PlannerModel, 'form' | 'advice'>;
-  readonly add: (reading: TakenReading) => void;
+  readonly model: Pick<PlannerModel, 'form' | 'grounds' | 'awaited'>;
+  /** `typed`: the number as it stood in the field. */
+  readonly add: (reading: TakenReading, typed: string) => void;
   readonly title?: string;
   readonly button?: string;
   /** Whatever else is asked of a reading. */
@@ -38,14 +40,30 @@ export function Form({ model, add, title = said.title, button = said.add, childr
   const test = form.test.value;
   const { text, temperature: typed, never } = form.draft.value;
   const { warmth } = test.at;
-  const take = () => {
-    const cells = model.advice.peek()?.posterior.cells ?? null;
-    const read = readDraft(form.draft.peek(), system, cells);
-    if (read.ok) {
-      add(read.reading);
-      form.empty();
-    } else form.trouble.value = read.trouble;
+  const takeNow = (draft: FormDraft) => {
+    const read = readDraft(draft, system, model.grounds.peek());
+    if (read.ok) add(read.reading, draft.text.trim());
+    else form.trouble.value = read.trouble;
+    // What was typed on while it waited stays.
+    if (read.ok && form.draft.peek() === draft) form.empty();
   };
+  /** What was pressed before it can be said whether its unit is likely. */
+  const waiting = useSignal<FormDraft | null>(null);
+  const { awaited } = model;
+  const take = () => {
+    const draft = form.draft.peek();
+    const before = waiting.peek();
+    if (before !== null && before !== draft) takeNow(before);
+    const waits = awaited.peek() && isNumeric(form.test.peek());
+    waiting.value = waits ? draft : null;
+    if (!waits) takeNow(draft);
+  };
+  useEffect(() => {
+    const draft = waiting.peek();
+    if (awaited.value || draft === null) return;
+    waiting.value = null;
+    takeNow(draft);
+  }, [awaited.value]);
   return (
     <form
       class="next-form"

@@ -1,12 +1,4 @@
-import {
-  expectedOf,
-  isNumeric,
-  missingFor,
-  SURE,
-  type Finding,
-  type NumericTest,
-  type Ranked,
-} from '../diagnosis/index.ts';
+import { areTwo, isNumeric, missingFor, SURE, type Finding } from '../diagnosis/index.ts';
 import { listOf } from '../quantity/lists.ts';
 import { printer } from '../quantity/print.ts';
 import { percent } from '../quantity/quantities.ts';
@@ -15,7 +7,8 @@ import { useUnits } from '../ui/use-units.ts';
 import { printed } from './amounts.ts';
 import { BeforeTest } from './BeforeTest.tsx';
 import { FromYours } from './FromYours.tsx';
-import type { PlannerModel } from './model.ts';
+import type { Proposal as Proposed } from './messages.ts';
+import type { Advice, PlannerModel } from './model.ts';
 import { nameOf } from './reading-text.ts';
 import { words } from './words.en.ts';
 
@@ -45,10 +38,11 @@ export function Causes({ model }: ListProps) {
   const advice = model.advice.value;
   if (advice === null) return null;
   const { list } = words;
-  const { faults, fit } = advice;
+  const { faults } = advice;
   const shown = faults.filter(({ probability }) => probability >= SEEN).slice(0, SHOWN);
   const rest = 1 - shown.reduce((sum, { probability }) => sum + probability, 0);
   const [top] = faults;
+  const isPair = advice.two !== null && areTwo(advice.two);
   const severity = ({ severity: points }: Finding): string =>
     points === undefined
       ? ''
@@ -74,7 +68,7 @@ export function Causes({ model }: ListProps) {
         ))}
       </ol>
       {rest >= SEEN && <p class="muted">{list.rest({ percent: share(rest, system) })}</p>}
-      {top !== undefined && top.probability >= SURE && (
+      {top !== undefined && top.probability >= SURE && !(top.fault === 'unlisted' && isPair) && (
         <p role="status">
           {top.fault === 'unlisted'
             ? list.outside
@@ -84,35 +78,50 @@ export function Causes({ model }: ListProps) {
               })}
         </p>
       )}
-      {fit.singleFaultFits === false && <p role="status">{list.twoFaults}</p>}
+      <TwoFaults model={model} />
     </section>
   );
 }
 
-/** How many tests are proposed. */
-const PROPOSED = 4;
-/** How many of the likeliest causes a test is said to tell apart. */
-const APART = 3;
+/** From this share of all pairs on one is named. */
+const LIKELY_PAIR = 0.5;
 
-/** What a test should read under the likeliest causes: means over their severities. */
-function expectedFor(model: PlannerModel, test: NumericTest) {
-  const advice = model.advice.value;
-  if (advice === null) return [];
-  return advice.faults
-    .filter(({ fault }) => fault !== 'unlisted')
-    .slice(0, APART)
-    .map(({ fault }) => ({ fault, value: expectedOf(advice.posterior, test, fault) }));
+/** What there is to say where one fault does not explain it all; nothing where one does. */
+export function twoFaultWords(advice: Advice | null, system: UnitSystem): string {
+  const { list, faults, clutches } = words;
+  const two = advice?.two;
+  const [best] = two?.pairs ?? [];
+  if (!two || !best || !areTwo(two))
+    return advice?.fit.singleFaultFits === false ? list.twoFaults : '';
+  if (best.share < LIKELY_PAIR) return list.manyPairs;
+  const [first, second] = best.of.map(({ name, circuit }) =>
+    circuit === undefined
+      ? faults[name]
+      : list.inClutch({ fault: faults[name], clutch: clutches[circuit] }),
+  );
+  return list.pair({
+    first: first ?? '',
+    second: second ?? '',
+    percent: share(best.share, system),
+  });
 }
 
+function TwoFaults({ model }: ListProps) {
+  const said = twoFaultWords(model.advice.value, useUnits());
+  return said === '' ? null : <p role="status">{said}</p>;
+}
+
+/** How many tests are proposed. */
+const PROPOSED = 4;
 const tells = (bits: number): string => {
   const { much, some, little } = words.next.tells;
   return bits >= 0.8 ? much : bits >= 0.3 ? some : little;
 };
 
-function Proposal({ model, ranked }: ListProps & { readonly ranked: Ranked }) {
+function Proposal({ model, ranked }: ListProps & { readonly ranked: Proposed }) {
   const system = useUnits();
   const { next } = words;
-  const { test, bits, minutes } = ranked;
+  const { test, bits, minutes, expects } = ranked;
   const { state } = model.stands.value;
   const missing = missingFor(test, state);
   return (
@@ -130,7 +139,7 @@ function Proposal({ model, ranked }: ListProps & { readonly ranked: Ranked }) {
         <p class="muted">
           {next.expected}{' '}
           {listOf(
-            expectedFor(model, test).map(({ fault, value }) =>
+            expects.map(({ fault, value }) =>
               next.ifSo({ fault: words.faults[fault], value: printed(test, value, system) }),
             ),
           )}

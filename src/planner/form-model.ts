@@ -6,8 +6,8 @@ import {
   testOf,
   TESTS,
   WARMTHS,
+  type Grounds,
   type TakenReading,
-  type Weighed,
 } from '../diagnosis/index.ts';
 import { parseAmount } from '../quantity/parse-amount.ts';
 import { format } from '../quantity/print.ts';
@@ -97,7 +97,7 @@ export function readDraft(
   draft: FormDraft,
   system: UnitSystem,
   /** To ask about units by; null while the planner is on its way. */
-  cells: readonly Weighed[] | null,
+  grounds: Grounds | null,
 ): Read {
   const test = testOf(draft.test);
   if (!isNumeric(test)) {
@@ -116,10 +116,10 @@ export function readDraft(
     const other = inOther(draft.text, quantity, system);
     if (
       other !== null &&
-      cells !== null &&
+      grounds !== null &&
       other.value >= min &&
       other.value <= max &&
-      ratherInOther(cells, test, read.ok ? read.value : undefined, other.value)
+      ratherInOther(grounds, test, read.ok ? read.value : undefined, other.value)
     ) {
       const { unit, means } = other;
       // The unit of the page can be insisted on where the number is possible in it at all.

@@ -1,9 +1,8 @@
-import { decodeTable, plannerOf } from '../diagnosis/index.ts';
 import { keptTable } from '../diagnosis/kept-table.ts';
 import { Assumed } from './FromYours.tsx';
 import { Leak } from './Leak.tsx';
 import { Causes, Next } from './Lists.tsx';
 
 /** Fetched when somebody comes to the planner, and by nobody else: it carries the table, and what shows its answers. */
-export const planner = plannerOf(decodeTable(keptTable));
+export const table = keptTable;
 export const answers = { Assumed, Causes, Leak, Next };

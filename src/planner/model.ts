@@ -1,18 +1,18 @@
-import { computed, effect, signal, type ReadonlySignal } from '@preact/signals';
+import { batch, computed, effect, signal, type ReadonlySignal } from '@preact/signals';
 import {
   ARRIVES,
   minutesFor,
   stateAfter,
-  type Advice,
   type CarState,
-  type Question,
-  type Ranked,
+  type Grounds,
+  type Fit,
+  type Outcome,
   type TakenReading,
+  type TwoFaults,
 } from '../diagnosis/index.ts';
 import type { Plant } from '../engine/index.ts';
 import { makeForm } from './form-model.ts';
-
-export type Planner = (question: Question) => Advice;
+import type { Answer, Asked, Clashing, Listed, Proposal, Think } from './messages.ts';
 
 /** Which transmission the planner reasons about. */
 export interface Basis {
@@ -23,7 +23,7 @@ export interface Basis {
 }
 
 /** How the car stands after readings, and what they took [min]. */
-function after(readings: readonly TakenReading[], coldMorning: boolean) {
+function standing(readings: readonly TakenReading[], coldMorning: boolean) {
   let state: CarState = { ...ARRIVES, coldMorning };
   let minutes = 0;
   for (const { test } of readings) {
@@ -33,55 +33,109 @@ function after(readings: readonly TakenReading[], coldMorning: boolean) {
   return { state, minutes };
 }
 
-/** Ranks tests and tells when it has; returns the way to stop it. */
-type Rank = (advice: Advice, told: (next: readonly Ranked[]) => void) => () => void;
+/** What the planner says, and the readings that it says it to; `next` is empty while it is worked out. */
+export interface Advice extends Listed {
+  readonly of: Asked;
+  readonly next: readonly Proposal[];
+  readonly outcomes: readonly Outcome[];
+  /** Null while it is worked out, and where the readings are too few to tell. */
+  readonly two: TwoFaults | null;
+}
+type Of<Piece> = Piece & { readonly of: Asked };
+
+const NONE: ReadonlySignal<readonly TakenReading[]> = signal([]);
 
 /**
- * What the planner says to readings, which may be kept anywhere, and the form for the next one. `rank`: how the tests are ranked
- * where that must not hold up the page.
+ * What the planner says to readings, which may be kept anywhere, and the form for the next one. It thinks elsewhere: what stands here
+ * is the last it said, and an answer to readings that have changed since is not taken.
  */
-export function makePlanner(readings: ReadonlySignal<readonly TakenReading[]>, rank?: Rank) {
-  const planner = signal<Planner | null>(null);
+export function makePlanner(
+  readings: ReadonlySignal<readonly TakenReading[]>,
+  think?: Think,
+  /** After a repair. */
+  after: ReadonlySignal<readonly TakenReading[]> = NONE,
+) {
+  /** The table of the transmission, as text; null until it is there. */
+  const table = signal<string | null>(null);
   /** Null: the training transmission. */
   const basis = signal<Basis | null>(null);
   const coldMorning = signal(false);
-  const stands = computed(() => after(readings.value, coldMorning.value));
-  const weighed = computed(() =>
-    planner.value === null
-      ? null
-      : planner.value({ readings: readings.value, state: stands.value.state, priors: {} }),
+  const stands = computed(() => standing(readings.value, coldMorning.value));
+  const asked = signal<Asked | null>(null);
+  const listed = signal<Of<Listed> | null>(null);
+  const ranked = signal<Of<{ next: readonly Proposal[]; outcomes: readonly Outcome[] }> | null>(
+    null,
   );
-  const ranked = signal<{ readonly of: Advice; readonly next: readonly Ranked[] } | null>(null);
-  const ranking = computed(
-    () => rank !== undefined && weighed.value !== null && ranked.value?.of !== weighed.value,
-  );
-  const stop =
-    rank &&
-    effect(() => {
-      const of = weighed.value;
-      return of === null
-        ? undefined
-        : rank(of, (next) => {
-            ranked.value = { of, next };
-          });
+  const clashing = signal<Of<Clashing> | null>(null);
+  const fits = signal<Of<{ fit: Fit; two: TwoFaults | null }> | null>(null);
+  const grounds = signal<(Grounds & { readonly table: string }) | null>(null);
+  const known = computed(() => (grounds.value?.table === table.value ? grounds.value : null));
+  const lost = signal(false);
+  const unreadable = signal('');
+  let turn = 0;
+
+  const told = (answer: Answer): void => {
+    const of = asked.peek();
+    if (answer.kind === 'lost') lost.value = true;
+    if (of === null || !('turn' in answer) || answer.turn !== turn) return;
+    batch(() => {
+      if (answer.kind === 'listed') {
+        listed.value = { ...answer.listed, of };
+        if (answer.grounds) grounds.value = { ...answer.grounds, table: of.table };
+      } else if (answer.kind === 'ranked') ranked.value = { ...answer, of };
+      else if (answer.kind === 'fits') fits.value = { ...answer, of };
+      else if (answer.kind === 'noTable') unreadable.value = of.table;
+      else if (answer.kind === 'clashing') clashing.value = { ...answer.clashing, of };
     });
+  };
+  const works = think?.(told);
+  const stop = effect(() => {
+    const text = table.value;
+    const next: Asked | null =
+      text === null
+        ? null
+        : { table: text, readings: readings.value, after: after.value, state: stands.value.state };
+    const before = asked.peek();
+    if (before?.table !== text) {
+      // Nothing that another transmission said may stand beside this one.
+      batch(() => {
+        [listed.value, ranked.value, clashing.value, fits.value] = [null, null, null, null];
+      });
+    }
+    asked.value = next;
+    if (next === null) return;
+    turn += 1;
+    works?.ask({ kind: 'think', turn, asked: next });
+  });
   return {
-    planner,
+    table,
     basis,
     readings,
     coldMorning,
     form: makeForm(),
     stands,
-    /** True while it is worked out which test tells most; `next` of the advice is empty meanwhile. */
-    ranking,
-    stopRanking: () => stop?.(),
+    /** True while it is worked out which test tells most. */
+    ranking: computed(() => asked.value !== null && ranked.value?.of !== asked.value),
+    /** The planner did not come. */
+    lost,
+    /** The text that was given as a table and is none. */
+    unreadable,
+    /** The last that was found, of the readings before and after. */
+    clashing,
+    grounds: known,
+    /** True until it is known what the transmission's tests read at all: a moment after its table is there. */
+    awaited: computed(() => table.value !== null && known.value === null && !lost.value),
     advice: computed((): Advice | null => {
-      const advice = weighed.value;
-      if (advice === null || rank === undefined) return advice;
-      const { faults, fit, posterior, ranking: steps } = advice;
-      const next = ranked.value?.of === advice ? ranked.value.next : [];
-      return { faults, fit, posterior, next, ranking: steps };
+      const list = listed.value;
+      if (list === null) return null;
+      const now = ranked.value?.of === list.of ? ranked.value : null;
+      const { fit, two } = fits.value?.of === list.of ? fits.value : { fit: list.fit, two: null };
+      return { ...list, fit, two, next: now?.next ?? [], outcomes: now?.outcomes ?? [] };
     }),
+    stop: (): void => {
+      stop();
+      works?.stop();
+    },
   };
 }
 export type PlannerModel = ReturnType<typeof makePlanner>;

@@ -87,6 +87,7 @@ export const words = {
   warmths,
   ranges: names.ranges,
   circuits: ofCircuit,
+  clutches: names.clutches,
   outcomes,
   setUps,
   cautions,
@@ -149,6 +150,11 @@ export const words = {
     outside: 'Stop replacing parts, and look again: these readings fit no fault of this list.',
     twoFaults:
       'No single fault of this list gives all of these readings. Think of two faults, or of a reading that is wrong: take the one that surprises you once more.',
+    pair: (p: { first: string; second: string; percent: string }) =>
+      `Two faults together explain these readings better than any single one does. Of all pairs the likeliest is “${p.first}” with “${p.second}” (${p.percent}). Repair one of them, then repeat the readings before you touch the other.`,
+    manyPairs:
+      'Two faults together explain these readings better than any single one does, but more than one pair would. Measure on before you repair anything.',
+    inClutch: (p: { fault: string; clutch: string }) => `${p.fault}, ${p.clutch}`,
   },
   next: {
     title: 'Measure next',

@@ -113,12 +113,11 @@ function Hint({ model }: { readonly model: CaseModel }) {
   const failed = useSignal(false);
   const ask = async () => {
     try {
-      const { loadPlanner } = await import('./load-planner.ts');
-      const planned = await loadPlanner(model.bench.transmission);
-      const { next } = planned.ask({
+      const { nextFor } = await import('./load-planner.ts');
+      const next = await nextFor({
+        on: model.bench.transmission,
         readings: model.readings.value,
         state: model.standing.value.state,
-        priors: {},
       });
       const tests = next.slice(0, 2).map(({ test }) => nameOf(testOf(test.id), system));
       said.value =

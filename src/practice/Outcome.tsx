@@ -4,10 +4,9 @@ import { carried, judge, repairGaps, type Named } from '../cases/judge.ts';
 import { pathOf, type Stage } from '../cases/path.ts';
 import { drivesIn } from '../cases/visit.ts';
 import { words as car } from '../car/words.en.ts';
-import { listedIn, wayOf, type Advice, type Milestone, type Weighed } from '../diagnosis/index.ts';
 import { listOf } from '../quantity/lists.ts';
+import type { Listed, WayTest } from '../planner/messages.ts';
 import { printNumber } from '../quantity/language.ts';
-import type { BenchCase } from './bench-case.ts';
 import type { CaseModel } from './model.ts';
 import { PlannersWay, YourWay } from './Ways.tsx';
 import { words as said } from './outcome-words.en.ts';
@@ -15,25 +14,8 @@ import { words } from './words.en.ts';
 
 interface Ways {
   readonly stages: readonly Stage[];
-  readonly end: Advice;
-  readonly planned: readonly Milestone[];
-}
-
-/** So many tests of the planner's way are shown at most. */
-const MOST_TESTS = 20;
-
-/** The planner's way on a car; the page breathes between two of its tests. */
-async function plannersWay(
-  cells: readonly Weighed[],
-  { read, coldMorning }: Pick<BenchCase, 'read' | 'coldMorning'>,
-): Promise<readonly Milestone[]> {
-  const way: Milestone[] = [];
-  for (const milestone of wayOf(listedIn(cells), read, drivesIn(coldMorning))) {
-    way.push(milestone);
-    if (way.length > MOST_TESTS) break;
-    await new Promise((go) => setTimeout(go));
-  }
-  return way;
+  readonly end: Listed;
+  readonly planned: readonly WayTest[];
 }
 
 const named = ({ cause, circuit }: Named): string =>
@@ -53,16 +35,12 @@ export function Outcome({ model }: { readonly model: CaseModel }) {
     if (model.justEnded()) title.current?.focus();
     let gone = false;
     const work = async () => {
-      const { loadPlanner } = await import('./load-planner.ts');
-      const { ask } = await loadPlanner(bench.transmission);
-      const { coldMorning, read } = bench;
-      const end = ask({
-        readings: model.readings.value,
-        state: model.standing.value.state,
-        priors: {},
-      });
-      const stages = pathOf(end.posterior, model.steps.value, read, coldMorning);
-      const planned = await plannersWay(end.posterior.cells, bench);
+      const { listFor, wayOn } = await import('./load-planner.ts');
+      const { coldMorning, read, transmission: on } = bench;
+      const { state } = model.standing.value;
+      const end = await listFor({ on, readings: model.readings.value, state });
+      const stages = pathOf(end.steps, model.steps.value, coldMorning);
+      const planned = await wayOn(on, drivesIn(coldMorning).state, read);
       if (!gone) ways.value = { stages, end, planned };
     };
     work().catch(() => (failed.value = true));

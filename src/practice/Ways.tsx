@@ -1,6 +1,6 @@
 import { NOTHING_TOLD, type Stage } from '../cases/path.ts';
 import { OUTSIDE } from '../cases/lists.ts';
-import type { Advice, Milestone } from '../diagnosis/index.ts';
+import type { Listed, WayTest } from '../planner/messages.ts';
 import { share } from '../planner/Lists.tsx';
 import { nameOf, shownIn } from '../planner/reading-text.ts';
 import { listOf, plural } from '../quantity/lists.ts';
@@ -20,7 +20,7 @@ const SEEN = 0.05;
 interface YourWayProps {
   readonly model: CaseModel;
   readonly stages: readonly Stage[];
-  readonly end: Advice;
+  readonly end: Listed;
   /** How far the readings carried the answer. */
   readonly children: string;
 }
@@ -78,16 +78,13 @@ export function YourWay({ model, stages, end, children }: YourWayProps) {
 /** What the planner would have measured. */
 export function PlannersWay({
   bench,
-  planned,
+  planned: tests,
 }: {
   readonly bench: BenchCase;
-  readonly planned: readonly Milestone[];
+  readonly planned: readonly WayTest[];
 }) {
   const system = useUnits();
   const { planner } = said;
-  const tests = planned.flatMap(({ last, faults: [top] }) =>
-    last && top ? [{ ...last, top }] : [],
-  );
   const minutes = tests.reduce((sum, one) => sum + one.minutes, 0);
   const isOutside = bench.causes.some(({ cause }) =>
     (OUTSIDE as readonly string[]).includes(cause),

@@ -14,12 +14,12 @@ export async function loadCase(asked: Asked): Promise<Loaded> {
   const search = searchOf(asked);
   try {
     if (asked.kind === 'made') {
-      const [{ benchCaseOf }, { loadPlanner }] = await Promise.all([
+      const [{ benchCaseOf }, { loadTable }] = await Promise.all([
         import('./made-case.ts'),
         import('./load-planner.ts'),
       ]);
-      const { table } = await loadPlanner(asked.key.on);
-      return { kind: 'case', bench: benchCaseOf(asked.key, table), search };
+      const bench = benchCaseOf(asked.key, await loadTable(asked.key.on));
+      return { kind: 'case', bench, search };
     }
     if (!/^[a-z0-9-]+$/.test(asked.id)) return { kind: 'unknown', id: asked.id };
     const answer = await fetch(`/practise/cases/${asked.id}.json`);

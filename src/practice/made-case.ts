@@ -3,7 +3,7 @@ import type { Repair } from '../cases/lists.ts';
 import type { MadeKey } from '../cases/made-key.ts';
 import { makeCase, PLANTS } from '../cases/made.ts';
 import { stopTraceOf } from '../cases/trace.ts';
-import { testOf, type Name, type Table } from '../diagnosis/index.ts';
+import { decodeTable, testOf, type Name } from '../diagnosis/index.ts';
 import { applyFaults, type FaultId } from '../engine/index.ts';
 import type { BenchCase } from './bench-case.ts';
 import { customerOf } from './customer.ts';
@@ -29,9 +29,9 @@ export const REPAIR_OF: Readonly<Record<FaultId, Repair>> = {
   turbineSensor: 'turbineSensor',
 };
 
-/** A made case as the page takes it. */
-export function benchCaseOf(key: MadeKey, table: Table): BenchCase {
-  const made = makeCase(key, table);
+/** A made case as the page takes it, by the planner's table as text. */
+export function benchCaseOf(key: MadeKey, table: string): BenchCase {
+  const made = makeCase(key, decodeTable(table));
   const { complaint, asked } = customerOf(made);
   const plant = applyFaults(PLANTS[key.on], made.faults);
   const causes =

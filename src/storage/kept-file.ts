@@ -16,8 +16,8 @@ interface FileKind<Of> {
 }
 
 export interface RecordFile<Of> {
-  /** Marks of deletions go along, so that the other device deletes as well. */
-  readonly write: (records: readonly Of[]) => string;
+  /** Marks of deletions go along, so that the other device deletes as well. `beside`: what else the file carries. */
+  readonly write: (records: readonly Of[], beside?: Readonly<Record<string, unknown>>) => string;
   /** Reads a file; a damaged record in it keeps no other from being read. */
   readonly read: (given: string) => RecordsInFile<Of>;
 }
@@ -28,7 +28,8 @@ const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
 export function recordFile<Of>({ kind, version, place, read }: FileKind<Of>): RecordFile<Of> {
   const no = (fault: FileFault): RecordsInFile<Of> => ({ ok: false, fault });
   return {
-    write: (records) => `${JSON.stringify({ kind, version, [place]: records }, null, 1)}\n`,
+    write: (records, beside = {}) =>
+      `${JSON.stringify({ kind, version, [place]: records, ...beside }, null, 1)}\n`,
 
     read(given) {
       const text = given.replace(/^\ufeff/, '').trim();

@@ -8,7 +8,10 @@ const QUIET_MS = 300;
 
 interface Needs<Of extends Kept> {
   readonly store: Pick<RecordStore<Of>, 'read' | 'write' | 'leave' | 'watch'>;
-  readonly file: RecordFile<Of>;
+  readonly file: {
+    readonly write: (records: readonly Of[]) => string;
+    readonly read: RecordFile<Of>['read'];
+  };
   readonly merge: (a: Of, b: Of) => Of;
   readonly isDeleted: (record: Of) => boolean;
   readonly withDeleted: (record: Of, now: number, deleted: boolean) => Of;
@@ -87,6 +90,20 @@ export function keptRecords<Of extends Kept>(needs: Needs<Of>) {
     loaded.value = true;
   }
 
+  /** Takes records in, entry by entry; nothing that is newer here is lost. */
+  async function takeIn(records: readonly Of[], unreadable: number): Promise<Taken> {
+    const before = all.peek();
+    const added = records.filter((one) => !before.has(one.id) && !isDeleted(one)).length;
+    put(records);
+    const changed = records.filter((one) => {
+      const there = before.get(one.id);
+      return there && JSON.stringify(there) !== JSON.stringify(all.peek().get(one.id));
+    }).length;
+    for (const { id } of records) dirty.add(id);
+    await keep();
+    return { ok: true, added, changed, unreadable };
+  }
+
   return {
     all,
     /** Those that are not deleted. */
@@ -113,21 +130,11 @@ export function keptRecords<Of extends Kept>(needs: Needs<Of>) {
       if (record) change(withDeleted(record, now(), false), 'now');
     },
     file: (): string => file.write([...all.peek().values()]),
-    /** Takes a file in, entry by entry; nothing that is newer here is lost. */
+    takeIn,
+    /** Takes a file in. */
     take: async (text: string): Promise<Taken> => {
       const read = file.read(text);
-      if (!read.ok) return read;
-      const { records, unreadable } = read;
-      const before = all.peek();
-      const added = records.filter((one) => !before.has(one.id) && !isDeleted(one)).length;
-      put(records);
-      const changed = records.filter((one) => {
-        const there = before.get(one.id);
-        return there && JSON.stringify(there) !== JSON.stringify(all.peek().get(one.id));
-      }).length;
-      for (const { id } of records) dirty.add(id);
-      await keep();
-      return { ok: true, added, changed, unreadable };
+      return read.ok ? takeIn(read.records, read.unreadable) : read;
     },
   };
 }

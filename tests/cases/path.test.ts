@@ -49,12 +49,13 @@ test('a way is told step by step, and ends where all its readings together lead'
     state: { temperature: 'hot', fitted: [], coldMorning: false },
     priors: {},
   });
-  const stages = pathOf(direct.posterior, steps, read, false);
+  const lists = stepsOf(direct.posterior, readingsOf(steps, read));
+  const stages = pathOf(lists, steps, false);
   expect(stages.map(({ told }) => told !== undefined)).toEqual([false, true, false, true]);
   expect(stages.map(({ minutes }) => minutes)).toEqual([10, 34, 3, 14]);
   const { moved } = stages[3] ?? {};
   expect(moved?.after).toBe(direct.faults.find(({ fault }) => fault === moved?.fault)?.probability);
-  const last = stepsOf(direct.posterior, readingsOf(steps, read)).at(-1);
+  const last = lists.at(-1);
   for (const { fault, probability } of direct.faults) expect(last?.[fault]).toBe(probability);
 });
 

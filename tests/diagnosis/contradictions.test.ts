@@ -4,12 +4,12 @@ import {
   contradictions,
   decodeTable,
   drawClass,
+  groundsOf,
   hypothesesOf,
   isFault,
   illnessOf,
   makeGenerated,
   NAMES,
-  prior,
   ratherInOther,
   signsNear,
   testOf,
@@ -21,13 +21,14 @@ import { keptTable } from '../../src/diagnosis/kept-table.ts';
 import { training } from '../../src/engine/index.ts';
 
 const table = decodeTable(keptTable);
-const cells = prior(hypothesesOf(table));
+const hypotheses = hypothesesOf(table);
+const grounds = groundsOf(hypotheses);
 const read = (id: string, value: TakenReading['value']): TakenReading => ({
   test: testOf(id),
   value,
 });
 const named = (readings: readonly TakenReading[]) =>
-  contradictions(cells, readings).map(({ first, second }) => [first, second]);
+  contradictions(hypotheses, readings).map(({ first, second }) => [first, second]);
 
 describe('two readings that cannot both be right', () => {
   test('the same gauge at the same place, 58 psi and 20 psi', () => {
@@ -92,7 +93,7 @@ describe('readings that fit are left in peace', () => {
 
 describe('the other unit is asked about', () => {
   const rather = (id: string, asRead: number | undefined, inOther: number) =>
-    ratherInOther(cells, testOf(id) as NumericTest, asRead, inOther);
+    ratherInOther(grounds, testOf(id) as NumericTest, asRead, inOther);
   const PSI = 6.894757;
   test('87 where kPa is chosen, for a line pressure', () => {
     expect(rather('line.park.700.hot', 87, 87 * PSI)).toBe(true);

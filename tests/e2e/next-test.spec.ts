@@ -69,3 +69,40 @@ test('a test picked by hand stands with its caution too', async ({ page }) => {
   await page.getByLabel('Test', { exact: true }).selectOption('takeoffSlip.drive.hot');
   await expect(caution).toContainText('Wheels chocked');
 });
+
+test('where no worker can be had the page weighs the readings itself', async ({
+  page,
+  trouble,
+}) => {
+  await page.route('**/think-worker-*.js', (route) => route.abort());
+  await open(page);
+  await type(page, 'clutch.forward.700.hot', '25');
+  await type(page, 'clutch.reverse.700.hot', '193 kPa');
+  await type(page, 'clutch.high.700.hot', '57 psi');
+  await expect(first(page)).toContainText('Split transfer seal');
+  await expect(page.locator('.next-tests')).not.toContainText('Working out');
+  // The browser tells of the script that did not come.
+  trouble.length = 0;
+});
+
+test('a number typed before the planner knows its units waits for it, and is not lost', async ({
+  page,
+}) => {
+  let go: () => void = () => undefined;
+  const held = new Promise<void>((done) => (go = done));
+  await page.route('**/think-worker-*.js', async (route) => {
+    await held;
+    await route.continue();
+  });
+  await page.goto('/measure/');
+  await page.locator('#next-test').scrollIntoViewIfNeeded();
+  await expect(page.locator('#next-test')).toHaveAttribute('data-ready', 'true');
+  await page.locator('input[name=units][value=si]').check({ force: true });
+  await type(page, 'line.park.700.hot', '87');
+  await expect(page.getByLabel('It read')).toHaveValue('87');
+  await expect(page.locator('.next-readings li')).toHaveCount(0);
+  go();
+  await expect(page.getByRole('alert').filter({ hasText: 'Did you mean psi?' })).toBeVisible();
+  await page.getByRole('button', { name: '87 psi' }).click();
+  await expect(page.locator('.next-readings li').first()).toContainText('600 kPa');
+});

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
 import { keptSecondTable } from '../../src/diagnosis/kept-second-table.ts';
 import { axeOn, ENHANCED } from './axe.ts';
@@ -162,4 +163,56 @@ test('the whole car runs on a sheet of one’s own when everything is open', asy
   await expect(sim.locator('.live-text').first()).toContainText('From your numbers: “Shop van”');
   await page.getByRole('button', { name: 'Predict' }).first().click();
   await expect(sim).not.toContainText('From your numbers');
+});
+
+test('a job’s file takes the sheet that it runs on to another device', async ({
+  page,
+  browser,
+}) => {
+  await begin(page, 'Shop van');
+  await page.keyboard.type('3.9');
+  await expect(page.locator('.sheet-counted')).toContainText('1 of 72');
+  await page.waitForTimeout(500);
+  await page.goto('/measure/jobs/');
+  await expect(page.locator('#jobs')).toHaveAttribute('data-ready', 'true');
+  await page.getByLabel('Short label').fill('Bay 3');
+  await page.keyboard.press('Enter');
+  await page.locator('#own-which').selectOption({ label: 'Shop van' });
+  await page.getByRole('button', { name: 'All jobs' }).click();
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save all jobs to a file' }).click(),
+  ]);
+  const path = await download.path();
+  const text = readFileSync(path, 'utf8');
+
+  const context = await browser.newContext();
+  const other = await context.newPage();
+  await other.goto('/measure/jobs/');
+  await expect(other.locator('#jobs')).toHaveAttribute('data-ready', 'true');
+  const field = other.getByLabel('Take jobs in from a file');
+  const said = other.locator('#job-file-said');
+  const choose = (name: string, content: string) =>
+    field.setInputFiles({ name, mimeType: 'application/json', buffer: Buffer.from(content) });
+  await choose('damaged.json', text.replace('"fields"', '"felds"'));
+  await expect(said).toContainText('One transmission sheet in that file is damaged');
+  await other.getByRole('link', { name: 'Bay 3' }).click();
+  await expect(other.locator('.own-choice')).toContainText('is not on this device');
+  await other.getByRole('button', { name: 'All jobs' }).click();
+  await field.setInputFiles(path);
+  await expect(said).toContainText('The transmission sheet that a job runs on came along.');
+  // Once more: nothing is doubled.
+  await choose('again.json', text);
+  await expect(said).toContainText('0 added, 0 brought up to date');
+  await expect(said).not.toContainText('came along');
+  await other.getByRole('link', { name: 'Bay 3' }).click();
+  await expect(other.locator('#own-which option', { hasText: 'Shop van' })).toHaveCount(1);
+  await expect(other.locator('#own-which option:checked')).toHaveText('Shop van');
+  // Another sheet of that name stays beside it.
+  await other.getByRole('button', { name: 'All jobs' }).click();
+  const sheet =
+    (JSON.parse(text) as { transmissions: { id: string }[] }).transmissions[0]?.id ?? '';
+  await choose('other.json', text.replaceAll(sheet, 'another-one').replace('"3.9"', '"4.1"'));
+  await expect(said).toContainText('A different sheet named “Shop van” was here already.');
+  await context.close();
 });

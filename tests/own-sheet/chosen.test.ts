@@ -4,10 +4,9 @@ import { keptSecondTable } from '../../src/diagnosis/kept-second-table.ts';
 import { trainingSheet } from '../../src/engine/index.ts';
 import { makeChosen } from '../../src/own-sheet/chosen.ts';
 import type { Answer, Ask } from '../../src/own-sheet/messages.ts';
-import type { Planner } from '../../src/planner/model.ts';
 import { newSheet, type OwnSheet } from '../../src/storage/sheets/own-sheet.ts';
 
-const planner = (() => undefined) as unknown as Planner;
+const training = 'the table of the training transmission';
 const withIdle = (id: string, text: string): OwnSheet => ({
   ...newSheet(id, 1, `Sheet ${id}`),
   fields: { idle_rpm: { at: 2, value: { text, units: 'si' } } },
@@ -42,7 +41,7 @@ function page(sheets: readonly OwnSheet[], which = 'training') {
       return { ask: (ask) => asked.push(ask), stop: () => (ended += 1) };
     },
     code: 'code-1',
-    site: { training: () => planner, second: () => Promise.resolve(planner) },
+    site: { training: () => training, second: () => Promise.resolve('another') },
   });
   return {
     here,
@@ -73,7 +72,7 @@ test('a table is made when asked for, told of, kept, and not made again', async 
   const { model, asked, tell, kept, chosen, ended } = page([withIdle('a', '720')], 'a');
   await settled();
   expect(model.standing.value).toEqual({ kind: 'noTable' });
-  expect(model.planner.value).toBeNull();
+  expect(model.table.value).toBeNull();
   model.make();
   expect(asked).toMatchObject([
     { kind: 'table', sheet: { idle_rpm: 720, finalDrive: trainingSheet.finalDrive } },
@@ -82,7 +81,7 @@ test('a table is made when asked for, told of, kept, and not made again', async 
   expect(model.standing.value).toEqual({ kind: 'making', share: 0.4 });
   tell({ kind: 'table', text: keptSecondTable });
   expect(model.standing.value).toEqual({ kind: 'ready' });
-  expect(model.planner.value).not.toBeNull();
+  expect(model.table.value).not.toBeNull();
   expect(ended()).toBe(1);
   expect([...kept.keys()][0]).toMatch(/^code-1 /);
   chosen.value = 'training';
@@ -146,18 +145,22 @@ test('a sheet that is not here, and one with something wrong on it, give no answ
   chosen.value = 'a';
   await settled();
   expect(model.standing.value).toEqual({ kind: 'faulty' });
-  expect(model.planner.value).toBeNull();
+  expect(model.table.value).toBeNull();
 });
 
 test('what lies there and is no table is made again', async () => {
-  const made = page([withIdle('a', '780')], 'a');
+  const { model, tell, chosen } = page([withIdle('a', '780')], 'a');
   await settled();
-  made.model.make();
-  made.tell({ kind: 'table', text: keptSecondTable });
-  const [fingerprint = ''] = made.kept.keys();
-  const { model, kept, chosen } = page([withIdle('a', '781')], 'training');
-  kept.set(fingerprint.replaceAll('780', '781'), 'no table');
+  model.make();
+  tell({ kind: 'table', text: 'no table' });
+  chosen.value = 'training';
+  model.unreadable('no table');
+  // Of another transmission by now.
+  expect(model.standing.value).toEqual({ kind: 'ready' });
   chosen.value = 'a';
   await settled();
+  expect(model.table.value).toBe('no table');
+  model.unreadable('no table');
   expect(model.standing.value).toEqual({ kind: 'noTable' });
+  expect(model.table.value).toBeNull();
 });

@@ -1,5 +1,5 @@
 /** What is counted over many cars. */
-import { isSure, type Name } from '../../diagnosis/index.ts';
+import { areTwo, isSure, type Name } from '../../diagnosis/index.ts';
 import type { Way } from './follow.ts';
 import type { Other, Seen, Single } from './seen.ts';
 
@@ -11,6 +11,8 @@ const share = <Item>(items: readonly Item[], is: (item: Item) => boolean): numbe
   mean(items, (item) => (is(item) ? 1 : 0));
 const top = ({ faults: [first] }: Way): Name | undefined => first?.fault;
 const firstTwo = ({ faults }: Way): readonly Name[] => faults.slice(0, 2).map(({ fault }) => fault);
+
+const pairOn = ({ two }: Way): readonly Name[] => two?.pairs[0]?.of.map(({ name }) => name) ?? [];
 
 const right = ({ name, planner }: Single): boolean => top(planner) === name;
 
@@ -55,6 +57,7 @@ function overSingles(seen: readonly Single[]) {
     ),
     rightFirstAllReadings: share(seen, ({ name, all }) => top(all) === name),
     falseAlarmNoSingleFault: share(seen, ({ all }) => all.fit.singleFaultFits === false),
+    falsePair: share(seen, ({ all }) => all.two !== undefined && areTwo(all.two)),
     readings: mean(seen, ({ planner }) => planner.readings),
     minutes: spent,
     minutesFixedOrder: fixed,
@@ -90,9 +93,11 @@ export function pairs(seen: readonly Other[]) {
     cars: seen.length,
     oneOnTop: share(seen, ({ names, stopped }) => one(stopped, names)),
     oneOnTopAllReadings: share(seen, ({ names, all }) => one(all, names)),
+    /** The likeliest pair is the two that the car has. */
     bothNamedAllReadings: share(seen, ({ names, all }) =>
-      names.every((name) => firstTwo(all).includes(name)),
+      names.every((name) => pairOn(all).includes(name)),
     ),
+    pairNamedAllReadings: share(seen, ({ all }) => all.two !== undefined && areTwo(all.two)),
     noSingleFaultFits: share(seen, ({ all }) => all.fit.singleFaultFits === false),
   };
 }

@@ -11,6 +11,7 @@ import {
   posteriorOf,
   prior,
   stateAfter,
+  twoFaults,
   wayOf,
   type Finding,
   type Fit,
@@ -19,6 +20,7 @@ import {
   type Table,
   type TakenReading,
   type Test,
+  type TwoFaults,
   type Weighed,
 } from '../../diagnosis/index.ts';
 import { ALL } from './orders.ts';
@@ -28,6 +30,8 @@ export interface Way {
   readonly fit: Fit;
   readonly minutes: number;
   readonly readings: number;
+  /** What two faults together come to, where every reading was taken. */
+  readonly two?: TwoFaults;
 }
 
 export interface Shop {
@@ -69,11 +73,13 @@ export function shopOf(table: Table): Shop {
       if (stops && isSure(findingsOf(posteriorOf(cells, readings)))) break;
     }
     const posterior = posteriorOf(cells, readings);
+    const two = stops ? undefined : twoFaults(hypotheses, posterior, readings);
     return {
       faults: findingsOf(posterior),
-      fit: fitOf(posterior),
+      fit: fitOf(posterior, two),
       minutes,
       readings: readings.length,
+      ...(two && { two: { ...two, pairs: two.pairs.slice(0, 2) } }),
     };
   };
 

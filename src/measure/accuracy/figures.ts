@@ -18,6 +18,7 @@ export interface Figures {
     readonly unlistedAccused: number;
     readonly rightFirstAllReadings: number;
     readonly falseAlarmNoSingleFault: number;
+    readonly falsePair: number;
     readonly readings: number;
     readonly minutes: number;
     readonly minutesFixedOrder: number;

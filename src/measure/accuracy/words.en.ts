@@ -25,6 +25,7 @@ export const words = {
     falseAlarm: 'It says after every reading that no single fault fits',
     twoOnTop: 'One of them is on top when the planner stops',
     twoNoFit: 'After every reading it says that no single fault fits',
+    twoNamed: 'After every reading the likeliest pair is the two that the car has',
     outsideOnTop: 'It says so after every reading there is',
     outsideAccused: 'It blames a listed part at 90 %',
     leakLeast: 'The 90 % region holds the true size: with the worst set of taps',
@@ -85,8 +86,8 @@ export const words = {
     'Nobody publishes how often each fault comes through the door. Here every fault was drawn as often as any other. If you see one of them every week, the list does not know.',
   assumed:
     'How far a reading errs, how many minutes a test takes and what a fault does to the pan are assumptions of this site. The cars were drawn by the same assumptions that the planner goes by.',
-  two: (oneAll: string, both: string) =>
-    `It thinks of one fault at a time. On cars with two, one of them came out on top in ${oneAll} after every reading there is, and both stood in the first two places in ${both}. So repeat the readings after a repair.`,
+  two: (onTop: string, both: string, falsePair: string) =>
+    `A few readings of a car with two faults often look like one fault. When the planner stopped, one of the two was on top in ${onTop}. With every reading taken it also weighs pairs, and its likeliest pair was the right one in ${both}. Of cars with one fault it named two in ${falsePair}. So take the readings that are at hand before you replace a part, and repeat them after the repair.`,
   sound: (accused: string, top: string) =>
     `It cannot prove that nothing is wrong. On sound cars it blamed a listed part in ${accused}, and “nothing wrong” was on top in ${top}. The fault list then stays long, and no test left is worth its minutes.`,
   alike:

@@ -1,6 +1,6 @@
 import { WARMTHS } from '../../diagnosis/index.ts';
 import { FromYours } from '../../planner/FromYours.tsx';
-import { share } from '../../planner/Lists.tsx';
+import { share, twoFaultWords } from '../../planner/Lists.tsx';
 import { nameOf, shownIn } from '../../planner/reading-text.ts';
 import { words as plannerWords } from '../../planner/words.en.ts';
 import { format } from '../../quantity/print.ts';
@@ -32,6 +32,7 @@ export function ForFile({ sheet }: { readonly sheet: Sheet }) {
   const job = sheet.job.value;
   if (job === undefined) return null;
   const advice = sheet.planner.advice.value;
+  const misfit = twoFaultWords(advice, system);
   const pairs = sheet.pairs.value;
   const phases = [
     [words.form.before, sheet.readings.value.filter(({ phase }) => phase === 'before')],
@@ -94,7 +95,7 @@ export function ForFile({ sheet }: { readonly sheet: Sheet }) {
                 </li>
               ))}
           </ul>
-          {advice.fit.singleFaultFits === false && <p>{said.misfit}</p>}
+          {misfit !== '' && <p>{misfit}</p>}
           <h2>{said.left}</h2>
           {sheet.planner.ranking.value ? null : advice.next.length === 0 ? (
             <p>{said.noneLeft}</p>

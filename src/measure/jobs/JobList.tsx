@@ -1,3 +1,4 @@
+import { useRef } from 'preact/hooks';
 import { changedAt, readingsOf, type Job } from '../../storage/jobs/job.ts';
 import { dateAndTimeOf } from '../../ui/dates.ts';
 import type { JobsModel } from './model.ts';
@@ -29,9 +30,32 @@ export function JobList({ jobs, open }: ListProps) {
         start={(label) => open(jobs.add(label))}
       />
       <Listed jobs={jobs} open={open} />
-      <KeptFiles id="job" kept={jobs} said={words} />
+      <Files jobs={jobs} />
     </>
   );
+}
+
+function Files({ jobs }: { readonly jobs: JobsModel }) {
+  const missing = useRef(0);
+  const kept = {
+    ...jobs,
+    file: async () => {
+      const file = await jobs.file();
+      missing.current = file.missing;
+      return file.text;
+    },
+  };
+  const also = ({ sheets }: Awaited<ReturnType<JobsModel['take']>>): readonly string[] =>
+    sheets === undefined
+      ? []
+      : [
+          ...(sheets.added > 0 ? [words.sheets.added(String(sheets.added))] : []),
+          ...sheets.sameName.map((name) => words.sheets.sameName(name)),
+          ...(sheets.damaged > 0 ? [words.sheets.damaged(String(sheets.damaged))] : []),
+          ...(sheets.unkept ? [words.sheets.unkept] : []),
+        ];
+  const lacks = () => (missing.current > 0 ? words.sheets.missing(String(missing.current)) : '');
+  return <KeptFiles id="job" kept={kept} said={{ ...words, also, lacks }} />;
 }
 
 function Listed({ jobs, open }: ListProps) {

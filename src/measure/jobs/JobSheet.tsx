@@ -4,9 +4,9 @@ import { Assumed } from '../../planner/FromYours.tsx';
 import { Frosty } from '../../planner/Frosty.tsx';
 import { share } from '../../planner/Lists.tsx';
 import type * as ownSheet from '../../own-sheet/OnTransmission.tsx';
-import { inSlices } from '../../planner/in-slices.ts';
 import type * as load from '../../planner/load.ts';
 import { nameOf } from '../../planner/reading-text.ts';
+import { think } from '../../planner/thinker.ts';
 import { words as plannerWords } from '../../planner/words.en.ts';
 import { LiveText } from '../../ui/LiveText.tsx';
 import { useUnits } from '../../ui/use-units.ts';
@@ -23,7 +23,7 @@ export interface JobProps {
   readonly jobs: JobsModel;
   readonly id: string;
   /** The planner and what shows its answers; null where it did not load. */
-  readonly planner: Pick<typeof load, 'planner' | 'answers'> | null;
+  readonly planner: Pick<typeof load, 'table' | 'answers'> | null;
   /** The choice of a transmission; null where it did not load. */
   readonly own: Pick<typeof ownSheet, 'OnTransmission'> | null;
   /** Opened by hand a moment ago: the form takes the keys. */
@@ -33,12 +33,12 @@ export interface JobProps {
 
 /** One job: readings in, what it may be and what to measure next, the repair and its proof, two pages for paper. */
 export function JobSheet({ jobs, id, planner, own, arrived, close }: JobProps) {
-  const sheet = useMemo(() => makeSheet(jobs, id, Date.now, inSlices), []);
+  const sheet = useMemo(() => makeSheet(jobs, id, Date.now, think), []);
   const system = useUnits();
   useEffect(() => {
     // Where the choice did not load there is the training transmission alone, for the jobs that are on it.
     if (own === null && planner !== null && sheet.which.peek() === 'training')
-      sheet.planner.planner.value = planner.planner;
+      sheet.planner.table.value = planner.table;
   }, []);
   useEffect(() => {
     if (arrived) document.getElementById('next-test-test')?.focus({ preventScroll: true });
@@ -64,15 +64,15 @@ export function JobSheet({ jobs, id, planner, own, arrived, close }: JobProps) {
             model={sheet.planner}
             which={sheet.which}
             choose={sheet.choose}
-            training={planner.planner}
+            training={planner.table}
           />
         )}
         <div class="next-test">
           <div>
             <Form
               model={sheet.planner}
-              add={(reading) => {
-                sheet.add(reading, system);
+              add={(reading, typed) => {
+                sheet.add(reading, system, typed);
                 document.getElementById('next-test-test')?.focus();
               }}
               title={changing ? form.change : form.title}
@@ -89,7 +89,7 @@ export function JobSheet({ jobs, id, planner, own, arrived, close }: JobProps) {
             <Now sheet={sheet} />
           </div>
           <Readings sheet={sheet} />
-          {said ? (
+          {said && !sheet.planner.lost.value ? (
             <>
               <said.Causes model={sheet.planner} />
               <div>

@@ -3,6 +3,7 @@ import { useEffect, useMemo } from 'preact/hooks';
 import type { ComponentType } from 'preact';
 import { isDeleted } from '../../storage/jobs/job.ts';
 import { jobStore } from '../../storage/jobs/job-store.ts';
+import { sheetStore } from '../../storage/sheets/sheet-store.ts';
 import { useOpened } from '../../ui/kept/use-opened.ts';
 import { words as kept } from '../../ui/kept/words.en.ts';
 import { useReady } from '../../ui/use-units.ts';
@@ -19,7 +20,7 @@ interface Loaded {
 
 /** The page's island: the jobs of this device, or the one that the address names. */
 export function Jobs() {
-  const jobs = useMemo(() => makeJobs({ store: jobStore() }), []);
+  const jobs = useMemo(() => makeJobs({ store: jobStore(), sheets: sheetStore() }), []);
   const ready = useReady();
   const { at, frame, arrived, open, close } = useOpened(jobs, 'job-new');
   const loaded = useSignal<Loaded | null>(null);

@@ -30,7 +30,7 @@ export function Open({ sheet }: { readonly sheet: Sheet }) {
   const left = advice.faults.filter(({ probability }) => probability >= OPEN);
   const [top] = advice.faults;
   const minutes = Math.min(...advice.next.map((one) => one.minutes));
-  const settled = sheet.outcomes.value;
+  const settled = advice.outcomes;
   return (
     <section class="job-open" aria-label={open.title}>
       <h3>{open.title}</h3>

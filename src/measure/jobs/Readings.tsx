@@ -120,10 +120,9 @@ function One({ sheet, reading }: { readonly sheet: Sheet; readonly reading: Shee
 }
 
 function stepOf(sheet: Sheet, id: string, system: UnitSystem): string {
-  const place = sheet.before.value.findIndex((one) => one.id === id);
-  const [from, to] = [sheet.steps.value[place], sheet.steps.value[place + 1]];
-  if (place < 0 || from === undefined || to === undefined) return '';
-  return stepWords(from, to, {
+  const step = sheet.steps.value.get(id);
+  if (step === undefined) return '';
+  return stepWords(...step, {
     fault: (name: Name) => plannerWords.faults[name],
     share: (part) => share(part, system),
   });

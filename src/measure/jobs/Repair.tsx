@@ -31,7 +31,7 @@ export function sameWords({ before, apart, same }: Pair, system: UnitSystem): st
 
 /** The proof of the job, as its sheet has it. */
 export const proofFor = (sheet: Sheet) =>
-  proofOf(sheet.pairs.value, sheet.after.value, sheet.planner.advice.value?.posterior.cells ?? []);
+  proofOf(sheet.pairs.value, sheet.after.value, sheet.planner.grounds.value?.sound ?? null);
 
 /** What was done, and the same tests before and after it. */
 export function Repair({ jobs, sheet }: { readonly jobs: JobsModel; readonly sheet: Sheet }) {

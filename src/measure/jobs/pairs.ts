@@ -9,8 +9,8 @@ import {
   neverStopped,
   OUTCOMES,
   onScale,
+  type Hypothesis,
   type TakenReading,
-  type Weighed,
 } from '../../diagnosis/index.ts';
 
 /** What the trade calls the same temperature [°C]. */
@@ -36,15 +36,15 @@ export interface Pair {
   readonly is: Standing;
 }
 
-export function standingOf(reading: TakenReading, cells: readonly Weighed[]): Standing {
+/** `sound`: the car with nothing wrong, null while it is not known. */
+export function standingOf(reading: TakenReading, sound: Hypothesis | null): Standing {
   const { test, value, temperatureC } = reading;
-  const healthy = cells.find(({ hypothesis: { of }, broken }) => of.name === 'healthy' && !broken);
-  if (healthy === undefined) return 'unknown';
+  if (sound === null) return 'unknown';
   if (!isNumeric(test)) {
     if (test.kind === 'codes') return (value as readonly string[]).length === 0 ? 'right' : 'off';
     return value === OUTCOMES[test.kind][0] ? 'right' : 'off';
   }
-  const { mean, variance } = aloneOn(healthy.hypothesis, test, temperatureC);
+  const { mean, variance } = aloneOn(sound, test, temperatureC);
   if (neverStopped(reading)) return 'off';
   return Math.abs(onScale(test, value as number) - mean) <= OFF * Math.sqrt(variance)
     ? 'right'
@@ -55,7 +55,7 @@ export function standingOf(reading: TakenReading, cells: readonly Weighed[]): St
 export function pairsOf(
   before: readonly Read[],
   after: readonly Read[],
-  cells: readonly Weighed[],
+  sound: Hypothesis | null,
 ): readonly Pair[] {
   const ids = [...new Set(after.map(({ taken }) => taken.test.id))];
   return ids.flatMap((id): readonly Pair[] => {
@@ -79,8 +79,8 @@ export function pairsOf(
               : apart <= SAME_C
                 ? 'same'
                 : 'apart',
-        was: standingOf(one.taken, cells),
-        is: standingOf(other.taken, cells),
+        was: standingOf(one.taken, sound),
+        is: standingOf(other.taken, sound),
       },
     ];
   });
@@ -96,10 +96,10 @@ export type Proof = 'none' | 'proved' | 'stillOff' | 'notSame' | 'notHot' | 'not
 export function proofOf(
   pairs: readonly Pair[],
   after: readonly Read[],
-  cells: readonly Weighed[],
+  sound: Hypothesis | null,
 ): Proof {
   if (after.length === 0) return 'none';
-  if (after.some(({ taken }) => standingOf(taken, cells) === 'off')) return 'stillOff';
+  if (after.some(({ taken }) => standingOf(taken, sound) === 'off')) return 'stillOff';
   const hot = pairs.filter((pair) => pair.hot);
   if (hot.length === 0) return 'notHot';
   const mended = hot.filter(({ was }) => was === 'off');

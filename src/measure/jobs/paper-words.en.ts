@@ -56,7 +56,6 @@ export const words = {
     none: 'No readings.',
     causes: 'What fits the readings before the repair',
     cause: (p: { fault: string; share: string }) => `${p.fault}: ${p.share}`,
-    misfit: 'No single fault of the list gives all of these readings.',
     left: 'Tests left that tell something, best for their minutes first',
     leftOne: (p: { test: string; minutes: string }) => `${p.test} (${p.minutes} minutes)`,
     noneLeft: 'No test left is worth its minutes.',

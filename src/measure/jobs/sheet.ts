@@ -1,12 +1,8 @@
 import { computed, effect, signal } from '@preact/signals';
-import {
-  contradictionFinder,
-  outcomesFor,
-  stepsOf,
-  type TakenReading,
-} from '../../diagnosis/index.ts';
+import type { ByName, Contradiction, TakenReading } from '../../diagnosis/index.ts';
 import { draftFrom, EMPTY } from '../../planner/form-model.ts';
 import { makePlanner } from '../../planner/model.ts';
+import type { Think } from '../../planner/messages.ts';
 import { dated, readingsOf, timedId, type JobReading } from '../../storage/jobs/job.ts';
 import { format } from '../../quantity/print.ts';
 import { temperature } from '../../quantity/quantities.ts';
@@ -29,21 +25,33 @@ export function makeSheet(
   jobs: JobsModel,
   id: string,
   now: () => number = Date.now,
-  rank?: Parameters<typeof makePlanner>[1],
+  think?: Think,
 ) {
   const job = computed(() => jobs.job(id));
-  const readings = computed((): readonly SheetReading[] => {
-    const here = job.value;
-    return here ? readingsOf(here).map((one) => ({ ...one, taken: takenOf(one) })) : [];
-  });
+  /** As text, which stays the same while something else of the job changes: nothing is weighed again then. */
+  const entries = computed(() => JSON.stringify(job.value ? readingsOf(job.value) : []));
+  const readings = computed((): readonly SheetReading[] =>
+    (JSON.parse(entries.value) as ReturnType<typeof readingsOf>).map((one) => ({
+      ...one,
+      taken: takenOf(one),
+    })),
+  );
   const of = (phase: Phase) =>
     computed(() => readings.value.filter((one) => one.phase === phase).filter(isKnown));
   const before = of('before');
   const after = of('after');
-  const planner = makePlanner(
-    computed(() => before.value.map(({ taken }) => taken)),
-    rank,
-  );
+  /** Of what the planner was given, which readings of the sheet they are. */
+  const idsOf = new WeakMap<readonly TakenReading[], readonly string[]>();
+  const given = (all: typeof before) =>
+    computed(() => {
+      const taken = all.value.map((one) => one.taken);
+      idsOf.set(
+        taken,
+        all.value.map((one) => one.id),
+      );
+      return taken;
+    });
+  const planner = makePlanner(given(before), think, given(after));
   /** The transmission that the job is on. */
   const which = computed(() => job.value?.transmission.value ?? 'training');
   const phase = signal<Phase>('before');
@@ -74,15 +82,10 @@ export function makeSheet(
     jobs.change({ ...here, readings: { ...here.readings, [reading]: entry } }, 'now');
   };
 
-  /** Made once the planner is there: it remembers the pairs that it has tried. */
-  const finder = computed(() => {
-    const advice = planner.planner.value === null ? null : planner.advice.peek();
-    return advice && contradictionFinder(advice.posterior.cells);
-  });
-  const clashesAmong = (all: readonly Known[]): readonly (readonly [string, string])[] =>
-    (finder.value?.(all.map(({ taken }) => taken)) ?? []).map(
-      ({ first: one, second: other }) => [all[one]?.id ?? '', all[other]?.id ?? ''] as const,
-    );
+  const idsIn = (taken: readonly TakenReading[], all: readonly Contradiction[]) => {
+    const ids = idsOf.get(taken) ?? [];
+    return all.map(({ first: one, second: other }) => [ids[one] ?? '', ids[other] ?? ''] as const);
+  };
 
   return {
     job,
@@ -100,32 +103,33 @@ export function makeSheet(
     changing,
     stop: (): void => {
       stop();
-      planner.stopRanking();
+      planner.stop();
     },
-    /** Before the first reading, and after each one before the repair. */
-    steps: computed(() => {
+    /** What each reading before the repair did to the list, by its id: the list before it and after. */
+    steps: computed((): ReadonlyMap<string, readonly [from: ByName, to: ByName]> => {
       const advice = planner.advice.value;
-      return advice ? stepsOf(advice.posterior, planner.readings.value) : [];
+      const ids = (advice && idsOf.get(advice.of.readings)) ?? [];
+      return new Map(
+        ids.flatMap((one, place) => {
+          const [from, to] = [advice?.steps[place], advice?.steps[place + 1]];
+          return from && to ? [[one, [from, to] as const] as const] : [];
+        }),
+      );
     }),
     /** Ids of readings, two and two, that cannot both be right. */
-    clashes: computed(() => [...clashesAmong(before.value), ...clashesAmong(after.value)]),
-    pairs: computed(() =>
-      pairsOf(before.value, after.value, planner.advice.value?.posterior.cells ?? []),
-    ),
-    /** What the best next test would rule out. */
-    outcomes: computed(() => {
-      const advice = planner.advice.value;
-      const [best] = advice?.next ?? [];
-      return advice && best ? outcomesFor(advice.posterior, best.test) : [];
+    clashes: computed((): readonly (readonly [string, string])[] => {
+      const found = planner.clashing.value;
+      if (found === null) return [];
+      return [...idsIn(found.of.readings, found.before), ...idsIn(found.of.after, found.after)];
     }),
-    add: (taken: TakenReading, units: UnitSystem): void => {
-      const { text } = planner.form.draft.peek();
+    pairs: computed(() => pairsOf(before.value, after.value, planner.grounds.value?.sound ?? null)),
+    add: (taken: TakenReading, units: UnitSystem, typed: string): void => {
       const { test, value, temperatureC } = taken;
       put(changing.peek() === '' ? timedId(now()) : changing.peek(), {
         test: test.id,
         phase: phase.peek(),
         value,
-        typed: text.trim(),
+        typed,
         units,
         ...(temperatureC !== undefined && { temperatureC }),
       });

@@ -3,14 +3,14 @@ import type { Taken } from '../../storage/kept-records.ts';
 import { saveFile } from '../save-file.ts';
 import { words } from './words.en.ts';
 
-interface KeptFilesProps {
+interface KeptFilesProps<Came extends Taken> {
   /** Of the ids on the page: "job". */
   readonly id: string;
   readonly kept: {
     readonly loaded: ReadonlySignal<boolean>;
     readonly damaged: ReadonlySignal<readonly unknown[]>;
-    readonly file: () => string;
-    readonly take: (text: string) => Promise<Taken>;
+    readonly file: () => string | Promise<string>;
+    readonly take: (text: string) => Promise<Came>;
   };
   /** What the records are called. */
   readonly said: {
@@ -19,11 +19,15 @@ interface KeptFilesProps {
     readonly take: string;
     readonly foreign: (name: string) => string;
     readonly damagedName: string;
+    /** What else came along, a sentence each. */
+    readonly also?: (taken: Came) => readonly string[];
+    /** What the file that was saved lacks; nothing where it is whole. */
+    readonly lacks?: () => string;
   };
 }
 
 /** All of them to a file, a file taken in, and what cannot be read handed out. */
-export function KeptFiles({ id, kept, said: own }: KeptFilesProps) {
+export function KeptFiles<Came extends Taken>({ id, kept, said: own }: KeptFilesProps<Came>) {
   const said = useSignal('');
   const damaged = kept.damaged.value;
   const take = async (file: File): Promise<void> => {
@@ -41,7 +45,15 @@ export function KeptFiles({ id, kept, said: own }: KeptFilesProps) {
     }
     const { added, changed, unreadable } = taken;
     const took = words.taken({ added: String(added), changed: String(changed) });
-    said.value = unreadable > 0 ? [took, words.unreadable(String(unreadable))].join(' ') : took;
+    said.value = [
+      took,
+      ...(unreadable > 0 ? [words.unreadable(String(unreadable))] : []),
+      ...(own.also?.(taken) ?? []),
+    ].join(' ');
+  };
+  const save = async (): Promise<void> => {
+    saveFile(own.fileName, await kept.file());
+    said.value = own.lacks?.() ?? '';
   };
   return (
     <section class="job-files" aria-labelledby={`${id}-files-title`}>
@@ -52,7 +64,7 @@ export function KeptFiles({ id, kept, said: own }: KeptFilesProps) {
           type="button"
           class="quiet"
           disabled={!kept.loaded.value}
-          onClick={() => saveFile(own.fileName, kept.file())}
+          onClick={() => void save()}
         >
           {own.save}
         </button>

@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { OnTransmission } from '../../own-sheet/OnTransmission.tsx';
-import { planner } from '../../planner/load.ts';
+import { table } from '../../planner/load.ts';
 import type { NextTestModel } from './model.ts';
 import { keepOn, keptOn } from './on-place.ts';
 
@@ -14,7 +14,7 @@ export function On({ model }: { readonly model: NextTestModel }) {
       model={model}
       which={which}
       choose={(next) => (which.value = next)}
-      training={planner}
+      training={table}
     />
   );
 }

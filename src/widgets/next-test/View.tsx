@@ -3,7 +3,7 @@ import { useEffect, useMemo } from 'preact/hooks';
 import { Form } from '../../planner/Form.tsx';
 import { Frosty } from '../../planner/Frosty.tsx';
 import type { answers } from './answers.ts';
-import { inSlices } from '../../planner/in-slices.ts';
+import { think } from '../../planner/thinker.ts';
 import { words } from '../../planner/words.en.ts';
 import { useReady } from '../../ui/use-units.ts';
 import { makeModel } from './model.ts';
@@ -12,13 +12,13 @@ import { Readings } from './Readings.tsx';
 
 /** The planner: readings in, what it may be and which test next out. */
 export function View() {
-  const model = useMemo(() => makeModel(inSlices), []);
+  const model = useMemo(() => makeModel(think), []);
   const shown = useSignal<typeof answers | null>(null);
   const failed = useSignal(false);
   const ready = useReady();
   useEffect(() => {
     model.readings.value = kept();
-    const stop = model.readings.subscribe(keep);
+    const unkeep = model.readings.subscribe(keep);
     import('./answers.ts').then(
       ({ answers: loaded }) => {
         shown.value = loaded;
@@ -27,17 +27,21 @@ export function View() {
         failed.value = true;
       },
     );
-    return stop;
+    return () => {
+      unkeep();
+      model.stop();
+    };
   }, []);
   const said = shown.value;
   const waiting = said === null;
+  const lost = failed.value || model.lost.value;
   return (
     <div class="next-test" id="next-test" data-ready={ready && !waiting}>
       <Form model={model} add={model.add} />
       <Frosty model={model} />
       <Readings model={model} />
       {said && <said.On model={model} />}
-      {waiting && <p role="status">{failed.value ? words.failed : words.asleep}</p>}
+      {(waiting || lost) && <p role="status">{lost ? words.failed : words.asleep}</p>}
       {said && (
         <>
           <said.Causes model={model} />

@@ -1,12 +1,13 @@
 import { signal } from '@preact/signals';
 import type { TakenReading } from '../../diagnosis/index.ts';
 import { makePlanner } from '../../planner/model.ts';
+import type { Think } from '../../planner/messages.ts';
 
 /** The readings of one car, kept as long as the page is in the history of its tab. */
-export function makeModel(rank?: Parameters<typeof makePlanner>[1]) {
+export function makeModel(think?: Think) {
   const readings = signal<readonly TakenReading[]>([]);
   return {
-    ...makePlanner(readings, rank),
+    ...makePlanner(readings, think),
     readings,
     add: (reading: TakenReading) => {
       readings.value = [...readings.value, reading];

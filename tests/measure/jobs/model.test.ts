@@ -2,6 +2,7 @@ import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import type { StoreStatus } from '../../../src/storage/connection.ts';
 import { jobFile } from '../../../src/storage/jobs/job-file.ts';
 import { dated, merge, newJob, type Job } from '../../../src/storage/jobs/job.ts';
+import { newSheet, type OwnSheet } from '../../../src/storage/sheets/own-sheet.ts';
 import { makeJobs } from '../../../src/measure/jobs/model.ts';
 
 /** A store in memory, with another tab's hand in it. */
@@ -36,8 +37,22 @@ function fakeStore() {
   return store;
 }
 let clock = 1000;
-function page(store = fakeStore()) {
-  return { store, jobs: makeJobs({ store, now: () => (clock += 1) }) };
+/** Transmissions of a device. */
+function fakeSheets(...given: readonly OwnSheet[]) {
+  const kept = new Map(given.map((sheet) => [sheet.id, sheet]));
+  return {
+    kept,
+    status: 'ok' as StoreStatus,
+    read: () =>
+      Promise.resolve({ status: 'ok' as const, records: [...kept.values()], damaged: [] }),
+    write(this: { status: StoreStatus }, sheets: readonly OwnSheet[]) {
+      if (this.status === 'ok') for (const sheet of sheets) kept.set(sheet.id, sheet);
+      return Promise.resolve(this.status);
+    },
+  };
+}
+function page(store = fakeStore(), sheets = fakeSheets()) {
+  return { store, sheets, jobs: makeJobs({ store, sheets, now: () => (clock += 1) }) };
 }
 beforeEach(() => {
   vi.useFakeTimers();
@@ -125,9 +140,52 @@ test('a file is merged by id and time of change', async () => {
   };
   jobs.write(job, 'notes', 'here');
   const taken = await jobs.take(jobFile.write([other, newJob('zz', 5, 'Van')]));
-  expect(taken).toEqual({ ok: true, added: 1, changed: 1, unreadable: 0 });
+  expect(taken).toMatchObject({ ok: true, added: 1, changed: 1, unreadable: 0 });
   const merged = store.kept.get(job.id);
   expect([merged?.label.value, merged?.notes.value]).toEqual(['Blue wagon, hot', 'here']);
   expect(await jobs.take('Dear sir')).toEqual({ ok: false, fault: 'foreign' });
   expect(jobs.count.value).toBe(2);
+});
+
+describe('a job on a sheet of one’s own, taken to another device', () => {
+  const van = newSheet('van', 1, 'Van');
+  async function file(...sheets: readonly OwnSheet[]) {
+    const { jobs } = page(fakeStore(), fakeSheets(...sheets, newSheet('bus', 1, 'Bus')));
+    const job = jobs.add('Bay 3');
+    jobs.change({ ...job, transmission: dated(job.transmission, clock, 'van') });
+    return { id: job.id, ...(await jobs.file()) };
+  }
+
+  test('the file carries the sheet that it runs on, and no other', async () => {
+    const { text, missing } = await file(van);
+    const read = jobFile.read(text);
+    expect(read.ok && read.sheets).toEqual([van]);
+    expect(missing).toBe(0);
+    expect((await file()).missing).toBe(1);
+  });
+
+  test('the other device has both', async () => {
+    const { text, id } = await file(van);
+    const other = page();
+    const taken = await other.jobs.take(text);
+    expect(taken).toMatchObject({ ok: true, added: 1, sheets: { added: 1, damaged: 0 } });
+    expect(other.sheets.kept.get('van')).toEqual(van);
+    expect(other.jobs.job(id)?.transmission.value).toBe('van');
+  });
+
+  test('where the same sheet is under another id, the job runs on that one', async () => {
+    const { text, id } = await file(van);
+    const other = page(fakeStore(), fakeSheets(newSheet('here', 7, 'Van')));
+    const taken = await other.jobs.take(text);
+    expect(taken).toMatchObject({ sheets: { added: 0 } });
+    expect([...other.sheets.kept.keys()]).toEqual(['here']);
+    expect(other.jobs.job(id)?.transmission.value).toBe('here');
+  });
+
+  test('a browser that does not keep the sheet says so, and the job is here', async () => {
+    const { text } = await file(van);
+    const other = page();
+    other.sheets.status = 'full';
+    expect(await other.jobs.take(text)).toMatchObject({ added: 1, sheets: { unkept: true } });
+  });
 });

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { decodeTable, hypothesesOf, prior, testOf } from '../../../src/diagnosis/index.ts';
+import { decodeTable, groundsOf, hypothesesOf, testOf } from '../../../src/diagnosis/index.ts';
 import { keptTable } from '../../../src/diagnosis/kept-table.ts';
 import { pairsOf, proofOf, standingOf } from '../../../src/measure/jobs/pairs.ts';
 
-const cells = prior(hypothesesOf(decodeTable(keptTable)));
+const { sound } = groundsOf(hypothesesOf(decodeTable(keptTable)));
 let n = 0;
 const read = (id: string, value: number | null | string, temperatureC?: number) => ({
   id: String((n += 1)),
@@ -24,7 +24,7 @@ describe('what a healthy car shows', () => {
     ['fluidLevel', 'full', 'right'],
     ['fluidLevel', 'low', 'off'],
   ] as const)('%s at %s is %s', (id, value, standing) => {
-    expect(standingOf(read(id, value).taken, cells)).toBe(standing);
+    expect(standingOf(read(id, value).taken, sound)).toBe(standing);
   });
 });
 
@@ -32,7 +32,7 @@ describe('pairs', () => {
   test('the last reading of a test on each side, and only where there are both', () => {
     const before = [read(TAP, 160, 95), read(TAP, 167, 94), read('fluidLevel', 'full')];
     const after = [read(TAP, 388, 95), read('stopTime.drive.hot', 0.6, 95)];
-    const pairs = pairsOf(before, after, cells);
+    const pairs = pairsOf(before, after, sound);
     expect(pairs.map((pair) => [pair.before.taken.value, pair.after.taken.value])).toEqual([
       [167, 388],
     ]);
@@ -46,12 +46,12 @@ describe('pairs', () => {
     [95, undefined, 'unwritten'],
     [undefined, undefined, 'unwritten'],
   ] as const)('at %s and %s °C they are %s', (a, b, same) => {
-    const [pair] = pairsOf([read(TAP, 167, a)], [read(TAP, 391, b)], cells);
+    const [pair] = pairsOf([read(TAP, 167, a)], [read(TAP, 391, b)], sound);
     expect(pair?.same).toBe(same);
   });
 
   test('a test without a temperature needs none', () => {
-    const [pair] = pairsOf([read('fluidLevel', 'low')], [read('fluidLevel', 'full')], cells);
+    const [pair] = pairsOf([read('fluidLevel', 'low')], [read('fluidLevel', 'full')], sound);
     expect(pair?.same).toBe('needless');
   });
 });
@@ -60,7 +60,7 @@ describe('proof', () => {
   const proof = (
     before: readonly ReturnType<typeof read>[],
     after: readonly ReturnType<typeof read>[],
-  ) => proofOf(pairsOf(before, after, cells), after, cells);
+  ) => proofOf(pairsOf(before, after, sound), after, sound);
   test.each([
     ['nothing measured after', [read(TAP, 167, 95)], [], 'none'],
     ['off before and right after', [read(TAP, 167, 95)], [read(TAP, 391, 96)], 'proved'],

@@ -1,11 +1,27 @@
 import { expect, test } from 'vitest';
 import { newJob, withDeleted } from '../../../src/storage/jobs/job.ts';
+import { newSheet } from '../../../src/storage/sheets/own-sheet.ts';
 import { jobFile } from '../../../src/storage/jobs/job-file.ts';
 import version1 from './jobs-version-1.json' with { type: 'json' };
 
 test('what is written is read again, marks of deletions as well', () => {
   const jobs = [newJob('a', 1, 'Blue wagon'), withDeleted(newJob('b', 2, 'Van'), 3, true)];
-  expect(jobFile.read(jobFile.write(jobs))).toEqual({ ok: true, records: jobs, unreadable: 0 });
+  const whole = { ok: true, records: jobs, unreadable: 0 };
+  expect(jobFile.read(jobFile.write(jobs))).toEqual({ ...whole, sheets: [], damagedSheets: 0 });
+  const sheets = [newSheet('s', 3, 'Van')];
+  expect(jobFile.read(jobFile.write(jobs, sheets))).toEqual({ ...whole, sheets, damagedSheets: 0 });
+});
+
+test('a damaged sheet in it hides no job and no other sheet', () => {
+  const text = jobFile.write(
+    [newJob('a', 1, 'x')],
+    [newSheet('s', 3, 'Van'), newSheet('t', 3, 'Bus')],
+  );
+  const cut = jobFile.read(text.replace('"id": "t"', '"id": 7'));
+  expect(cut).toMatchObject({ ok: true, unreadable: 0, damagedSheets: 1 });
+  expect(cut.ok && [cut.records.length, cut.sheets.length]).toEqual([1, 1]);
+  const none = jobFile.read(text.replace('"transmissions": [', '"transmissions": 7, "rest": ['));
+  expect(none).toMatchObject({ ok: true, sheets: [], damagedSheets: 1 });
 });
 
 test('a file of version 1 is read for ever', () => {

@@ -1,0 +1,35 @@
+/** What a table says before anything is read. */
+import type { Hypothesis } from './cells.ts';
+import { expectedAt } from './posterior.ts';
+import { columnOf, NUMERIC, type NumericTest } from './tests.ts';
+
+/** Mean and variance of a test on a car of a hypothesis of which nothing has been read yet. */
+export function aloneOn({ expected }: Hypothesis, test: NumericTest, temperatureC?: number) {
+  const one = expected[columnOf.get(test.id) ?? -1];
+  if (one === undefined) throw new Error(`The table has no column ${test.id}.`);
+  const at = { test, value: null, ...(temperatureC !== undefined && { temperatureC }) };
+  const { mean, moves, own } = expectedAt(one, at);
+  return { mean, variance: moves.reduce((sum, move) => sum + move * move, own), moves, own };
+}
+
+/**
+ * Small enough to be handed to whoever has no table: mean and variance of each
+ * numeric test on each hypothesis, test after test, and the car with nothing wrong.
+ */
+export interface Grounds {
+  readonly count: number;
+  readonly means: Float64Array;
+  readonly variances: Float64Array;
+  readonly sound: Hypothesis;
+}
+export function groundsOf(hypotheses: readonly Hypothesis[]): Grounds {
+  const sound = hypotheses.find(({ of }) => of.name === 'healthy');
+  if (sound === undefined) throw new Error('There is no healthy car in the table.');
+  const alone = NUMERIC.flatMap((test) => hypotheses.map((one) => aloneOn(one, test)));
+  return {
+    count: hypotheses.length,
+    means: Float64Array.from(alone, ({ mean }) => mean),
+    variances: Float64Array.from(alone, ({ variance }) => variance),
+    sound,
+  };
+}
