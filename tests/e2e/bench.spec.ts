@@ -104,15 +104,15 @@ async function expectApart(sim: Locator, where: string): Promise<void> {
 }
 
 /**
- * A prediction as it stands before anybody has scrolled in it: Run is on the screen and lies on nothing that has to be
- * read first. On its side a phone shows all of it, picture, answers and confidence.
+ * A prediction as it stands before anybody has scrolled in it: Run is on the screen and lies neither on the question nor
+ * on an answer. On its side a phone shows all of it, picture, answers and confidence.
  */
 async function expectAsked(sim: Locator, all: boolean, where: string): Promise<void> {
   const hidden = await sim.evaluate(
     (section, { all, slack }) => {
       const go = section.querySelector('.sim-go')?.getBoundingClientRect() ?? new DOMRect();
       const least = [...section.querySelectorAll('.sim-picture, .choice-stack legend, .sim-go')];
-      const rest = all ? [...section.querySelectorAll('.sim-controls label')] : [];
+      const rest = section.querySelectorAll(all ? '.sim-controls label' : '.choice-stack label');
       return [...least, ...rest].flatMap((one) => {
         const { top, left, bottom, right } = one.getBoundingClientRect();
         const foot = Math.round(bottom);
@@ -192,6 +192,12 @@ for (const { address, ids } of simulationPages) {
         await expect(sim).toHaveAttribute('data-ready', 'true');
         const low = on.height === 390;
         await expectAsked(sim, low, `${id}, predict, ${on.width} x ${on.height}`);
+        for (const size of thenOn.filter(({ height }) => height < 480)) {
+          await resizedTo(size);
+          await sim.evaluate((section) => section.scrollIntoView({ block: 'start' }));
+          await expectAsked(sim, true, `${id}, predict, ${size.width} x ${size.height}`);
+          await resizedTo(on);
+        }
         await inSight('predict');
         await sim.locator('.choice-stack input').first().press('Space');
         await sim.locator('.choice-row input').first().press('Space');
