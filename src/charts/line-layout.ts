@@ -132,7 +132,7 @@ export function layOutLines(props: LineChartProps, size: Size, system: UnitSyste
   const markNames = marks.map((mark) => {
     const [px, py] = [x.place(mark.x), y.place(mark.y)];
     const lines = wrap(textFor(mark.words, system), Math.min(plot.width * 0.7, em * 13), em);
-    return placeBeside({ id: mark.id, lines, px, py }, plot, em, obstacles);
+    return placeBeside({ id: mark.id, lines, px, py, tied: true }, plot, em, obstacles);
   });
 
   const eventPlaces = placeLabels(
@@ -275,11 +275,13 @@ interface Beside {
   readonly lines: readonly string[];
   readonly px: number;
   readonly py: number;
+  /** Whether a line ties it to the point, so that it may stand anywhere. */
+  readonly tied?: boolean;
 }
 
 /** A name beside a point, where it covers least. */
 function placeBeside(
-  { id, lines, px, py }: Beside,
+  { id, lines, px, py, tied = false }: Beside,
   plot: Box,
   em: number,
   obstacles: Obstacle[],
@@ -298,7 +300,7 @@ function placeBeside(
   ];
   const at = (x: number, y: number): Box => ({ x, y, width, height });
   const places = down.flatMap((top) => across.map((start) => at(start, top)));
-  const fifths = [0, 0.2, 0.4, 0.6, 0.8, 1];
+  const fifths = tied ? [0, 0.2, 0.4, 0.6, 0.8, 1] : [];
   // Where a place sticks out, the same pushed back in may be free; else wherever there is room.
   const candidates = [
     ...places,
