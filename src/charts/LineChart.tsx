@@ -138,12 +138,7 @@ export function LineChart(chart: LineChartProps) {
       ))}
       {layout.markNames.map(({ tie, ...text }) => (
         <g key={text.id}>
-          {tie && (
-            <path
-              class="leader"
-              d={`M${round(tie.from.x)} ${round(tie.from.y)}L${round(tie.to.x)} ${round(tie.to.y)}`}
-            />
-          )}
+          {tie && <path class="leader" d={`M${tie.map(round).join(' ')}`} />}
           <TextLines {...text} em={em} kind="mark-name" />
         </g>
       ))}

@@ -3,7 +3,14 @@ import { placeAxis, widestTick, type Axis, type PlacedAxis } from './axis.ts';
 import type { Frame } from './Axes.tsx';
 import type { Band, LineChartProps, Series, SeriesKind, Strip } from './line-data.ts';
 import { known } from './path.ts';
-import { leastCovered, TEXT_WEIGHT, type Box, type Obstacle } from './place-boxes.ts';
+import {
+  along,
+  leastCovered,
+  MARK_WEIGHT,
+  TEXT_WEIGHT,
+  type Box,
+  type Obstacle,
+} from './place-boxes.ts';
 import { placeLabels } from './place-labels.ts';
 import { LINE_HEIGHT } from './TextLines.tsx';
 import type { Size } from './use-size.ts';
@@ -34,14 +41,11 @@ export interface LineLayout {
   readonly taken: readonly Obstacle[];
 }
 
-/** One that stands away from its mark is tied to it by a line, from here to there. */
+/** One that stands away from its mark is tied to it by a line, from the name to the rim of the mark. */
 export interface NamedMark extends PlacedText {
-  readonly tie: { readonly from: Point; readonly to: Point } | null;
+  readonly tie: Tie | null;
 }
-interface Point {
-  readonly x: number;
-  readonly y: number;
-}
+type Tie = readonly [x1: number, y1: number, x2: number, y2: number];
 
 /** A plot lower than this [em] is a stripe: rather one strip fewer. The last is kept, and the table has them all. */
 const LEAST_PLOT = 8;
@@ -104,7 +108,7 @@ export function layOutLines(props: LineChartProps, size: Size, system: UnitSyste
 
   const plot = plotOf(frame);
   const obstacles: Obstacle[] = [
-    ...lineObstacles(props, x, y, em),
+    ...lineObstacles(props, x, y, frame, em),
     ...gripObstacles(props, x, frame, em),
     ...bands.flatMap((band) => edgesOf(band, y, plot)),
   ];
@@ -128,8 +132,7 @@ export function layOutLines(props: LineChartProps, size: Size, system: UnitSyste
   const markNames = marks.map((mark) => {
     const [px, py] = [x.place(mark.x), y.place(mark.y)];
     const lines = wrap(textFor(mark.words, system), Math.min(plot.width * 0.7, em * 13), em);
-    const name = placeBeside({ id: mark.id, lines, px, py }, plot, em, obstacles);
-    return { ...name, tie: tieTo({ x: px, y: py }, name, em) };
+    return placeBeside({ id: mark.id, lines, px, py, tied: true }, plot, em, obstacles);
   });
 
   const eventPlaces = placeLabels(
@@ -138,48 +141,46 @@ export function layOutLines(props: LineChartProps, size: Size, system: UnitSyste
     frame.right + em * 0.8,
   );
   const stripTops = strips.map((_, i) => bottom + i * stripStep + em * 1.4);
-  const taken = obstacles.filter(({ weight }) => weight === TEXT_WEIGHT);
+  const taken = obstacles.filter(({ weight }) => weight);
   const names = { ends, bandNames, markNames, eventPlaces, taken };
   return { frame, x, y, foot, strips, stripTops, stripHeight, ...names };
 }
 
 /** The shortest way from a name to the rim of its mark, where there is room for one to be mistaken. */
-function tieTo(mark: Point, { lines, x, y }: PlacedText, em: number): NamedMark['tie'] {
-  if (lines.length === 0) return null;
-  const width = Math.max(...lines.map((line) => textWidth(line, em)));
-  const high = (lines.length * em * LINE_HEIGHT) / 2;
-  const from = {
-    x: Math.min(x + width, Math.max(x, mark.x)),
-    y: Math.min(y + high, Math.max(y - high, mark.y)),
-  };
-  const [across, down] = [from.x - mark.x, from.y - mark.y];
+function tieTo(px: number, py: number, { x, y, width, height }: Box, em: number): Tie | null {
+  const fromX = Math.min(x + width, Math.max(x, px));
+  const fromY = Math.min(y + height, Math.max(y, py));
+  const [across, down] = [fromX - px, fromY - py];
   const away = Math.hypot(across, down);
   if (away < em * 1.3) return null;
   const rim = (em * 0.5) / away;
-  return { from, to: { x: mark.x + across * rim, y: mark.y + down * rim } };
+  return [fromX, fromY, px + across * rim, py + down * rim];
 }
 
-/** Small boxes along the lines, and one on each marked point, for names to keep clear of. */
+/** Small boxes along the lines and where something happened, and one on each marked point, for names to keep clear of. */
 function lineObstacles(
-  { x: xs, series, marks = [] }: LineChartProps,
+  { x: xs, series, marks = [], events = [] }: LineChartProps,
   x: PlacedAxis,
   y: PlacedAxis,
+  { top, bottom }: Frame,
   em: number,
 ): Obstacle[] {
-  const around = (px: number, py: number, r: number): Box => ({
-    x: px - r,
-    y: py - r,
-    width: 2 * r,
-    height: 2 * r,
+  const r = em * 0.25;
+  const boxes: Obstacle[] = marks.flatMap((mark) => {
+    const [px, py] = [x.place(mark.x), y.place(mark.y)];
+    return along(px, py, px, py, em * 0.5).map((box) => ({ ...box, weight: MARK_WEIGHT }));
   });
-  const boxes: Obstacle[] = marks.map((mark) => ({
-    ...around(x.place(mark.x), y.place(mark.y), em * 0.5),
-    weight: TEXT_WEIGHT,
-  }));
+  for (const event of events) {
+    const px = x.place(event.x);
+    boxes.push(...along(px, top, px, bottom, r));
+  }
+  const places = xs.map(x.place);
   for (const { y: ys } of series) {
-    xs.forEach((value, i) => {
-      const up = ys[i];
-      if (known(up)) boxes.push(around(x.place(value), y.place(up), em * 0.25));
+    places.forEach((px, i) => {
+      const [from, to] = [ys[i - 1], ys[i]];
+      if (known(from) && known(to)) {
+        boxes.push(...along(places[i - 1] ?? px, y.place(from), px, y.place(to), r));
+      }
     });
   }
   return boxes;
@@ -220,6 +221,7 @@ function edgesOf(band: Band, y: PlacedAxis, plot: Box): readonly Box[] {
   return [band.from, band.to].map((value) => ({ ...plot, y: y.place(value) - 2, height: 4 }));
 }
 
+/** On one line; where something would run through it, on two. */
 function placeBandName(
   band: Band,
   y: PlacedAxis,
@@ -230,23 +232,35 @@ function placeBandName(
   const clamp = (place: number): number => Math.min(plot.y + plot.height, Math.max(plot.y, place));
   const high = clamp(y.place(band.to));
   const low = clamp(y.place(band.from));
-  const width = Math.min(textWidth(band.label, em), plot.width);
-  const height = em * LINE_HEIGHT;
-  // Inside the band where it is tall enough, else resting on its upper edge or hanging below it.
-  const fits = low - high >= height;
-  const rows = fits
-    ? [(low + high) / 2, high + height / 2, low - height / 2]
-    : [high - height * 0.65, low + height * 0.65];
-  const columns = [0, 0.5, 1, 0.25, 0.75].map(
-    (share) => plot.x + em * 0.4 + share * (plot.width - width - em * 0.8),
-  );
-  const candidates = rows.flatMap((middle) =>
-    columns.map((x) => ({ x, y: middle - height / 2, width, height })),
-  );
-  const box = candidates[leastCovered(candidates, obstacles, plot)] ?? plot;
+  const whole = textWidth(band.label, em);
+  const candidates = [1, 0.6].flatMap((share) => {
+    const lines = wrap(band.label, whole * share, em);
+    const { width, height } = sizeOf(lines, em);
+    // Inside the band where it is tall enough, else resting on its upper edge or hanging below it.
+    const rows =
+      low - high >= height
+        ? [(low + high - height) / 2, high, low - height]
+        : [high - height - em * 0.17, low + em * 0.17];
+    return rows.flatMap((top) =>
+      [0, 4, 8, 2, 6, 1, 3, 5, 7].map((part) => ({
+        lines,
+        x: plot.x + em * 0.4 + (part / 8) * (plot.width - width - em * 0.8),
+        y: top,
+        width,
+        height,
+      })),
+    );
+  });
+  const box = candidates[leastCovered(candidates, obstacles, plot)] ?? { ...plot, lines: [] };
   obstacles.push(printed(box, em));
-  return { id: band.id, lines: [band.label], x: box.x, y: box.y + height / 2 };
+  return { id: band.id, lines: box.lines, x: box.x, y: box.y + box.height / 2 };
 }
+
+/** What lines of text take. A mark without words is a mark all the same. */
+const sizeOf = (lines: readonly string[], em: number) => ({
+  width: Math.max(0, ...lines.map((line) => textWidth(line, em))),
+  height: lines.length * em * LINE_HEIGHT,
+});
 
 /** The box that the lines are drawn in. */
 export const plotOf = ({ left, right, top, bottom }: Frame): Box => ({
@@ -261,18 +275,18 @@ interface Beside {
   readonly lines: readonly string[];
   readonly px: number;
   readonly py: number;
+  /** Whether a line ties it to the point, so that it may stand anywhere. */
+  readonly tied?: boolean;
 }
 
 /** A name beside a point, where it covers least. */
 function placeBeside(
-  { id, lines, px, py }: Beside,
+  { id, lines, px, py, tied = false }: Beside,
   plot: Box,
   em: number,
   obstacles: Obstacle[],
-): PlacedText {
-  // A mark without words is a mark all the same.
-  const width = Math.max(0, ...lines.map((line) => textWidth(line, em)));
-  const height = lines.length * em * LINE_HEIGHT;
+): NamedMark {
+  const { width, height } = sizeOf(lines, em);
   const away = em * 0.7;
   const across = [px + away, px - away - width, px - width / 2];
   const down = [
@@ -284,12 +298,27 @@ function placeBeside(
     py - away - height * 3,
     py + away + height * 2,
   ];
-  const places = down.flatMap((top) =>
-    across.map((start) => ({ x: start, y: top, width, height })),
-  );
-  // Where a place sticks out, the same pushed back in may be free.
-  const candidates = [...places, ...places.map((place) => pushedInto(plot, place))];
-  const box = candidates[leastCovered(candidates, obstacles, plot)] ?? plot;
-  obstacles.push(printed(box, em));
-  return { id, lines, x: box.x, y: box.y + height / 2 };
+  const at = (x: number, y: number): Box => ({ x, y, width, height });
+  const places = down.flatMap((top) => across.map((start) => at(start, top)));
+  const fifths = tied ? [0, 0.2, 0.4, 0.6, 0.8, 1] : [];
+  // Where a place sticks out, the same pushed back in may be free; else wherever there is room.
+  const candidates = [
+    ...places,
+    ...places.map((place) => pushedInto(plot, place)),
+    ...fifths.flatMap((right) =>
+      fifths.map((low) =>
+        pushedInto(plot, at(plot.x + right * plot.width, plot.y + low * plot.height)),
+      ),
+    ),
+  ].map((box) => {
+    const line = tieTo(px, py, box, em);
+    return { ...box, line, tie: line ? along(...line, em * 0.1) : [] };
+  });
+  const box = candidates[leastCovered(candidates, obstacles, plot)] ?? {
+    ...plot,
+    line: null,
+    tie: [],
+  };
+  obstacles.push(printed(box, em), ...box.tie);
+  return { id, lines, x: box.x, y: box.y + height / 2, tie: box.line };
 }

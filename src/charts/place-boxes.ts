@@ -12,6 +12,13 @@ export interface Obstacle extends Box {
 
 /** Text on text can be read neither way; text on a line still can. */
 export const TEXT_WEIGHT = 100;
+/** Of a mark: a name does not cover it, but the tie of another may pass. */
+export const MARK_WEIGHT = 99;
+
+/** A place for a name, and what a line would take that ties it to its mark. */
+interface Candidate extends Box {
+  readonly tie?: readonly Box[];
+}
 
 const OUTSIDE_WEIGHT = 120;
 
@@ -21,13 +28,25 @@ const shared = (a: Box, b: Box): number => {
   return across > 0 && down > 0 ? across * down : 0;
 };
 
+/** Small boxes along a line from one point to another, so close that nothing passes between them. */
+export function along(x1: number, y1: number, x2: number, y2: number, r: number): Box[] {
+  const [across, down] = [x2 - x1, y2 - y1];
+  const steps = Math.ceil(Math.hypot(across, down) / (2 * r)) || 1;
+  return Array.from({ length: steps + 1 }, (_, i) => ({
+    x: x1 + (across * i) / steps - r,
+    y: y1 + (down * i) / steps - r,
+    width: 2 * r,
+    height: 2 * r,
+  }));
+}
+
 /**
  * The candidate that covers least. Anything outside the frame counts most: there stand the axes, and
  * text cut off cannot be read at all. The first of equals wins, so that labels do not hop about
  * while a slider moves.
  */
 export function leastCovered(
-  candidates: readonly Box[],
+  candidates: readonly Candidate[],
   obstacles: readonly Obstacle[],
   frame: Box,
 ): number {
@@ -39,7 +58,11 @@ export function leastCovered(
     for (const obstacle of obstacles) {
       // It can only grow: hundreds of points of a line need no look.
       if (cost >= least - 0.5) return;
-      cost += shared(candidate, obstacle) * (obstacle.weight ?? 1);
+      const { weight = 1 } = obstacle;
+      cost += shared(candidate, obstacle) * weight;
+      // A tie may cross a line, but no letters.
+      if (weight === TEXT_WEIGHT)
+        for (const box of candidate.tie ?? []) cost += shared(box, obstacle) * weight;
     }
     if (cost < least - 0.5) {
       least = cost;

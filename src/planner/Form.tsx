@@ -49,26 +49,42 @@ export function Form({ model, add, title = said.title, button = said.add, childr
   };
   /** What was pressed before it can be said whether its unit is likely. */
   const waiting = useSignal<FormDraft | null>(null);
+  /** It waits no longer: whoever goes on, or leaves, has meant what was pressed. */
+  const settle = () => {
+    const draft = waiting.peek();
+    if (draft === null) return;
+    waiting.value = null;
+    takeNow(draft);
+  };
   const { awaited } = model;
   const take = () => {
     const draft = form.draft.peek();
-    const before = waiting.peek();
-    if (before !== null && before !== draft) takeNow(before);
-    const waits = awaited.peek() && isNumeric(form.test.peek());
-    waiting.value = waits ? draft : null;
-    if (!waits) takeNow(draft);
+    // Pressed twice.
+    if (waiting.peek() === draft) return;
+    settle();
+    if (awaited.peek() && isNumeric(form.test.peek())) waiting.value = draft;
+    else takeNow(draft);
   };
   useEffect(() => {
-    const draft = waiting.peek();
-    if (awaited.value || draft === null) return;
-    waiting.value = null;
-    takeNow(draft);
+    if (!awaited.value) settle();
   }, [awaited.value]);
+  const onLeaving = useRef(settle);
+  onLeaving.current = settle;
+  useEffect(() => {
+    const leave = () => onLeaving.current();
+    addEventListener('pagehide', leave);
+    return () => {
+      removeEventListener('pagehide', leave);
+      leave();
+    };
+  }, []);
   return (
     <form
       class="next-form"
       // Pressed before the script has come it stays where it is, and keeps what was typed.
       method="dialog"
+      onInputCapture={settle}
+      onChangeCapture={settle}
       onSubmit={(event) => {
         event.preventDefault();
         take();

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { cellEdges, deepestCell, runsOf } from '../../src/charts/grid.ts';
 import { moveIndex } from '../../src/charts/move-index.ts';
 import { bandPath, linePath, round } from '../../src/charts/path.ts';
-import { leastCovered } from '../../src/charts/place-boxes.ts';
+import { along, leastCovered } from '../../src/charts/place-boxes.ts';
 import { placeLabels } from '../../src/charts/place-labels.ts';
 import { textWidth, wrap } from '../../src/charts/wrap.ts';
 
@@ -100,6 +100,37 @@ it('a name goes where it covers least, the first of equals', () => {
   expect(leastCovered([at(0, 0), at(50, 50)], [], frame)).toBe(0);
   expect(leastCovered([at(0, 0), at(50, 50)], [at(5, 5)], frame)).toBe(1);
   expect(leastCovered([at(95, 0), at(50, 50)], [at(50, 50)], frame)).toBe(1);
+});
+
+it('a name goes where no tie of it crosses another name', () => {
+  const frame = { x: 0, y: 0, width: 100, height: 100 };
+  const name = { x: 40, y: 40, width: 20, height: 10, weight: 100 };
+  // The mark is at 50, 20; from below the name its tie would run through it.
+  const below = { x: 40, y: 60, width: 20, height: 10, tie: along(50, 60, 50, 20, 1) };
+  const beside = { x: 70, y: 20, width: 20, height: 10, tie: along(70, 25, 50, 20, 1) };
+  expect(leastCovered([below, beside], [name], frame)).toBe(1);
+  expect(leastCovered([below, beside], [], frame)).toBe(0);
+});
+
+it('nothing passes between the boxes along a line', () => {
+  fc.assert(
+    fc.property(
+      fc.tuple(...Array.from({ length: 4 }, () => fc.integer({ min: -200, max: 200 }))),
+      fc.double({ min: 0, max: 1, noNaN: true }),
+      ([x1, y1, x2, y2], share) => {
+        const boxes = along(x1 ?? 0, y1 ?? 0, x2 ?? 0, y2 ?? 0, 2);
+        const at = (from = 0, to = 0) => from + (to - from) * share;
+        const inside = boxes.some(
+          ({ x, y, width, height }) =>
+            at(x1, x2) >= x - 1e-9 &&
+            at(x1, x2) <= x + width + 1e-9 &&
+            at(y1, y2) >= y - 1e-9 &&
+            at(y1, y2) <= y + height + 1e-9,
+        );
+        expect(inside).toBe(true);
+      },
+    ),
+  );
 });
 
 it('keys move a cursor and stop at the ends', () => {

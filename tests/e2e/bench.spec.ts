@@ -166,6 +166,12 @@ for (const { address, ids } of simulationPages) {
       const sim = await open(page, id);
       const look = lookOn(page, sim, id, ON_ITS_SIDE);
       await expectAsked(sim, true, `${id}, predict`);
+      for (const size of thenOn.filter(({ height }) => height < 480)) {
+        await page.setViewportSize(size);
+        await open(page, id);
+        await expectAsked(sim, true, `${id}, predict, ${named(size)}`);
+      }
+      await resize(page, sim, on);
       await look('predict');
       await sim.locator('.choice-stack input').first().press('Space');
       await sim.locator('.choice-row input').first().press('Space');

@@ -89,15 +89,15 @@ export async function expectApart(sim: Locator, where: string): Promise<void> {
 }
 
 /**
- * A prediction as it stands before anybody has scrolled in it: Run is on the screen and lies on nothing that has to be
- * read first. On its side a phone shows all of it, picture, answers and confidence.
+ * A prediction as it stands before anybody has scrolled in it: Run is on the screen and lies neither on the question nor
+ * on an answer. On its side a phone shows all of it, picture, answers and confidence.
  */
 export async function expectAsked(sim: Locator, all: boolean, where: string): Promise<void> {
   const hidden = await sim.evaluate(
     (section, { all, slack }) => {
       const go = section.querySelector('.sim-go')?.getBoundingClientRect() ?? new DOMRect();
       const least = [...section.querySelectorAll('.sim-picture, .choice-stack legend, .sim-go')];
-      const rest = all ? [...section.querySelectorAll('.sim-controls label')] : [];
+      const rest = section.querySelectorAll(all ? '.sim-controls label' : '.choice-stack label');
       return [...least, ...rest].flatMap((one) => {
         const { top, left, bottom, right } = one.getBoundingClientRect();
         const foot = Math.round(bottom);

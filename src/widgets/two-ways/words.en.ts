@@ -34,7 +34,7 @@ export const words = {
   },
   predict: {
     question:
-      'Two cars stand in Drive with hot fluid, one with range selection by wire, one with a lever and cable. In both the clutch slips, the controller sees it, and raising the pressure does not help. Which car ends up in Park?',
+      'Two cars in Drive, hot. The clutch slips, the controller sees it, and more pressure is no help. Which ends up in Park?',
     options: {
       both: {
         words: 'Both. The code is the same, so fail-safe is the same.',

@@ -89,7 +89,7 @@ export const words = {
   gauges: {
     name: 'What the gauges show',
     head: 'What the gauges show:',
-    healthy: 'a healthy transmission, each range engaged in turn.',
+    healthy: 'a healthy transmission.',
     cooler: 'Cooler gets',
   },
 };

@@ -1,10 +1,11 @@
 import { computed, signal } from '@preact/signals';
-import { makeCar, oneFault } from '../../car/car.ts';
+import { makeCar, oneFault, REFERENCE_CRACK_MM } from '../../car/car.ts';
 import { COLD_C, HOT_C } from '../../car/cold-and-hot.ts';
 import { engage, faultyCar, gaveUp } from '../../car/engage.ts';
 import { inMotion, type Motion } from '../../car/in-motion.ts';
 import {
   circuitOf,
+  faultSeverity,
   trainingStory,
   type DriveRange,
   type Engagement,
@@ -49,7 +50,7 @@ export const START: WholeCarGivens = {
   time: 2.4,
   fault: 'transferSeal',
   temp: HOT_C,
-  severity: 75,
+  severity: 100 * faultSeverity('transferSeal', REFERENCE_CRACK_MM),
   selection: 'electronic',
   range: 'drive',
   fluid: 'low-viscosity',

@@ -1,4 +1,4 @@
-import { faultKinds } from '../../engine/index.ts';
+import { REFERENCE_CRACK_MM } from '../../car/car.ts';
 import { printer } from '../../quantity/print.ts';
 import { length, seconds, temperature } from '../../quantity/quantities.ts';
 import { fluidControl } from '../../simulation/choices/fluid-class.ts';
@@ -8,14 +8,13 @@ import { faultControl, severityControl } from '../../simulation/faults/controls.
 import { rangeControl, selectionControl } from '../../simulation/ranges/controls.ts';
 import type { SimSpec } from '../../simulation/sim-spec.ts';
 import { told, withIds } from '../../simulation/told.ts';
-import { END, OPENING, START, type WholeCarGivens, type WholeCarModel } from './model.ts';
+import { END, OPENING, type WholeCarGivens, type WholeCarModel } from './model.ts';
 import { outcome, says } from './story.ts';
 import { words } from './words.en.ts';
 
 const { options, ...predict } = told(words.predict, (s) => {
   const { cool, hot } = coolAndHot(s);
-  const crack = (faultKinds.transferSeal.worst * START.severity) / 100;
-  return { crack: printer(s)(crack, length), cold: cool, hot };
+  return { crack: printer(s)(REFERENCE_CRACK_MM, length), cold: cool, hot };
 });
 const { controls } = words;
 
@@ -24,9 +23,10 @@ export const sim: SimSpec<WholeCarGivens, WholeCarModel> = {
   title: words.title,
   linkVersion: 1,
   controls: [
-    numberControl('time', controls.time, seconds, { min: 0, max: END, step: 0.05 }),
     faultControl('fault', controls.fault),
     numberControl('temp', controls.temp, temperature, { min: -30, max: 140, step: 2 }),
+    // The trace and the player, which are always in sight, move it too.
+    numberControl('time', controls.time, seconds, { min: 0, max: END, step: 0.05 }),
     severityControl('severity'),
     selectionControl('selection'),
     rangeControl('range'),

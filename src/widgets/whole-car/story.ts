@@ -133,16 +133,14 @@ export function outcome(model: WholeCarModel) {
     words: (system: UnitSystem) => {
       const print = printer(system);
       const at = (time: number | null) => print(time ?? trainingStory.end, seconds);
-      const { line, controller } = parted;
+      const { line } = parted;
       return [
         words.parted({
           clutch: at(parted.clutch),
           turbine: at(parted.turbine),
-          controller: at(controller),
+          controller: at(parted.controller),
         }),
-        line === null
-          ? words.lines.never
-          : words.lines[line > (controller ?? 0) ? 'after' : 'before']({ line: at(line) }),
+        line === null ? words.lines.never : words.lines.raised({ line: at(line) }),
       ].join(' ');
     },
   };

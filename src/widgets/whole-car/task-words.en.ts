@@ -4,7 +4,7 @@ export const words = {
       'Move the time to the moment at which the controller gives up on the hot car. Which event comes right before it?',
     hint: 'Go on until the panel beside the gauge turns dark, then back in small steps until it has just turned.',
     after:
-      'It raised the pressure first. More pressure only pushed more fluid through the crack, the turbine kept turning, and the second look ended it. The controller never saw the pressure. It saw a speed that did not come down.',
+      'It raised the pressure first. More pressure mostly pushed more fluid through the crack, the turbine kept turning, and the second look ended it. The controller never saw the pressure. It saw a speed that did not come down.',
   },
   line: {
     words:

@@ -4,11 +4,10 @@ export const words = {
     time: 'Time',
     fault: 'Fault in both',
     temp: 'Fluid in the hot one',
-    severity: 'How bad',
   },
   predict: {
     question: (p: { crack: string; cold: string; hot: string }) =>
-      `The same car twice, with the same crack of ${p.crack} in the transfer seal: at ${p.cold} above, at ${p.hot} below. Drive is selected in both. Which reading is the first to come out differently hot?`,
+      `The same crack of ${p.crack} in the transfer seal, at ${p.cold} above and ${p.hot} below. Drive is selected. Which reading differs first?`,
     options: {
       line: {
         words: 'Line pressure. A leak that size pulls the pump down.',
@@ -16,14 +15,14 @@ export const words = {
       },
       clutch: {
         words: 'Clutch pressure. It stays low while the line stays up.',
-        why: 'Hot fluid leaves through the crack as fast as the feed hole lets it in, so the piston never gets past its spring. The line does not show it. A gauge at the clutch tap does.',
+        why: 'Hot fluid leaves through the crack nearly as fast as the feed hole lets it in. The piston comes late, and little is left behind it to squeeze with. The line does not show it. A gauge at the clutch tap does.',
       },
       turbine: {
-        words: 'Turbine speed. It keeps turning, and the pressure gives way to that.',
-        why: 'The turbine does keep turning, but it parts second. It turns because there is no pressure to squeeze the plates, not the other way around.',
+        words: 'Turbine speed. It runs on, and pressure gives way.',
+        why: 'The turbine does keep turning, but it parts second. It turns because there is too little pressure to squeeze the plates, not the other way around.',
       },
       controller: {
-        words: 'The controller. It lets the clutch go, and then the pressure falls.',
+        words: 'The controller. It lets go, then the pressure falls.',
         why: 'It does let the clutch go, and that comes last. By then the turbine has been turning for seconds, and the controller has raised the pressure once for nothing.',
       },
     },
@@ -34,9 +33,8 @@ export const words = {
     `After selection the clutch pressures part at ${p.clutch}, the turbines at ${p.turbine}, the controllers at ${p.controller}.`,
   lines: {
     never: 'The line pressures stay together.',
-    after: (p: { line: string }) =>
-      `The line pressures stay together until ${p.line}, when the hot clutch has long been let go.`,
-    before: (p: { line: string }) => `The line pressures part at ${p.line}.`,
+    raised: (p: { line: string }) =>
+      `The line pressures stay together until ${p.line}. Then the hot one is the higher: its controller has asked for more.`,
   },
   moment: (p: { time: string; cold: string; coldClutch: string; hot: string; hotClutch: string }) =>
     `${p.time}: cold ${p.cold}, ${p.coldClutch}; hot ${p.hot}, ${p.hotClutch}.`,
