@@ -114,6 +114,8 @@ export function makePlanner(
     coldMorning,
     form: makeForm(),
     stands,
+    /** True while the list is still that of other readings. */
+    weighing: computed(() => asked.value !== null && listed.value?.of !== asked.value),
     /** True while it is worked out which test tells most. */
     ranking: computed(() => asked.value !== null && ranked.value?.of !== asked.value),
     /** The planner did not come. */

@@ -231,6 +231,9 @@ test('on paper: a page for the file and one for the customer', async ({ page }) 
   await page.getByLabel('Test', { exact: true }).focus();
   await type(page, 'clutch.forward.700.hot', '57', '203');
   await expect(page.locator('.job-part').first()).toContainText('Proved hot');
+  await expect(page.locator('.job-for-file')).not.toContainText(
+    'before these readings were weighed',
+  );
   const pdf = await page.pdf({ format: 'Letter', margin: { top: '15mm', bottom: '15mm' } });
   const file = test.info().outputPath('job.pdf');
   writeFileSync(file, pdf);
@@ -241,6 +244,7 @@ test('on paper: a page for the file and one for the customer', async ({ page }) 
   const [forFile = '', forCustomer = ''] = pages;
   expect(forFile).toContain('Bay 3, key 12');
   expect(forFile).toContain('Only for the file.');
+  expect(forFile).toContain('Split transfer seal');
   expect(forFile).toMatch(/Clutch pressure, Forward.*\s+25\s+psi/);
   expect(forCustomer).toContain('What we measured and what we did');
   expect(forCustomer).toContain('Transfer seal set replaced.');

@@ -31,7 +31,8 @@ export function ForFile({ sheet }: { readonly sheet: Sheet }) {
   const system = useUnits();
   const job = sheet.job.value;
   if (job === undefined) return null;
-  const advice = sheet.planner.advice.value;
+  const { planner } = sheet;
+  const advice = planner.advice.value;
   const misfit = twoFaultWords(advice, system);
   const pairs = sheet.pairs.value;
   const phases = [
@@ -79,10 +80,11 @@ export function ForFile({ sheet }: { readonly sheet: Sheet }) {
           ),
       )}
       {!tapped && <p>{said.notMeasured}</p>}
-      {advice && (
+      {planner.weighing.value && <p>{said.weighing}</p>}
+      {advice && !planner.weighing.value && (
         <>
           <h2>{said.causes}</h2>
-          <FromYours model={sheet.planner} />
+          <FromYours model={planner} />
           <ul>
             {advice.faults
               .filter(({ probability }) => probability >= PRINTED)
@@ -97,7 +99,7 @@ export function ForFile({ sheet }: { readonly sheet: Sheet }) {
           </ul>
           {misfit !== '' && <p>{misfit}</p>}
           <h2>{said.left}</h2>
-          {sheet.planner.ranking.value ? null : advice.next.length === 0 ? (
+          {planner.ranking.value ? null : advice.next.length === 0 ? (
             <p>{said.noneLeft}</p>
           ) : (
             <ul>

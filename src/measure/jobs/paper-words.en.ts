@@ -58,6 +58,7 @@ export const words = {
     cause: (p: { fault: string; share: string }) => `${p.fault}: ${p.share}`,
     left: 'Tests left that tell something, best for their minutes first',
     leftOne: (p: { test: string; minutes: string }) => `${p.test} (${p.minutes} minutes)`,
+    weighing: 'Printed before these readings were weighed. Print again in a few seconds.',
     noneLeft: 'No test left is worth its minutes.',
     notMeasured: 'No clutch pressure was measured on this job.',
     repair: 'Repair done',
