@@ -5,6 +5,7 @@ export const stillDrawings = [
   'complaint-card',
   'converter',
   'electronic-range',
+  'freeze-frame',
   'log-patterns',
   'log-queue',
   'mechanical-range',
