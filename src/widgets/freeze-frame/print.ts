@@ -1,6 +1,6 @@
 /** This simulation's own words for its readings. */
 import { words as names } from '../../car/words.en.ts';
-import type { Drive, Line } from '../../cases/frame-list.ts';
+import { roughly, type Drive, type Line } from '../../cases/frame-list.ts';
 import { isFault, type Name } from '../../diagnosis/hypotheses.ts';
 import { format, formatNumber, printer } from '../../quantity/print.ts';
 import { count, pressure, seconds, speed, temperature, times } from '../../quantity/quantities.ts';
@@ -14,11 +14,9 @@ export const printBits = (bits: number): string => formatNumber(bits, times, 'si
 export const printCount = (value: number): string => format(value, count, 'si');
 
 /** What a line reads on a drive. */
-export function readingOf(
-  { first, reverse, tempC }: Drive,
-  line: Line,
-  system: UnitSystem,
-): string {
+export function readingOf(job: Drive, line: Line, system: UnitSystem): string {
+  const { first, reverse, tempC } = job;
+  const soon = roughly(job, 'time') === 0;
   const print = printer(system);
   const { readings } = words;
   if (line === 'other') return reverse ? readings.other : readings.noOther;
@@ -29,7 +27,9 @@ export function readingOf(
     case 'temp':
       return readings.temp({ temp: print(tempC, temperature) });
     case 'time':
-      return readings.time({ after: print(first.after, seconds) });
+      return (soon ? readings.timeSoon : readings.timeLater)({
+        after: print(first.after, seconds),
+      });
     case 'speeds':
       return readings.speeds({
         engine: print(first.engine, speed),

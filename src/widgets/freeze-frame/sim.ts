@@ -73,8 +73,7 @@ export const sim: SimSpec<FreezeFrameGivens, FreezeFrameModel> = {
   says: ({ givens, job, read, list, left, open, openKept }) => {
     const names = printCount(LISTED.length);
     const some = { left: printCount(left.value), names, open: printCount(open.value) };
-    if (!givens.code.value && !givens.cleared.value && read.value.length === 0)
-      return says.whole({ names });
+    if (read.value.length === 0 && !givens.cleared.value) return says.whole({ names });
     if (givens.cleared.value && job.value.first !== null) {
       const kept = printCount(openKept.value);
       return kept === some.open ? says.nothingLost(some) : says.cleared({ open: some.open, kept });
