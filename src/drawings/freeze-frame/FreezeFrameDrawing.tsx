@@ -49,7 +49,8 @@ export function FreezeFrameDrawing({ id }: { id: string }): JSX.Element {
         d={`M${left} 74H96C110 92 122 108 150 108C200 106 240 88 ${stored} 72`}
       />
       <path class="dw-line" d={`M${left} 148H170L${right} 132`} />
-      <path class="dw-line" d={`M${stored} ${top}V${CARD}`} />
+      <path class="dw-line" d={`M${stored} ${top}V${CARD + 19}H214`} />
+      <path class="dw-ink" d={`M202 ${CARD + 19}l12 -5v10z`} />
       <circle class="dw-dot" cx={stored} cy={72} r="4" />
       <Label x={drive} y={foot + 20} anchor="middle" lines={[trace.drive]} />
       <Label x={stored} y={top - 10} anchor="middle" lines={[`*${trace.stored}`]} />

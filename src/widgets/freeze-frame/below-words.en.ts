@@ -24,7 +24,7 @@ export const words = {
     feedRestriction: 'All taps low, line right; cable or lever unhooked and set',
     openPort: 'That tap low cold as well as hot; air heard at the passage',
     frictionWear: 'Taps right, and it slips all the same',
-    turbineSensor: 'In gear, standing, car pulls: the turbine has to read zero',
+    turbineSensor: 'Car pulls; in gear, chocked, foot on the brake, the turbine has to read zero',
   } satisfies Record<FaultId, string>,
   healthy: 'Both speeds proved, stop times and taps right, cold and hot',
   taken: {

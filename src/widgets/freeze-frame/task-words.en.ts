@@ -5,7 +5,7 @@ export const words = {
         'Another car, and you do not know what it has. P0731 is stored, on a drive with hot fluid. Read two of these three lines, no more, so that what is left is as open as a list of 3 or fewer.',
       hint: 'Before you press, see what each line is worth. After the first one look again.',
       after: (p: { open: string; temp: string; alone: string }) =>
-        `Nothing in Reverse, at the same degrees, takes away whatever both ranges share. A turbine that runs with the engine was not pulled down at all. Together they leave a list as open as ${p.open}. The temperature alone leaves ${p.temp} where the code left ${p.alone}: most leaks are hot faults, so hot splits little on this list. Frost would have split it.`,
+        `Neither line would do alone. Nothing in Reverse can be a mild fault of what both share, but those drag the turbine down, and this one runs with the engine. Together they leave a list as open as ${p.open}. The temperature alone leaves ${p.temp} where the code left ${p.alone}: most leaks are hot faults. Frost would have split the list.`,
     },
     back: {
       words:
@@ -27,7 +27,7 @@ export const words = {
         'All lines are read. One of these faults stores P0731 and P0736 on every drive, and the clutch has all the pressure that was commanded. Find the car with a good clutch.',
       hint: 'A shaft that stands has to read zero. What would a reading look like that cannot come down to it?',
       after: (p: { turbine: string; output: string }) =>
-        `The frame says turbine ${p.turbine} and output ${p.output}, and it looks like slip. Its turbine sensor never reads less. A frame holds what the controller was told, so a false speed is in it as faithfully as a true one. In gear, standing, with a car that pulls, the turbine has to read zero. That takes a minute, and it comes before any clutch.`,
+        `The frame says turbine ${p.turbine} and output ${p.output}, and it looks like slip. Its turbine sensor never reads less. A frame holds what the controller was told, so a false speed is in it as faithfully as a true one. With chocks set and a foot on the brake, in gear, in a car that pulls, the turbine has to read zero. That takes a minute, and it comes before any clutch.`,
     },
   },
   reached: {
