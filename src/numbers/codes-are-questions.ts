@@ -19,7 +19,6 @@ const frame = job.first;
 if (frame === null) throw new Error('The car of the lesson stores a code.');
 
 const openWith = (read: readonly Line[]) => asGoodAs(sharesOf(sameAs(job, read)));
-const bothCodes = sharesOf(sameAs(job, ['code', 'other'])).filter((share) => share > 0);
 const hot = storedAt(HOT_C, COLD_C);
 const first = training.drive.ratios.forward;
 
@@ -30,7 +29,6 @@ export const codesAreQuestions: Entries = {
   'codes-faults': count(LISTED.length - 1, 'faults of the list'),
   'codes-stores': count(storesFirst().length, 'faults that can store the code of first gear'),
   'codes-open-code': count(openWith(['code']), 'as open as so many names, code of first read'),
-  'codes-both': count(bothCodes.length, 'names that can store both codes on one drive'),
   'codes-open-frame': count(openWith(LINES), 'as open as so many names, all lines read'),
   'codes-hot': degC(HOT_C, 'drive of the lesson'),
   'codes-cold': degC(COLD_C, 'bay of the lesson'),

@@ -152,6 +152,13 @@ test('twelve faults store it: those of which a kept row has a frame', () => {
   expect(sim.predict.outcome(model).option).toBe('most');
 });
 
+test('the car of the lesson is left with a split seal and a low pressure control, as its words say', () => {
+  const model = makeModel();
+  model.apply({ ...linesOf(...LINES), fault: 'transferSeal', gone: 50, warm: '100' });
+  const left = LISTED.filter((_name, i) => (model.list.value[i] ?? 0) > 0);
+  expect(left).toEqual(['transferSeal', 'pressureControl']);
+});
+
 test('once the time is read, the command tells nothing more', () => {
   const job = jobOf('transferSeal', 50, 100);
   expect(lineWorth(job, ['code', 'time'], 'command')).toBeLessThan(1e-9);
