@@ -30,9 +30,9 @@ export const folders = [
   {
     name: 'numbers-ask-the-car',
     comment:
-      'A number of the course is an answer of the car or the engine, with its name and its quantity; who prints it, and in what sentence, is not its business.',
+      'A number of the course is an answer of the car or the engine, or of the list of faults, with its name and its quantity; who prints it, and in what sentence, is not its business.',
     from: 'src/numbers',
-    mayReach: ['src/engine', 'src/car', 'src/quantity'],
+    mayReach: ['src/engine', 'src/car', 'src/diagnosis', 'src/cases', 'src/quantity'],
     npm: false,
   },
   {

@@ -22,6 +22,8 @@ export type {
   PathCircuit,
   PathCircuitState,
 } from './hydraulic-path/state.ts';
+export { FreezeFrameDrawing } from './freeze-frame/FreezeFrameDrawing.tsx';
+export { describeFreezeFrame } from './freeze-frame/state.ts';
 export { LogPatternsDrawing } from './log-patterns/LogPatternsDrawing.tsx';
 export { describeLogPatterns } from './log-patterns/state.ts';
 export { LogQueueDrawing } from './log-queue/LogQueueDrawing.tsx';

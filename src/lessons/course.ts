@@ -97,6 +97,12 @@ export const workshop: readonly PlannedLesson[] = [
     about: 'What to log, how often, and what a log cannot show.',
   },
   {
+    id: 'codes-are-questions',
+    title: 'Codes are questions',
+    needs: ['live-data'],
+    about: 'What a code asks, what its freeze frame tells, and what Clear erases.',
+  },
+  {
     id: 'outside-first',
     title: 'Outside first',
     needs: ['the-complaint'],
@@ -111,7 +117,7 @@ export const workshop: readonly PlannedLesson[] = [
   {
     id: 'the-next-best-test',
     title: 'The next best test',
-    needs: ['live-data', 'gauge-cold-gauge-hot'],
+    needs: ['codes-are-questions', 'gauge-cold-gauge-hot'],
     about: 'Which test tells most for the minutes it takes.',
   },
   {

@@ -6,6 +6,7 @@ export const stillDrawings = [
   'connector-sleeve',
   'converter',
   'electronic-range',
+  'freeze-frame',
   'log-patterns',
   'log-queue',
   'mechanical-range',

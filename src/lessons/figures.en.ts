@@ -2,6 +2,7 @@ import AskFirst from '../widgets/ask-first/index.astro';
 import ClutchPressure from '../widgets/clutch-pressure/index.astro';
 import Engagement from '../widgets/engagement/index.astro';
 import Fluid from '../widgets/fluid/index.astro';
+import FreezeFrame from '../widgets/freeze-frame/index.astro';
 import GapOrHole from '../widgets/gap-or-hole/index.astro';
 import HeatAndAir from '../widgets/heat-and-air/index.astro';
 import HoldingTorque from '../widgets/holding-torque/index.astro';
@@ -33,6 +34,7 @@ export const figures = {
   Engagement,
   EngineTable,
   Fluid,
+  FreezeFrame,
   GapOrHole,
   HeatAndAir,
   HoldingTorque,

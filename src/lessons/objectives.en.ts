@@ -107,6 +107,14 @@ export const objectives: readonly Objective[] = [
     'Log an engagement and a take-off safely, and write down what makes the log worth keeping.',
   ),
   ...of(
+    'codes-are-questions',
+    'codes',
+    'Say what a generic code asks, by its group, and what it does not say.',
+    'Put the codes of a car in order, and say what a missing speed or a low supply makes of a slip.',
+    'Read a freeze frame line by line, and say what it leaves open and which reading would prove it.',
+    'Save what a Clear would erase, and judge a code that comes back, or stays away, by the drive.',
+  ),
+  ...of(
     'outside-first',
     'outside',
     'Read a level in its window, and say why the same fill reads otherwise at another temperature.',

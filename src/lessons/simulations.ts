@@ -14,6 +14,7 @@ export const simulations: Readonly<Record<string, Simulation>> = {
   ControllerSees: { id: 'controller-sees', tasks: 4 },
   Engagement: { id: 'engagement', tasks: 4 },
   Fluid: { id: 'fluid', tasks: 3 },
+  FreezeFrame: { id: 'freeze-frame', tasks: 3 },
   GapOrHole: { id: 'gap-or-hole', tasks: 4 },
   HeatAndAir: { id: 'heat-and-air', tasks: 3 },
   HoldingTorque: { id: 'holding-torque', tasks: 4 },

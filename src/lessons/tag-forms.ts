@@ -52,6 +52,7 @@ export const tagForms = {
     props: z.strictObject({ of: z.enum(engineTables) }),
   },
   Fluid: picture,
+  FreezeFrame: picture,
   GapOrHole: picture,
   GoDeeper: {
     ...box,

@@ -3,6 +3,7 @@
  * Values come from the car and the engine when the site is built, wrong ones too; nobody types a result.
  */
 import { askedFor } from './asked-for.ts';
+import { codesAreQuestions } from './codes-are-questions.ts';
 import { coldHotAndAir } from './cold-hot-and-air.ts';
 import { hotFluidThinFluid } from './hot-fluid-thin-fluid.ts';
 import { liveData } from './live-data.ts';
@@ -36,5 +37,6 @@ export const numbers = tableOf({
   'warm-up.ts': warmUp,
   'the-complaint.ts': theComplaint,
   'live-data.ts': liveData,
+  'codes-are-questions.ts': codesAreQuestions,
   'outside-first.ts': outsideFirst,
 });

@@ -215,6 +215,8 @@ keys.update({
     # live-data: by hand
     "live-each-asked": 40 / 8,
     "live-longest-asked": 14 - 12,
+    # codes-are-questions: by hand, first gear of the training sheet
+    "codes-slip-asked": 840 - 4 * 60,
 })
 
 if __name__ == "__main__":

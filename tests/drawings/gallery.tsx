@@ -220,6 +220,12 @@ export const samples: readonly Sample[] = [
     mentions: ['Which ranges', 'drained back', 'electrics'],
   },
   {
+    name: 'freeze frame',
+    draw: (id) => <d.FreezeFrameDrawing id={id} />,
+    text: d.describeFreezeFrame(),
+    mentions: ['temperature', 'gear', 'turbine', 'commanded', 'pressure in the clutch'],
+  },
+  {
     name: 'log queue',
     draw: (id) => <d.LogQueueDrawing id={id} state={d.logQueueExample} />,
     text: d.describeLogQueue(d.logQueueExample),

@@ -122,3 +122,16 @@ test('what the lesson on live data says of two cars with one log still holds', (
   // By hand: half a second between rows, over the square root of twelve.
   expect(value('live-spread')).toBeCloseTo(0.144338, 6);
 });
+
+test('what the lesson on codes says of its car and of Clear still holds', () => {
+  // "Most of our faults", "names no part", "nearly nothing cold": by the figures that stand beside the words.
+  expect(value('codes-stores')).toBeGreaterThan(value('codes-faults') / 2);
+  expect(value('codes-open-frame')).toBeGreaterThan(1);
+  expect(value('codes-open-frame')).toBeLessThan(value('codes-open-code') / 2);
+  expect(value('codes-cars-silent')).toBeGreaterThan(value('codes-cars-hot') / 2);
+  // "Pulled down in part", "as the brake was let go", "no line of the frame says so".
+  expect(value('codes-turbine')).toBeLessThan(0.95 * value('codes-engine'));
+  expect(value('codes-after')).toBeLessThan(3.3);
+  expect(value('codes-pressure')).toBeLessThan(value('codes-command') / 2);
+  expect(value('codes-worked-slip')).toBeGreaterThan(value('slip-limit-floor'));
+});

@@ -1,39 +1,20 @@
-import type { Signal } from '@preact/signals';
-import { ASKED, type Asked } from '../../cases/answers.ts';
+import { ASKED } from '../../cases/answers.ts';
+import { NAMES } from '../../diagnosis/hypotheses.ts';
+import { Ask } from '../../simulation/share-list/Ask.tsx';
+import { ShareList } from '../../simulation/share-list/ShareList.tsx';
 import { simulationView, type PictureProps } from '../../simulation/simulation-view.tsx';
-import { makeModel, type AskFirstModel } from './model.ts';
-import { answerWords, worthWords } from './print.ts';
+import { makeModel, OFF, type AskFirstModel } from './model.ts';
+import { answerWords, nameOf, worthWords } from './print.ts';
 import { sim } from './sim.ts';
-import { Suspects } from './Suspects.tsx';
 import { words } from './words.en.ts';
 
-const Picture = ({ model }: PictureProps<AskFirstModel>) => <Suspects model={model} />;
-
-interface QuestionProps {
-  readonly id: string;
-  readonly question: Asked;
-  readonly model: AskFirstModel;
-}
-
-/** A question to press: what it is worth before, what the customer says after. Pressed again, it is taken back. */
-function Question({ id, question, model }: QuestionProps) {
-  const asked: Signal<boolean> = model.givens[question];
-  return (
-    <button
-      type="button"
-      id={id}
-      class="ask-question"
-      aria-pressed={asked.value}
-      onClick={() => (asked.value = !asked.value)}
-    >
-      <strong>{words.questions[question]}</strong>
-      <span>
-        {asked.value
-          ? answerWords(question, model.answers.value[question])
-          : worthWords(model.worth(question))}
-      </span>
-    </button>
-  );
+function Picture({ model }: PictureProps<AskFirstModel>) {
+  const shares = model.list.value;
+  const listed = NAMES.map((name, i) => {
+    const share = shares[i] ?? 0;
+    return { id: name, name: nameOf(name), share, off: share < OFF };
+  });
+  return <ShareList listed={listed} words={words.list} />;
 }
 
 export const View = simulationView({
@@ -46,7 +27,18 @@ export const View = simulationView({
     Object.fromEntries(
       ASKED.map((question) => [
         question,
-        (id: string) => <Question id={id} question={question} model={model} />,
+        (id: string) => (
+          <Ask
+            id={id}
+            asked={model.givens[question]}
+            words={words.questions[question]}
+            under={
+              model.givens[question].value
+                ? answerWords(question, model.answers.value[question])
+                : worthWords(model.worth(question))
+            }
+          />
+        ),
       ]),
     ),
 });
