@@ -20,6 +20,8 @@ export type {
   PathCircuit,
   PathCircuitState,
 } from './hydraulic-path/state.ts';
+export { GaugeHookupDrawing } from './gauge-hookup/GaugeHookupDrawing.tsx';
+export { describeGaugeHookup } from './gauge-hookup/state.ts';
 export { LogPatternsDrawing } from './log-patterns/LogPatternsDrawing.tsx';
 export { describeLogPatterns } from './log-patterns/state.ts';
 export { LogQueueDrawing } from './log-queue/LogQueueDrawing.tsx';

@@ -97,15 +97,15 @@ export const workshop: readonly PlannedLesson[] = [
     about: 'What to log, how often, and what a log cannot show.',
   },
   {
-    id: 'gauge-cold-gauge-hot',
-    title: 'Gauge cold, gauge hot',
-    needs: ['the-complaint'],
-    about: 'Line and clutch pressure at idle and at 1500 rpm, in every range.',
+    id: 'pressures-hot-and-cold',
+    title: 'Pressures hot and cold',
+    needs: ['live-data'],
+    about: 'Pressures in pairs, each beside its command, and what each pair takes off the list.',
   },
   {
     id: 'the-next-best-test',
     title: 'The next best test',
-    needs: ['live-data', 'gauge-cold-gauge-hot'],
+    needs: ['live-data', 'pressures-hot-and-cold'],
     about: 'Which test tells most for the minutes it takes.',
   },
   {

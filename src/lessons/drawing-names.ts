@@ -5,6 +5,7 @@ export const stillDrawings = [
   'complaint-card',
   'converter',
   'electronic-range',
+  'gauge-hookup',
   'log-patterns',
   'log-queue',
   'mechanical-range',

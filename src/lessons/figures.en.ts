@@ -3,6 +3,7 @@ import ClutchPressure from '../widgets/clutch-pressure/index.astro';
 import Engagement from '../widgets/engagement/index.astro';
 import Fluid from '../widgets/fluid/index.astro';
 import GapOrHole from '../widgets/gap-or-hole/index.astro';
+import GaugeBench from '../widgets/gauge-bench/index.astro';
 import HeatAndAir from '../widgets/heat-and-air/index.astro';
 import HoldingTorque from '../widgets/holding-torque/index.astro';
 import NextTest from '../widgets/next-test/index.astro';
@@ -33,6 +34,7 @@ export const figures = {
   EngineTable,
   Fluid,
   GapOrHole,
+  GaugeBench,
   HeatAndAir,
   HoldingTorque,
   NextTest,

@@ -106,4 +106,12 @@ export const objectives: readonly Objective[] = [
     'Say what the pattern of a trace means, and prove a reading before you believe it.',
     'Log an engagement and a take-off safely, and write down what makes the log worth keeping.',
   ),
+  ...of(
+    'pressures-hot-and-cold',
+    'pressures',
+    'Put the pressure readings in order, and hook up a gauge so that nobody is hurt by it.',
+    'Read a pressure beside its command and beside its partner, and say what the pair splits.',
+    'Say what a boosted Reverse, a fluttering needle and a third gear that pulls do and do not prove.',
+    'Say what no gauge can show, and what to do and to write where there is no tap.',
+  ),
 ];

@@ -15,6 +15,7 @@ export const simulations: Readonly<Record<string, Simulation>> = {
   Engagement: { id: 'engagement', tasks: 4 },
   Fluid: { id: 'fluid', tasks: 3 },
   GapOrHole: { id: 'gap-or-hole', tasks: 4 },
+  GaugeBench: { id: 'gauge-bench', tasks: 3 },
   HeatAndAir: { id: 'heat-and-air', tasks: 3 },
   HoldingTorque: { id: 'holding-torque', tasks: 4 },
   SamplingTrap: { id: 'sampling-trap', tasks: 3 },

@@ -53,6 +53,7 @@ export const tagForms = {
   },
   Fluid: picture,
   GapOrHole: picture,
+  GaugeBench: picture,
   GoDeeper: {
     ...box,
     props: z.strictObject({ title }),

@@ -6,6 +6,7 @@ import { askedFor } from './asked-for.ts';
 import { coldHotAndAir } from './cold-hot-and-air.ts';
 import { hotFluidThinFluid } from './hot-fluid-thin-fluid.ts';
 import { liveData } from './live-data.ts';
+import { pressuresHotAndCold } from './pressures-hot-and-cold.ts';
 import { pumpAndRegulator } from './pump-and-regulator.ts';
 import { regulatorToClutch } from './regulator-to-clutch.ts';
 import { tableOf } from './table.ts';
@@ -35,4 +36,5 @@ export const numbers = tableOf({
   'warm-up.ts': warmUp,
   'the-complaint.ts': theComplaint,
   'live-data.ts': liveData,
+  'pressures-hot-and-cold.ts': pressuresHotAndCold,
 });

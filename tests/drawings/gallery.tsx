@@ -216,6 +216,12 @@ export const samples: readonly Sample[] = [
     mentions: ['not applied', 'slow fill', 'drags', 'holds too little', 'sensor', 'harness'],
   },
   {
+    name: 'gauge hook-up',
+    draw: (id) => <d.GaugeHookupDrawing id={id} />,
+    text: d.describeGaugeHookup(),
+    mentions: ['engine off', 'slack', 'exhaust', 'outside the cabin'],
+  },
+  {
     name: 'converter',
     draw: (id) => <d.ConverterDrawing id={id} state={d.converterExample} />,
     text: d.describeConverter(d.converterExample),
