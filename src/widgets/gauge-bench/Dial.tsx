@@ -26,17 +26,25 @@ function on(kPa: number, radius: number): readonly [number, number] {
 const ray = (kPa: number, from: number, to: number): string =>
   `M${on(kPa, from).join(' ')}L${on(kPa, to).join(' ')}`;
 
-/** One hand of the gauge, with its word on the side away from the other. */
+/** One hand of the gauge, with its word beside it, on the side away from the other. */
 function Needle({ kPa, hot, thin, left }: NeedleProps) {
-  const [x, y] = on(kPa, 74);
-  const aside = left ? -7 : 7;
+  const [x, y] = on(kPa, 66);
+  const [endX, endY] = on(kPa, RADIUS);
+  // A step across the hand: its word is wider than high, so it takes a longer one along than up.
+  const [along, up] = [(endY - Y) / RADIUS, (X - endX) / RADIUS];
+  const side = left ? 1 : -1;
   return (
     <>
       <path
         class={`gauge-needle ${hot ? 'gauge-hot' : 'gauge-cold'}${thin ? ' gauge-thin' : ''}`}
         d={ray(kPa, 0, RADIUS - 6)}
       />
-      <text class="gauge-name" x={x + aside} y={y} text-anchor={left ? 'end' : 'start'}>
+      <text
+        class="gauge-name"
+        x={x + 24 * side * along}
+        y={y + 14 * side * up + 5}
+        text-anchor="middle"
+      >
         {hot ? gauge.hot : gauge.cold}
       </text>
     </>

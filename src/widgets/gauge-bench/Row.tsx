@@ -17,7 +17,7 @@ interface Props {
 export function Row({ id, place, model }: Props) {
   const system = useUnits();
   const unit = pressure[system].symbol;
-  const { read, taken } = model;
+  const { read, taken, partners } = model;
   return (
     <fieldset class="gauge-row">
       <legend>{words.row({ place: words.places[place], unit })}</legend>
@@ -25,12 +25,14 @@ export function Row({ id, place, model }: Props) {
         {COLUMNS.map((_column, column) => {
           const reading = readingAt(place, column);
           const on = taken.value.includes(reading);
+          const partner = partners.value.includes(reading);
           const print = (kPa = 0) => formatNumber(kPa, pressure, system);
           return (
             <button
               key={column}
               type="button"
               id={`${id}-${column}`}
+              class={partner ? 'gauge-partner' : undefined}
               aria-pressed={on}
               onClick={() => model.toggle(reading)}
             >
@@ -40,6 +42,7 @@ export function Row({ id, place, model }: Props) {
               </span>
               <strong>{on ? print(read.value[reading]) : words.read}</strong>
               {on && <span>{words.of({ command: print(commands()[reading]) })}</span>}
+              {partner && <span class="visually-hidden">{words.partner}</span>}
             </button>
           );
         })}

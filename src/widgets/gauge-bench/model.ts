@@ -57,6 +57,17 @@ export function makeModel() {
     return FAULT_IDS.filter((name) => names.has(name));
   };
   const fits = computed(() => fitting(taken.value));
+  const pairs = computed((): readonly Pair[] =>
+    PAIRS.filter(
+      ({ first, second }) => taken.value.includes(first) && taken.value.includes(second),
+    ),
+  );
+  /** Readings on the sheet that make a pair with the one on the gauge. */
+  const partners = computed(() =>
+    pairs.value.flatMap(({ first, second }) =>
+      first === shown.value ? [second] : second === shown.value ? [first] : [],
+    ),
+  );
   return {
     givens,
     apply,
@@ -73,11 +84,8 @@ export function makeModel() {
       const sound = solved()[1];
       return sound !== undefined && gives(sound, taken.value, read.value);
     }),
-    pairs: computed((): readonly Pair[] =>
-      PAIRS.filter(
-        ({ first, second }) => taken.value.includes(first) && taken.value.includes(second),
-      ),
-    ),
+    pairs,
+    partners,
     /** Of its command, 1 where it has all of it. */
     shareOf: (reading: number): number =>
       (read.value[reading] ?? 0) / (commands()[reading] ?? Infinity),

@@ -61,10 +61,3 @@ export const PAIRS: readonly Pair[] = [
     })),
   ),
 ];
-
-/** The pair of two readings, whichever way around. */
-export const pairOf = (one: number, other: number): Pair | undefined =>
-  PAIRS.find(
-    ({ first, second }) =>
-      (first === one && second === other) || (first === other && second === one),
-  );

@@ -24,6 +24,7 @@ export const words = {
   hot: (p: { rpm: string }) => `Hot ${p.rpm}`,
   rpm: 'rpm',
   read: 'read',
+  partner: 'partner of the reading on the gauge',
   of: (p: { command: string }) => `of ${p.command}`,
   controls: {
     car: 'The car on the lift',
@@ -34,7 +35,7 @@ export const words = {
   gauge: {
     nothing: 'Nothing is on the gauge yet.',
     set: (p: { place: string; when: string }) => `${p.place}. ${p.when} rpm.`,
-    reads: (p: { read: string; command: string }) => `${p.read} of ${p.command}`,
+    reads: (p: { read: string; command: string }) => `${p.read}, commanded ${p.command}`,
     cold: 'cold',
     hot: 'hot',
     none: 'no reading',
