@@ -109,15 +109,15 @@ export const workshop: readonly PlannedLesson[] = [
     about: 'Level, connector, supply and cable: what each look rules out before the pan comes off.',
   },
   {
-    id: 'gauge-cold-gauge-hot',
-    title: 'Gauge cold, gauge hot',
-    needs: ['the-complaint'],
-    about: 'Line and clutch pressure at idle and at 1500 rpm, in every range.',
+    id: 'pressures-hot-and-cold',
+    title: 'Pressures hot and cold',
+    needs: ['live-data'],
+    about: 'Pressures in pairs, each beside its command, and what each pair takes off the list.',
   },
   {
     id: 'the-next-best-test',
     title: 'The next best test',
-    needs: ['codes-are-questions', 'gauge-cold-gauge-hot'],
+    needs: ['codes-are-questions', 'pressures-hot-and-cold'],
     about: 'Which test tells most for the minutes it takes.',
   },
   {

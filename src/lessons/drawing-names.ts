@@ -7,6 +7,7 @@ export const stillDrawings = [
   'converter',
   'electronic-range',
   'freeze-frame',
+  'gauge-hookup',
   'log-patterns',
   'log-queue',
   'mechanical-range',

@@ -4,6 +4,7 @@ import Engagement from '../widgets/engagement/index.astro';
 import Fluid from '../widgets/fluid/index.astro';
 import FreezeFrame from '../widgets/freeze-frame/index.astro';
 import GapOrHole from '../widgets/gap-or-hole/index.astro';
+import GaugeBench from '../widgets/gauge-bench/index.astro';
 import HeatAndAir from '../widgets/heat-and-air/index.astro';
 import HoldingTorque from '../widgets/holding-torque/index.astro';
 import LevelWindow from '../widgets/level-window/index.astro';
@@ -36,6 +37,7 @@ export const figures = {
   Fluid,
   FreezeFrame,
   GapOrHole,
+  GaugeBench,
   HeatAndAir,
   HoldingTorque,
   LevelWindow,

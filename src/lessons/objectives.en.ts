@@ -122,4 +122,12 @@ export const objectives: readonly Objective[] = [
     'Tell from color, smell and foam what the fluid speaks for, and what it does not prove.',
     'Check connector, supply, ground and cable, and say what each look rules out.',
   ),
+  ...of(
+    'pressures-hot-and-cold',
+    'pressures',
+    'Put the pressure readings in order, and hook up a gauge so that nobody is hurt by it.',
+    'Read a pressure beside its command and beside its partner, and say what the pair splits.',
+    'Say what a boosted Reverse, a fluttering needle and a third gear that pulls do and do not prove.',
+    'Say what no gauge can show, and what to do and to write where there is no tap.',
+  ),
 ];

@@ -16,6 +16,7 @@ export const simulations: Readonly<Record<string, Simulation>> = {
   Fluid: { id: 'fluid', tasks: 3 },
   FreezeFrame: { id: 'freeze-frame', tasks: 3 },
   GapOrHole: { id: 'gap-or-hole', tasks: 4 },
+  GaugeBench: { id: 'gauge-bench', tasks: 3 },
   HeatAndAir: { id: 'heat-and-air', tasks: 3 },
   HoldingTorque: { id: 'holding-torque', tasks: 4 },
   LevelWindow: { id: 'level-window', tasks: 3 },

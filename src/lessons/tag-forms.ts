@@ -54,6 +54,7 @@ export const tagForms = {
   Fluid: picture,
   FreezeFrame: picture,
   GapOrHole: picture,
+  GaugeBench: picture,
   GoDeeper: {
     ...box,
     props: z.strictObject({ title }),

@@ -219,6 +219,12 @@ keys.update({
     "codes-slip-asked": 840 - 4 * 60,
 })
 
+keys.update({
+    "pressures-pump-fast": steady(100, LOAD, faults={"pumpWear": 0.4})["line"],
+    # by hand: 1.3 times
+    "pressures-boost-asked": 650 * 1.3,
+})
+
 if __name__ == "__main__":
     with open(os.path.join(here, "question-keys.json"), "w") as out:
         json.dump(keys, out, indent=2)

@@ -262,6 +262,12 @@ export const samples: readonly Sample[] = [
     mentions: ['over MAX', 'same fluid at 20 °C', 'whip air'],
   },
   {
+    name: 'gauge hook-up',
+    draw: (id) => <d.GaugeHookupDrawing id={id} />,
+    text: d.describeGaugeHookup(),
+    mentions: ['engine off', 'slack', 'exhaust', 'outside the cabin'],
+  },
+  {
     name: 'converter',
     draw: (id) => <d.ConverterDrawing id={id} state={d.converterExample} />,
     text: d.describeConverter(d.converterExample),

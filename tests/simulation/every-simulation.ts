@@ -2,6 +2,8 @@ import { readdirSync, existsSync } from 'node:fs';
 import type { ComponentType } from 'preact';
 import { recordAll } from '../../src/car/record.ts';
 import { bringRecordings } from '../../src/car/recordings.ts';
+import { bringCars } from '../../src/widgets/gauge-bench/cars.ts';
+import { solveCars } from '../../src/widgets/gauge-bench/solve-cars.ts';
 import { firstRun } from '../../src/widgets/engagement/first-run.ts';
 import { openingText } from '../../src/widgets/whole-car/opening.ts';
 import type { Givens, SimModel, SimSpec, TasksFile } from '../../src/simulation/sim-spec.ts';
@@ -24,9 +26,12 @@ const folder = new URL('../../src/widgets/', import.meta.url);
 
 const recordings = recordAll();
 bringRecordings(recordings);
+const cars = solveCars();
+bringCars(cars);
 const PROPS: Readonly<Record<string, OneSimulation['props']>> = {
   'controller-sees': { recordings },
   'sampling-trap': { recordings },
+  'gauge-bench': { cars },
   engagement: { first: firstRun() },
   'whole-car': { opening: openingText() },
 };
