@@ -218,7 +218,7 @@ const printed = ({ x, y, width, height }: Box, em: number): Obstacle => ({
 
 /** A band's two edges: its own name rests on them, every other keeps off. */
 function edgesOf(band: Band, y: PlacedAxis, plot: Box): readonly Box[] {
-  return [band.from, band.to].map((value) => ({ ...plot, y: y.place(value) - 2, height: 4 }));
+  return [band.from, band.to].map((value) => ({ ...plot, y: y.place(value) - 1, height: 2 }));
 }
 
 /** On one line; where something would run through it, on two. */
@@ -310,15 +310,11 @@ function placeBeside(
         pushedInto(plot, at(plot.x + right * plot.width, plot.y + low * plot.height)),
       ),
     ),
-  ].map((box) => {
-    const line = tieTo(px, py, box, em);
-    return { ...box, line, tie: line ? along(...line, em * 0.1) : [] };
-  });
-  const box = candidates[leastCovered(candidates, obstacles, plot)] ?? {
-    ...plot,
-    line: null,
-    tie: [],
-  };
-  obstacles.push(printed(box, em), ...box.tie);
-  return { id, lines, x: box.x, y: box.y + height / 2, tie: box.line };
+  ];
+  const boxesOf = (line: Tie | null): Box[] => (line ? along(...line, em * 0.1) : []);
+  const best = leastCovered(candidates, obstacles, plot, (one) => boxesOf(tieTo(px, py, one, em)));
+  const box = candidates[best] ?? plot;
+  const tie = tieTo(px, py, box, em);
+  obstacles.push(printed(box, em), ...boxesOf(tie));
+  return { id, lines, x: box.x, y: box.y + height / 2, tie };
 }

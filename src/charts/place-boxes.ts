@@ -15,11 +15,6 @@ export const TEXT_WEIGHT = 100;
 /** Of a mark: a name does not cover it, but the tie of another may pass. */
 export const MARK_WEIGHT = 99;
 
-/** A place for a name, and what a line would take that ties it to its mark. */
-interface Candidate extends Box {
-  readonly tie?: readonly Box[];
-}
-
 const OUTSIDE_WEIGHT = 120;
 
 const shared = (a: Box, b: Box): number => {
@@ -32,9 +27,9 @@ const shared = (a: Box, b: Box): number => {
 export function along(x1: number, y1: number, x2: number, y2: number, r: number): Box[] {
   const [across, down] = [x2 - x1, y2 - y1];
   const steps = Math.ceil(Math.hypot(across, down) / (2 * r)) || 1;
-  return Array.from({ length: steps + 1 }, (_, i) => ({
-    x: x1 + (across * i) / steps - r,
-    y: y1 + (down * i) / steps - r,
+  return Array.from({ length: steps }, (_, i) => ({
+    x: x1 + (across * (i + 0.5)) / steps - r,
+    y: y1 + (down * (i + 0.5)) / steps - r,
     width: 2 * r,
     height: 2 * r,
   }));
@@ -46,13 +41,18 @@ export function along(x1: number, y1: number, x2: number, y2: number, r: number)
  * while a slider moves.
  */
 export function leastCovered(
-  candidates: readonly Candidate[],
+  candidates: readonly Box[],
   obstacles: readonly Obstacle[],
   frame: Box,
+  /** What a line would take that ties a candidate to its mark. */
+  tieOf?: (candidate: Box) => readonly Box[],
 ): number {
   let best = 0;
   let least = Number.POSITIVE_INFINITY;
   candidates.forEach((candidate, i) => {
+    // Nothing can be better.
+    if (least < 0.5) return;
+    const tie = tieOf?.(candidate) ?? [];
     const outside = candidate.width * candidate.height - shared(candidate, frame);
     let cost = outside * OUTSIDE_WEIGHT;
     for (const obstacle of obstacles) {
@@ -61,8 +61,7 @@ export function leastCovered(
       const { weight = 1 } = obstacle;
       cost += shared(candidate, obstacle) * weight;
       // A tie may cross a line, but no letters.
-      if (weight === TEXT_WEIGHT)
-        for (const box of candidate.tie ?? []) cost += shared(box, obstacle) * weight;
+      if (weight === TEXT_WEIGHT) for (const box of tie) cost += shared(box, obstacle) * weight;
     }
     if (cost < least - 0.5) {
       least = cost;

@@ -106,10 +106,12 @@ it('a name goes where no tie of it crosses another name', () => {
   const frame = { x: 0, y: 0, width: 100, height: 100 };
   const name = { x: 40, y: 40, width: 20, height: 10, weight: 100 };
   // The mark is at 50, 20; from below the name its tie would run through it.
-  const below = { x: 40, y: 60, width: 20, height: 10, tie: along(50, 60, 50, 20, 1) };
-  const beside = { x: 70, y: 20, width: 20, height: 10, tie: along(70, 25, 50, 20, 1) };
-  expect(leastCovered([below, beside], [name], frame)).toBe(1);
-  expect(leastCovered([below, beside], [], frame)).toBe(0);
+  const below = { x: 40, y: 60, width: 20, height: 10 };
+  const beside = { x: 70, y: 20, width: 20, height: 10 };
+  const tieOf = ({ x, y }: typeof below) =>
+    x === below.x ? along(50, y, 50, 20, 1) : along(x, 25, 50, 20, 1);
+  expect(leastCovered([below, beside], [name], frame, tieOf)).toBe(1);
+  expect(leastCovered([below, beside], [], frame, tieOf)).toBe(0);
 });
 
 it('nothing passes between the boxes along a line', () => {
