@@ -6,18 +6,23 @@ const WITHIN = 0.25;
 
 /**
  * Rows where a speed reads nothing between two high readings: a sensor or its plug, for no shaft stops and comes back in
- * a few hundredths of a second.
+ * a few hundredths of a second. One row of a slow log, or several of a fast one that are over as quickly.
  */
 export function dropouts(time: Float64Array, speed: Float64Array): readonly number[] {
   const found: number[] = [];
-  for (let row = 1; row < speed.length - 1; row += 1) {
-    const [before = Number.NaN, here = Number.NaN, after = Number.NaN] = speed.subarray(
-      row - 1,
-      row + 2,
-    );
-    if (!(here < STOPPED_BELOW_RPM && before >= HIGH_RPM && after >= HIGH_RPM)) continue;
-    const [from = 0, at = 0, to = 0] = time.subarray(row - 1, row + 2);
-    if (at - from <= WITHIN && to - at <= WITHIN) found.push(row);
+  const isHigh = (row: number): boolean => (speed[row] ?? Number.NaN) >= HIGH_RPM;
+  const between = (from: number, to: number): number => (time[to] ?? 0) - (time[from] ?? 0);
+  for (let first = 1; first < speed.length - 1; first += 1) {
+    if (!isHigh(first - 1)) continue;
+    let after = first;
+    while ((speed[after] ?? Number.NaN) < STOPPED_BELOW_RPM) after += 1;
+    if (after === first || !isHigh(after)) continue;
+    const quick =
+      after === first + 1
+        ? between(first - 1, first) <= WITHIN && between(first, after) <= WITHIN
+        : between(first - 1, after) <= WITHIN;
+    if (quick) for (let row = first; row < after; row += 1) found.push(row);
+    first = after;
   }
   return found;
 }
