@@ -110,14 +110,8 @@ test('the table is made away from the page, told of, and can be cancelled', asyn
   await expect(planner.getByRole('button', { name: 'Make the table' })).toBeVisible();
 });
 
-test('a job is on a sheet of one’s own, and says so', async ({ page }) => {
-  // The worker’s place is taken by one that has a table at hand: what is tried here is the way of a table, not its minute.
-  await page.route(/\/worker-[^/]*\.js$/, (route) =>
-    route.fulfill({
-      contentType: 'text/javascript',
-      body: `addEventListener('message', () => postMessage({ kind: 'table', text: '${keptSecondTable}' }));`,
-    }),
-  );
+/** A sheet with one number of its own, and then a job. */
+async function beginJobBesideSheet(page: Page): Promise<void> {
   await begin(page, 'Shop van');
   await page.keyboard.type('3.9');
   await expect(page.locator('.sheet-counted')).toContainText('1 of 72');
@@ -126,6 +120,17 @@ test('a job is on a sheet of one’s own, and says so', async ({ page }) => {
   await expect(page.locator('#jobs')).toHaveAttribute('data-ready', 'true');
   await page.getByLabel('Short label').fill('Bay 3');
   await page.keyboard.press('Enter');
+}
+
+test('a job is on a sheet of one’s own, and says so', async ({ page }) => {
+  // The worker’s place is taken by one that has a table at hand: what is tried here is the way of a table, not its minute.
+  await page.route(/\/worker-[^/]*\.js$/, (route) =>
+    route.fulfill({
+      contentType: 'text/javascript',
+      body: `addEventListener('message', () => postMessage({ kind: 'table', text: '${keptSecondTable}' }));`,
+    }),
+  );
+  await beginJobBesideSheet(page);
   const choice = page.locator('#own-which');
   await expect(choice).toHaveValue('training');
   await expect(page.locator('.next-causes')).not.toContainText('From your numbers');
@@ -169,14 +174,7 @@ test('a job’s file takes the sheet that it runs on to another device', async (
   page,
   browser,
 }) => {
-  await begin(page, 'Shop van');
-  await page.keyboard.type('3.9');
-  await expect(page.locator('.sheet-counted')).toContainText('1 of 72');
-  await page.waitForTimeout(500);
-  await page.goto('/measure/jobs/');
-  await expect(page.locator('#jobs')).toHaveAttribute('data-ready', 'true');
-  await page.getByLabel('Short label').fill('Bay 3');
-  await page.keyboard.press('Enter');
+  await beginJobBesideSheet(page);
   await page.locator('#own-which').selectOption({ label: 'Shop van' });
   await page.getByRole('button', { name: 'All jobs' }).click();
   const [download] = await Promise.all([

@@ -2,6 +2,7 @@ import { TRUE, UNSURE } from '../../cases/talk-list.ts';
 import { NAMES } from '../../diagnosis/hypotheses.ts';
 import { printer } from '../../quantity/print.ts';
 import { percent } from '../../quantity/quantities.ts';
+import { BelowTable } from '../../simulation/below/BelowTable.tsx';
 import type { PictureProps } from '../../simulation/simulation-view.tsx';
 import { useUnits } from '../../ui/use-units.ts';
 import { words } from './below-words.en.ts';
@@ -22,31 +23,21 @@ export function Below({ model }: PictureProps<AskFirstModel>) {
   const { table, taken } = words;
   return (
     <>
-      <figure class="ask-shares">
-        <figcaption>
-          <strong>{table.head}</strong> {table.caption}
-        </figcaption>
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">{table.name}</th>
-              <th scope="col">{table.share}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {shown.map(({ name, share }) => (
-              <tr key={name}>
-                <th scope="row">{nameOf(name)}</th>
-                <td>{print(100 * share, percent)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+      <BelowTable
+        class="ask-shares"
+        head={table.head}
+        caption={table.caption}
+        columns={[table.name, table.share]}
+        rows={shown.map(({ name, share }) => ({
+          key: name,
+          cells: [nameOf(name), print(100 * share, percent)],
+        }))}
+      >
         {rest > 0 && (
           <p>{table.rest({ count: String(rest), share: print(100 * SHOWN, percent) })}</p>
         )}
-      </figure>
-      <div class="ask-taken">
+      </BelowTable>
+      <div class="below-taken">
         <p>
           <strong>{taken.head}</strong> {taken.model}
         </p>

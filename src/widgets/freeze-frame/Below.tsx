@@ -3,6 +3,7 @@ import { drives, LISTED } from '../../cases/frame-list.ts';
 import { isFault } from '../../diagnosis/hypotheses.ts';
 import { printer } from '../../quantity/print.ts';
 import { percent, pressure } from '../../quantity/quantities.ts';
+import { BelowTable } from '../../simulation/below/BelowTable.tsx';
 import type { PictureProps } from '../../simulation/simulation-view.tsx';
 import { useUnits } from '../../ui/use-units.ts';
 import { words } from './below-words.en.ts';
@@ -19,30 +20,21 @@ export function Below({ model }: PictureProps<FreezeFrameModel>) {
   const { first } = model.job.value;
   return (
     <>
-      <figure class="frame-proofs">
-        <figcaption>
-          <strong>{table.head}</strong> {table.caption}
-        </figcaption>
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">{table.name}</th>
-              <th scope="col">{table.share}</th>
-              <th scope="col">{table.proof}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {rows.map(({ name, share }) => (
-              <tr key={name}>
-                <th scope="row">{nameOf(name)}</th>
-                <td>{print(100 * share, percent)}</td>
-                <td>{isFault(name) ? proofs[name] : words.healthy}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </figure>
-      <div class="frame-taken">
+      <BelowTable
+        class="frame-proofs"
+        head={table.head}
+        caption={table.caption}
+        columns={[table.name, table.share, table.proof]}
+        rows={rows.map(({ name, share }) => ({
+          key: name,
+          cells: [
+            nameOf(name),
+            print(100 * share, percent),
+            isFault(name) ? proofs[name] : words.healthy,
+          ],
+        }))}
+      />
+      <div class="below-taken">
         {first && (
           <p>
             {taken.pressure({

@@ -1,5 +1,6 @@
 import { printer } from '../../quantity/print.ts';
 import { percent, pressure } from '../../quantity/quantities.ts';
+import { BelowTable } from '../../simulation/below/BelowTable.tsx';
 import type { PictureProps } from '../../simulation/simulation-view.tsx';
 import { useUnits } from '../../ui/use-units.ts';
 import { words } from './below-words.en.ts';
@@ -30,39 +31,27 @@ function Pairs({ model }: { readonly model: GaugeModel }) {
     .slice(0, MOST);
   const named = model.givens.named.value !== 'none';
   return (
-    <figure class="gauge-table">
-      <figcaption>
-        <strong>{table.head}</strong> {rows.length === 0 ? table.none : table.caption}
-      </figcaption>
-      {rows.length > 0 && (
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">{table.pair}</th>
-              <th scope="col">{table.read}</th>
-              <th scope="col">{table.leaves}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {rows.map(({ pair, leaves }) => (
-              <tr key={`${pair.first}-${pair.second}`}>
-                <th scope="row">{pairName(pair)}</th>
-                <td>
-                  {table.shares({
-                    first: printShare(model.shareOf(pair.first), system),
-                    second: printShare(model.shareOf(pair.second), system),
-                  })}
-                </td>
-                <td>{printCount(leaves)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      )}
+    <BelowTable
+      class="gauge-table"
+      head={table.head}
+      caption={rows.length === 0 ? table.none : table.caption}
+      columns={[table.pair, table.read, table.leaves]}
+      rows={rows.map(({ pair, leaves }) => ({
+        key: `${pair.first}-${pair.second}`,
+        cells: [
+          pairName(pair),
+          table.shares({
+            first: printShare(model.shareOf(pair.first), system),
+            second: printShare(model.shareOf(pair.second), system),
+          }),
+          printCount(leaves),
+        ],
+      }))}
+    >
       {named && rows.length > 0 && model.fits.value.length === 1 && (
         <p>{rows[0]?.leaves === 1 ? fits.single : fits.together}</p>
       )}
-    </figure>
+    </BelowTable>
   );
 }
 
@@ -73,7 +62,7 @@ export function Below({ model }: PictureProps<GaugeModel>) {
   return (
     <>
       <Pairs model={model} />
-      <div class="gauge-taken">
+      <div class="below-taken gauge-taken">
         <p>
           <strong>{fits.head}</strong> {!named && fits.later}
         </p>

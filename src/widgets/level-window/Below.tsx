@@ -43,7 +43,7 @@ export function Below({ model }: PictureProps<LevelModel>) {
         }
         height="short"
       />
-      <div class="level-taken">
+      <div class="below-taken">
         <p>
           <strong>{taken.head}</strong>{' '}
           {taken.model({

@@ -1,6 +1,7 @@
 import { fallsIn, LIVE_CARS, PLUG, SHUDDER, STANDS_RPM } from '../../car/live-cars.ts';
 import { printer } from '../../quantity/print.ts';
 import { seconds, speed } from '../../quantity/quantities.ts';
+import { BelowTable } from '../../simulation/below/BelowTable.tsx';
 import type { PictureProps } from '../../simulation/simulation-view.tsx';
 import { useUnits } from '../../ui/use-units.ts';
 import { words } from './below-words.en.ts';
@@ -16,33 +17,24 @@ export function Below({ model }: PictureProps<TrapModel>) {
   const { table, taken } = words;
   return (
     <>
-      <figure class="trap-cars">
-        <figcaption>
-          <strong>{table.head}</strong> {table.caption}
-        </figcaption>
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">{table.car}</th>
-              <th scope="col">{table.stands}</th>
-              <th scope="col">{table.rows}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {LIVE_CARS.map((car) => {
-              const stands = model.standsAfter(car);
-              return (
-                <tr key={car}>
-                  <th scope="row">{carName(car, system)}</th>
-                  <td>{stands === null ? table.never : print(stands, seconds)}</td>
-                  <td>{fits.has(car) ? <strong>{table.yes}</strong> : table.no}</td>
-                </tr>
-              );
-            })}
-          </tbody>
-        </table>
-      </figure>
-      <div class="trap-taken">
+      <BelowTable
+        class="trap-cars"
+        head={table.head}
+        caption={table.caption}
+        columns={[table.car, table.stands, table.rows]}
+        rows={LIVE_CARS.map((car) => {
+          const stands = model.standsAfter(car);
+          return {
+            key: car,
+            cells: [
+              carName(car, system),
+              stands === null ? table.never : print(stands, seconds),
+              fits.has(car) ? <strong key="yes">{table.yes}</strong> : table.no,
+            ],
+          };
+        })}
+      />
+      <div class="below-taken">
         <p>
           <strong>{taken.head}</strong> {taken.ramp({ falls: print(fallsIn('hot'), seconds) })}
         </p>
