@@ -10,7 +10,8 @@ async function wakeIslands(page: Page): Promise<void> {
   const asleep = page.locator('astro-island[ssr]');
   if ((await asleep.count()) === 0) return;
   await page.evaluate(async () => {
-    const step = innerHeight / 2;
+    // An island wakes 400 px before it is seen.
+    const step = innerHeight;
     for (let top = 0; top < document.documentElement.scrollHeight; top += step) {
       scrollTo(0, top);
       await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve, 20)));
