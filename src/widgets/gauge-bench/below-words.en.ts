@@ -31,7 +31,7 @@ export const words = {
     head: 'What is taken for granted.',
     same: (p: { percent: string; pressure: string }) =>
       `A fault fits if at some stage of wear it gives every number on the sheet within ${p.percent} or ${p.pressure}, whichever is more (our assumption). It is tried in steps of a twentieth, from where a customer would notice, in each clutch it can sit in.`,
-    car: 'Each car has one fault. The gauges have no error of their own here, and a pressure is read once it has settled. In Park the command of idle stands at any engine speed. Third is solved with the high clutch alone.',
+    car: 'Each car has one fault. The commands are fixed here, where a controller would ramp them. The gauges have no error of their own here, and a pressure is read once it has settled. In Park the command of idle stands at any engine speed. Third is solved with the high clutch alone.',
     rev: 'Both commands in Reverse are raised alike. On your car the maker’s table says what is commanded when.',
   },
 };

@@ -16,7 +16,7 @@ export const words = {
     },
     none: {
       words:
-        'A customer says that it slips, hot and cold, in every range. Find a car whose three clutch taps have their command, cold and hot, all at 1500 rpm.',
+        'A customer says that it slips, hot and cold, in every range. Find a car whose three clutch taps have their command, cold and hot, all at 1500 rpm. Here nothing burns.',
       hint: 'It takes two readings at each of three taps. One wrong reading is enough to drop a car.',
       after: (p: { clear: string }) =>
         `${p.clear} cars are like that: one with worn plates, one with a false turbine signal. The gauge cannot tell them apart, nor from a good car. Pressure is cleared, and that is a result. Prove the speed reading next, then look at friction.`,
