@@ -66,7 +66,7 @@ export const objectives: readonly Objective[] = [
     'turbine',
     'Say why the turbine must stop when a range is selected at standstill.',
     'Read a turbine-speed trace and tell a finished engagement from a clutch that slips.',
-    'Say why the same crack lets the turbine stop cold and not hot.',
+    'Say what heat does to the same crack while the clutch fills.',
   ),
   ...of(
     'how-hard-the-converter-pushes',
@@ -95,7 +95,7 @@ export const objectives: readonly Objective[] = [
     'complaint',
     'Put questions to a customer in an order that shortens the list, and say what each answer splits.',
     'Say what the car may be doing when a customer says slips, won’t go, jerks or falls into Neutral.',
-    'Say why minutes alone are a weak clue, and ask for what turns them into a temperature.',
+    'Say what turns a customer’s minutes into a temperature, and ask for it.',
     'Plan a ride with the customer and a drive to the complaint, safely, and say when to stop.',
   ),
   ...of(

@@ -3,7 +3,7 @@ export const words = {
     bothCracks: {
       words: (p: { crack25: string }) =>
         `These limits are slack: the crack of ${p.crack25} never stores its code. Set slip limit and time so that both big cracks store a code and every healthy recording passes.`,
-      hint: 'A code takes two failed checks, one after the other. Shorten the time first, and look at the driver in a hurry before you go too far.',
+      hint: 'A code takes two failed ratio checks, one after the other. Shorten the time first, and look at the driver in a hurry before you go too far.',
       after: (p: { longestOver: string }) =>
         `There is room between the cracks and the healthy cars. A healthy clutch slips ${p.longestOver} at the longest, while it fills with the throttle already open. The time has to be longer than that. The rest is choice, and makers choose differently.`,
     },
