@@ -1,0 +1,149 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { seededRandom } from '../../../src/quiz/seeded-order.ts';
+import { LAST_DAYS, longestGap } from '../../../src/quiz/schedule/exam.ts';
+import type { Idea } from '../../../src/quiz/schedule/interleave.ts';
+import { roundOf, waiting } from '../../../src/quiz/schedule/round.ts';
+import { isConfidentError, isWeak, knownFrom } from '../../../src/quiz/schedule/schedule.ts';
+import { live } from './learner.ts';
+
+const some = (count: number): readonly Idea[] =>
+  Array.from({ length: count }, (_, i) => ({ id: `q${i}`, concept: `c${i % 17}`, lookAlikes: [] }));
+
+/** Answers at random: how often right, and how often sure. */
+const byChance = (seed: number, right: number) => {
+  const random = seededRandom(seed);
+  return () =>
+    ({
+      result: random() < right ? 'right' : random() < 0.3 ? 'partial' : 'wrong',
+      certainty: (1 + Math.floor(random() * 3)) as 1 | 2 | 3,
+    }) as const;
+};
+const seeds = fc.integer({ min: 1, max: 1e6 });
+
+describe('learners of 120 days', () => {
+  test('nothing is asked on the day of the exam or after it, whoever answers how (L8)', () => {
+    fc.assert(
+      fc.property(seeds, fc.integer({ min: 1, max: 119 }), (seed, exam) => {
+        const random = seededRandom(seed + 1);
+        const { answers } = live({
+          items: some(60),
+          days: 120,
+          exam,
+          size: () => Math.floor(random() * 14),
+          answer: byChance(seed, 0.7),
+        });
+        expect(answers.filter(({ day }) => day >= exam)).toEqual([]);
+      }),
+      { numRuns: 25 },
+    );
+  });
+
+  test('who answers all that waits has no gap too long, and every weak question once more in the last days (L8)', () => {
+    fc.assert(
+      fc.property(seeds, fc.integer({ min: 8, max: 110 }), (seed, exam) => {
+        const { answers, seen } = live({
+          items: some(30),
+          days: exam,
+          exam,
+          answer: byChance(seed, 0.75),
+        });
+        const last = new Map<string, number>();
+        for (const { item, day } of answers) {
+          const before = last.get(item);
+          if (before !== undefined && before < exam - LAST_DAYS) {
+            const allowed = longestGap(exam - before);
+            if (day !== exam - LAST_DAYS) expect(day - before).toBeLessThanOrEqual(allowed);
+          }
+          last.set(item, day);
+        }
+        const atLast = seen[exam - LAST_DAYS]?.before;
+        const weak = [...(atLast ?? [])].filter(([, one]) => isWeak(one, exam));
+        for (const [item] of weak) {
+          expect(last.get(item), `${item} with the exam on day ${exam}`).toBeGreaterThanOrEqual(
+            exam - LAST_DAYS,
+          );
+        }
+      }),
+      { numRuns: 25 },
+    );
+  });
+
+  test('nobody waits for ever: six questions a day, sixty in the bank', () => {
+    fc.assert(
+      fc.property(seeds, fc.constantFrom(0.3, 0.6, 0.9), (seed, right) => {
+        const { seen } = live({
+          items: some(60),
+          days: 120,
+          size: () => 6,
+          answer: byChance(seed, right),
+        });
+        const since = new Map<string, number>();
+        let longest = 0;
+        for (const { day, waits, asked } of seen) {
+          for (const { id } of waits.due) if (!since.has(id)) since.set(id, day);
+          for (const { id } of asked) {
+            longest = Math.max(longest, day - (since.get(id) ?? day));
+            since.delete(id);
+          }
+        }
+        for (const [, day] of since) longest = Math.max(longest, 120 - day);
+        // Two of six places go by the day it was due and by nothing else, and 59 others can stand before it.
+        expect(longest).toBeLessThanOrEqual(30);
+        // Half of each round is kept for new ones: 60 of them are through in 20 days.
+        expect(seen[20]?.waits.fresh).toEqual([]);
+      }),
+      { numRuns: 20 },
+    );
+  });
+
+  test('with an exam and enough places, every question has been asked before the last days', () => {
+    fc.assert(
+      fc.property(seeds, fc.integer({ min: 20, max: 100 }), (seed, exam) => {
+        const { seen } = live({
+          items: some(60),
+          days: exam,
+          exam,
+          size: () => 40,
+          answer: byChance(seed, 0.8),
+        });
+        expect(seen[exam - LAST_DAYS]?.waits.fresh).toEqual([]);
+      }),
+      { numRuns: 20 },
+    );
+  });
+});
+
+test('what was certain and wrong opens the round, and takes half of it at most (L13)', () => {
+  fc.assert(
+    fc.property(seeds, (seed) => {
+      const { seen } = live({
+        items: some(40),
+        days: 40,
+        size: () => 8,
+        answer: byChance(seed, 0.5),
+      });
+      for (const { waits, asked, before } of seen) {
+        const isError = ({ id }: Idea): boolean => {
+          const one = before.get(id);
+          return one !== undefined && isConfidentError(one);
+        };
+        if (!waits.due.some(isError)) continue;
+        expect(isError(asked[0] as Idea)).toBe(true);
+        const others = waits.due.filter((item) => !isError(item)).length;
+        if (others >= 8) expect(asked.filter((item) => !isError(item)).length).toBeGreaterThan(0);
+      }
+    }),
+    { numRuns: 20 },
+  );
+});
+
+test('a beginner gets a full round, and an empty bank an empty one', () => {
+  const none = knownFrom([]);
+  const items = some(20);
+  const first = waiting(items, none, { today: 0 });
+  expect(roundOf(first, none, 6).map(({ id }) => id)).toEqual(['q0', 'q1', 'q2', 'q3', 'q4', 'q5']);
+  expect(roundOf(waiting([], none, { today: 0 }), none, 6)).toEqual([]);
+  expect(() => roundOf(first, none, 0)).toThrow(/whole number of questions/u);
+  expect(() => roundOf(first, none, 2.5)).toThrow(/whole number of questions/u);
+});
