@@ -134,6 +134,21 @@ export const folders = [
     npm: true,
   },
   {
+    name: 'rounds-join',
+    comment:
+      'A round puts what the schedule finds due beside the questions and what the device keeps; it asks them as the lessons do, and knows no lesson and no page.',
+    from: 'src/rounds',
+    mayReach: [
+      'src/quiz',
+      'src/quantity',
+      'src/ui',
+      'src/storage',
+      'src/language',
+      'src/widgets/retrieval',
+    ],
+    npm: true,
+  },
+  {
     name: 'quiz-is-pure',
     comment:
       'Grading and scheduling must be testable without a screen, a clock or the physics; numeric keys are computed where questions are loaded and passed in.',

@@ -29,7 +29,7 @@ const over: Readonly<Record<string, number>> = {
   '/lessons/pump-and-regulator/': 2,
   '/lessons/turbine-must-stop/': 8.5,
   '/lessons/two-range-selections/': 1.2,
-  '/lessons/warm-to-the-complaint/': 3.3,
+  '/lessons/warm-to-the-complaint/': 3.4,
   '/measure/': 1.2,
   '/whole-car/': 11.1,
 };

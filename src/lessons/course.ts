@@ -135,19 +135,19 @@ export const workshop: readonly PlannedLesson[] = [
   {
     id: 'do-it-together',
     title: 'Do it together',
-    needs: ['parts-that-seal'],
+    needs: ['air-on-the-bench'],
     about: 'What shares the access, the age and the heat, and when the extra hour pays.',
   },
   {
     id: 'whose-parts',
     title: 'Whose parts',
-    needs: ['do-it-together'],
+    needs: ['parts-that-seal'],
     about: 'How to judge a filter or a seal that has no label.',
   },
   {
     id: 'putting-back',
     title: 'Putting it back',
-    needs: ['whose-parts'],
+    needs: ['parts-that-seal'],
     about: 'Clean, in order and by hand: what goes wrong on the way back together.',
   },
   {
@@ -159,7 +159,7 @@ export const workshop: readonly PlannedLesson[] = [
   {
     id: 'other-complaints',
     title: 'Other complaints, same method',
-    needs: ['proving-the-repair'],
+    needs: ['the-next-best-test'],
     about: 'Late, harsh, flare, shudder and the rest: three checks each, and what decides.',
   },
 ];

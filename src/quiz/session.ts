@@ -23,13 +23,19 @@ export interface Session {
   readonly explaining: boolean;
 }
 
-export function startSession(questions: readonly Asked[], seed: number): Session {
+/** @param order `kept` asks them as they come, where somebody has put them in order; options are mixed either way */
+export function startSession(
+  questions: readonly Asked[],
+  seed: number,
+  order: 'mixed' | 'kept' = 'mixed',
+): Session {
   if (questions.length === 0) throw new Error('A session needs at least one question.');
   const random = seededRandom(seed);
-  const order = spread(shuffled(questions, random)).map((q) =>
+  const asked = order === 'kept' ? questions : spread(shuffled(questions, random));
+  const mixed = asked.map((q) =>
     q.kind === 'number' || q.ordered ? q : { ...q, options: shuffled(q.options, random) },
   );
-  return { seed, questions: order, answers: [], explaining: false };
+  return { seed, questions: mixed, answers: [], explaining: false };
 }
 
 /**

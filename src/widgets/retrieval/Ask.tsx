@@ -11,10 +11,12 @@ interface AskProps {
   readonly model: RetrievalModel;
   readonly asked: Asked;
   readonly id: string;
+  /** What the second button says: it leaves the questions, and they wait. */
+  readonly leave?: string;
 }
 
 /** One question: answer, then certainty, then check. A form, so that Enter works and the browser does the keyboard. */
-export function Ask({ model, asked, id }: AskProps) {
+export function Ask({ model, asked, id, leave = words.uncover }: AskProps) {
   const complaint = model.complaint.value;
   const at = (place: 'answer' | 'certainty'): string | undefined =>
     complaint?.place === place ? complaint.sentence : undefined;
@@ -85,7 +87,7 @@ export function Ask({ model, asked, id }: AskProps) {
           {words.check}
         </button>
         <button type="button" class="quiet" onClick={model.uncover}>
-          {words.uncover}
+          {leave}
         </button>
       </div>
     </form>

@@ -15,9 +15,11 @@ function tag({ correct, taken }: Explained, typed: boolean): string {
 export function Explain({
   model,
   answer,
+  leave = words.uncover,
 }: {
   readonly model: RetrievalModel;
   readonly answer: SessionAnswer;
+  readonly leave?: string;
 }) {
   const { outcome, given } = answer;
   const typed = given.kind === 'typed';
@@ -53,7 +55,7 @@ export function Explain({
           {model.place.value >= model.count ? words.toEnd : words.next}
         </button>
         <button type="button" class="quiet" onClick={model.uncover}>
-          {words.uncover}
+          {leave}
         </button>
       </div>
     </div>

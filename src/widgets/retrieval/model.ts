@@ -32,9 +32,14 @@ export interface Counted {
   readonly certainty: Certainty;
 }
 
+/** An answer from before, to take a round up where it was left. */
+export type Earlier = Pick<Counted, 'item' | 'given' | 'certainty'>;
+
+/** @param which `all` asks every question, in the order they come; else each start picks a few */
 export function retrievalModel(
   questions: readonly Asked[],
   onAnswer: (counted: Counted) => void = () => undefined,
+  which: 'a few' | 'all' = 'a few',
 ) {
   const session = signal<Session | undefined>(undefined);
   /** The lesson is out of sight. */
@@ -74,7 +79,7 @@ export function retrievalModel(
 
   return {
     /** Questions in one round. */
-    count: Math.min(ROUND_SIZE, questions.length),
+    count: which === 'all' ? questions.length : Math.min(ROUND_SIZE, questions.length),
     ...{
       session,
       covered,
@@ -90,10 +95,24 @@ export function retrievalModel(
     },
     start: (seed: number): void => {
       clear();
-      const round = pickRound(questions, seededRandom(seed), before);
-      for (const q of round) before.add(q.id);
-      session.value = startSession(round, seed);
+      if (which === 'all') session.value = startSession(questions, seed, 'kept');
+      else {
+        const round = pickRound(questions, seededRandom(seed), before);
+        for (const q of round) before.add(q.id);
+        session.value = startSession(round, seed);
+      }
       covered.value = true;
+    },
+    /** Answers a round again as it was answered; stops at the first that is not the next, and keeps nothing twice. */
+    takeUp: (answers: readonly Earlier[]): void => {
+      for (const { item, given, certainty: sure } of answers) {
+        const now = session.peek();
+        if (now === undefined || current(now)?.id !== item) return;
+        const answered = answer(now, given, sure);
+        if (!answered.ok) return;
+        session.value = next(answered.session);
+      }
+      if (question.peek() === undefined) covered.value = false;
     },
     carryOn: (): void => {
       covered.value = true;

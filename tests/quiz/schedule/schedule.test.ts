@@ -69,9 +69,7 @@ describe('with an exam ahead', () => {
     )
     .map((steps) => {
       let day = DAY;
-      return steps.map(({ gap, result, certainty }) =>
-        one((day += gap), { result, certainty } as Partial<Answered>),
-      );
+      return steps.map(({ gap, result, certainty }) => one((day += gap), { result, certainty }));
     });
 
   test('nothing falls on it or after it, and no gap is longer than allowed (L8)', () => {

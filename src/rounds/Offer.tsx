@@ -1,0 +1,99 @@
+import { SECONDS_EACH } from '../quiz/schedule/round.ts';
+import type { TodayModel } from './model.ts';
+import { words } from './words.en.ts';
+
+/** What waits, and the one button that begins. */
+export function Offer({ model }: { readonly model: TodayModel }) {
+  const miss = model.miss.value;
+  if (miss !== undefined) {
+    return (
+      <>
+        <p role="alert">{words.miss[miss]}</p>
+        <button
+          type="button"
+          class="act"
+          onClick={() => (miss === 'stuck' ? location.reload() : void model.look())}
+        >
+          {miss === 'stuck' ? words.reload : words.again}
+        </button>
+      </>
+    );
+  }
+  if (!model.ready.value) return <p role="status">{words.reading}</p>;
+  return (
+    <>
+      <Faults model={model} />
+      {model.kept.value === undefined ? <Fresh model={model} /> : <Paused model={model} />}
+      <p role="status">{model.loading.value ? words.loading : ''}</p>
+    </>
+  );
+}
+
+function Paused({ model }: { readonly model: TodayModel }) {
+  const { round, done } = model.kept.value ?? { round: { items: [] }, done: 0 };
+  return (
+    <div class="retrieval-row">
+      <button type="button" class="act" onClick={() => void model.goOn()}>
+        {words.goOn({ place: String(done + 1), of: String(round.items.length) })}
+      </button>
+      <button type="button" class="quiet" onClick={model.drop}>
+        {words.drop}
+      </button>
+    </div>
+  );
+}
+
+function Fresh({ model }: { readonly model: TodayModel }) {
+  const round = model.next.value;
+  if (round.length === 0) return <p>{nothing(model)}</p>;
+  const { due } = model.waits.value;
+  const isDue = new Set(due.map(({ id }) => id));
+  const comeBack = round.filter(({ id }) => isDue.has(id)).length;
+  const said = { due: String(comeBack), fresh: String(round.length - comeBack) };
+  const line =
+    comeBack === 0
+      ? words.onlyFresh(said)
+      : comeBack === round.length
+        ? words.onlyDue(said)
+        : words.waits(said);
+  const more = due.length - comeBack;
+  const minutes = Math.max(1, Math.round((round.length * SECONDS_EACH) / 60));
+  return (
+    <>
+      {model.beginner.value && <p>{words.beginners}</p>}
+      <p class="today-waits">
+        <strong>{line}</strong> {words.lasts({ minutes: String(minutes) })}{' '}
+        {more > 0 && words.more({ more: String(more) })}
+      </p>
+      <button type="button" class="act today-begin" onClick={() => void model.begin()}>
+        {words.begin}
+      </button>
+    </>
+  );
+}
+
+function nothing(model: TodayModel): string {
+  const exam = model.exam.value;
+  if (exam !== undefined && exam <= model.day.value) return words.exam.over;
+  const days = model.nextIn.value;
+  if (days !== undefined) {
+    const { later, tomorrow, inDays } = words.nothing;
+    return later({ when: days === 1 ? tomorrow : inDays({ days: String(days) }) });
+  }
+  return exam === undefined ? words.nothing.never : words.nothing.beforeExam;
+}
+
+function Faults({ model }: { readonly model: TodayModel }) {
+  const read = model.read.value;
+  if (read === undefined) return null;
+  const { status, damaged, answers } = read;
+  return (
+    <>
+      {status !== 'ok' && <p class="today-fault">{words.store[status]}</p>}
+      {damaged.length > 0 && (
+        <p class="today-fault">{words.damaged({ count: String(damaged.length) })}</p>
+      )}
+      {answers.some(({ clockSetBack }) => clockSetBack) && <p class="today-fault">{words.clock}</p>}
+    </>
+  );
+}

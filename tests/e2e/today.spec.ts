@@ -1,0 +1,82 @@
+import type { Page } from '@playwright/test';
+import { expect, test } from './fixtures.ts';
+import { keptAnswers } from './kept-answers.ts';
+
+const address = '/practise/today/';
+
+/** Answers what is on show, by keyboard alone. */
+async function answer(page: Page, place: number): Promise<void> {
+  await expect(page.getByRole('heading', { name: `Question ${place} of 6` })).toBeFocused();
+  const field = page.getByRole('textbox', { name: /Your answer/ });
+  if ((await field.count()) > 0) await field.press('5');
+  else await page.locator('.retrieval-options input').first().press('Space');
+  await page.getByRole('radio', { name: 'Fairly sure' }).press('Space');
+  await page.keyboard.press('Enter');
+  await expect(
+    page.getByRole('heading', { name: `Question ${place} of 6, answered` }),
+  ).toBeFocused();
+  await page.getByRole('button', { name: /Next question|See how it went/ }).press('Enter');
+}
+
+test('a round by keyboard: begun at one press, left by a reload, taken up, and told at the end', async ({
+  page,
+}) => {
+  await page.goto(address);
+  await page.getByRole('button', { name: 'Begin' }).press('Enter');
+  for (const place of [1, 2]) await answer(page, place);
+  await expect(page.getByRole('heading', { name: 'Question 3 of 6' })).toBeFocused();
+  await page.reload();
+  await page.getByRole('button', { name: 'Go on with question 3 of 6' }).press('Enter');
+  for (const place of [3, 4, 5, 6]) await answer(page, place);
+  await expect(page.getByRole('heading', { name: 'How it went' })).toBeFocused();
+  await expect(page.getByText(/of 6 right/)).toBeVisible();
+  const kept = await keptAnswers(page);
+  expect(new Set(kept.map(({ item }) => item)).size).toBe(6);
+  expect(kept).toHaveLength(6);
+  await page.getByRole('button', { name: 'Another round' }).press('Enter');
+  await expect(page.getByRole('button', { name: 'Begin' })).toBeVisible();
+});
+
+test('a month in five visits: what was wrong comes back the next day, and nothing after the exam', async ({
+  page,
+}) => {
+  await page.clock.install({ time: new Date('2026-11-29T09:00:00') });
+  await page.goto(address);
+  await page.getByLabel('Date of your exam').fill('2026-12-20');
+  await page.getByRole('button', { name: 'Set the date' }).click();
+  await expect(page.getByText(/^21 days to your exam/)).toBeVisible();
+  await page.getByRole('button', { name: 'Begin' }).click();
+  for (let place = 1; place <= 6; place += 1) await answer(page, place);
+  await page.clock.setFixedTime(new Date('2026-11-30T09:00:00'));
+  await page.reload();
+  await expect(page.getByText(/come(s)? back, \d new/)).toBeVisible();
+  await page.clock.setFixedTime(new Date('2026-12-20T06:00:00'));
+  await page.reload();
+  await expect(page.getByText(/The day of your exam has come/).first()).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Begin' })).toHaveCount(0);
+  await page.getByRole('button', { name: 'No date' }).click();
+  await expect(page.getByRole('button', { name: 'Begin' })).toBeVisible();
+});
+
+test('a date that cannot be planned for is refused at the field, and stays typed', async ({
+  page,
+}) => {
+  await page.goto(address);
+  const field = page.getByLabel('Date of your exam');
+  await field.fill('2020-01-01');
+  await page.getByRole('button', { name: 'Set the date' }).press('Enter');
+  await expect(page.locator('#today-exam-fault')).toHaveText(/from tomorrow on/);
+  await expect(field).toBeFocused();
+  await expect(field).toHaveValue('2020-01-01');
+});
+
+test('without a connection it says so, and a press tries again', async ({ page, trouble }) => {
+  await page.route('**/questions/index.json', (route) => route.abort('internetdisconnected'));
+  await page.goto(address);
+  await expect(page.getByRole('alert').filter({ hasText: 'could not be loaded' })).toBeVisible();
+  await page.unroute('**/questions/index.json');
+  await page.getByRole('button', { name: 'Try again' }).press('Enter');
+  await expect(page.getByRole('button', { name: 'Begin' })).toBeVisible();
+  // What the test cut off is told of once on the console and as a request that failed.
+  trouble.splice(0, trouble.filter((one) => /questions\/index|ERR_INTERNET/.test(one)).length);
+});
