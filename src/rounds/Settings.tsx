@@ -90,5 +90,8 @@ function ahead(model: TodayModel): string {
   if (days <= 0) return words.exam.over;
   const { fresh, freshToday } = model.waits.value;
   const left = { days: String(days), fresh: String(fresh.length), each: String(freshToday) };
-  return fresh.length === 0 ? words.exam.aheadAll(left) : words.exam.ahead(left);
+  if (fresh.length === 0) return words.exam.aheadAll(left);
+  // Half of a round at most is new.
+  const short = 2 * freshToday > questionsIn(model.plan.value.minutes);
+  return short ? `${words.exam.ahead(left)} ${words.tooShort}` : words.exam.ahead(left);
 }

@@ -8,6 +8,7 @@ import { progressKeeper } from '../storage/progress.ts';
 import type { Asking } from './Asking.tsx';
 import { loadIndex } from './load.ts';
 import { todayModel, type TodayModel } from './model.ts';
+import { Car } from './Car.tsx';
 import { Offer } from './Offer.tsx';
 import { Settings } from './Settings.tsx';
 import { words } from './words.en.ts';
@@ -72,6 +73,7 @@ function Page({ model }: { readonly model: TodayModel }) {
       {asking === undefined || Asks === undefined ? (
         <>
           <Offer model={model} />
+          <Car day={model.day.value} />
           <Settings model={model} />
         </>
       ) : (

@@ -55,6 +55,15 @@ export const words = {
     of: (p: { minutes: string; questions: string }) =>
       `${p.minutes} minutes, ${p.questions} questions`,
   },
+  car: {
+    title: 'Car of the day',
+    about: (p: { number: string; kind: string }) =>
+      `Number ${p.number}, ${p.kind}. Everybody gets the same one today, so you can compare ways at the coffee machine.`,
+    kinds: { 1: 'a plain one', 2: 'with any fault or none', 3: 'perhaps with two faults' },
+    go: 'Bring it in',
+  },
+  tooShort:
+    'Rounds this short do not get through them. Choose a longer one, or do more than one a day.',
   exam: {
     label: 'Date of your exam',
     hint: 'With a date all lessons are planned: nothing comes after it, the gaps shorten toward it, and what is shaky comes back in the last three days.',
