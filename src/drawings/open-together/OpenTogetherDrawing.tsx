@@ -22,7 +22,7 @@ export function OpenTogetherDrawing({ id }: { id: string }): JSX.Element {
       {STEPS.map(([from, to]) => (
         <path key={from} class="dw-line" d={`M58 ${from}H52V${to}H58`} />
       ))}
-      <Label x={2} y={60} lines={words.onBench} />
+      <Label x={2} y={60} lines={words.ifHurt} />
       <Label x={2} y={192} lines={words.bodyOff} />
       <Label x={2} y={352} lines={words.panOff} />
       <path class="dw-centre" d="M137 116V404" />

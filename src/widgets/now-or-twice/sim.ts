@@ -10,8 +10,8 @@ import { words } from './words.en.ts';
 const ACCESS = { min: 0.5, max: 30, step: 0.5 };
 const EXTRA = { min: 0, max: 10, step: 0.1 };
 const IN_100 = { min: 0, max: 100, step: 1 };
-const MONEY = { min: 0, max: 5000, step: 5 };
-const RATE = { min: 5, max: 2000, step: 5 };
+const MONEY = { min: 0, max: 2000, step: 10 };
+const RATE = { min: 10, max: 1000, step: 10 };
 
 const bills = (state: Partial<OpenGivens>) => ({
   cars,

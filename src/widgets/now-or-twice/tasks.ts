@@ -68,6 +68,6 @@ export const tasks: readonly TaskSpec<OpenGivens, OpenModel>[] = [
     ...texts.beside,
     start: VAN,
     controls: ['beside'],
-    ...justPays('beside', besideFrom, 50, 100),
+    ...justPays('beside', besideFrom, 100, 200),
   },
 ];

@@ -6,7 +6,7 @@ import { words } from './words.en.ts';
 const ID = 'stock-or-order-columns';
 const WIDTH = 390;
 const FOOT = 122;
-const HEAD = 22;
+const HEAD = 30;
 /** The last column stands for itself and all beyond it. */
 const LAST = 12;
 const STEP = (WIDTH - 6) / (LAST + 1);
@@ -18,7 +18,9 @@ export function Columns({ model, shown }: { readonly model: ShelfModel; readonly
   const { keep, found, chanceOf } = model.shelf.value;
   const chances = Array.from({ length: LAST }, (_, used) => chanceOf(used));
   const all = [...chances, Math.max(0, 1 - chances.reduce((sum, one) => sum + one, 0))];
-  const high = (chance: number): number => chance * (FOOT - HEAD);
+  // Against the highest, since it is their shares that tell; the number in the corner is the sum of the full ones.
+  const highest = Math.max(...all);
+  const high = (chance: number): number => (chance / highest) * (FOOT - HEAD);
   const said = shown
     ? picture.describe({ keep: printCount(keep), found: printIn100(found) })
     : picture.before;

@@ -9,7 +9,7 @@ import { words } from './words.en.ts';
 const KEEP = { min: 0, max: 12, step: 1 };
 const A_YEAR = { min: 1, max: 150, step: 1 };
 const DAYS = { min: 1, max: 60, step: 1 };
-const PRICE = { min: 0, max: 5000, step: 5 };
+const PRICE = { min: 0, max: 2000, step: 2 };
 
 const found = (state: Partial<ShelfGivens>) => ({
   one: printIn100(shelfAt({ ...state, keep: 1 }).found),

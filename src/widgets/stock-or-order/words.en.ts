@@ -18,10 +18,10 @@ export const words = {
   },
   predict: {
     question: (p: Seal) =>
-      `You use ${p.aYear} of these seals a year, and an order takes ${p.days} days. So in that time you use one, on the average. Whenever one is used you order one. How many do you have to keep so that nine cars in ten find theirs on the shelf?`,
+      `You use ${p.aYear} seals a year, and an order takes ${p.days} days. So in that time you use one, on the average. You order one whenever one is used. How many must you keep so that nine cars in ten find theirs?`,
     options: {
       one: {
-        words: 'One, since that is what gets used meanwhile.',
+        words: 'One, the average.',
         why: (p: Found) =>
           `Cars do not come at even steps. With one kept, ${p.one} cars in 100 find it. The next car finds the shelf bare whenever one is on its way.`,
       },
@@ -50,7 +50,7 @@ export const words = {
     found: 'found on the shelf',
     waits: 'somebody waits',
     beyond: (p: { last: string }) => `${p.last}+`,
-    share: (p: { share: string }) => `${p.share} in 100`,
+    share: (p: { share: string }) => `${p.share} in 100 find it`,
     hidden: '?',
     describe: (p: { keep: string; found: string }) =>
       `Columns: how likely it is that none, one, two or more are used before the order comes. With ${p.keep} kept, ${p.found} cars in 100 find the part on the shelf.`,
