@@ -30,7 +30,7 @@ function Bar({ y, name, total, parts }: BarProps) {
       <text class="bills-total" x={WIDTH - FIRST} y={y} text-anchor="end">
         {total}
       </text>
-      <path class="axis" d={`M${FIRST} ${y + 6}V${y + 10 + HIGH}`} />
+      <path class="bills-foot" d={`M${FIRST} ${y + 6}V${y + 10 + HIGH}`} />
       {parts.map(([work, length]) => {
         const x = at;
         at += length;

@@ -49,7 +49,7 @@ export function Columns({ model, shown }: { readonly model: ShelfModel; readonly
             </g>
           );
         })}
-        <path class="axis" d={`M0 ${FOOT}H${WIDTH}`} />
+        <path class="shelf-foot" d={`M0 ${FOOT}H${WIDTH}`} />
         <text class="shelf-found" x={WIDTH - 3} y={18} text-anchor="end">
           {shown ? picture.share({ share: printIn100(found) }) : picture.hidden}
         </text>
