@@ -6,17 +6,19 @@ import { count, entry, percent, type Entries } from './entry.ts';
 const hours = (value: number, what: string, wrong = {}) => entry('hours', value, what, wrong);
 
 /** A sleeve in a task, six hours deep and two. */
-const SLEEVE = { ...FILTER, extraH: 0.2, price: 10, left: 0.09 };
+const SLEEVE = { ...FILTER, extraH: 0.2, price: 8, left: 0.09 };
 const SHALLOW = { ...SLEEVE, accessH: 2 };
 /** A part in a question: from 10 to 4 cars in 100, eight hours deep. */
 const ASKED = { ...FILTER, accessH: 8, left: 0.1, renewed: 0.04 };
 /** What a part in a question costs [h], and the chances it has. */
-const DEEP = { costs: 1.2, left: 0.12, renewed: 0.04 };
+const DEEP = { costs: 1.2, left: 0.15, renewed: 0.05 };
 /** A filter in a question: used a year, days away. */
 const SHELF = { aYear: 73, days: 10 };
 const meanwhile = usedMeanwhile(SHELF.aYear, SHELF.days);
 const seals = usedMeanwhile(SEAL.aYear, SEAL.days);
-const filters = billsOver(FILTER, CARS);
+/** How many cars a question does. */
+const YEAR = 25;
+const filters = billsOver(FILTER, YEAR);
 
 export const doItTogether: Entries = {
   'together-access': hours(FILTER.accessH, 'access of the example, in and out'),
@@ -61,9 +63,10 @@ export const doItTogether: Entries = {
     },
     'own-cost': { mistake: 'ask for as much access as it costs', value: DEEP.costs },
   }),
-  'together-renewed-20': hours(
+  'together-asked-cars': count(YEAR, 'cars of a question'),
+  'together-asked-bill': hours(
     filters.work + filters.comebacks,
-    'twenty cars with the filter renewed',
+    'so many cars with the filter renewed',
     {
       'work-alone': { mistake: 'let no car come back any more', value: filters.work },
       'comebacks-alone': { mistake: 'forget the work on every car', value: filters.comebacks },

@@ -228,8 +228,8 @@ keys.update({
 keys.update({
     # do-it-together: by hand; the shelf summed from e^-2 2^k / k!
     "together-asked-worth": (10 - 4) / 100 * 8,
-    "together-deep-access": 1.2 / ((12 - 4) / 100),
-    "together-renewed-20": 20 * 0.2 + 20 * 0.02 * 6,
+    "together-deep-access": 1.2 / ((15 - 5) / 100),
+    "together-asked-bill": 25 * 0.2 + 25 * 0.02 * 6,
     "together-shelf-meanwhile": 73 / 365 * 10,
     "together-shelf-keep": next(
         n for n in range(20) if sum(math.exp(-2) * 2**k / math.factorial(k) for k in range(n)) >= 0.9
