@@ -56,7 +56,7 @@ export default defineConfig(
   },
   {
     // The engine is arithmetic: no clock, chance, screen, network, storage or console.
-    files: ['src/engine/**/*.ts', 'src/diagnosis/**/*.ts', 'src/quiz/**/*.ts'],
+    files: ['src/engine/**/*.ts', 'src/shop/**/*.ts', 'src/diagnosis/**/*.ts', 'src/quiz/**/*.ts'],
     rules: {
       'no-restricted-globals': [
         'error',

@@ -11,6 +11,7 @@ export const stillDrawings = [
   'log-patterns',
   'log-queue',
   'mechanical-range',
+  'open-together',
   'park-pawl',
   'speed-sensors',
 ] as const;

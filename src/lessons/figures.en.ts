@@ -9,8 +9,10 @@ import HeatAndAir from '../widgets/heat-and-air/index.astro';
 import HoldingTorque from '../widgets/holding-torque/index.astro';
 import LevelWindow from '../widgets/level-window/index.astro';
 import NextTest from '../widgets/next-test/index.astro';
+import NowOrTwice from '../widgets/now-or-twice/index.astro';
 import SamplingTrap from '../widgets/sampling-trap/index.astro';
 import StallTorque from '../widgets/stall-torque/index.astro';
+import StockOrOrder from '../widgets/stock-or-order/index.astro';
 import WhichRanges from '../widgets/which-ranges/index.astro';
 import WholeCar from '../widgets/whole-car/index.astro';
 import WhoGoesHungry from '../widgets/who-goes-hungry/index.astro';
@@ -42,8 +44,10 @@ export const figures = {
   HoldingTorque,
   LevelWindow,
   NextTest,
+  NowOrTwice,
   SamplingTrap,
   StallTorque,
+  StockOrOrder,
   TwoWays,
   WarmUpDrive,
   WhichRanges,

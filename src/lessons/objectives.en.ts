@@ -130,4 +130,12 @@ export const objectives: readonly Objective[] = [
     'Say what a boosted Reverse, a fluttering needle and a third gear that pulls do and do not prove.',
     'Say what no gauge can show, and what to do and to write where there is no tap.',
   ),
+  ...of(
+    'do-it-together',
+    'together',
+    'Name what shares the access, the age and the heat with a part that failed.',
+    'Work out from your own numbers whether an extra part pays.',
+    'Say why “everything” and “only what was asked” are both no rule.',
+    'Say how many of a part to keep so that it is there.',
+  ),
 ];

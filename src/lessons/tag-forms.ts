@@ -65,6 +65,7 @@ export const tagForms = {
   LevelWindow: picture,
   Mistake: { ...box, inside: top },
   NextTest: picture,
+  NowOrTwice: picture,
   Num: { props: z.strictObject({ id }), stands: 'in a line', holds: false },
   Recap: { ...box, inside: top },
   Retrieval: { ...picture, props: z.strictObject({ lesson: id }), inside: top },
@@ -77,6 +78,7 @@ export const tagForms = {
     holds: false,
   },
   StallTorque: picture,
+  StockOrOrder: picture,
   Sum: { props: z.strictObject({ of: z.string().min(1) }), stands: 'in a line', holds: false },
   Task: {
     ...box,

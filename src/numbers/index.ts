@@ -5,6 +5,7 @@
 import { askedFor } from './asked-for.ts';
 import { codesAreQuestions } from './codes-are-questions.ts';
 import { coldHotAndAir } from './cold-hot-and-air.ts';
+import { doItTogether } from './do-it-together.ts';
 import { hotFluidThinFluid } from './hot-fluid-thin-fluid.ts';
 import { liveData } from './live-data.ts';
 import { pressuresHotAndCold } from './pressures-hot-and-cold.ts';
@@ -41,4 +42,5 @@ export const numbers = tableOf({
   'codes-are-questions.ts': codesAreQuestions,
   'outside-first.ts': outsideFirst,
   'pressures-hot-and-cold.ts': pressuresHotAndCold,
+  'do-it-together.ts': doItTogether,
 });

@@ -54,6 +54,8 @@ export const converterCapacity = both(
   unit('rpm/√(N·m)', 1, WHOLE),
   unit('rpm/√(lbf·ft)', Math.sqrt(NEWTON_METRE_PER_POUND_FOOT), WHOLE),
 );
+/** Labor, as a shop books it: 6, 0.36, 9.6. */
+export const hours = shared('time in hours', unit('h', 1, [[0, 2, 0]]));
 export const milliseconds = shared('time in milliseconds', unit('ms', 1, WHOLE));
 export const friction = shared('friction coefficient', unit('', 1, fixed(2)));
 /** A ratio of speeds: two decimals where they are there, as a parts book prints them. */

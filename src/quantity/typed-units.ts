@@ -47,6 +47,7 @@ const SPELLED: Readonly<Record<string, string>> = {
   rpm: 'r/min rev/min 1/min',
   s: 'sec second seconds',
   min: 'minute minutes',
+  h: 'hr hrs hour hours',
   '%': 'percent',
   cSt: 'mm2/s centistokes',
   'mPa·s': 'cp centipoise',
@@ -66,6 +67,7 @@ const ALSO: Readonly<Record<string, readonly Scale[]>> = {
   size: [scale('cm', 0.1), scale('thousandths', 1000 / MM_PER_INCH)],
   area: [scale('mm²', 100)],
   time: [scale('ms', 1000)],
+  'time in hours': [scale('min', 60)],
   'dynamic viscosity': [scale('Pa·s', 0.001)],
   density: [scale('kg/L', 0.001), scale('lb/gal', LITRE_PER_US_GALLON / GRAM_PER_POUND)],
 };

@@ -225,6 +225,17 @@ keys.update({
     "pressures-boost-asked": 650 * 1.3,
 })
 
+keys.update({
+    # do-it-together: by hand; the shelf summed from e^-2 2^k / k!
+    "together-asked-worth": (10 - 4) / 100 * 8,
+    "together-deep-access": 1.2 / ((15 - 5) / 100),
+    "together-asked-bill": 25 * 0.2 + 25 * 0.02 * 6,
+    "together-shelf-meanwhile": 73 / 365 * 10,
+    "together-shelf-keep": next(
+        n for n in range(20) if sum(math.exp(-2) * 2**k / math.factorial(k) for k in range(n)) >= 0.9
+    ),
+})
+
 if __name__ == "__main__":
     with open(os.path.join(here, "question-keys.json"), "w") as out:
         json.dump(keys, out, indent=2)

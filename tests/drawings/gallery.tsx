@@ -268,6 +268,18 @@ export const samples: readonly Sample[] = [
     mentions: ['engine off', 'slack', 'exhaust', 'outside the cabin'],
   },
   {
+    name: 'what lies open together',
+    draw: (id) => <d.OpenTogetherDrawing id={id} />,
+    text: d.describeOpenTogether(),
+    mentions: [
+      'pan gasket',
+      'bridge or sleeve',
+      'connector sleeve',
+      'if it slipped',
+      'if it burnt',
+    ],
+  },
+  {
     name: 'converter',
     draw: (id) => <d.ConverterDrawing id={id} state={d.converterExample} />,
     text: d.describeConverter(d.converterExample),

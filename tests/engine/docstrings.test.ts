@@ -6,7 +6,9 @@ import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
 import * as engine from '../../src/engine/index.ts';
 
-const ROOT = fileURLToPath(new URL('../../src/engine', import.meta.url));
+const ROOT = fileURLToPath(new URL('../../src', import.meta.url));
+/** Arithmetic, held to the same rules. */
+const FOLDERS = ['engine', 'shop'];
 
 interface Exported {
   readonly file: string;
@@ -71,9 +73,11 @@ function exportsOf(path: string): Exported[] {
   });
 }
 
-const FILES = readdirSync(ROOT, { recursive: true, encoding: 'utf8' })
-  .filter((name) => name.endsWith('.ts'))
-  .map((name) => join(ROOT, name));
+const FILES = FOLDERS.flatMap((folder) =>
+  readdirSync(join(ROOT, folder), { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith('.ts'))
+    .map((name) => join(ROOT, folder, name)),
+);
 const ALL = FILES.flatMap(exportsOf);
 const FUNCTIONS = ALL.filter(
   (one): one is Exported & { parameters: readonly string[] } => one.parameters !== undefined,
@@ -137,7 +141,7 @@ function toleranceOf(text: string): number {
   return Math.min(half, 1e-3 * value) + 1e-12 * value;
 }
 
-describe('every exported function of the engine', () => {
+describe('every exported function of the engine and the shop', () => {
   it('is found at all', () => {
     expect(FUNCTIONS.length).toBeGreaterThan(25);
     for (const name of ['gapFlow', 'solveSteady', 'viscosityIndex', 'airTest', 'findRoot']) {
@@ -174,7 +178,7 @@ describe('every exported function of the engine', () => {
   });
 });
 
-describe('every other export of the engine', () => {
+describe('every other export of them', () => {
   it.each(REST)('$name in $file says what it is', ({ doc }) => {
     expect(doc).toMatch(/\w.*\w/);
   });

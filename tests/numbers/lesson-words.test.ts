@@ -135,3 +135,17 @@ test('what the lesson on codes says of its car and of Clear still holds', () => 
   expect(value('codes-pressure')).toBeLessThan(value('codes-command') / 2);
   expect(value('codes-worked-slip')).toBeGreaterThan(value('slip-limit-floor'));
 });
+
+test('what the lesson on doing it together says of filter, solenoids and shelf still holds', () => {
+  // "So it goes in", "so they stay".
+  expect(value('together-filter')).toBeLessThan(value('together-worth'));
+  expect(value('together-solenoids')).toBeGreaterThan(value('together-worth'));
+  // The sleeve pays six hours deep and not with the pan alone off.
+  expect(value('together-sleeve')).toBeLessThan(value('together-sleeve-worth'));
+  expect(value('together-sleeve')).toBeGreaterThan(value('together-shallow-worth'));
+  // "Served only": fewer than half. Three do for nine in ten.
+  expect(value('together-shelf-one')).toBeLessThan(50);
+  expect(value('together-shelf-three')).toBeGreaterThan(90);
+  // What a question says beside its key, by the cumulative Poisson table for mean 2: 0.9473 with five, 0.8571 with four.
+  expect(value('together-shelf-keep')).toBe(5);
+});
