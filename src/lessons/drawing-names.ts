@@ -12,6 +12,7 @@ export const stillDrawings = [
   'log-queue',
   'mechanical-range',
   'park-pawl',
+  'seal-states',
   'speed-sensors',
 ] as const;
 
