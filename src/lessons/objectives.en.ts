@@ -130,4 +130,12 @@ export const objectives: readonly Objective[] = [
     'Say what a boosted Reverse, a fluttering needle and a third gear that pulls do and do not prove.',
     'Say what no gauge can show, and what to do and to write where there is no tap.',
   ),
+  ...of(
+    'parts-that-seal',
+    'seals',
+    'Say from the temperature of a complaint what to look for on a seal before it is in your hand.',
+    'Read a seal under the light and over a pin: split, cut, set, hard, aged, swollen or extruded, and when it leaks.',
+    'Look at what sits beside a seal, and say when a new one would leak like the old one.',
+    'Say what swollen rubber tells you, and how to judge rubber without a label.',
+  ),
 ];

@@ -7,6 +7,7 @@ import { codesAreQuestions } from './codes-are-questions.ts';
 import { coldHotAndAir } from './cold-hot-and-air.ts';
 import { hotFluidThinFluid } from './hot-fluid-thin-fluid.ts';
 import { liveData } from './live-data.ts';
+import { partsThatSeal } from './parts-that-seal.ts';
 import { pressuresHotAndCold } from './pressures-hot-and-cold.ts';
 import { pumpAndRegulator } from './pump-and-regulator.ts';
 import { regulatorToClutch } from './regulator-to-clutch.ts';
@@ -41,4 +42,5 @@ export const numbers = tableOf({
   'codes-are-questions.ts': codesAreQuestions,
   'outside-first.ts': outsideFirst,
   'pressures-hot-and-cold.ts': pressuresHotAndCold,
+  'parts-that-seal.ts': partsThatSeal,
 });

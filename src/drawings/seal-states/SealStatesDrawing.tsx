@@ -11,8 +11,8 @@ const RADIUS = 56;
 const COLUMNS = [66, 195, 324] as const;
 const ROWS = [60, 240] as const;
 
-/** A strip of rubber bent over a pin, and a piston lip's groove: what two lenses have alike. */
-const BENT = 'M-62 58L-40 16A44 44 0 0 1 40 16L62 58L42 68L20 26A22 22 0 0 0 -20 26L-42 68Z';
+/** A strip of rubber bent over a pin, and a groove with what stood in it when it was new: two lenses each. */
+const BENT = 'M-70 58L-40 2A44 44 0 0 1 40 2L70 58L48 64L20 12A22 22 0 0 0 -20 12L-48 64Z';
 const GROOVE = 'M-60 4H-26V44H26V4H60V60H-60Z';
 const NEW = 'M-26 4C-24 -22 -12 -28 0 -28C12 -28 24 -22 26 4';
 const WALL = 'M30 -60H60V60H30Z';
@@ -48,17 +48,17 @@ function Spot({ id, name, children }: SpotProps): JSX.Element {
 }
 
 export function SealStatesDrawing({ id }: { id: string }): JSX.Element {
-  const pin = <Cut id={id} d={circlePath(0, 36, 20)} />;
+  const pin = <Cut id={id} d={circlePath(0, 22, 20)} />;
   return (
     <Frame id={id} width={390} height={380} title={words.title} desc={describeSealStates()}>
       <Spot id={id} name="split">
         {pin}
         <path class="dw-soft" d={BENT} />
-        <path class="dw-void" d="M-11 -10L-4 0L-3 5L1 11L4 3L5 -2L11 -11L0 -22Z" />
-        <path class="dw-line" d="M-11 -6.500L-4 0L-3 5L1 11L4 3L5 -2L11 -6.500" />
+        <path class="dw-void" d="M-12 -20L-5 -13L-3 -8L1 -3L4 -10L5 -15L12 -20L0 -36Z" />
+        <path class="dw-line" d="M-12 -20L-5 -13L-3 -8L1 -3L4 -10L5 -15L12 -20" />
       </Spot>
       <Spot id={id} name="cut">
-        <path class="dw-soft" d="M-60 10H-16L-1 -3L18 38L6 10H60V60H-60Z" />
+        <path class="dw-soft" d="M-60 10H-18L-5 -4L17 42L13 10H60V60H-60Z" />
         <Cut id={id} d="M-60 -60H4V-12L-60 -34Z" />
       </Spot>
       <Spot id={id} name="swollen">
@@ -79,13 +79,13 @@ export function SealStatesDrawing({ id }: { id: string }): JSX.Element {
       <Spot id={id} name="aged">
         {pin}
         <path class="dw-soft" d={BENT} />
-        <path class="dw-mark-case" d="M-26 14A30 30 0 0 1 26 14" />
+        <path class="dw-mark-case" d="M-27 3A31 31 0 0 1 27 3" />
         {CRAZES.map((turn, i) => (
           <path
             key={turn}
             class="dw-line"
             d={i % 2 === 0 ? 'M0 -44L1 -38L-1 -31' : 'M0 -44L-1 -37'}
-            transform={`translate(0 36) rotate(${turn})`}
+            transform={`translate(0 22) rotate(${turn})`}
           />
         ))}
       </Spot>

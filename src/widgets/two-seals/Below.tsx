@@ -1,6 +1,7 @@
 import { LineChart } from '../../charts/LineChart.tsx';
 import { LIP, SHOP_C, slowness, squeezeMm } from '../../car/lip.ts';
 import { printer } from '../../quantity/print.ts';
+import { dimension } from '../../quantity/part-quantities.ts';
 import { length, temperature, times } from '../../quantity/quantities.ts';
 import { BelowTable } from '../../simulation/below/BelowTable.tsx';
 import { TEMP_AXIS } from '../../simulation/choices/temperatures.ts';
@@ -57,7 +58,7 @@ export function Below({ model }: PictureProps<SealModel>) {
           <strong>{taken.head}</strong>{' '}
           {taken.lip({
             new: print(LIP.newMm, length),
-            reach: print(LIP.reachMm, length),
+            reach: print(LIP.reachMm, dimension),
             glass: print(LIP.glassC, temperature),
           })}
         </p>

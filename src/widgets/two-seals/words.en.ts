@@ -26,7 +26,7 @@ export const words = {
     takeaway:
       'From selecting Drive until the turbine stops. A line that ends is a clutch that the controller gives up.',
     y: 'Time to engage',
-    sound: 'sound',
+    sound: 'healthy',
     split: 'split',
     hard: 'hard lip',
     now: { split: 'split', hard: 'hard lip' },
@@ -34,7 +34,7 @@ export const words = {
   },
   predict: {
     question: (p: Times) =>
-      `A frosty morning, ${p.cold}. A sound car engages Drive in ${p.soundCold}. Car A, with the split transfer seal, takes ${p.splitCold}. Car B, with a hard lip on the forward piston, takes ${p.hardCold}. Warm both to ${p.hot}. What does B do?`,
+      `A frosty morning, ${p.cold}. A healthy car engages Drive in ${p.soundCold}. Car A, with the split transfer seal, takes ${p.splitCold}. Car B, with a hard lip on the forward piston, takes ${p.hardCold}. Warm both to ${p.hot}. What does B do?`,
     options: {
       worse: {
         words: 'Gets later still. A seal that leaks, leaks more hot.',
@@ -44,10 +44,10 @@ export const words = {
       some: {
         words: 'Gets better, but hot it is still clearly late.',
         why: (p: Times) =>
-          `It gets better all the way. What is left of its gap hot is too thin to matter: ${p.hardHot}, and a sound car takes ${p.soundHot}.`,
+          `It gets better all the way. What is left of its gap hot is too thin to matter: ${p.hardHot}, and a healthy car takes ${p.soundHot}.`,
       },
       right: {
-        words: 'Gets right. Hot you cannot tell it from a sound one.',
+        words: 'Gets right. Hot you cannot tell it from a healthy one.',
         why: (p: Times) =>
           `Yes, ${p.hardHot} beside ${p.soundHot}. A hard lip stands off in the cold and lies on again warm, so the leak goes away as the fluid thins.`,
       },
@@ -55,12 +55,12 @@ export const words = {
     runLabel: 'Warm both up',
   },
   outcome: (p: Times) =>
-    `B comes right: ${p.hardHot} at ${p.hot}, beside ${p.soundHot} for a sound car. A goes the other way, and its clutch is given up. At ${p.alike} both take about ${p.both}.`,
+    `B comes right: ${p.hardHot} at ${p.hot}, beside ${p.soundHot} for a healthy car. A goes the other way, and its clutch is given up. At ${p.alike} both take about ${p.both}.`,
   says: {
     times: (p: { temp: string; sound: string; split: string; hard: string }) =>
-      `At ${p.temp}: sound ${p.sound}, split ${p.split}, hard lip ${p.hard}.`,
+      `At ${p.temp}: healthy ${p.sound}, split ${p.split}, hard lip ${p.hard}.`,
     given: (p: { temp: string; sound: string; hard: string }) =>
-      `At ${p.temp}: sound ${p.sound}, hard lip ${p.hard}. With the split seal the controller gives the clutch up.`,
+      `At ${p.temp}: healthy ${p.sound}, hard lip ${p.hard}. With the split seal the controller gives the clutch up.`,
     splitLater: 'The split seal is the late one.',
     hardLater: 'The hard lip is the late one.',
     neither: 'Nobody would complain of either.',
