@@ -1,5 +1,6 @@
 import { LineChart } from '../../charts/LineChart.tsx';
 import { LIP, SHOP_C, slowness, squeezeMm } from '../../car/lip.ts';
+import { HARD_LIP_COLD } from '../../engine/index.ts';
 import { printer } from '../../quantity/print.ts';
 import { dimension } from '../../quantity/part-quantities.ts';
 import { length, temperature, times } from '../../quantity/quantities.ts';
@@ -13,7 +14,7 @@ import { SPAN, TEMPS } from './seals.ts';
 
 const { chart, table, taken } = words;
 /** Where the spring of the rubber is told [°C]; up to a hundred above its glass point the law is good. */
-const ROWS = [-10, 0, 10, SHOP_C, 40];
+const ROWS = [-10, 0, 10];
 const NEW = TEMPS.map((tempC) => squeezeMm(0, tempC));
 
 /** What cold does to the rubber itself, and what the picture leaves out; fetched once the answer is out. */
@@ -62,7 +63,7 @@ export function Below({ model }: PictureProps<SealModel>) {
             glass: print(LIP.glassC, temperature),
           })}
         </p>
-        <p>{taken.gap}</p>
+        <p>{taken.gap({ frost: print(HARD_LIP_COLD.tempC, temperature) })}</p>
         <p>{taken.left}</p>
       </div>
     </>

@@ -12,7 +12,7 @@ const { chart } = words;
 const X_AXIS = { ...TEMP_AXIS, min: SPAN.min, max: SPAN.max };
 const Y_AXIS = { label: chart.y, quantity: seconds, min: 0, max: 2.5 };
 
-/** Three lines over temperature; until the run has ended they are drawn as far as it has come. */
+/** Three lines over temperature; until the run has ended they are drawn as far as it has come, and named at the edge alone. */
 function Picture({ model, revealed, live }: PictureProps<SealModel>) {
   const { givens, now, alike, sound, split, hard } = model;
   const temp = givens.temp.value;
@@ -22,7 +22,9 @@ function Picture({ model, revealed, live }: PictureProps<SealModel>) {
   const meets = cross === null || !revealed ? null : model.at(cross).hard;
   const marks = (['split', 'hard'] as const).flatMap((id) => {
     const y = now.value[id];
-    return y === null ? [] : [{ id, kind: 'now' as const, x: temp, y, words: chart.now[id] }];
+    return y === null
+      ? []
+      : [{ id, kind: 'now' as const, x: temp, y, words: revealed ? chart.now[id] : '' }];
   });
   return (
     <LineChart

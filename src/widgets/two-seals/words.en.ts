@@ -34,7 +34,7 @@ export const words = {
   },
   predict: {
     question: (p: Times) =>
-      `A frosty morning, ${p.cold}. A healthy car engages Drive in ${p.soundCold}. Car A, with the split transfer seal, takes ${p.splitCold}. Car B, with a hard lip on the forward piston, takes ${p.hardCold}. Warm both to ${p.hot}. What does B do?`,
+      `Frost, ${p.cold}. A healthy car engages Drive in ${p.soundCold}, car A with the split seal in ${p.splitCold}, car B with the hard lip in ${p.hardCold}. Warm both to ${p.hot}. What does B do?`,
     options: {
       worse: {
         words: 'Gets later still. A seal that leaks, leaks more hot.',
