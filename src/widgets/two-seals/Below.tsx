@@ -1,6 +1,5 @@
 import { LineChart } from '../../charts/LineChart.tsx';
 import { LIP, SHOP_C, slowness, squeezeMm } from '../../car/lip.ts';
-import { HARD_LIP_COLD } from '../../engine/index.ts';
 import { printer } from '../../quantity/print.ts';
 import { dimension } from '../../quantity/part-quantities.ts';
 import { length, temperature, times } from '../../quantity/quantities.ts';
@@ -9,7 +8,7 @@ import { TEMP_AXIS } from '../../simulation/choices/temperatures.ts';
 import type { PictureProps } from '../../simulation/simulation-view.tsx';
 import { useUnits } from '../../ui/use-units.ts';
 import { words } from './below-words.en.ts';
-import type { SealModel } from './model.ts';
+import { START, type SealModel } from './model.ts';
 import { SPAN, TEMPS } from './seals.ts';
 
 const { chart, table, taken } = words;
@@ -63,7 +62,7 @@ export function Below({ model }: PictureProps<SealModel>) {
             glass: print(LIP.glassC, temperature),
           })}
         </p>
-        <p>{taken.gap({ frost: print(HARD_LIP_COLD.tempC, temperature) })}</p>
+        <p>{taken.gap({ frost: print(START.temp, temperature) })}</p>
         <p>{taken.left}</p>
       </div>
     </>

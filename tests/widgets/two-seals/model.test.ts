@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { slowness, squeezeMm, standsOffBelowC } from '../../../src/car/lip.ts';
+import { HARD_LIP_COLD } from '../../../src/engine/index.ts';
 import { makeModel, START, type SealGivens } from '../../../src/widgets/two-seals/model.ts';
 import { bringSeals, SEALS, timeAt } from '../../../src/widgets/two-seals/seals.ts';
 import { sim } from '../../../src/widgets/two-seals/sim.ts';
@@ -54,6 +55,11 @@ test('the two of the course read alike in a warm shop', () => {
   const model = modelOf({});
   expect(Math.abs((model.alike.value ?? 0) - 31)).toBeLessThan(1);
   expect(modelOf({ crack: '0.4', lip: '50' }).alike.value).toBeNull();
+});
+
+// Said below the picture: the gap of the model grows down to this temperature and no further.
+test('the bench starts where the gap of a hard lip is widest', () => {
+  expect(START.temp).toBe(HARD_LIP_COLD.tempC);
 });
 
 test('frost takes the split seal’s lead away, and a wide crack keeps it', () => {
