@@ -11,7 +11,7 @@ interface Times {
 }
 
 export const words = {
-  title: 'Two seals, two complaints',
+  title: 'Split seal, hard lip',
   controls: {
     crack: 'Crack in the transfer seal',
     lip: 'Piston lip of the other car',
