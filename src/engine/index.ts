@@ -12,6 +12,8 @@ export * from './flow/air.ts';
 export * from './pump/pump.ts';
 export * from './pump/low-level.ts';
 export * from './clutch/torque.ts';
+export * from './rubber/expansion.ts';
+export * from './rubber/spring-back.ts';
 export * from './circuit/clutch-circuit.ts';
 export * from './circuit/steady-state.ts';
 export * from './circuit/air-test.ts';

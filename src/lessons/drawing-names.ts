@@ -13,6 +13,7 @@ export const stillDrawings = [
   'mechanical-range',
   'open-together',
   'park-pawl',
+  'seal-states',
   'speed-sensors',
 ] as const;
 

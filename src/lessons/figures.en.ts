@@ -13,6 +13,7 @@ import NowOrTwice from '../widgets/now-or-twice/index.astro';
 import SamplingTrap from '../widgets/sampling-trap/index.astro';
 import StallTorque from '../widgets/stall-torque/index.astro';
 import StockOrOrder from '../widgets/stock-or-order/index.astro';
+import TwoSeals from '../widgets/two-seals/index.astro';
 import WhichRanges from '../widgets/which-ranges/index.astro';
 import WholeCar from '../widgets/whole-car/index.astro';
 import WhoGoesHungry from '../widgets/who-goes-hungry/index.astro';
@@ -48,6 +49,7 @@ export const figures = {
   SamplingTrap,
   StallTorque,
   StockOrOrder,
+  TwoSeals,
   TwoWays,
   WarmUpDrive,
   WhichRanges,

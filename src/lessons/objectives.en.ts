@@ -138,4 +138,12 @@ export const objectives: readonly Objective[] = [
     'Say why “everything” and “only what was asked” are both no rule.',
     'Say how many of a part to keep so that it is there.',
   ),
+  ...of(
+    'parts-that-seal',
+    'seals',
+    'Say from the temperature of a complaint what to look for on a seal before it is in your hand.',
+    'Read a seal under the light and over a pin: split, cut, set, hard, aged, swollen or extruded, and when it leaks.',
+    'Look at what sits beside a seal, and say when a new one would leak like the old one.',
+    'Say what swollen rubber tells you, and how to judge rubber without a label.',
+  ),
 ];

@@ -8,6 +8,7 @@ import { coldHotAndAir } from './cold-hot-and-air.ts';
 import { doItTogether } from './do-it-together.ts';
 import { hotFluidThinFluid } from './hot-fluid-thin-fluid.ts';
 import { liveData } from './live-data.ts';
+import { partsThatSeal } from './parts-that-seal.ts';
 import { pressuresHotAndCold } from './pressures-hot-and-cold.ts';
 import { pumpAndRegulator } from './pump-and-regulator.ts';
 import { regulatorToClutch } from './regulator-to-clutch.ts';
@@ -43,4 +44,5 @@ export const numbers = tableOf({
   'outside-first.ts': outsideFirst,
   'pressures-hot-and-cold.ts': pressuresHotAndCold,
   'do-it-together.ts': doItTogether,
+  'parts-that-seal.ts': partsThatSeal,
 });

@@ -262,6 +262,12 @@ export const samples: readonly Sample[] = [
     mentions: ['over MAX', 'same fluid at 20 °C', 'whip air'],
   },
   {
+    name: 'seals under a lens',
+    draw: (id) => <d.SealStatesDrawing id={id} />,
+    text: d.describeSealStates(),
+    mentions: ['split', 'cut', 'swollen', 'set one', 'hard lip', 'aged'],
+  },
+  {
     name: 'gauge hook-up',
     draw: (id) => <d.GaugeHookupDrawing id={id} />,
     text: d.describeGaugeHookup(),

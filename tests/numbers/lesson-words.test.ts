@@ -149,3 +149,15 @@ test('what the lesson on doing it together says of filter, solenoids and shelf s
   // What a question says beside its key, by the cumulative Poisson table for mean 2: 0.9473 with five, 0.8571 with four.
   expect(value('together-shelf-keep')).toBe(5);
 });
+
+test('what the lesson on the seal says still holds', () => {
+  // "Hardly anybody would complain": a third of a second more than a healthy car at the most.
+  expect(value('seals-alike-time') - value('seals-sound-100')).toBeLessThan(0.33);
+  // "A warm shop".
+  expect(value('seals-alike')).toBeGreaterThan(24);
+  expect(value('seals-alike')).toBeLessThan(35);
+  // "Frost slows every car", and hot a hard lip is as a healthy one.
+  expect(value('seals-sound-minus-20')).toBeGreaterThan(2 * value('seals-sound-0'));
+  expect(value('seals-hard-100') - value('seals-sound-100')).toBeLessThan(0.03);
+  expect(value('seals-hard-0') - value('seals-sound-0')).toBeGreaterThan(0.5);
+});

@@ -4,6 +4,8 @@ import { recordAll } from '../../src/car/record.ts';
 import { bringRecordings } from '../../src/car/recordings.ts';
 import { bringCars } from '../../src/widgets/gauge-bench/cars.ts';
 import { solveCars } from '../../src/widgets/gauge-bench/solve-cars.ts';
+import { bringSeals } from '../../src/widgets/two-seals/seals.ts';
+import { solveSeals } from '../../src/widgets/two-seals/solve-seals.ts';
 import { firstRun } from '../../src/widgets/engagement/first-run.ts';
 import { openingText } from '../../src/widgets/whole-car/opening.ts';
 import type { Givens, SimModel, SimSpec, TasksFile } from '../../src/simulation/sim-spec.ts';
@@ -28,10 +30,13 @@ const recordings = recordAll();
 bringRecordings(recordings);
 const cars = solveCars();
 bringCars(cars);
+const seals = solveSeals();
+bringSeals(seals);
 const PROPS: Readonly<Record<string, OneSimulation['props']>> = {
   'controller-sees': { recordings },
   'sampling-trap': { recordings },
   'gauge-bench': { cars },
+  'two-seals': { seals },
   engagement: { first: firstRun() },
   'whole-car': { opening: openingText() },
 };
