@@ -130,4 +130,12 @@ export const objectives: readonly Objective[] = [
     'Say what a boosted Reverse, a fluttering needle and a third gear that pulls do and do not prove.',
     'Say what no gauge can show, and what to do and to write where there is no tap.',
   ),
+  ...of(
+    'air-on-the-bench',
+    'bench',
+    'Put the work on the bench in order, from the unwashed pan to the dial, and work with air so that nobody is hurt.',
+    'Read percent held beside a sister, wet alike, and say what a hiss proves and what it does not.',
+    'Say what air on a cold bench cannot find, and what to read in its place.',
+    'Name a part from pan, filter, vacuum and play, each beside a good one or the maker’s figure.',
+  ),
 ];

@@ -3,6 +3,7 @@
  * Values come from the car and the engine when the site is built, wrong ones too; nobody types a result.
  */
 import { askedFor } from './asked-for.ts';
+import { airOnTheBench } from './air-on-the-bench.ts';
 import { codesAreQuestions } from './codes-are-questions.ts';
 import { coldHotAndAir } from './cold-hot-and-air.ts';
 import { hotFluidThinFluid } from './hot-fluid-thin-fluid.ts';
@@ -41,4 +42,5 @@ export const numbers = tableOf({
   'codes-are-questions.ts': codesAreQuestions,
   'outside-first.ts': outsideFirst,
   'pressures-hot-and-cold.ts': pressuresHotAndCold,
+  'air-on-the-bench.ts': airOnTheBench,
 });
