@@ -1,6 +1,6 @@
 import { airReading, PRINTED_CEILINGS } from '../car/air-bench.ts';
 import { makeCar, oneFault, soundCar } from '../car/index.ts';
-import { airHeldByHole, holeArea } from '../engine/index.ts';
+import { airHeldBehind, airHoleFlow, BENCH_AIR, holeArea, TESTER_HOLE } from '../engine/index.ts';
 import { fifthWorn } from './circuit-asks.ts';
 import { kPa, mm, percent, type Entries } from './entry.ts';
 
@@ -9,7 +9,8 @@ const RIG = { supply: 275, hole: 1.5, wet: true };
 const WIDE = 3;
 const LEAKS = { small: 1, even: 1.5, wide: 2, widest: 3 };
 
-const throughHole = (leak: number): number => 100 * airHeldByHole(holeArea(leak / 1e3));
+const throughHole = (leak: number): number =>
+  100 * airHeldBehind(TESTER_HOLE, BENCH_AIR, (air) => airHoleFlow(holeArea(leak / 1e3), air));
 const plain = (leak: number) => percent(throughHole(leak), `held into a hole of ${leak} mm`);
 const areas = (RIG.hole / LEAKS.wide) ** 2;
 /** What a question reads on another rig [kPa]. */

@@ -300,7 +300,7 @@ export const samples: readonly Sample[] = [
     name: 'bench, body off',
     draw: (id) => <d.BenchOpenDrawing id={id} />,
     text: d.describeBenchOpen(),
-    mentions: ['valve body off', 'reverse', 'vacuum', 'snap ring'],
+    mentions: ['valve body off', 'reverse', 'vacuum', 'end play'],
   },
   {
     name: 'air rig, good circuit',

@@ -161,16 +161,17 @@ export function AirRigDrawing({ id, state }: { id: string; state: AirRigState })
         </g>
       )}
       <Label x={0} y={92} lines={[`*${labels.supply}`, words.supply]} />
-      <Label x={96} y={92} anchor="middle" lines={[`*${labels.hole}`, words.hole]} />
       <Label
-        x={138}
-        y={130}
+        x={108}
+        y={114}
         anchor="middle"
-        lines={open ? [`*${labels.held}`, words.held] : [`*${words.shut}`]}
+        lines={[`*${labels.hole}`, words.hole]}
+        to="98,100 96,80"
       />
+      <Label x={168} y={16} lines={open ? [`*${labels.held}`, words.held] : [`*${words.shut}`]} />
       {state.part === 'circuit' ? (
         <g>
-          <Label x={212} y={18} anchor="middle" lines={[words.port]} to="228,14 240,14 250,32" />
+          <Label x={274} y={13} lines={[words.port]} to="272,10 264,14 258,34" />
           <Label x={200} y={164} lines={[words.rings]} to="212,150 212,108" />
           <Label
             x={388}

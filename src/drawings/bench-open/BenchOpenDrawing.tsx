@@ -37,9 +37,8 @@ export function BenchOpenDrawing({ id }: { id: string }): JSX.Element {
         class="dw-solid"
         d="M170 106q8 -6 18 -2t22 0q4 8 0 16t2 14q-10 4 -20 1t-20 2q-4 -8 -1 -16t-1 -15z"
       />
-      {/* shaft with its snap ring, and the dial against its end */}
+      {/* the shaft, and the dial against its end */}
       <path class="dw-solid" d={box(228, 146, 44, 18)} />
-      <path class="dw-ink" d={box(238, 142, 4, 26)} />
       <path class="dw-line" d="M272 155H290" />
       <path class="dw-solid" d={circlePath(312, 155, 22)} />
       <path class="dw-line dw-live" d="M312 155L322 142" />
@@ -54,7 +53,7 @@ export function BenchOpenDrawing({ id }: { id: string }): JSX.Element {
       <path class="gh-hose" d="M218 20C240 20 240 52 258 52" />
       <path class="gh-core" d="M218 20C240 20 240 52 258 52" />
 
-      <Label x={82} y={44} lines={words.air} />
+      <Label x={82} y={30} lines={words.air} />
       {words.ports.map((name, i) => (
         <text
           key={name}
@@ -67,10 +66,9 @@ export function BenchOpenDrawing({ id }: { id: string }): JSX.Element {
         </text>
       ))}
       <Label x={18} y={258} lines={words.seal} to="60,244 84,196" />
-      <Label x={18} y={296} lines={words.rag} to="170,282 200,132" />
+      <Label x={18} y={296} lines={words.rag} to="176,282 211,160 211,132" />
       <Label x={264} y={14} lines={words.body} />
       <Label x={262} y={222} lines={words.dial} />
-      <Label x={240} y={186} lines={words.snap} to="243,174 240,166" />
     </Frame>
   );
 }

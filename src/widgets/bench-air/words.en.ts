@@ -83,9 +83,9 @@ export const words = {
   },
   says: {
     ceiling: (p: { supply: string; low: string }) =>
-      `${p.supply} is over ${p.low}, the most that one manual prints for this test. The valve stays shut. Lower the supply: the maker’s figure decides.`,
+      `${p.supply} is over ${p.low}, the most that one manual prints. The valve stays shut. Lower the supply: the maker’s figure decides.`,
     ceilings: (p: { supply: string; low: string; high: string }) =>
-      `${p.supply} is over both ceilings that we found printed, ${p.low} and ${p.high}. The valve stays shut. Lower the supply: the maker’s figure decides.`,
+      `${p.supply} is over both printed ceilings, ${p.low} and ${p.high}. The valve stays shut. Lower the supply: the maker’s figure decides.`,
     tight: (p: { place: string; held: string }) =>
       `${p.place}: ${p.held} held, no hiss. A whole seal holds all of it.`,
     seal: (p: Heard) =>

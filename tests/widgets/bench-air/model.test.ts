@@ -4,9 +4,12 @@ import { airReading } from '../../../src/car/air-bench.ts';
 import { makeCar, soundCar } from '../../../src/car/car.ts';
 import { clutchKpa } from '../../../src/car/readings.ts';
 import {
-  airHeldByHole,
+  airHeldBehind,
+  airHoleFlow,
+  BENCH_AIR,
   CIRCUITS,
   holeArea,
+  training,
   type AirTestTarget,
 } from '../../../src/engine/index.ts';
 import { makeModel, START, type BenchAirGivens } from '../../../src/widgets/bench-air/model.ts';
@@ -43,7 +46,10 @@ describe('tests/truth/bench_air.py: nozzle and slot in Python, from the model pa
   it('plain holes behind the measuring hole', () => {
     for (const { leak, hole, held } of truth.plain)
       expect(
-        100 * airHeldByHole(holeArea(leak / 1e3), undefined, holeArea(hole / 1e3)),
+        100 *
+          airHeldBehind(holeArea(hole / 1e3), BENCH_AIR, (air) =>
+            airHoleFlow(holeArea(leak / 1e3), air),
+          ),
       ).toBeCloseTo(held, 6);
   });
   it('each unit, in each place, on five rigs, wet and dry', () => {
@@ -63,7 +69,9 @@ test('two choked holes in a row: the pressures are as the areas', () => {
   const behind = (1.5 / 2.1) ** 2 * air.supply;
   expect(behind / air.supply).toBeLessThan(0.5283);
   expect(air.ambient / behind).toBeLessThan(0.5283);
-  expect(airHeldByHole(holeArea(2.1e-3), air)).toBeCloseTo((behind - air.ambient) / 552e3, 9);
+  expect(
+    airHeldBehind(holeArea(1.5e-3), air, (held) => airHoleFlow(holeArea(2.1e-3), held)),
+  ).toBeCloseTo((behind - air.ambient) / 552e3, 9);
 });
 
 // Common practice, no source: no number without its sister, and wet alike.
@@ -120,6 +128,11 @@ test('holding cold air is no proof: units 1 and 5 hold like a good one in every 
         9,
       );
   expect(at({ unit: '1', target: 'transferSeal' }).here.value.held).toBeLessThan(40);
+});
+
+// The lesson says that the line pushes more than twice as hard as the air.
+test('the line at idle is more than twice the air of the rig', () => {
+  expect(training.testPoints.idle.line / 1e3).toBeGreaterThan(2 * START.supply);
 });
 
 // TM 9-2320-280-34, para. 17-8: 50 psi; TM 9-2320-387-24-2, para. 28-10: 80 psi.
