@@ -46,7 +46,7 @@ export const airOnTheBench: Entries = {
   'bench-wide-worn': percent(worn(WIDE), 'worn rings behind a hole that is too wide', {
     'as-narrow': { mistake: 'keep the number of the narrow hole', value: worn(RIG.hole) },
     sound: {
-      mistake: 'let the wide hole make it look like a sound one',
+      mistake: 'let the wide hole make it look like a good one',
       value: airReading(soundCar, 'forward', { ...RIG, hole: WIDE }).held,
     },
   }),

@@ -162,13 +162,13 @@ export function AirRigDrawing({ id, state }: { id: string; state: AirRigState })
       )}
       <Label x={0} y={92} lines={[`*${labels.supply}`, words.supply]} />
       <Label
-        x={108}
-        y={114}
+        x={114}
+        y={115}
         anchor="middle"
         lines={[`*${labels.hole}`, words.hole]}
-        to="98,100 96,80"
+        to="106,100 96,80"
       />
-      <Label x={168} y={16} lines={open ? [`*${labels.held}`, words.held] : [`*${words.shut}`]} />
+      <Label x={166} y={16} lines={open ? [`*${labels.held}`, words.held] : [`*${words.shut}`]} />
       {state.part === 'circuit' ? (
         <g>
           <Label x={274} y={13} lines={[words.port]} to="272,10 264,14 258,34" />
