@@ -1,3 +1,8 @@
+export { AirRigDrawing } from './air-rig/AirRigDrawing.tsx';
+export { airRigExample, describeAirRig } from './air-rig/state.ts';
+export type { AirRigState } from './air-rig/state.ts';
+export { BenchOpenDrawing } from './bench-open/BenchOpenDrawing.tsx';
+export { describeBenchOpen } from './bench-open/state.ts';
 export { CircuitDrawing } from './circuit/CircuitDrawing.tsx';
 export { circuitExample, circuitFrom, describeCircuit } from './circuit/state.ts';
 export type { CircuitState } from './circuit/state.ts';
@@ -22,6 +27,8 @@ export type {
   PathCircuit,
   PathCircuitState,
 } from './hydraulic-path/state.ts';
+export { FilterCutDrawing } from './filter-cut/FilterCutDrawing.tsx';
+export { describeFilterCut } from './filter-cut/state.ts';
 export { FreezeFrameDrawing } from './freeze-frame/FreezeFrameDrawing.tsx';
 export { describeFreezeFrame } from './freeze-frame/state.ts';
 export { SealStatesDrawing } from './seal-states/SealStatesDrawing.tsx';

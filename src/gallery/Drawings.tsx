@@ -1,6 +1,9 @@
 import type { JSX } from 'preact';
 import { circuitFlows, makeCar, readingOf, REFERENCE_CRACK_MM } from '../car/index.ts';
 import {
+  AirRigDrawing,
+  airRigExample,
+  BenchOpenDrawing,
   CircuitDrawing,
   circuitFrom,
   ClutchPackDrawing,
@@ -17,6 +20,7 @@ import {
   SealStatesDrawing,
   MechanicalRangeDrawing,
   OpenTogetherDrawing,
+  FilterCutDrawing,
   FreezeFrameDrawing,
   LogPatternsDrawing,
   LogQueueDrawing,
@@ -114,6 +118,32 @@ const drawings: readonly Drawn[] = [
   { id: 'open-together', draw: (id) => <OpenTogetherDrawing id={id} /> },
   { id: 'log-queue', draw: (id) => <LogQueueDrawing id={id} state={logQueueExample} /> },
   { id: 'log-patterns', draw: (id) => <LogPatternsDrawing id={id} /> },
+  { id: 'filter-cut', draw: (id) => <FilterCutDrawing id={id} /> },
+  { id: 'bench-open', draw: (id) => <BenchOpenDrawing id={id} /> },
+  { id: 'air-rig', draw: (id) => <AirRigDrawing id={id} state={airRigExample} /> },
+  {
+    id: 'air-rig-bad',
+    draw: (id) => (
+      <AirRigDrawing
+        id={id}
+        state={{
+          ...airRigExample,
+          held: 25,
+          applied: false,
+          leaks: { pistonSeal: 0.93, rings: 0.1 },
+        }}
+      />
+    ),
+  },
+  {
+    id: 'air-rig-seal',
+    draw: (id) => (
+      <AirRigDrawing
+        id={id}
+        state={{ ...airRigExample, part: 'seal', held: 32, wet: false, leaks: { transferSeal: 1 } }}
+      />
+    ),
+  },
   { id: 'connector-sleeve', draw: (id) => <ConnectorSleeveDrawing id={id} /> },
   { id: 'pan-level', draw: (id) => <PanLevelDrawing id={id} state={panLevelExample} /> },
   {

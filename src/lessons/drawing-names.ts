@@ -2,10 +2,12 @@
 
 /** Those that print no quantity and stand in their example state. */
 export const stillDrawings = [
+  'bench-open',
   'complaint-card',
   'connector-sleeve',
   'converter',
   'electronic-range',
+  'filter-cut',
   'freeze-frame',
   'gauge-hookup',
   'log-patterns',
@@ -29,6 +31,7 @@ export const measuredNames = [
   'hydraulic-path',
   'sealing-rings',
   'pan-level',
+  'air-rig',
 ] as const;
 
 export type StillName = (typeof stillDrawings)[number];

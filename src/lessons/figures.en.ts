@@ -1,4 +1,5 @@
 import AskFirst from '../widgets/ask-first/index.astro';
+import BenchAir from '../widgets/bench-air/index.astro';
 import ClutchPressure from '../widgets/clutch-pressure/index.astro';
 import Engagement from '../widgets/engagement/index.astro';
 import Fluid from '../widgets/fluid/index.astro';
@@ -31,6 +32,7 @@ import EngineTable from './tags/EngineTable.astro';
  */
 export const figures = {
   AskFirst,
+  BenchAir,
   ClutchPressure,
   ControllerDiagram,
   ControllerSees,

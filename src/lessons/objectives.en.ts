@@ -146,4 +146,12 @@ export const objectives: readonly Objective[] = [
     'Look at what sits beside a seal, and say when a new one would leak like the old one.',
     'Say what swollen rubber tells you, and how to judge rubber without a label.',
   ),
+  ...of(
+    'air-on-the-bench',
+    'bench',
+    'Put the work on the bench in order, from the unwashed pan to the dial, and work with air so that nobody is hurt.',
+    'Read percent held beside a sister, wet alike, and say what a hiss proves and what it does not.',
+    'Say what air on a cold bench cannot find, and what to read in its place.',
+    'Name a part from pan, filter, vacuum and play, each beside a good one or the maker’s figure.',
+  ),
 ];

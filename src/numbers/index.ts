@@ -3,6 +3,7 @@
  * Values come from the car and the engine when the site is built, wrong ones too; nobody types a result.
  */
 import { askedFor } from './asked-for.ts';
+import { airOnTheBench } from './air-on-the-bench.ts';
 import { codesAreQuestions } from './codes-are-questions.ts';
 import { coldHotAndAir } from './cold-hot-and-air.ts';
 import { doItTogether } from './do-it-together.ts';
@@ -45,4 +46,5 @@ export const numbers = tableOf({
   'pressures-hot-and-cold.ts': pressuresHotAndCold,
   'do-it-together.ts': doItTogether,
   'parts-that-seal.ts': partsThatSeal,
+  'air-on-the-bench.ts': airOnTheBench,
 });

@@ -13,6 +13,7 @@ from scipy.optimize import brentq
 here = os.path.dirname(os.path.abspath(__file__))
 sys.path.insert(0, os.path.join(here, "..", "truth"))
 from air import answer as air_test  # noqa: E402
+from nozzle import OUTSIDE, nozzle, slot  # noqa: E402
 from plant import Plant  # noqa: E402
 from rival import Fluid, Gap, Hole  # noqa: E402
 
@@ -236,6 +237,20 @@ keys.update({
     ),
     # parts-that-seal: by hand, 20 mm, (120 - 12) millionths a kelvin, 50 K
     "seals-press-shrinks": 20 * (120e-6 - 12e-6) * 50,
+})
+
+
+# Two nozzles in a row, of 1.5 and 2 mm; by hand, 60 of 250; and worn rings behind a hole of 3 mm.
+def behind(hole, lost, supply=275e3):
+    full = OUTSIDE + supply
+    p = brentq(lambda p: nozzle(math.pi * hole**2 / 4, full, p) - lost(p), OUTSIDE, full, xtol=1e-9)
+    return 100 * (p - OUTSIDE) / supply
+
+
+keys.update({
+    "bench-held-wide": behind(1.5e-3, lambda p: nozzle(math.pi * 2e-3**2 / 4, p, OUTSIDE)),
+    "bench-asked": 100 * 60 / 250,
+    "bench-wide-worn": behind(3e-3, lambda p: min(slot(0.377, 29e-6, 2e-3, p, OUTSIDE), nozzle(0.377 * 29e-6, p, OUTSIDE))),
 })
 
 if __name__ == "__main__":

@@ -84,6 +84,29 @@ const controllerStates: readonly d.ControllerStateName[] = [
   'failSafeDefaultGear',
 ];
 
+const airLabels = d.airRigExample.labels;
+const airBad: d.AirRigState = {
+  ...d.airRigExample,
+  held: 25,
+  applied: false,
+  leaks: { pistonSeal: 0.93, rings: 0.1 },
+  labels: { ...airLabels, held: '25 %' },
+};
+const airPort: d.AirRigState = {
+  ...airBad,
+  held: 9,
+  wet: false,
+  leaks: { openPort: 0.55, rings: 0.47 },
+  labels: { ...airLabels, held: '9 %' },
+};
+const airSeal: d.AirRigState = {
+  ...airBad,
+  part: 'seal',
+  held: 32,
+  leaks: { transferSeal: 1 },
+  labels: { ...airLabels, held: '32 %' },
+};
+
 export const samples: readonly Sample[] = [
   {
     name: 'whole car, standing in Drive',
@@ -284,6 +307,46 @@ export const samples: readonly Sample[] = [
       'if it slipped',
       'if it burnt',
     ],
+    name: 'filter and pan cut open',
+    draw: (id) => <d.FilterCutDrawing id={id} />,
+    text: d.describeFilterCut(),
+    mentions: ['blade', 'neck seal', 'magnet', 'needles'],
+  },
+  {
+    name: 'bench, body off',
+    draw: (id) => <d.BenchOpenDrawing id={id} />,
+    text: d.describeBenchOpen(),
+    mentions: ['valve body off', 'reverse', 'vacuum', 'end play'],
+  },
+  {
+    name: 'air rig, good circuit',
+    draw: (id) => <d.AirRigDrawing id={id} state={d.airRigExample} />,
+    text: d.describeAirRig(d.airRigExample),
+    mentions: ['275 kPa', '1.50 mm', '89 %', 'gone over', 'past the rings', 'bubbles'],
+  },
+  {
+    name: 'air rig, cut piston seal',
+    draw: (id) => <d.AirRigDrawing id={id} state={airBad} />,
+    text: d.describeAirRig(airBad),
+    mentions: ['25 %', 'holds the piston back', 'past the piston seal'],
+  },
+  {
+    name: 'air rig, open port, dry',
+    draw: (id) => <d.AirRigDrawing id={id} state={airPort} />,
+    text: d.describeAirRig(airPort),
+    mentions: ['9 %', 'open port'],
+  },
+  {
+    name: 'air rig, split seal',
+    draw: (id) => <d.AirRigDrawing id={id} state={airSeal} />,
+    text: d.describeAirRig(airSeal),
+    mentions: ['blank plate', '32 %', 'at the split'],
+  },
+  {
+    name: 'air rig, valve shut',
+    draw: (id) => <d.AirRigDrawing id={id} state={{ ...d.airRigExample, held: null, leaks: {} }} />,
+    text: d.describeAirRig({ ...d.airRigExample, held: null, leaks: {} }),
+    mentions: ['valve is shut'],
   },
   {
     name: 'converter',

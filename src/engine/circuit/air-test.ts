@@ -1,42 +1,57 @@
 import { EngineError } from '../error.ts';
 import { BENCH_AIR, airGapFlow, airHoleFlow } from '../flow/air.ts';
 import type { AirSupply } from '../flow/air.ts';
-import { holeArea } from '../flow/hole.ts';
 import type { Gap } from '../flow/gap.ts';
 import { findRoot } from '../numerics/find-root.ts';
 import { atTemperature } from '../transmission/at-temperature.ts';
 import { CIRCUITS } from '../transmission/circuits.ts';
-import type { Circuit } from '../transmission/circuits.ts';
 import type { Plant } from '../transmission/plant.ts';
 import { ICE_POINT_K } from '../units.ts';
+import { BENCH_RIG, RING_IN_AIR, type AirRig, type AirTestTarget } from './air-rig.ts';
 
-/** What can be put under air: a circuit with the valve body off, or the transfer seal on its own. */
-export type AirTestTarget = Circuit | 'transferSeal';
-
-/** A sealing ring's gap as tall in fluid as this [m] counts as sound, and in air stands at the second figure [m]. */
-export const RING_IN_AIR = { inFluid: 25e-6, inAir: 10e-6 } as const;
-/** The hole of the tester between supply and circuit [m2]: 1.5 mm. */
-export const TESTER_HOLE = holeArea(1.5e-3);
-
-/** A film of oil seats the rings: in air only what they have worn beyond sound leaks as it does in fluid. */
-const ringInAir = (rings: Gap): Gap => ({
+/** A film of oil seats the rings: in air only what they have worn beyond sound leaks as it does in fluid. Dry, all of it does. */
+const ringInAir = (rings: Gap, wet: boolean): Gap => ({
   ...rings,
-  height: RING_IN_AIR.inAir + (rings.height - RING_IN_AIR.inFluid),
+  height: wet ? RING_IN_AIR.inAir + (rings.height - RING_IN_AIR.inFluid) : rings.height,
 });
 
+/** A place where air gets away. */
+export type AirWay = 'rings' | 'pistonSeal' | 'hardLip' | 'openPort' | 'transferSeal';
 /** What lets air out of one place: slots, and the area of an open port. */
-interface WaysOut {
-  readonly gaps: readonly Gap[];
+export interface WaysOut {
+  readonly gaps: Partial<Readonly<Record<AirWay, Gap>>>;
   readonly openPortArea: number;
 }
 
-/** The ways out as they are at the air's temperature, so that a search over pressure finds them once. */
-function onBench(plant: Plant, target: AirTestTarget, tempK: number): WaysOut {
+/**
+ * What lets air out of one place, as it is at the air's temperature, so that a search over pressure finds it once.
+ *
+ * Equation: the rings' gap 10 um + (h - 25 um) where a film of oil seats them, h where they are dry; a hard lip as it is at
+ * the air's temperature.
+ *
+ * @param plant the transmission [-]
+ * @param target forward, reverse, high or transferSeal [-]
+ * @param tempK temperature of the air [K]
+ * @param wet whether fluid was put in first [-]
+ * @returns gaps by their place [m], and the area of an open port [m2]
+ * Range: any.
+ * @throws EngineError on an unknown target.
+ * Leaves out: fluid that stands in the passage and is blown out first.
+ * Source: the oil film is ours, and that dry rings leak through all of their gap is ours too.
+ * @example
+ * airWaysOut(training, 'high', 293.15, true).gaps.rings.height // 1e-5
+ */
+export function airWaysOut(
+  plant: Plant,
+  target: AirTestTarget,
+  tempK: number,
+  wet: boolean,
+): WaysOut {
   if (target === 'transferSeal') {
     const split = CIRCUITS.map((circuit) => plant.leaks[circuit].transferSeal).find(
       ({ width }) => width > 0,
     );
-    return { gaps: split === undefined ? [] : [split], openPortArea: 0 };
+    return { gaps: split === undefined ? {} : { transferSeal: split }, openPortArea: 0 };
   }
   if (!CIRCUITS.includes(target)) {
     throw new EngineError(
@@ -46,11 +61,42 @@ function onBench(plant: Plant, target: AirTestTarget, tempK: number): WaysOut {
   }
   const leaks = atTemperature(plant, tempK - ICE_POINT_K).leaks[target];
   const { rings, pistonSeal, hardLip, openPortArea } = leaks;
-  return { gaps: [ringInAir(rings), pistonSeal, hardLip], openPortArea };
+  return { gaps: { rings: ringInAir(rings, wet), pistonSeal, hardLip }, openPortArea };
 }
 
 const airLost = ({ gaps, openPortArea }: WaysOut, air: AirSupply): number =>
-  gaps.reduce((sum, gap) => sum + airGapFlow(gap, air), 0) + airHoleFlow(openPortArea, air);
+  Object.values(gaps).reduce((sum, gap) => sum + airGapFlow(gap, air), 0) +
+  airHoleFlow(openPortArea, air);
+
+/**
+ * What stays of a supply behind a hole: a gauge there reads this share of the supply's.
+ *
+ * Equation: the pressure p at which airHoleFlow(hole, supply to p) = lost(p); (p - ambient) / (supply - ambient).
+ *
+ * @param hole area of the hole [m2]
+ * @param air supply and ambient [Pa absolute], tempK [K]
+ * @param lost what gets away from a pressure behind the hole to ambient, growing with it [kg/s]
+ * @returns share of the supply's gauge pressure, 0 to 1 [-]
+ * Range: supply above ambient.
+ * Leaves out: the volume between hole and leak, which only takes time to fill.
+ * Source: continuity at the nozzle.
+ * @example
+ * airHeldBehind(2e-6, { supply: 376325, ambient: 101325, tempK: 293.15 }, (air) => airHoleFlow(1e-6, air)) // 0.92394
+ */
+export function airHeldBehind(
+  hole: number,
+  air: AirSupply,
+  lost: (behind: AirSupply) => number,
+): number {
+  const { supply, ambient } = air;
+  const spare = (pressure: number): number =>
+    airHoleFlow(hole, { ...air, ambient: pressure }) - lost({ ...air, supply: pressure });
+  const atSupply = spare(supply);
+  // Nothing leaks: the gauge stands at the supply.
+  if (atSupply >= 0) return 1;
+  const { root } = findRoot(spare, ambient, supply, spare(ambient), atSupply);
+  return (root - ambient) / (supply - ambient);
+}
 
 /**
  * Air lost in a bench test: valve body off, so rings, piston seal, hard lip and open port remain of a circuit; the
@@ -71,7 +117,7 @@ const airLost = ({ gaps, openPortArea }: WaysOut, air: AirSupply): number =>
  * airTest(training, 'high') // 6.76077e-4
  */
 export function airTest(plant: Plant, target: AirTestTarget, air: AirSupply = BENCH_AIR): number {
-  return airLost(onBench(plant, target, air.tempK), air);
+  return airLost(airWaysOut(plant, target, air.tempK, true), air);
 }
 
 /**
@@ -83,23 +129,22 @@ export function airTest(plant: Plant, target: AirTestTarget, air: AirSupply = BE
  * @param plant the transmission [-]
  * @param target forward, reverse, high or transferSeal [-]
  * @param air supply and ambient [Pa absolute], tempK [K]; 275 kPa gauge at 20 degC where left out
+ * @param rig hole [m2], and whether fluid was put in first; 1.5 mm and wet where left out
  * @returns share of the supply's gauge pressure, 0 to 1 [-]
  * Range: supply above ambient.
  * @throws EngineError on an unknown target.
  * Leaves out: the volume between hole and leak, which only takes time to fill.
- * Source: continuity at the nozzle; the tester and its hole are ours, no trade limit is known.
+ * Source: continuity at the nozzle; the tester and its hole are ours, no trade limit is known. That dry rings leak through
+ * all of their gap is ours.
  * @example
  * airHeld(training, 'high') // 0.89226
  */
-export function airHeld(plant: Plant, target: AirTestTarget, air: AirSupply = BENCH_AIR): number {
-  const { supply, ambient } = air;
-  const ways = onBench(plant, target, air.tempK);
-  const spare = (pressure: number): number =>
-    airHoleFlow(TESTER_HOLE, { ...air, ambient: pressure }) -
-    airLost(ways, { ...air, supply: pressure });
-  const atSupply = spare(supply);
-  // Nothing leaks: the gauge stands at the supply.
-  if (atSupply >= 0) return 1;
-  const { root } = findRoot(spare, ambient, supply, spare(ambient), atSupply);
-  return (root - ambient) / (supply - ambient);
+export function airHeld(
+  plant: Plant,
+  target: AirTestTarget,
+  air: AirSupply = BENCH_AIR,
+  rig: AirRig = BENCH_RIG,
+): number {
+  const ways = airWaysOut(plant, target, air.tempK, rig.wet);
+  return airHeldBehind(rig.hole, air, (behind) => airLost(ways, behind));
 }

@@ -4,6 +4,7 @@
  */
 import type { JSX } from 'preact';
 import {
+  AirRigDrawing,
   clutchPackExample,
   ClutchPackDrawing,
   clutchPackReleased,
@@ -16,7 +17,15 @@ import {
   TransferSealDrawing,
 } from '../../drawings/index.ts';
 import { GEARS_MM, levelOf, MARK_MM, MIDDLE_MM, WINDOW_C } from '../../car/pan.ts';
-import { COLD_C, makeCar, readingOf, REFERENCE_CRACK_MM, type Reading } from '../../car/index.ts';
+import { airReading } from '../../car/air-bench.ts';
+import {
+  COLD_C,
+  makeCar,
+  readingOf,
+  REFERENCE_CRACK_MM,
+  soundCar,
+  type Reading,
+} from '../../car/index.ts';
 import {
   clutchTorque,
   DEFAULT_FLUID,
@@ -270,6 +279,30 @@ export const measuredDrawings = {
       );
     },
     caption: words.panLevel,
+  },
+  'air-rig': {
+    draw: (id, system) => {
+      const rig = { supply: 275, hole: 1.5, wet: true };
+      const { held, thud, ways } = airReading(soundCar, 'forward', rig);
+      return (
+        <AirRigDrawing
+          id={id}
+          state={{
+            part: 'circuit',
+            held,
+            wet: rig.wet,
+            applied: thud,
+            leaks: { rings: ways.rings ?? 0 },
+            labels: {
+              supply: format(rig.supply, pressure, system),
+              hole: format(rig.hole, length, system),
+              held: format(held, percent, system),
+            },
+          }}
+        />
+      );
+    },
+    caption: words.airRig,
   },
 } as const satisfies Record<MeasuredName, MeasuredDrawing>;
 

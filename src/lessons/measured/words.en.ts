@@ -15,6 +15,8 @@ export const words = {
     'A spool valve at work, here one that feeds a clutch which is nearly full. The command pushes one end, clutch pressure and the spring push the other, and the lands open the way to line or to exhaust.',
   hydraulicPath:
     'The whole way, from sump to clutch, with the forward clutch on. It is a map: sizes and distances are not to scale.',
+  airRig:
+    'Air on a good circuit, wet. What comes in through the hole is what gets past the rings, and the gauge keeps the rest. The way to the drum is shortened, and the lower half is left out.',
   panLevel:
     'One fill, and nothing missing: in the window between the marks, cold below MIN. The pan is invented, and its heights are drawn larger than its widths.',
   sealingRings:

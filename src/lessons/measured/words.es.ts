@@ -16,6 +16,8 @@ export const words: typeof en = {
     'Una válvula de carrete trabajando; esta alimenta un embrague que ya está casi lleno. El mando empuja un extremo, la presión del embrague y el resorte empujan el otro, y los bordes abren el paso a la línea o a la descarga.',
   hydraulicPath:
     'Todo el camino, del cárter al embrague, con el embrague delantero aplicado. Es un mapa: los tamaños y las distancias no van a escala.',
+  airRig:
+    'Aire en un circuito sano, mojado. Lo que entra por el orificio es lo que se escapa por los anillos, y el manómetro conserva el resto. El camino al tambor está acortado y falta la mitad de abajo.',
   panLevel:
     'Un solo llenado, y no falta nada: en la ventana queda entre las marcas, frío queda abajo de MIN. El cárter es inventado, y las alturas se dibujan más grandes que los anchos.',
   sealingRings:
