@@ -307,6 +307,8 @@ export const samples: readonly Sample[] = [
       'if it slipped',
       'if it burnt',
     ],
+  },
+  {
     name: 'filter and pan cut open',
     draw: (id) => <d.FilterCutDrawing id={id} />,
     text: d.describeFilterCut(),
