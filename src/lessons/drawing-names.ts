@@ -6,6 +6,7 @@ export const stillDrawings = [
   'connector-sleeve',
   'converter',
   'electronic-range',
+  'filter-build',
   'freeze-frame',
   'gauge-hookup',
   'log-patterns',

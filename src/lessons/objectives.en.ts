@@ -130,4 +130,12 @@ export const objectives: readonly Objective[] = [
     'Say what a boosted Reverse, a fluttering needle and a third gear that pulls do and do not prove.',
     'Say what no gauge can show, and what to do and to write where there is no tap.',
   ),
+  ...of(
+    'whose-parts',
+    'whose',
+    'Say why two filters that look alike part ways cold and at speed, and what number shows it.',
+    'Look a filter over beside the maker’s part: media, seams, neck seal and height.',
+    'Do a pour test that counts, and say what it hides and what it cannot tell.',
+    'Judge an unknown rubber by its hardness before and after hot fluid, and say what to fit meanwhile.',
+  ),
 ];

@@ -21,6 +21,7 @@ import { twoRangeSelections } from './two-range-selections.ts';
 import { warmUp } from './warm-up.ts';
 import { whatPressureDoes } from './what-pressure-does.ts';
 import { whatSlipIs } from './what-slip-is.ts';
+import { whoseParts } from './whose-parts.ts';
 
 export const numbers = tableOf({
   'temperatures.ts': temperatures,
@@ -41,4 +42,5 @@ export const numbers = tableOf({
   'codes-are-questions.ts': codesAreQuestions,
   'outside-first.ts': outsideFirst,
   'pressures-hot-and-cold.ts': pressuresHotAndCold,
+  'whose-parts.ts': whoseParts,
 });

@@ -225,6 +225,13 @@ keys.update({
     "pressures-boost-asked": 650 * 1.3,
 })
 
+keys.update({
+    # whose-parts: Darcy's law by hand on the rival fluid; a fifth and two pours by hand
+    "filter-quarter-from": 60 * 60e3 / (Fluid(LOW, 0).mu * 3.4e8 / 0.25 * 17e-6),
+    "pour-longest": 12 * 1.2,
+    "media-of-asked": 100 * 12 / 30,
+})
+
 if __name__ == "__main__":
     with open(os.path.join(here, "question-keys.json"), "w") as out:
         json.dump(keys, out, indent=2)

@@ -262,6 +262,12 @@ export const samples: readonly Sample[] = [
     mentions: ['over MAX', 'same fluid at 20 °C', 'whip air'],
   },
   {
+    name: 'two filters cut open',
+    draw: (id) => <d.FilterBuildDrawing id={id} />,
+    text: d.describeFilterBuild(),
+    mentions: ['12 pleats', '6 pleats', 'half the media', 'seam', 'draw air'],
+  },
+  {
     name: 'gauge hook-up',
     draw: (id) => <d.GaugeHookupDrawing id={id} />,
     text: d.describeGaugeHookup(),
