@@ -5,12 +5,12 @@
  */
 import {
   DEFAULT_FLUID,
+  filterLoss,
   findRoot,
   fluidAt,
   fluidClasses,
   FLUID_TEMP_C,
   makeFluid,
-  pumpIntake,
   revPerSecond,
   training,
   type FluidState,
@@ -42,16 +42,14 @@ export interface Drawn {
 
 /** What the pump asks of a filter and what it gets. */
 export function drawnThrough({ media, engineRpm }: Drawn, { dynamic }: FluidState) {
-  const resistance = pump.suctionResistance / media;
-  const speed = revPerSecond(engineRpm);
-  const asked = pump.displacement * speed;
-  const got = pumpIntake({ ...pump, suctionResistance: resistance }, speed, dynamic);
+  const asked = pump.displacement * revPerSecond(engineRpm);
+  const wantedKpa = filterLoss(pump.suctionResistance / media, asked, dynamic) / 1e3;
   return {
-    /** Lost in the filter, and what all of the flow would lose there [kPa]. */
-    lostKpa: (dynamic * resistance * got) / 1e3,
-    wantedKpa: (dynamic * resistance * asked) / 1e3,
+    /** What all of the flow would lose there, and what is lost [kPa]. */
+    wantedKpa,
+    lostKpa: Math.min(wantedKpa, LIMIT_KPA),
     /** What the pump gets of what it asks for, 0 to 1. */
-    share: asked === 0 ? 1 : got / asked,
+    share: Math.min(1, LIMIT_KPA / wantedKpa),
   };
 }
 

@@ -23,7 +23,7 @@ export type {
   PathCircuitState,
 } from './hydraulic-path/state.ts';
 export { FilterBuildDrawing } from './filter-build/FilterBuildDrawing.tsx';
-export { describeFilterBuild, PLEATS } from './filter-build/state.ts';
+export { describeFilterBuild } from './filter-build/state.ts';
 export { FreezeFrameDrawing } from './freeze-frame/FreezeFrameDrawing.tsx';
 export { describeFreezeFrame } from './freeze-frame/state.ts';
 export { GaugeHookupDrawing } from './gauge-hookup/GaugeHookupDrawing.tsx';

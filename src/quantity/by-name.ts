@@ -16,7 +16,6 @@ import {
   workedTorque,
   converterCapacity,
   milliseconds,
-  watchTime,
   friction,
   ratio,
   multiple,
@@ -43,6 +42,7 @@ import {
   count,
 } from './quantities.ts';
 import type { Quantity } from './quantity.ts';
+import { watchTime } from './watch-time.ts';
 
 export const quantities = {
   pressure,

@@ -55,14 +55,6 @@ export const converterCapacity = both(
   unit('rpm/√(lbf·ft)', Math.sqrt(NEWTON_METRE_PER_POUND_FOOT), WHOLE),
 );
 export const milliseconds = shared('time in milliseconds', unit('ms', 1, WHOLE));
-/** As a watch in the hand has it. */
-export const watchTime = shared(
-  'time by the watch',
-  unit('s', 1, [
-    [0, 1],
-    [10, 0],
-  ]),
-);
 export const friction = shared('friction coefficient', unit('', 1, fixed(2)));
 /** A ratio of speeds: two decimals where they are there, as a parts book prints them. */
 export const ratio = shared('ratio', unit('', 1, [[0, 2, 1]]));

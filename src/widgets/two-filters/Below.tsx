@@ -37,7 +37,7 @@ export function Below({ model }: PictureProps<FiltersModel>) {
         <p>{taken.sheet({ limit: print(LIMIT_KPA, pressure) })}</p>
         <p>
           {taken.pour({
-            litres: print(POUR.litres, fluidVolume),
+            amount: print(POUR.litres, fluidVolume),
             head: print(POUR.headMm, dimension),
           })}
         </p>

@@ -1,9 +1,10 @@
 import { LineChart } from '../../charts/LineChart.tsx';
 import type { Mark, Series } from '../../charts/line-data.ts';
 import { LIMIT_KPA, POUR } from '../../car/filters.ts';
-import { fluidVolume, watchTime } from '../../quantity/part-quantities.ts';
+import { fluidVolume } from '../../quantity/part-quantities.ts';
 import { printer } from '../../quantity/print.ts';
 import { pressure, temperature } from '../../quantity/quantities.ts';
+import { watchTime } from '../../quantity/watch-time.ts';
 import { TEMP_AXIS, TEMPS } from '../../simulation/choices/temperatures.ts';
 import { gripOf } from '../../simulation/grip-of.tsx';
 import { simulationView, type PictureProps } from '../../simulation/simulation-view.tsx';

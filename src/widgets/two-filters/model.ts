@@ -27,10 +27,9 @@ const sharesOf = ({ open, media }: Pick<FiltersGivens, 'open' | 'media'>) => ({
   maker: open / 100,
   unknown: media / 100,
 });
-const each = <T>(make: (part: Part) => T): Record<Part, T> => ({
-  maker: make('maker'),
-  unknown: make('unknown'),
-});
+function each<T>(make: (part: Part) => T): Record<Part, T> {
+  return { maker: make('maker'), unknown: make('unknown') };
+}
 
 /** Both filters at one temperature and speed, under the pump and in the pour. */
 export function filtersAt(state: Partial<FiltersGivens>) {

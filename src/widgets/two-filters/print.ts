@@ -1,8 +1,9 @@
 import { printer } from '../../quantity/print.ts';
 import { POUR } from '../../car/filters.ts';
-import { fluidVolume, watchTime } from '../../quantity/part-quantities.ts';
+import { fluidVolume } from '../../quantity/part-quantities.ts';
 import { percent, pressure, speed, temperature, times } from '../../quantity/quantities.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
+import { watchTime } from '../../quantity/watch-time.ts';
 import type { FiltersModel, Part } from './model.ts';
 import { words } from './words.en.ts';
 

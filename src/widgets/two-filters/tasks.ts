@@ -1,8 +1,9 @@
 import { COLD_C } from '../../car/cold-and-hot.ts';
 import { drawnThrough, FIFTH, fluidIn, LIMIT_KPA, POUR, POUR_WARM_C } from '../../car/filters.ts';
-import { fluidVolume, watchTime } from '../../quantity/part-quantities.ts';
+import { fluidVolume } from '../../quantity/part-quantities.ts';
 import { printer } from '../../quantity/print.ts';
 import { percent, pressure, speed, temperature, times } from '../../quantity/quantities.ts';
+import { watchTime } from '../../quantity/watch-time.ts';
 import { aim, judged } from '../../simulation/judged.ts';
 import type { TaskSpec } from '../../simulation/sim-spec.ts';
 import { told } from '../../simulation/told.ts';
