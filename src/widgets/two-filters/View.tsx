@@ -60,7 +60,7 @@ function Picture({ model, revealed, live }: PictureProps<FiltersModel>) {
                 id: `starved-${part}`,
                 x: below,
                 y: LIMIT_KPA,
-                words: (s) => words.lost.starved({ temp: printer(s)(below, temperature) }),
+                words: (s) => words.lost.starved[part]({ temp: printer(s)(below, temperature) }),
               },
             ];
       })
@@ -69,7 +69,7 @@ function Picture({ model, revealed, live }: PictureProps<FiltersModel>) {
     <LineChart
       id="two-filters-lost"
       name={words.lost.name}
-      takeaway={(s) => words.lost.takeaway({ limit: printer(s)(LIMIT_KPA, pressure) })}
+      takeaway={words.lost.takeaway}
       xAxis={TEMP_AXIS}
       yAxis={LOST_AXIS}
       x={TEMPS}

@@ -58,16 +58,18 @@ export const words = {
         `Behind the unknown part the pump is starved: it gets ${p.share}.`,
     },
     pour: (p: { temp: string; amount: string; maker: string; unknown: string; ratio: string }) =>
-      `At ${p.temp} ${p.amount} runs through the maker’s part in ${p.maker}, and through the unknown part in ${p.unknown}: ${p.ratio} times as long.`,
+      `Poured at ${p.temp}, ${p.amount} runs through the maker’s part in ${p.maker}, and through the unknown part in ${p.unknown}: ${p.ratio} times as long.`,
     pours: (p: { temp: string }) => `Both are poured at ${p.temp}, each with the same amount.`,
   },
   lost: {
     name: 'Lost in the filter, against temperature',
-    takeaway: (p: { limit: string }) =>
-      `The air can spare ${p.limit} to push fluid through. A line that lies on it is a starved pump.`,
+    takeaway: 'Where a line lies on the limit, the pump is starved.',
     axis: 'Lost in the filter',
     limit: 'no more push left',
-    starved: (p: { temp: string }) => `starved below ${p.temp}`,
+    starved: {
+      maker: (p: { temp: string }) => `maker’s: starved below ${p.temp}`,
+      unknown: (p: { temp: string }) => `unknown: starved below ${p.temp}`,
+    },
   },
   pour: {
     name: 'One pour through each, against temperature',
