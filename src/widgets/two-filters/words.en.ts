@@ -63,12 +63,12 @@ export const words = {
   },
   lost: {
     name: 'Lost in the filter, against temperature',
-    takeaway: 'Where a line lies on the limit, the pump is starved.',
+    takeaway: 'Colder than its dot, the pump behind that filter is starved.',
     axis: 'Lost in the filter',
     limit: 'no more push left',
     starved: {
-      maker: (p: { temp: string }) => `maker’s: starved below ${p.temp}`,
-      unknown: (p: { temp: string }) => `unknown: starved below ${p.temp}`,
+      maker: (p: { temp: string }) => `maker’s: ${p.temp}`,
+      unknown: (p: { temp: string }) => `unknown: ${p.temp}`,
     },
   },
   pour: {
