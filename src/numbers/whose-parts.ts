@@ -1,4 +1,4 @@
-import { COLD_C, HOT_C } from '../car/cold-and-hot.ts';
+import { COLD_C } from '../car/cold-and-hot.ts';
 import {
   drawnThrough,
   FIFTH,
@@ -40,15 +40,15 @@ export const whoseParts: Entries = {
   'filters-poured': entry('fluidVolume', POUR.litres, 'poured through each filter'),
   ...Object.fromEntries(
     Object.entries(PARTS).flatMap(([name, media]) => [
-      [`filter-${name}-lost-100`, kPa(drawn(media, HOT_C).lostKpa, `${name} media, 100 °C`)],
-      [`filter-${name}-lost-0`, kPa(drawn(media, FROST_C).lostKpa, `${name} media, 0 °C`)],
-      [`filter-${name}-got-0`, percent(100 * drawn(media, FROST_C).share, `pump gets, ${name}`)],
+      [`filter-${name}-lost-40`, kPa(drawn(media, POUR_WARM_C).lostKpa, `${name} media, 40 °C`)],
       [`filter-${name}-below`, degC(below(media), `starved below, 3000 rpm, ${name} media`)],
-      [`filter-${name}-from`, rpm(from(media), `starved from, 0 °C, ${name} media`)],
       [`pour-${name}-20`, watch(pourSeconds(media, fluidIn(COLD_C)), `pour, 20 °C, ${name}`)],
       [`pour-${name}-40`, watch(pourSeconds(media, fluidIn(POUR_WARM_C)), `pour, 40 °C, ${name}`)],
     ]),
   ),
+  'filter-full-lost-0': kPa(drawn(1, FROST_C).lostKpa, 'all the media, 0 °C'),
+  'filter-half-got-0': percent(100 * drawn(0.5, FROST_C).share, 'pump gets, half the media, 0 °C'),
+  'filter-half-from': rpm(from(0.5), 'starved from, 0 °C, half the media'),
   'filter-half-line-0': kPa(frosty(HALF).lineKpa, 'line in Drive, idle command, 0 °C, 3000 rpm'),
   'filter-full-left-0': lmin(frosty().leftOverLmin, 'left over, 0 °C, 3000 rpm, all the media'),
   'filter-half-left-0': lmin(frosty(HALF).leftOverLmin, 'the same with half the media'),

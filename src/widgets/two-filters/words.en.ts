@@ -63,7 +63,7 @@ export const words = {
   },
   lost: {
     name: 'Lost in the filter, against temperature',
-    takeaway: 'Colder than its dot, the pump behind that filter is starved.',
+    takeaway: 'Colder than its dot, a pump is starved.',
     axis: 'Lost in the filter',
     limit: 'no more push left',
     starved: {
