@@ -29,6 +29,8 @@ export type {
 } from './hydraulic-path/state.ts';
 export { FilterCutDrawing } from './filter-cut/FilterCutDrawing.tsx';
 export { describeFilterCut } from './filter-cut/state.ts';
+export { FilterBuildDrawing } from './filter-build/FilterBuildDrawing.tsx';
+export { describeFilterBuild } from './filter-build/state.ts';
 export { FreezeFrameDrawing } from './freeze-frame/FreezeFrameDrawing.tsx';
 export { describeFreezeFrame } from './freeze-frame/state.ts';
 export { SealStatesDrawing } from './seal-states/SealStatesDrawing.tsx';

@@ -10,6 +10,7 @@ export * from './flow/hole.ts';
 export * from './flow/textbook.ts';
 export * from './flow/air.ts';
 export * from './pump/pump.ts';
+export * from './pump/filter.ts';
 export * from './pump/low-level.ts';
 export * from './clutch/torque.ts';
 export * from './rubber/expansion.ts';

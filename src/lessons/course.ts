@@ -142,7 +142,7 @@ export const workshop: readonly PlannedLesson[] = [
     id: 'whose-parts',
     title: 'Whose parts',
     needs: ['parts-that-seal'],
-    about: 'How to judge a filter or a seal that has no label.',
+    about: 'Two parts that look alike, told apart by a number you can take in the shop.',
   },
   {
     id: 'putting-back',

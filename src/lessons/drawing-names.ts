@@ -8,6 +8,7 @@ export const stillDrawings = [
   'converter',
   'electronic-range',
   'filter-cut',
+  'filter-build',
   'freeze-frame',
   'gauge-hookup',
   'log-patterns',

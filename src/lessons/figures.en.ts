@@ -15,6 +15,7 @@ import SamplingTrap from '../widgets/sampling-trap/index.astro';
 import StallTorque from '../widgets/stall-torque/index.astro';
 import StockOrOrder from '../widgets/stock-or-order/index.astro';
 import TwoSeals from '../widgets/two-seals/index.astro';
+import TwoFilters from '../widgets/two-filters/index.astro';
 import WhichRanges from '../widgets/which-ranges/index.astro';
 import WholeCar from '../widgets/whole-car/index.astro';
 import WhoGoesHungry from '../widgets/who-goes-hungry/index.astro';
@@ -52,6 +53,7 @@ export const figures = {
   StallTorque,
   StockOrOrder,
   TwoSeals,
+  TwoFilters,
   TwoWays,
   WarmUpDrive,
   WhichRanges,

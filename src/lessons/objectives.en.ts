@@ -154,4 +154,12 @@ export const objectives: readonly Objective[] = [
     'Say what air on a cold bench cannot find, and what to read in its place.',
     'Name a part from pan, filter, vacuum and play, each beside a good one or the maker’s figure.',
   ),
+  ...of(
+    'whose-parts',
+    'whose',
+    'Say why two filters that look alike differ cold and at speed, and what number shows it.',
+    'Look a filter over beside the maker’s part: media, seams, neck seal and height.',
+    'Do a pour test that counts, and say what it hides and what it cannot tell.',
+    'Judge an unknown rubber by its hardness before and after hot fluid, and say what to fit meanwhile.',
+  ),
 ];

@@ -89,6 +89,7 @@ export const tagForms = {
   Tasks: { ...box, inside: top },
   Term: { props: z.strictObject({ id }), stands: 'in a line', holds: true },
   TwoSeals: picture,
+  TwoFilters: picture,
   TwoWays: picture,
   WarmUpDrive: picture,
   WhichRanges: picture,

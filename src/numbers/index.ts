@@ -24,6 +24,7 @@ import { twoRangeSelections } from './two-range-selections.ts';
 import { warmUp } from './warm-up.ts';
 import { whatPressureDoes } from './what-pressure-does.ts';
 import { whatSlipIs } from './what-slip-is.ts';
+import { whoseParts } from './whose-parts.ts';
 
 export const numbers = tableOf({
   'temperatures.ts': temperatures,
@@ -47,4 +48,5 @@ export const numbers = tableOf({
   'do-it-together.ts': doItTogether,
   'parts-that-seal.ts': partsThatSeal,
   'air-on-the-bench.ts': airOnTheBench,
+  'whose-parts.ts': whoseParts,
 });

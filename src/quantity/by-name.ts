@@ -43,6 +43,7 @@ import {
   count,
 } from './quantities.ts';
 import type { Quantity } from './quantity.ts';
+import { watchTime } from './watch-time.ts';
 
 export const quantities = {
   pressure,
@@ -77,6 +78,7 @@ export const quantities = {
   converterCapacity,
   hours,
   milliseconds,
+  watchTime,
   friction,
   ratio,
   multiple,

@@ -253,6 +253,13 @@ keys.update({
     "bench-wide-worn": behind(3e-3, lambda p: min(slot(0.377, 29e-6, 2e-3, p, OUTSIDE), nozzle(0.377 * 29e-6, p, OUTSIDE))),
 })
 
+keys.update({
+    # whose-parts: Darcy's law by hand on the rival fluid; a fifth and two pours by hand
+    "filter-quarter-from": 60 * 60e3 / (Fluid(LOW, 0).mu * 3.4e8 / 0.25 * 17e-6),
+    "pour-longest": 12 * 1.2,
+    "media-of-asked": 100 * 12 / 30,
+})
+
 if __name__ == "__main__":
     with open(os.path.join(here, "question-keys.json"), "w") as out:
         json.dump(keys, out, indent=2)

@@ -291,6 +291,12 @@ export const samples: readonly Sample[] = [
     mentions: ['split', 'cut', 'swollen', 'set one', 'hard lip', 'aged'],
   },
   {
+    name: 'two filters cut open',
+    draw: (id) => <d.FilterBuildDrawing id={id} />,
+    text: d.describeFilterBuild(),
+    mentions: ['12 pleats', '6 pleats', 'half the media', 'seam', 'draw air'],
+  },
+  {
     name: 'gauge hook-up',
     draw: (id) => <d.GaugeHookupDrawing id={id} />,
     text: d.describeGaugeHookup(),

@@ -34,6 +34,15 @@ describe('the picture follows the numbers', () => {
     expect(new Set(widths).size).toBe(widths.length);
   });
 
+  test('the two filters have as many pleats as their names say, of one depth', () => {
+    const markup = render(<d.FilterBuildDrawing id="f" />);
+    // Folded media are the paths that climb from 198 to 146 again and again.
+    const media = [...markup.matchAll(/d="(M[\d.]+ 198H[^"]*)"/g)].map(([, path = '']) => path);
+    expect(media.map((path) => path.match(/ 146L/g)?.length)).toEqual([12, 6]);
+    expect(markup).toContain('12 pleats');
+    expect(markup).toContain('6 pleats');
+  });
+
   test('the leak runs only from a cracked seal', () => {
     const whole = { ...circuitHot, crackMm: 0, flows: { ...circuitHot.flows, crack: 0 } };
     const count = (s: d.CircuitState): number =>
