@@ -26,7 +26,7 @@ const over: Readonly<Record<string, number>> = {
   '/': 1.6,
   '/lessons/cold-hot-and-air/': 1.4,
   '/lessons/holds-cold-slips-hot/': 3.4,
-  '/lessons/pump-and-regulator/': 2,
+  '/lessons/pump-and-regulator/': 2.1,
   '/lessons/turbine-must-stop/': 8.5,
   '/lessons/two-range-selections/': 1.2,
   '/lessons/warm-to-the-complaint/': 3.4,
