@@ -26,6 +26,8 @@ export { FreezeFrameDrawing } from './freeze-frame/FreezeFrameDrawing.tsx';
 export { describeFreezeFrame } from './freeze-frame/state.ts';
 export { GaugeHookupDrawing } from './gauge-hookup/GaugeHookupDrawing.tsx';
 export { describeGaugeHookup } from './gauge-hookup/state.ts';
+export { ReachLadderDrawing } from './reach-ladder/ReachLadderDrawing.tsx';
+export { describeReachLadder } from './reach-ladder/state.ts';
 export { LogPatternsDrawing } from './log-patterns/LogPatternsDrawing.tsx';
 export { describeLogPatterns } from './log-patterns/state.ts';
 export { LogQueueDrawing } from './log-queue/LogQueueDrawing.tsx';

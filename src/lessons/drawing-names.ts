@@ -8,6 +8,7 @@ export const stillDrawings = [
   'electronic-range',
   'freeze-frame',
   'gauge-hookup',
+  'reach-ladder',
   'log-patterns',
   'log-queue',
   'mechanical-range',

@@ -11,6 +11,7 @@ import LevelWindow from '../widgets/level-window/index.astro';
 import NextTest from '../widgets/next-test/index.astro';
 import SamplingTrap from '../widgets/sampling-trap/index.astro';
 import StallTorque from '../widgets/stall-torque/index.astro';
+import TestOrder from '../widgets/test-order/index.astro';
 import WhichRanges from '../widgets/which-ranges/index.astro';
 import WholeCar from '../widgets/whole-car/index.astro';
 import WhoGoesHungry from '../widgets/who-goes-hungry/index.astro';
@@ -44,6 +45,7 @@ export const figures = {
   NextTest,
   SamplingTrap,
   StallTorque,
+  TestOrder,
   TwoWays,
   WarmUpDrive,
   WhichRanges,

@@ -130,4 +130,12 @@ export const objectives: readonly Objective[] = [
     'Say what a boosted Reverse, a fluttering needle and a third gear that pulls do and do not prove.',
     'Say what no gauge can show, and what to do and to write where there is no tap.',
   ),
+  ...of(
+    'the-next-best-test',
+    'next-test',
+    'Say before a test what it can say and how likely that is, and name a test that is worth nothing.',
+    'Pick the test that takes most off the list for its minutes, and say why neither your favorite nor the most exact one comes first.',
+    'Order tests by reach, and say what comes before the pan and when opening is right.',
+    'Say when to stop: one name far above the rest, no test that splits, or readings that fit nothing.',
+  ),
 ];

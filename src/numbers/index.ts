@@ -14,6 +14,7 @@ import { tableOf } from './table.ts';
 import { temperatures } from './temperatures.ts';
 import { outsideFirst } from './outside-first.ts';
 import { theComplaint } from './the-complaint.ts';
+import { theNextBestTest } from './the-next-best-test.ts';
 import { thinGapOpenHole } from './thin-gap-open-hole.ts';
 import { turbineMustStop } from './turbine-must-stop.ts';
 import { turbineSums } from './turbine-sums.ts';
@@ -41,4 +42,5 @@ export const numbers = tableOf({
   'codes-are-questions.ts': codesAreQuestions,
   'outside-first.ts': outsideFirst,
   'pressures-hot-and-cold.ts': pressuresHotAndCold,
+  'the-next-best-test.ts': theNextBestTest,
 });
