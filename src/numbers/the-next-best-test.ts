@@ -43,8 +43,10 @@ const bore = jobOf(
   ...(['look', 'cable', 'line', 'tap'] as const),
 );
 
-function three(name: string, key: BayKey, job: Job): Entries {
-  const { worth, minutes: takes } = rankedOf(job, testOf(key));
+const pan = rankedOf(bore, testOf('pan'));
+
+function three(name: BayKey): Entries {
+  const { worth, minutes: takes } = rankedOf(asked, testOf(name));
   return {
     [`next-${name}-worth`]: times(worth, `what the ${name} test tells there, in halvings`),
     [`next-${name}-minutes`]: minutes(takes, `what the ${name} test takes there`),
@@ -57,10 +59,11 @@ const ASKED = { quarter: 5, half: 25 };
 const quarter = halves(1 / 4, 3 / 4);
 
 export const theNextBestTest: Entries = {
-  ...three('cold', 'cold', asked),
-  ...three('seal', 'seal', asked),
-  ...three('tap', 'tap', asked),
-  ...three('pan', 'pan', bore),
+  ...three('cold'),
+  ...three('seal'),
+  ...three('tap'),
+  'next-pan-worth': times(pan.worth, 'what the pan tells on the worn bore, in halvings'),
+  'next-pan-minutes': minutes(pan.minutes, 'what the pan takes there'),
   'next-done-minutes': minutes(asked.minutes, 'spent before the question'),
   'next-open-before': count(open(asked), 'as open as a list of so many, before the run'),
   'next-open-after': count(open(cold), 'as open as a list of so many, after it'),

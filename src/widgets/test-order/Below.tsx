@@ -2,11 +2,17 @@ import { LEAST, ranked } from '../../cases/bay-list.ts';
 import type { PictureProps } from '../../simulation/simulation-view.tsx';
 import { BelowTable } from '../../simulation/below/BelowTable.tsx';
 import { words } from './below-words.en.ts';
-import type { TestOrderModel } from './model.ts';
+import type { Step, TestOrderModel } from './model.ts';
 import { printMinutes, printRate, printWorth } from './print.ts';
 import { words as bay } from './words.en.ts';
 
 const { way, left, taken } = words;
+
+function bestThen(took: Step['took'], best: Step['best']): string {
+  if (best === undefined) return way.stop;
+  if (best.one === took.one) return way.same;
+  return way.other({ test: bay.tests[best.one.key], rate: printRate(best) });
+}
 
 /** Test by test, beside the one that would have told most for its minutes. */
 function Way({ model }: { readonly model: TestOrderModel }) {
@@ -16,19 +22,17 @@ function Way({ model }: { readonly model: TestOrderModel }) {
       class="test-way"
       head={way.head}
       caption={steps.length === 0 ? way.none : way.caption}
-      columns={[way.test, way.minutes, way.worth, way.rate, way.best]}
+      columns={[way.test, way.minutes, way.worth, way.rate]}
       rows={steps.map(({ took, best }) => ({
         key: took.one.key,
         cells: [
-          bay.tests[took.one.key],
+          <>
+            {bay.tests[took.one.key]}
+            <span class="test-best">{bestThen(took, best)}</span>
+          </>,
           printMinutes(took.minutes),
           printWorth(took.worth),
           printRate(took),
-          best === undefined
-            ? way.stop
-            : best.one === took.one
-              ? way.same
-              : way.other({ test: bay.tests[best.one.key], rate: printRate(best) }),
         ],
       }))}
     />

@@ -20,6 +20,10 @@ export const printRate = (p: { readonly worth: number; readonly minutes: number 
   printWorth((10 * p.worth) / p.minutes);
 export const printMinutes = (value: number): string => format(value, minutes, 'si');
 export const printShare = (share: number): string => format(100 * share, percent, 'si');
+/** A chance under this is told as that [share]. */
+const SMALL = 0.01;
+const printChance = (chance: number): string =>
+  chance < SMALL ? words.under({ least: printShare(SMALL) }) : printShare(chance);
 /** As a list of so many names: what the reader is told, and what tasks are judged by. */
 export const openAs = (open: number): string => format(open, count, 'si');
 
@@ -27,7 +31,7 @@ export const saidWords = ({ key }: One, said: number): string => words.readings[
 
 export const canSayWords = ({ shares }: Job, one: One): string =>
   canSay(shares, one)
-    .map((chance, said) => words.can({ said: saidWords(one, said), chance: printShare(chance) }))
+    .map((chance, said) => words.can({ said: saidWords(one, said), chance: printChance(chance) }))
     .join(', ');
 
 /** Before a test is taken: what it takes, and whatever it can say; after it, what it said. */

@@ -95,12 +95,9 @@ export const sim: SimSpec<TestOrderGivens, TestOrderModel> = {
     runMs: 600,
     outcome: (model) => {
       const most = three().reduce((one, other) => (rateOf(other) > rateOf(one) ? other : one));
-      const shares = model.list.value;
-      const first = Math.max(...shares);
-      const top = listOf(NAMES.filter((_name, i) => isFront(shares[i] ?? 0, first)).map(nameOf));
       return {
         option: most.key,
-        words: words.outcome({ ...facts(), open: openAs(model.open.value), top }),
+        words: words.outcome({ ...facts(), open: openAs(model.open.value) }),
       };
     },
   },

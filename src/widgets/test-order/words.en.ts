@@ -43,11 +43,11 @@ export const words = {
     hotReverse: ['in time', 'late', 'never'],
     current: ['as commanded', 'off'],
     level: ['full', 'low', 'very low'],
-    look: ['normal', 'dark', 'metal', 'foam'],
+    look: ['normal', 'dark', 'metal in it', 'foam'],
     cable: ['right', 'out'],
     line: ['under half', 'short', 'has its command'],
     tap: ['under half', 'short', 'has its command'],
-    pan: ['clean', 'lining dust', 'metal', 'clogged'],
+    pan: ['clean', 'lining dust', 'metal in it', 'filter clogged'],
     bore: ['holds', 'leaks'],
     air: ['quiet', 'at the rings', 'in the drum', 'in a passage'],
     seal: ['leaks', 'holds'],
@@ -59,6 +59,7 @@ export const words = {
     pan: 'pan off',
     body: 'pan and body off',
   } satisfies Record<Reach, string>,
+  under: (p: { least: string }) => `under ${p.least}`,
   can: (p: { said: string; chance: string }) => `${p.said} ${p.chance}`,
   before: (p: { minutes: string; reach: string; can: string }) =>
     `${p.minutes}, ${p.reach}. Can say: ${p.can}.`,
@@ -70,8 +71,9 @@ export const words = {
     number: (p: { number: string }) => `Car ${p.number}`,
   },
   clock: {
-    none: 'Nothing measured yet',
-    spent: (p: { minutes: string; reach: string }) => `${p.minutes} so far, ${p.reach}`,
+    none: 'Nothing measured yet.',
+    spent: (p: { minutes: string; reach: string }) =>
+      `${p.minutes} so far. Furthest reach: ${p.reach}.`,
   },
   predict: {
     question:
@@ -95,8 +97,8 @@ export const words = {
     },
     runLabel: 'Take the best of the three',
   },
-  outcome: (p: Three & { open: string; top: string }) =>
-    `In ten minutes the seal’s air test makes ${p.sealRate} halvings, the gauge ${p.tapRate}, the cold stop time ${p.coldRate}. It was in time, and the list is as open as one of ${p.open}. In front: ${p.top}.`,
+  outcome: (p: Three & { open: string }) =>
+    `Halvings in ten minutes: air test ${p.sealRate}, gauge ${p.tapRate}, cold stop time ${p.coldRate}. It was in time. The list is as open as one of ${p.open}.`,
   says: {
     whole: (p: { names: string }) => `All ${p.names} names are on the list.`,
     open: (p: { minutes: string; open: string }) =>
