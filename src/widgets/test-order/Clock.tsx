@@ -16,15 +16,15 @@ export function Clock({ model }: { readonly model: TestOrderModel }) {
     return part;
   });
   return (
-    <figcaption>
-      <span>
+    <>
+      <figcaption>
         {parts.length === 0
           ? words.clock.none
           : words.clock.spent({
               minutes: printMinutes(from),
               reach: words.reaches[model.reach.value],
             })}
-      </span>
+      </figcaption>
       <svg
         class="test-clock"
         viewBox={`0 0 ${STRIP} 6`}
@@ -41,6 +41,6 @@ export function Clock({ model }: { readonly model: TestOrderModel }) {
           />
         ))}
       </svg>
-    </figcaption>
+    </>
   );
 }
