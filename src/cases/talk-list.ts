@@ -77,7 +77,7 @@ export function sharesAfter(suspects: readonly Suspect[], given: Given): readonl
 
 /** Share of each name. */
 export function byName(
-  suspects: readonly Suspect[],
+  suspects: readonly Pick<Suspect, 'name'>[],
   shares: readonly number[],
   names: number,
 ): readonly number[] {
@@ -94,34 +94,37 @@ export const entropy = (shares: readonly number[]): number =>
 export const asGoodAs = (shares: readonly number[]): number => 2 ** entropy(shares);
 
 /**
- * What the answer to a question tells of the name on the average, before it is given [bits]: what is not known of the name,
- * less what is still not known after each answer, weighed by the chance of that answer.
+ * What an answer tells of the name on the average, before it is given [bits]: what is not known of the name, less what is
+ * still not known after each answer, weighed by the chance of that answer.
  */
-export function worthOf(
+export function tells(
+  shares: readonly number[],
+  /** Chance of each answer, suspect by suspect. */
+  says: readonly (readonly number[])[],
+  toNames: (shares: readonly number[]) => readonly number[],
+): number {
+  const answers = says[0]?.length ?? 0;
+  let left = 0;
+  for (let answer = 0; answer < answers; answer += 1) {
+    const joint = shares.map((share, i) => share * (says[i]?.[answer] ?? 0));
+    const chance = joint.reduce((sum, p) => sum + p, 0);
+    if (chance > 0) left += chance * entropy(toNames(joint.map((p) => p / chance)));
+  }
+  return Math.max(0, entropy(toNames(shares)) - left);
+}
+
+/** What the answer to a question tells of the name [bits]. */
+export const worthOf = (
   suspects: readonly Suspect[],
   shares: readonly number[],
   names: number,
   question: Asked,
-): number {
-  const open = entropy(byName(suspects, shares, names));
-  const answers = ANSWERS[question].length + 1;
-  let left = 0;
-  for (let answer = 0; answer < answers; answer += 1) {
-    const joint = suspects.map(({ says }, i) => (shares[i] ?? 0) * (says[question][answer] ?? 0));
-    const chance = joint.reduce((sum, p) => sum + p, 0);
-    if (chance === 0) continue;
-    left +=
-      chance *
-      entropy(
-        byName(
-          suspects,
-          joint.map((p) => p / chance),
-          names,
-        ),
-      );
-  }
-  return Math.max(0, open - left);
-}
+): number =>
+  tells(
+    shares,
+    suspects.map(({ says }) => says[question]),
+    (some) => byName(suspects, some, names),
+  );
 
 /** Every day alike. */
 export const DAY_SHARE = 1 / DAYS.length;

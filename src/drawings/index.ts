@@ -39,6 +39,8 @@ export { GaugeHookupDrawing } from './gauge-hookup/GaugeHookupDrawing.tsx';
 export { describeGaugeHookup } from './gauge-hookup/state.ts';
 export { OpenTogetherDrawing } from './open-together/OpenTogetherDrawing.tsx';
 export { describeOpenTogether } from './open-together/state.ts';
+export { ReachLadderDrawing } from './reach-ladder/ReachLadderDrawing.tsx';
+export { describeReachLadder } from './reach-ladder/state.ts';
 export { LogPatternsDrawing } from './log-patterns/LogPatternsDrawing.tsx';
 export { describeLogPatterns } from './log-patterns/state.ts';
 export { LogQueueDrawing } from './log-queue/LogQueueDrawing.tsx';

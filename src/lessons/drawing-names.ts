@@ -11,6 +11,7 @@ export const stillDrawings = [
   'filter-build',
   'freeze-frame',
   'gauge-hookup',
+  'reach-ladder',
   'log-patterns',
   'log-queue',
   'mechanical-range',

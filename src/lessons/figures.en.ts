@@ -16,6 +16,7 @@ import StallTorque from '../widgets/stall-torque/index.astro';
 import StockOrOrder from '../widgets/stock-or-order/index.astro';
 import TwoSeals from '../widgets/two-seals/index.astro';
 import TwoFilters from '../widgets/two-filters/index.astro';
+import TestOrder from '../widgets/test-order/index.astro';
 import WhichRanges from '../widgets/which-ranges/index.astro';
 import WholeCar from '../widgets/whole-car/index.astro';
 import WhoGoesHungry from '../widgets/who-goes-hungry/index.astro';
@@ -54,6 +55,7 @@ export const figures = {
   StockOrOrder,
   TwoSeals,
   TwoFilters,
+  TestOrder,
   TwoWays,
   WarmUpDrive,
   WhichRanges,

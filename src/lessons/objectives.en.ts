@@ -162,4 +162,12 @@ export const objectives: readonly Objective[] = [
     'Do a pour test that counts, and say what it hides and what it cannot tell.',
     'Judge an unknown rubber by its hardness before and after hot fluid, and say what to fit meanwhile.',
   ),
+  ...of(
+    'the-next-best-test',
+    'next-test',
+    'Say before a test what it can say and how likely that is, and name a test that is worth nothing.',
+    'Pick the test that takes most off the list for its minutes, and say why neither your favorite nor the most exact one comes first.',
+    'Order tests by reach, and say what comes before the pan and when opening is right.',
+    'Say when to stop: one name far above the rest, no test that splits, or readings that fit nothing.',
+  ),
 ];

@@ -80,6 +80,7 @@ export const tagForms = {
   },
   StallTorque: picture,
   StockOrOrder: picture,
+  TestOrder: picture,
   Sum: { props: z.strictObject({ of: z.string().min(1) }), stands: 'in a line', holds: false },
   Task: {
     ...box,

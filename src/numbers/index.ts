@@ -17,6 +17,7 @@ import { tableOf } from './table.ts';
 import { temperatures } from './temperatures.ts';
 import { outsideFirst } from './outside-first.ts';
 import { theComplaint } from './the-complaint.ts';
+import { theNextBestTest } from './the-next-best-test.ts';
 import { thinGapOpenHole } from './thin-gap-open-hole.ts';
 import { turbineMustStop } from './turbine-must-stop.ts';
 import { turbineSums } from './turbine-sums.ts';
@@ -49,4 +50,5 @@ export const numbers = tableOf({
   'parts-that-seal.ts': partsThatSeal,
   'air-on-the-bench.ts': airOnTheBench,
   'whose-parts.ts': whoseParts,
+  'the-next-best-test.ts': theNextBestTest,
 });

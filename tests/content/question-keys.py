@@ -260,6 +260,13 @@ keys.update({
     "media-of-asked": 100 * 12 / 30,
 })
 
+keys.update({
+    # the-next-best-test: Shannon's sum by hand, two names of eight in 5 min, half of a list in 25 min, eight to one
+    "next-quarter-rate": -(1 / 4 * math.log2(1 / 4) + 3 / 4 * math.log2(3 / 4)) / 5 * 10,
+    "next-half-rate": 10 / 25,
+    "next-eight-to-one": math.log2(8),
+})
+
 if __name__ == "__main__":
     with open(os.path.join(here, "question-keys.json"), "w") as out:
         json.dump(keys, out, indent=2)

@@ -357,6 +357,12 @@ export const samples: readonly Sample[] = [
     mentions: ['valve is shut'],
   },
   {
+    name: 'ladder of reach',
+    draw: (id) => <d.ReachLadderDrawing id={id} />,
+    text: d.describeReachLadder(),
+    mentions: ['seat', 'line opened', '35 to 180', 'not before level, codes, hot log and cable'],
+  },
+  {
     name: 'converter',
     draw: (id) => <d.ConverterDrawing id={id} state={d.converterExample} />,
     text: d.describeConverter(d.converterExample),

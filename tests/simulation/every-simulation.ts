@@ -1,5 +1,7 @@
 import { readdirSync, existsSync } from 'node:fs';
 import type { ComponentType } from 'preact';
+import { bringSuspects } from '../../src/cases/bay-list.ts';
+import { solveBay } from '../../src/cases/solve-bay.ts';
 import { recordAll } from '../../src/car/record.ts';
 import { bringRecordings } from '../../src/car/recordings.ts';
 import { bringCars } from '../../src/widgets/gauge-bench/cars.ts';
@@ -32,11 +34,14 @@ const cars = solveCars();
 bringCars(cars);
 const seals = solveSeals();
 bringSeals(seals);
+const suspects = solveBay();
+bringSuspects(suspects);
 const PROPS: Readonly<Record<string, OneSimulation['props']>> = {
   'controller-sees': { recordings },
   'sampling-trap': { recordings },
   'gauge-bench': { cars },
   'two-seals': { seals },
+  'test-order': { suspects },
   engagement: { first: firstRun() },
   'whole-car': { opening: openingText() },
 };
