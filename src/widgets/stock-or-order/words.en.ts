@@ -18,7 +18,7 @@ export const words = {
   },
   predict: {
     question: (p: Seal) =>
-      `You use ${p.aYear} seals a year, and an order takes ${p.days} days. So in that time you use one, on the average. You order one whenever one is used. How many must you keep so that nine cars in ten find theirs?`,
+      `You use ${p.aYear} seals a year, and an order takes ${p.days} days: one is used meanwhile, on the average. How many must you keep so that nine cars in ten find theirs?`,
     options: {
       one: {
         words: 'One, the average.',
