@@ -77,7 +77,7 @@ export const words = {
   },
   predict: {
     question:
-      'Your car, cold again. It has stored P0731 and P0736, the turbine signal is honest, yesterday, warm, the level was full, and the cable is right. Which test takes most off the list for its minutes?',
+      'Your car, cold again. P0731 and P0736 are stored, the turbine signal is honest, level (read warm) and cable are right. Which test takes most off the list for its minutes?',
     options: {
       seal: {
         words: 'Air test of the transfer seal, which you suspect',
