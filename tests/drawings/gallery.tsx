@@ -258,7 +258,7 @@ export const samples: readonly Sample[] = [
     name: 'log patterns',
     draw: (id) => <d.LogPatternsDrawing id={id} />,
     text: d.describeLogPatterns(),
-    mentions: ['not applied', 'slow fill', 'drags', 'holds too little', 'sensor', 'harness'],
+    mentions: ['holds nothing', 'slow fill', 'drags', 'holds too little', 'sensor', 'harness'],
   },
   {
     name: 'connector sleeve',
