@@ -22,6 +22,8 @@ export type {
   PathCircuit,
   PathCircuitState,
 } from './hydraulic-path/state.ts';
+export { ConvincingRecordDrawing } from './convincing-record/ConvincingRecordDrawing.tsx';
+export { describeConvincingRecord } from './convincing-record/state.ts';
 export { FreezeFrameDrawing } from './freeze-frame/FreezeFrameDrawing.tsx';
 export { describeFreezeFrame } from './freeze-frame/state.ts';
 export { GaugeHookupDrawing } from './gauge-hookup/GaugeHookupDrawing.tsx';

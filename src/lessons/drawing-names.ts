@@ -5,6 +5,7 @@ export const stillDrawings = [
   'complaint-card',
   'connector-sleeve',
   'converter',
+  'convincing-record',
   'electronic-range',
   'freeze-frame',
   'gauge-hookup',

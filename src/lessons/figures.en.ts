@@ -1,4 +1,5 @@
 import AskFirst from '../widgets/ask-first/index.astro';
+import BeforeAndAfter from '../widgets/before-and-after/index.astro';
 import ClutchPressure from '../widgets/clutch-pressure/index.astro';
 import Engagement from '../widgets/engagement/index.astro';
 import Fluid from '../widgets/fluid/index.astro';
@@ -28,6 +29,7 @@ import EngineTable from './tags/EngineTable.astro';
  */
 export const figures = {
   AskFirst,
+  BeforeAndAfter,
   ClutchPressure,
   ControllerDiagram,
   ControllerSees,

@@ -130,4 +130,12 @@ export const objectives: readonly Objective[] = [
     'Say what a boosted Reverse, a fluttering needle and a third gear that pulls do and do not prove.',
     'Say what no gauge can show, and what to do and to write where there is no tap.',
   ),
+  ...of(
+    'proving-the-repair',
+    'proof',
+    'Say which pair of readings proves a repair of a hot fault, and which proves nothing.',
+    'Work out the doubt on a difference of two readings, and set the difference beside it.',
+    'Keep a record that convinces somebody who was not there.',
+    'Tell the customer what failed, what was measured, what was not opened and what may come, and promise no more than that.',
+  ),
 ];

@@ -38,6 +38,7 @@ const box = { props: none, stands: 'alone', holds: true } as const;
 export const tagForms = {
   AfterRun: { ...box, props: z.strictObject({ of: id }), inside: ['Section'] },
   AskFirst: picture,
+  BeforeAndAfter: picture,
   Caution: box,
   ClutchPressure: picture,
   ControllerDiagram: picture,

@@ -268,6 +268,12 @@ export const samples: readonly Sample[] = [
     mentions: ['engine off', 'slack', 'exhaust', 'outside the cabin'],
   },
   {
+    name: 'convincing record',
+    draw: (id) => <d.ConvincingRecordDrawing id={id} />,
+    text: d.describeConvincingRecord(),
+    mentions: ['beside a scale', 'same axis', 'command beside pressure', 'Who and when'],
+  },
+  {
     name: 'converter',
     draw: (id) => <d.ConverterDrawing id={id} state={d.converterExample} />,
     text: d.describeConverter(d.converterExample),
