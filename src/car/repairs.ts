@@ -1,7 +1,6 @@
 /** The car of the course as it came in, and what it may be after somebody has repaired it. */
 import type { FaultSet } from '../engine/index.ts';
 import { makeCar, oneFault, REFERENCE_CRACK_MM, type Car } from './car.ts';
-import { afterSelection, engage } from './engage.ts';
 
 /** Where the customer's complaint comes [°C]: the fluid of a car driven hot in traffic. */
 export const COMPLAINT_C = 95;
@@ -25,7 +24,3 @@ export function repaired(repair: Repair): Car {
   made.set(repair, car);
   return car;
 }
-
-/** Drive selected with the foot on the brake, until the turbine stands [s]; null if it never does. */
-export const standsAfter = (repair: Repair, tempC: number): number | null =>
-  afterSelection(engage(repaired(repair), { tempC }), 'turbine stopped');

@@ -1,7 +1,8 @@
 import { commandsAt, training } from '../engine/index.ts';
 import { readingOf } from '../car/readings.ts';
 import { makeCar, oneFault } from '../car/car.ts';
-import { COMPLAINT_C, HALF_CRACK_MM, repaired, standsAfter, type Repair } from '../car/repairs.ts';
+import { COMPLAINT_C, HALF_CRACK_MM, repaired, type Repair } from '../car/repairs.ts';
+import { standsAfter } from '../car/stands-after.ts';
 import { doubtOf, errorAt, SAME_C } from '../diagnosis/before-after.ts';
 import { isNumeric, LONGEST_STOP, testOf } from '../diagnosis/tests.ts';
 import { degC, entry, kPa, mm, seconds, type Entries } from './entry.ts';

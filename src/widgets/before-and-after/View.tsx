@@ -2,15 +2,22 @@ import { simulationView, type PictureProps } from '../../simulation/simulation-v
 import { makeModel, type ProofModel } from './model.ts';
 import { Rows } from './Rows.tsx';
 import { sim } from './sim.ts';
+import { bringStops } from './stops.ts';
 
 const Picture = ({ model, stage }: PictureProps<ProofModel>) => (
   <Rows model={model} shown={stage !== 'predict'} />
 );
 
-export const View = simulationView({
+const Simulation = simulationView({
   sim,
   tasks: () => import('./tasks.ts'),
   makeModel,
   Picture,
   below: () => import('./Below.tsx'),
 });
+
+/** The engagements were solved when the page was built, and come with the island. */
+export function View({ stops }: { readonly stops: string }) {
+  bringStops(stops);
+  return <Simulation />;
+}

@@ -1,10 +1,11 @@
 import { computed } from '@preact/signals';
 import { readingOf } from '../../car/readings.ts';
-import { COMPLAINT_C, repaired, standsAfter, type Repair } from '../../car/repairs.ts';
+import { COMPLAINT_C, repaired, type Repair } from '../../car/repairs.ts';
 import { compare, readAs, type Taken } from '../../diagnosis/before-after.ts';
 import { testOf, isNumeric, type NumericTest } from '../../diagnosis/tests.ts';
 import { givensFrom } from '../../simulation/givens.ts';
 import type { SimModel } from '../../simulation/sim-spec.ts';
+import { stopAt } from './stops.ts';
 
 export const TESTS = ['tap', 'line', 'stop'] as const;
 export type TestName = (typeof TESTS)[number];
@@ -60,7 +61,7 @@ export function take(car: Repair, test: TestName, tempC: number, point: Point): 
   const read = () => readingOf(repaired(car), asked);
   const value =
     test === 'stop'
-      ? standsAfter(car, tempC)
+      ? stopAt(car, tempC)
       : test === 'line'
         ? read().lineKpa
         : read().clutches.forward.kPa;

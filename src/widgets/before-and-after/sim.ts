@@ -13,9 +13,10 @@ import {
   type ProofModel,
 } from './model.ts';
 import { saysOf } from './print.ts';
+import { REACH } from './stops.ts';
 import { words } from './words.en.ts';
 
-const REACH = { min: 10, max: 110, step: 1 };
+const TEMP = { ...REACH, step: 1 };
 const SET = { test: 'tap', load: 'idle', rows: '0.1', car: 'a' } as const;
 
 function facts(system: UnitSystem) {
@@ -47,8 +48,8 @@ export const sim: SimSpec<ProofGivens, ProofModel> = {
   title: words.title,
   linkVersion: 1,
   controls: [
-    numberControl('before', controls.before, temperature, REACH),
-    numberControl('after', controls.after, temperature, REACH),
+    numberControl('before', controls.before, temperature, TEMP),
+    numberControl('after', controls.after, temperature, TEMP),
     { kind: 'choice', key: 'test', label: controls.test, options: withValues(words.tests) },
     {
       kind: 'choice',

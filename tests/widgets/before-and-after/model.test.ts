@@ -14,11 +14,16 @@ import {
   take,
   testBehind,
 } from '../../../src/widgets/before-and-after/model.ts';
+import { bringStops, stopAt } from '../../../src/widgets/before-and-after/stops.ts';
+import { solveStops } from '../../../src/widgets/before-and-after/solve-stops.ts';
+import { standsAfter } from '../../../src/car/stands-after.ts';
 import { sim } from '../../../src/widgets/before-and-after/sim.ts';
 import { tasks } from '../../../src/widgets/before-and-after/tasks.ts';
 import type { Repair } from '../../../src/car/repairs.ts';
 import { begun } from '../../simulation/task-of.ts';
 import truth from '../../truth/proof.json' with { type: 'json' };
+
+bringStops(solveStops());
 
 // tests/truth/proof.py: the second model and SciPy, from the model paper alone.
 test('what the four cars read is what the second model reads', () => {
@@ -33,6 +38,18 @@ test('what the four cars read is what the second model reads', () => {
     if (stop === null) expect(of('stop'), `${car} ${temp}`).toBeNull();
     else expect(Math.abs((of('stop') ?? NaN) - stop), `${car} ${temp}`).toBeLessThan(0.02);
   }
+});
+
+test('between two that were solved a stop time is what the engine has there', () => {
+  for (const [repair, tempC] of [
+    ['half', 93.2],
+    ['rings', 108.9],
+    ['untouched', 83.8],
+    ['sound', 11.1],
+  ] as const)
+    expect(stopAt(repair, tempC), repair).toBeCloseTo(standsAfter(repair, tempC) ?? NaN, 2);
+  expect(stopAt('untouched', 89)).toBeNull();
+  expect(stopAt('sound', 200)).toBe(stopAt('sound', 110));
 });
 
 // JCGM 100:2008, 5.1.2, by hand: the root of 30 squared and 40 squared is 50; of 5 and 12, 13. 4.3.7: a step of 0.6 spreads by 0.6/√12 = 0.1732 at
