@@ -1,5 +1,6 @@
 import { afterSelection, engage } from './engage.ts';
-import { repaired, type Repair } from './repairs.ts';
+import type { Repair } from './repair-names.ts';
+import { repaired } from './repairs.ts';
 
 /** Drive selected with the foot on the brake, until the turbine stands [s]; null if it never does. */
 export const standsAfter = (repair: Repair, tempC: number): number | null =>

@@ -1,11 +1,12 @@
 import { commandsAt, training } from '../engine/index.ts';
 import { readingOf } from '../car/readings.ts';
 import { makeCar, oneFault } from '../car/car.ts';
-import { COMPLAINT_C, HALF_CRACK_MM, repaired, type Repair } from '../car/repairs.ts';
+import { COMPLAINT_C, type Repair } from '../car/repair-names.ts';
+import { repaired } from '../car/repairs.ts';
 import { standsAfter } from '../car/stands-after.ts';
 import { doubtOf, errorAt, SAME_C } from '../diagnosis/before-after.ts';
 import { isNumeric, LONGEST_STOP, testOf } from '../diagnosis/tests.ts';
-import { degC, entry, kPa, mm, seconds, type Entries } from './entry.ts';
+import { degC, entry, kPa, seconds, type Entries } from './entry.ts';
 
 const tapTest = testOf('clutch.forward.700.hot');
 if (!isNumeric(tapTest)) throw new Error('The tap is read in numbers.');
@@ -45,7 +46,6 @@ export const provingTheRepair: Entries = {
   'proof-cold-change': kPa(tap('sound', COLD) - tap('untouched', COLD), 'the same, 20 °C'),
   'proof-doubt': kPa(doubt(was, is), 'doubt on that difference'),
   'proof-each': kPa(doubtOf(error(is)), 'what one such reading may be off by'),
-  'proof-half': mm(HALF_CRACK_MM, 'half of the crack, left in a new seal'),
   'proof-half-warm': kPa(tap('half', WARM), 'half the crack, tap, idle, 85 °C'),
   'proof-sound-warm': kPa(tap('sound', WARM), 'sound, tap, idle, 85 °C'),
   'proof-half-hot': kPa(tap('half', COMPLAINT_C), 'half the crack, tap, idle, 95 °C'),

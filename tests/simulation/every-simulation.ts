@@ -2,8 +2,8 @@ import { readdirSync, existsSync } from 'node:fs';
 import type { ComponentType } from 'preact';
 import { recordAll } from '../../src/car/record.ts';
 import { bringRecordings } from '../../src/car/recordings.ts';
-import { bringStops } from '../../src/widgets/before-and-after/stops.ts';
-import { solveStops } from '../../src/widgets/before-and-after/solve-stops.ts';
+import { bringReadings } from '../../src/widgets/before-and-after/brought.ts';
+import { solveReadings } from '../../src/widgets/before-and-after/solve-readings.ts';
 import { bringCars } from '../../src/widgets/gauge-bench/cars.ts';
 import { solveCars } from '../../src/widgets/gauge-bench/solve-cars.ts';
 import { firstRun } from '../../src/widgets/engagement/first-run.ts';
@@ -30,13 +30,13 @@ const recordings = recordAll();
 bringRecordings(recordings);
 const cars = solveCars();
 bringCars(cars);
-const stops = solveStops();
-bringStops(stops);
+const readings = solveReadings();
+bringReadings(readings);
 const PROPS: Readonly<Record<string, OneSimulation['props']>> = {
   'controller-sees': { recordings },
   'sampling-trap': { recordings },
   'gauge-bench': { cars },
-  'before-and-after': { stops },
+  'before-and-after': { readings },
   engagement: { first: firstRun() },
   'whole-car': { opening: openingText() },
 };

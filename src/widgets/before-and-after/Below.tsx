@@ -1,4 +1,4 @@
-import { REPAIRS } from '../../car/repairs.ts';
+import { REPAIRS } from '../../car/repair-names.ts';
 import { BelowTable } from '../../simulation/below/BelowTable.tsx';
 import type { PictureProps } from '../../simulation/simulation-view.tsx';
 import { printer } from '../../quantity/print.ts';

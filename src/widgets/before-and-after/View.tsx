@@ -2,7 +2,7 @@ import { simulationView, type PictureProps } from '../../simulation/simulation-v
 import { makeModel, type ProofModel } from './model.ts';
 import { Rows } from './Rows.tsx';
 import { sim } from './sim.ts';
-import { bringStops } from './stops.ts';
+import { bringReadings } from './brought.ts';
 
 const Picture = ({ model, stage }: PictureProps<ProofModel>) => (
   <Rows model={model} shown={stage !== 'predict'} />
@@ -16,8 +16,8 @@ const Simulation = simulationView({
   below: () => import('./Below.tsx'),
 });
 
-/** The engagements were solved when the page was built, and come with the island. */
-export function View({ stops }: { readonly stops: string }) {
-  bringStops(stops);
+/** The cars were solved when the page was built, and come with the island. */
+export function View({ readings }: { readonly readings: string }) {
+  bringReadings(readings);
   return <Simulation />;
 }

@@ -1,4 +1,4 @@
-import type { Repair } from '../../car/repairs.ts';
+import type { Repair } from '../../car/repair-names.ts';
 
 export const words = {
   cars: {

@@ -1,14 +1,11 @@
 import { computed } from '@preact/signals';
-import { readingOf } from '../../car/readings.ts';
-import { COMPLAINT_C, repaired, type Repair } from '../../car/repairs.ts';
+import { COMPLAINT_C, type Repair } from '../../car/repair-names.ts';
 import { compare, readAs, type Taken } from '../../diagnosis/before-after.ts';
 import { testOf, isNumeric, type NumericTest } from '../../diagnosis/tests.ts';
 import { givensFrom } from '../../simulation/givens.ts';
 import type { SimModel } from '../../simulation/sim-spec.ts';
-import { stopAt } from './stops.ts';
+import { readingAt, type Point, type TestName } from './brought.ts';
 
-export const TESTS = ['tap', 'line', 'stop'] as const;
-export type TestName = (typeof TESTS)[number];
 export type Load = 'idle' | 'fast' | 'mixed';
 export type CarName = 'a' | 'b' | 'c' | 'd';
 /** What each car has, once it has been repaired. */
@@ -34,8 +31,7 @@ export const MIXED_PAIR = { before: COMPLAINT_C, after: 85 } as const;
 export const HOT_PAIR = { before: COMPLAINT_C, after: COMPLAINT_C } as const;
 const START: ProofGivens = { ...HOT_PAIR, test: 'tap', load: 'idle', rows: '0.1', car: 'a' };
 
-const RPM = { idle: 700, load: 1500 } as const;
-type Point = keyof typeof RPM;
+const RPM: Readonly<Record<Point, number>> = { idle: 700, load: 1500 };
 /** How the engine runs before and after. Drive is always selected at idle. */
 export const pointsOf = ({ test, load }: Pick<ProofGivens, 'test' | 'load'>): readonly Point[] => {
   if (test === 'stop' || load === 'idle') return ['idle', 'idle'];
@@ -56,17 +52,11 @@ export function testBehind(test: TestName): NumericTest {
 }
 
 /** Reads a test on a car. */
-export function take(car: Repair, test: TestName, tempC: number, point: Point): Taken {
-  const asked = { tempC, point };
-  const read = () => readingOf(repaired(car), asked);
-  const value =
-    test === 'stop'
-      ? stopAt(car, tempC)
-      : test === 'line'
-        ? read().lineKpa
-        : read().clutches.forward.kPa;
-  return { value, tempC, rpm: RPM[point] };
-}
+export const take = (car: Repair, test: TestName, tempC: number, point: Point): Taken => ({
+  value: readingAt(car, test, point, tempC),
+  tempC,
+  rpm: RPM[point],
+});
 
 /** Both readings, what a sound car reads beside the second, and what the pair proves. */
 export function pairOf(state: ProofGivens) {

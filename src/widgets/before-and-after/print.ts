@@ -1,11 +1,12 @@
 /** This simulation's own words for its numbers. */
-import { COMPLAINT_C } from '../../car/repairs.ts';
+import { COMPLAINT_C } from '../../car/repair-names.ts';
 import { SAME_C, type Taken } from '../../diagnosis/before-after.ts';
 import { printer } from '../../quantity/print.ts';
 import { pressure, seconds, temperature, temperatureRise } from '../../quantity/quantities.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
-import type { ProofModel, TestName } from './model.ts';
+import type { TestName } from './brought.ts';
+import type { ProofModel } from './model.ts';
 import { words } from './words.en.ts';
 
 export const quantityOf = (test: TestName): Quantity => (test === 'stop' ? seconds : pressure);

@@ -13,7 +13,7 @@ import {
   type ProofModel,
 } from './model.ts';
 import { saysOf } from './print.ts';
-import { REACH } from './stops.ts';
+import { REACH } from './brought.ts';
 import { words } from './words.en.ts';
 
 const TEMP = { ...REACH, step: 1 };

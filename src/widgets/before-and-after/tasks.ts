@@ -1,4 +1,4 @@
-import { COMPLAINT_C } from '../../car/repairs.ts';
+import { COMPLAINT_C } from '../../car/repair-names.ts';
 import { readAs, SAME_C } from '../../diagnosis/before-after.ts';
 import { printer } from '../../quantity/print.ts';
 import { pressure, seconds, temperature, temperatureRise } from '../../quantity/quantities.ts';
