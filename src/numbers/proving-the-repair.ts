@@ -1,6 +1,6 @@
 import { commandsAt, training } from '../engine/index.ts';
 import { readingOf } from '../car/readings.ts';
-import { makeCar, oneFault } from '../car/car.ts';
+import { makeCar, oneFault, type Car } from '../car/car.ts';
 import { COMPLAINT_C, type Repair } from '../car/repair-names.ts';
 import { repaired } from '../car/repairs.ts';
 import { standsAfter } from '../car/stands-after.ts';
@@ -32,6 +32,8 @@ const reverse = (repair: Repair, tempC: number): number =>
 const [reverseWas, reverseIs] = [reverse('untouched', COMPLAINT_C), reverse('sound', NEAR)];
 const reverseEach = doubtOf(Math.max(error(reverseWas), error(reverseIs)));
 const pump = makeCar({ faults: oneFault('pumpWear', 40) });
+const park = (car: Car, engineRpm: number): number =>
+  readingOf(car, { tempC: COMPLAINT_C, applied: [], engineRpm }).lineKpa;
 
 export const provingTheRepair: Entries = {
   'proof-hot': degC(COMPLAINT_C, 'where the complaint of the car in the bay comes'),
@@ -64,10 +66,12 @@ export const provingTheRepair: Entries = {
   'proof-task-each': kPa(reverseEach, 'what one of them may be off by, the larger'),
   'proof-task-doubt': kPa(Math.hypot(reverseEach, reverseEach), 'doubt on their difference'),
   'proof-task-change': kPa(reverseIs - reverseWas, 'by which the reverse tap changed'),
-  'proof-pump-was': kPa(readingOf(pump, { tempC: COMPLAINT_C }).lineKpa, 'worn pump, line, idle'),
-  'proof-pump-is': kPa(
-    commandsAt(training, 'load', 'forward').line / 1e3,
-    'line, 1500 rpm, as commanded',
+  'proof-pump-was': kPa(park(pump, 700), 'worn pump, line in Park, 700 rpm, 95 °C'),
+  'proof-pump-old': kPa(park(pump, 1500), 'the same pump at 1500 rpm'),
+  'proof-pump-is': kPa(park(makeCar({}), 1500), 'sound, line in Park, 1500 rpm'),
+  'proof-pump-command': kPa(
+    commandsAt(training, 'idle', 'forward').line / 1e3,
+    'commanded of the line in Park, idle',
   ),
   'proof-asked-before': kPa(ASKED.before, 'what the first may be off by'),
   'proof-asked-after': kPa(ASKED.after, 'what the second may be off by'),

@@ -70,7 +70,7 @@ function Sheet({ id }: { id: string }) {
     <g>
       <rect class="dw-solid" x={x} y={y} width={wide} height={foot - y} />
       <path class="dw-line" d={`M${x + name} ${y}V${foot}M${x + name + column} ${y}V${foot}`} />
-      <Cut id={id} d={box(x + 60, y - 6, 56, 12)} />
+      <Cut id={id} d={box(x + 104, y - 7, 56, 14)} />
       <Label x={x + name + 10} y={y + 19} lines={[words.columns.before]} />
       <Label x={x + name + column + 10} y={y + 19} lines={[words.columns.after]} />
       {words.rows.map((line, i) => {

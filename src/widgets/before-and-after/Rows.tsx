@@ -67,41 +67,37 @@ export function Rows({ model, shown }: { readonly model: ProofModel; readonly sh
   const span = (value: number, half: number) =>
     [scale(Math.max(0, value - half)), scale(value), scale(Math.min(full, value + half))] as const;
   const name = picture.names[test];
-  const value = {
-    before: printTaken(before, test, system),
-    after: printTaken(after, test, system),
-    sound: print(right, quantity),
-  };
+  const value = shown
+    ? {
+        before: printTaken(before, test, system),
+        after: printTaken(after, test, system),
+        sound: print(right, quantity),
+      }
+    : { before: picture.open, after: picture.open, sound: picture.open };
   const temp = {
     before: print(before.tempC, temperature),
     after: print(after.tempC, temperature),
   };
   const rows = [
     {
-      kind: 'before' as const,
-      name: shown
-        ? picture.before({ temp: temp.before, value: value.before })
-        : picture.beforeOpen({ temp: temp.before }),
+      kind: 'before',
+      name: picture.before({ temp: temp.before, value: value.before }),
       at: span(readAs(before), errors.before),
       open: before.value === null,
     },
     {
-      kind: 'after' as const,
-      name: shown
-        ? picture.after({ temp: temp.after, value: value.after })
-        : picture.afterOpen({ temp: temp.after }),
+      kind: 'after',
+      name: picture.after({ temp: temp.after, value: value.after }),
       at: span(readAs(after), errors.after),
       open: after.value === null,
     },
     {
-      kind: 'sound' as const,
-      name: shown
-        ? picture.sound({ temp: temp.after, value: value.sound })
-        : picture.soundOpen({ temp: temp.after }),
+      kind: 'sound',
+      name: picture.sound({ temp: temp.after, value: value.sound }),
       at: span(right, errors.sound),
       open: false,
     },
-  ];
+  ] as const;
   const said = shown
     ? picture.describe({
         name,

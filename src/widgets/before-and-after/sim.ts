@@ -1,5 +1,5 @@
 import { printer } from '../../quantity/print.ts';
-import { pressure, temperature } from '../../quantity/quantities.ts';
+import { pressure, temperature, temperatureRise } from '../../quantity/quantities.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { numberControl } from '../../simulation/choices/number.ts';
 import type { SimSpec } from '../../simulation/sim-spec.ts';
@@ -27,6 +27,7 @@ function facts(system: UnitSystem) {
     cold: print(COLD_PAIR.after, temperature),
     warm: print(MIXED_PAIR.after, temperature),
     hot: print(HOT_PAIR.after, temperature),
+    apart: print(HOT_PAIR.after - MIXED_PAIR.after, temperatureRise),
     coldWas: kPa(cold.before.value),
     coldIs: kPa(cold.after.value),
     coldDoubt: kPa(cold.doubt),

@@ -12,6 +12,7 @@ interface Pairs {
   warmIs: string;
   warmHalf: string;
   hotHalf: string;
+  apart: string;
 }
 
 export const words = {
@@ -63,15 +64,13 @@ export const words = {
     runLabel: 'Take both pairs',
   },
   outcome: (p: Pairs) =>
-    `Both at ${p.cold}: ${p.coldWas} and ${p.coldIs}, doubt ${p.coldDoubt}. Both at ${p.hot}: ${p.hotWas} and ${p.hotIs}, doubt ${p.hotDoubt}. Ten degrees apart they are not the same test. Only the pair at ${p.hot} proves it.`,
+    `Both at ${p.cold}: ${p.coldWas} and ${p.coldIs}, doubt ${p.coldDoubt}. Both at ${p.hot}: ${p.hotWas} and ${p.hotIs}, doubt ${p.hotDoubt}. ${p.apart} apart they are not the same test. Only the pair at ${p.hot} proves it.`,
   picture: {
     before: (p: { temp: string; value: string }) => `Before, ${p.temp}: ${p.value}`,
     after: (p: { temp: string; value: string }) => `After, ${p.temp}: ${p.value}`,
     sound: (p: { temp: string; value: string }) => `A healthy car, ${p.temp}: ${p.value}`,
-    beforeOpen: (p: { temp: string }) => `Before, ${p.temp}`,
-    afterOpen: (p: { temp: string }) => `After, ${p.temp}`,
-    soundOpen: (p: { temp: string }) => `A healthy car, ${p.temp}`,
     never: 'never in 2.5 s',
+    open: '?',
     doubt: 'Each bar: where the reading may truly lie',
     axis: (p: { name: string; unit: string }) => `${p.name}, ${p.unit}`,
     names: { tap: 'Forward tap', line: 'Line', stop: 'Stop time' },

@@ -148,6 +148,9 @@ test('the numbers of the lesson bear its words', () => {
   // "Not to be told apart" ten degrees cooler, and short at the complaint.
   expect(value('sound-warm') - value('half-warm')).toBeLessThan(value('each'));
   expect(value('hot-is') - value('half-hot')).toBeGreaterThan(value('doubt'));
+  // The old pump with revs: all of its command, as the new one.
+  expect(value('pump-old')).toBeCloseTo(value('pump-is'), 6);
+  expect(value('pump-was')).toBeLessThan(0.7 * value('pump-command'));
   expect(value('rings-hot')).toBeGreaterThan(value('hot-was') + value('doubt'));
 });
 
