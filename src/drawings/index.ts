@@ -31,6 +31,8 @@ export { FilterCutDrawing } from './filter-cut/FilterCutDrawing.tsx';
 export { describeFilterCut } from './filter-cut/state.ts';
 export { FilterBuildDrawing } from './filter-build/FilterBuildDrawing.tsx';
 export { describeFilterBuild } from './filter-build/state.ts';
+export { ConvincingRecordDrawing } from './convincing-record/ConvincingRecordDrawing.tsx';
+export { describeConvincingRecord } from './convincing-record/state.ts';
 export { FreezeFrameDrawing } from './freeze-frame/FreezeFrameDrawing.tsx';
 export { describeFreezeFrame } from './freeze-frame/state.ts';
 export { SealStatesDrawing } from './seal-states/SealStatesDrawing.tsx';

@@ -6,6 +6,7 @@ export const stillDrawings = [
   'complaint-card',
   'connector-sleeve',
   'converter',
+  'convincing-record',
   'electronic-range',
   'filter-cut',
   'filter-build',

@@ -1,5 +1,6 @@
 import AskFirst from '../widgets/ask-first/index.astro';
 import BenchAir from '../widgets/bench-air/index.astro';
+import BeforeAndAfter from '../widgets/before-and-after/index.astro';
 import ClutchPressure from '../widgets/clutch-pressure/index.astro';
 import Engagement from '../widgets/engagement/index.astro';
 import Fluid from '../widgets/fluid/index.astro';
@@ -35,6 +36,7 @@ import EngineTable from './tags/EngineTable.astro';
 export const figures = {
   AskFirst,
   BenchAir,
+  BeforeAndAfter,
   ClutchPressure,
   ControllerDiagram,
   ControllerSees,

@@ -170,4 +170,12 @@ export const objectives: readonly Objective[] = [
     'Order tests by reach, and say what comes before the pan and when opening is right.',
     'Say when to stop: one name far above the rest, no test that splits, or readings that fit nothing.',
   ),
+  ...of(
+    'proving-the-repair',
+    'proof',
+    'Say which pair of readings proves a repair of a hot fault, and which proves nothing.',
+    'Work out the doubt on a difference of two readings, and set the difference beside it.',
+    'Keep a record that convinces somebody who was not there.',
+    'Tell the customer what failed, what was measured, what was not opened and what may come, and promise no more than that.',
+  ),
 ];

@@ -11,6 +11,7 @@ export interface Simulation {
 export const simulations: Readonly<Record<string, Simulation>> = {
   AskFirst: { id: 'ask-first', tasks: 3 },
   BenchAir: { id: 'bench-air', tasks: 3 },
+  BeforeAndAfter: { id: 'before-and-after', tasks: 3 },
   ClutchPressure: { id: 'clutch-pressure', tasks: 4 },
   ControllerSees: { id: 'controller-sees', tasks: 4 },
   Engagement: { id: 'engagement', tasks: 4 },

@@ -39,6 +39,7 @@ export const tagForms = {
   AfterRun: { ...box, props: z.strictObject({ of: id }), inside: ['Section'] },
   AskFirst: picture,
   BenchAir: picture,
+  BeforeAndAfter: picture,
   Caution: box,
   ClutchPressure: picture,
   ControllerDiagram: picture,

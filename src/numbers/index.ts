@@ -11,6 +11,7 @@ import { hotFluidThinFluid } from './hot-fluid-thin-fluid.ts';
 import { liveData } from './live-data.ts';
 import { partsThatSeal } from './parts-that-seal.ts';
 import { pressuresHotAndCold } from './pressures-hot-and-cold.ts';
+import { provingTheRepair } from './proving-the-repair.ts';
 import { pumpAndRegulator } from './pump-and-regulator.ts';
 import { regulatorToClutch } from './regulator-to-clutch.ts';
 import { tableOf } from './table.ts';
@@ -51,4 +52,5 @@ export const numbers = tableOf({
   'air-on-the-bench.ts': airOnTheBench,
   'whose-parts.ts': whoseParts,
   'the-next-best-test.ts': theNextBestTest,
+  'proving-the-repair.ts': provingTheRepair,
 });

@@ -267,6 +267,12 @@ keys.update({
     "next-eight-to-one": math.log2(8),
 })
 
+keys.update({
+    # proving-the-repair: by hand, JCGM 100, 5.1.2: 900 + 1600 = 2500, 81 + 144 = 225
+    "proof-asked-doubt": 50.0,
+    "proof-press-doubt": 15.0,
+})
+
 if __name__ == "__main__":
     with open(os.path.join(here, "question-keys.json"), "w") as out:
         json.dump(keys, out, indent=2)

@@ -363,6 +363,12 @@ export const samples: readonly Sample[] = [
     mentions: ['seat', 'line opened', '35 to 180', 'not before level, codes, hot log and cable'],
   },
   {
+    name: 'convincing record',
+    draw: (id) => <d.ConvincingRecordDrawing id={id} />,
+    text: d.describeConvincingRecord(),
+    mentions: ['beside a scale', 'same axis', 'command beside pressure', 'Who and when'],
+  },
+  {
     name: 'converter',
     draw: (id) => <d.ConverterDrawing id={id} state={d.converterExample} />,
     text: d.describeConverter(d.converterExample),

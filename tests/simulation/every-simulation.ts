@@ -4,6 +4,8 @@ import { bringSuspects } from '../../src/cases/bay-list.ts';
 import { solveBay } from '../../src/cases/solve-bay.ts';
 import { recordAll } from '../../src/car/record.ts';
 import { bringRecordings } from '../../src/car/recordings.ts';
+import { bringReadings } from '../../src/widgets/before-and-after/brought.ts';
+import { solveReadings } from '../../src/widgets/before-and-after/solve-readings.ts';
 import { bringCars } from '../../src/widgets/gauge-bench/cars.ts';
 import { solveCars } from '../../src/widgets/gauge-bench/solve-cars.ts';
 import { bringSeals } from '../../src/widgets/two-seals/seals.ts';
@@ -36,12 +38,15 @@ const seals = solveSeals();
 bringSeals(seals);
 const suspects = solveBay();
 bringSuspects(suspects);
+const readings = solveReadings();
+bringReadings(readings);
 const PROPS: Readonly<Record<string, OneSimulation['props']>> = {
   'controller-sees': { recordings },
   'sampling-trap': { recordings },
   'gauge-bench': { cars },
   'two-seals': { seals },
   'test-order': { suspects },
+  'before-and-after': { readings },
   engagement: { first: firstRun() },
   'whole-car': { opening: openingText() },
 };

@@ -12,9 +12,8 @@ import {
   type Hypothesis,
   type TakenReading,
 } from '../../diagnosis/index.ts';
+import { SAME_C } from '../../diagnosis/before-after.ts';
 
-/** What the trade calls the same temperature [°C]. */
-export const SAME_C = 3;
 /** A reading this far from a healthy car's is off [sd]: one in twenty honest ones is. */
 const OFF = 2;
 

@@ -1,0 +1,3 @@
+import { words } from './words.en.ts';
+
+export const describeConvincingRecord = (): string => words.describe;
