@@ -26,6 +26,8 @@ export { FreezeFrameDrawing } from './freeze-frame/FreezeFrameDrawing.tsx';
 export { describeFreezeFrame } from './freeze-frame/state.ts';
 export { GaugeHookupDrawing } from './gauge-hookup/GaugeHookupDrawing.tsx';
 export { describeGaugeHookup } from './gauge-hookup/state.ts';
+export { HoursOrDegreesDrawing } from './hours-or-degrees/HoursOrDegreesDrawing.tsx';
+export { describeHoursOrDegrees } from './hours-or-degrees/state.ts';
 export { LogPatternsDrawing } from './log-patterns/LogPatternsDrawing.tsx';
 export { describeLogPatterns } from './log-patterns/state.ts';
 export { LogQueueDrawing } from './log-queue/LogQueueDrawing.tsx';

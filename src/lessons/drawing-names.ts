@@ -8,6 +8,7 @@ export const stillDrawings = [
   'electronic-range',
   'freeze-frame',
   'gauge-hookup',
+  'hours-or-degrees',
   'log-patterns',
   'log-queue',
   'mechanical-range',

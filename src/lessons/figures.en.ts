@@ -15,6 +15,7 @@ import WhichRanges from '../widgets/which-ranges/index.astro';
 import WholeCar from '../widgets/whole-car/index.astro';
 import WhoGoesHungry from '../widgets/who-goes-hungry/index.astro';
 import ControllerSees from '../widgets/controller-sees/index.astro';
+import ThreeChecks from '../widgets/three-checks/index.astro';
 import TwoWays from '../widgets/two-ways/index.astro';
 import WarmUpDrive from '../widgets/warm-up/index.astro';
 import ControllerDiagram from './tags/ControllerDiagram.astro';
@@ -44,6 +45,7 @@ export const figures = {
   NextTest,
   SamplingTrap,
   StallTorque,
+  ThreeChecks,
   TwoWays,
   WarmUpDrive,
   WhichRanges,

@@ -130,4 +130,12 @@ export const objectives: readonly Objective[] = [
     'Say what a boosted Reverse, a fluttering needle and a third gear that pulls do and do not prove.',
     'Say what no gauge can show, and what to do and to write where there is no tap.',
   ),
+  ...of(
+    'other-complaints',
+    'other',
+    'Split a complaint with three cheap checks before anything is opened, and say what each one would leave.',
+    'Name for each of ten complaints the reading that decides, and what it decides between.',
+    'Say why the complaint alone names no part, and on which lists a split seal stands.',
+    'Say which complaints stop the car or call for a second person, and what may not be tried with them.',
+  ),
 ];

@@ -22,6 +22,7 @@ export const simulations: Readonly<Record<string, Simulation>> = {
   LevelWindow: { id: 'level-window', tasks: 3 },
   SamplingTrap: { id: 'sampling-trap', tasks: 3 },
   StallTorque: { id: 'stall-torque', tasks: 3 },
+  ThreeChecks: { id: 'three-checks', tasks: 3 },
   TwoWays: { id: 'two-ways', tasks: 4 },
   WarmUpDrive: { id: 'warm-up', tasks: 4 },
   WhichRanges: { id: 'which-ranges', tasks: 4 },

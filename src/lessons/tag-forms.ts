@@ -77,6 +77,7 @@ export const tagForms = {
     holds: false,
   },
   StallTorque: picture,
+  ThreeChecks: picture,
   Sum: { props: z.strictObject({ of: z.string().min(1) }), stands: 'in a line', holds: false },
   Task: {
     ...box,

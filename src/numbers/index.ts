@@ -10,6 +10,7 @@ import { liveData } from './live-data.ts';
 import { pressuresHotAndCold } from './pressures-hot-and-cold.ts';
 import { pumpAndRegulator } from './pump-and-regulator.ts';
 import { regulatorToClutch } from './regulator-to-clutch.ts';
+import { otherComplaints } from './other-complaints.ts';
 import { tableOf } from './table.ts';
 import { temperatures } from './temperatures.ts';
 import { outsideFirst } from './outside-first.ts';
@@ -41,4 +42,5 @@ export const numbers = tableOf({
   'codes-are-questions.ts': codesAreQuestions,
   'outside-first.ts': outsideFirst,
   'pressures-hot-and-cold.ts': pressuresHotAndCold,
+  'other-complaints.ts': otherComplaints,
 });

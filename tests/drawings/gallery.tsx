@@ -268,6 +268,12 @@ export const samples: readonly Sample[] = [
     mentions: ['engine off', 'slack', 'exhaust', 'outside the cabin'],
   },
   {
+    name: 'by hours or by degrees',
+    draw: (id) => <d.HoursOrDegreesDrawing id={id} />,
+    text: d.describeHoursOrDegrees(),
+    mentions: ['warm garage', 'drained back', 'hard lip', 'not measured'],
+  },
+  {
     name: 'converter',
     draw: (id) => <d.ConverterDrawing id={id} state={d.converterExample} />,
     text: d.describeConverter(d.converterExample),

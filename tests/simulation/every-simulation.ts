@@ -1,9 +1,11 @@
 import { readdirSync, existsSync } from 'node:fs';
 import type { ComponentType } from 'preact';
+import { readings } from '../../src/cases/solve-complaints.ts';
 import { recordAll } from '../../src/car/record.ts';
 import { bringRecordings } from '../../src/car/recordings.ts';
 import { bringCars } from '../../src/widgets/gauge-bench/cars.ts';
 import { solveCars } from '../../src/widgets/gauge-bench/solve-cars.ts';
+import { bringReadings } from '../../src/widgets/three-checks/readings.ts';
 import { firstRun } from '../../src/widgets/engagement/first-run.ts';
 import { openingText } from '../../src/widgets/whole-car/opening.ts';
 import type { Givens, SimModel, SimSpec, TasksFile } from '../../src/simulation/sim-spec.ts';
@@ -28,10 +30,13 @@ const recordings = recordAll();
 bringRecordings(recordings);
 const cars = solveCars();
 bringCars(cars);
+const complaintReadings = readings();
+bringReadings(complaintReadings);
 const PROPS: Readonly<Record<string, OneSimulation['props']>> = {
   'controller-sees': { recordings },
   'sampling-trap': { recordings },
   'gauge-bench': { cars },
+  'three-checks': { readings: complaintReadings },
   engagement: { first: firstRun() },
   'whole-car': { opening: openingText() },
 };
