@@ -5,7 +5,7 @@ import { Label } from '../parts/label.tsx';
 import { describeHoursOrDegrees } from './state.ts';
 import { words } from './words.en.ts';
 
-const PANEL = 168;
+const PANEL = 176;
 const ROW = 30;
 const BARS = 196;
 const LONG = 184;

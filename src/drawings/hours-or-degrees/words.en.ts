@@ -4,12 +4,12 @@ export const words = {
   cars: [
     {
       head: ['*By hours'],
-      waits: ['after a night', 'soon after, just as cold', 'after a night indoors'],
+      waits: ['after a night', 'soon after, still as cold', 'after a night indoors'],
       points: ['~fluid drained back:', '~a check valve'],
     },
     {
       head: ['*By degrees'],
-      waits: ['after a night', 'soon after, just as cold', 'after a night indoors'],
+      waits: ['after a night', 'soon after, still as cold', 'after a night indoors'],
       points: ['~a hard lip in one range;', '~level, filter, frost in all'],
     },
   ],

@@ -1,7 +1,8 @@
 import { CAUSES, COMPLAINT_IDS, complaintOf } from '../../cases/complaints.ts';
 import { minutesFrom } from '../../cases/split-list.ts';
 import { listOf } from '../../quantity/lists.ts';
-import { count } from '../../quantity/quantities.ts';
+import { format } from '../../quantity/print.ts';
+import { count, seconds } from '../../quantity/quantities.ts';
 import { numberControl } from '../../simulation/choices/number.ts';
 import type { SimSpec } from '../../simulation/sim-spec.ts';
 import { told, withIds } from '../../simulation/told.ts';
@@ -13,6 +14,7 @@ import {
   type ThreeChecksModel,
 } from './model.ts';
 import { causeName, complaintName, printCount, printMinutes } from './print.ts';
+import { readOf } from './readings.ts';
 import { words } from './words.en.ts';
 
 const start = { complaint: 'lateCold', car: carWith('lateCold', 'hardLip'), taken: 0 } as const;
@@ -23,13 +25,18 @@ const end = { taken: orderOf([placeOf('twice'), placeOf('reverse')]) };
 const OFFERED = ['twice', 'sister', 'level'] as const;
 const begunWith = (first: string): number => minutesFrom({ causes, checks }, first, causes);
 export const withSeal = COMPLAINT_IDS.filter((id) => complaintOf(id).causes.includes('seal'));
-const facts = () => ({
-  twice: printMinutes(begunWith('twice')),
-  sister: printMinutes(begunWith('sister')),
-  level: printMinutes(begunWith('level')),
-  few: printCount(withSeal.length),
-  all: printCount(COMPLAINT_IDS.length),
-});
+const facts = () => {
+  const [drive = 0, reverse = 0] = readOf('lateCold', 'reverse', 'hardLip')?.values ?? [];
+  return {
+    twice: printMinutes(begunWith('twice')),
+    sister: printMinutes(begunWith('sister')),
+    level: printMinutes(begunWith('level')),
+    few: printCount(withSeal.length),
+    all: printCount(COMPLAINT_IDS.length),
+    drive: format(drive, seconds, 'si'),
+    reverse: format(reverse, seconds, 'si'),
+  };
+};
 const { options, ...predict } = told(words.predict, facts);
 const { says } = words;
 

@@ -33,7 +33,7 @@ const texts = told(words.tasks, () => ({
 /** Too many minutes, or so many spent and so many left. */
 function spent({ minutes, left }: ThreeChecksModel, most: number): Verdict {
   const told = printMinutes(minutes.value);
-  if (minutes.value > most) return { is: 'too-high', reached: reached.late({ minutes: told }) };
+  if (minutes.value > most) return { is: 'too-late', reached: reached.late({ minutes: told }) };
   const count = left.value.length;
   return {
     is: 'not-that',
@@ -50,7 +50,7 @@ export const tasks: readonly TaskSpec<ThreeChecksGivens, ThreeChecksModel>[] = [
     ...judged((model) => {
       if (model.taken.value.length === 0) return null;
       const now = spent(model, mostReverse);
-      const isDone = now.is !== 'too-high' && model.left.value.length === 1;
+      const isDone = now.is !== 'too-late' && model.left.value.length === 1;
       return isDone ? { ...now, is: 'done' } : now;
     }),
   },
@@ -63,7 +63,7 @@ export const tasks: readonly TaskSpec<ThreeChecksGivens, ThreeChecksModel>[] = [
       if (taken.value.length === 0) return null;
       if (!complaint.value.causes.includes('seal'))
         return { is: 'not-that', reached: reached.notHere };
-      if (taken.value.length > 1) return { is: 'too-high', reached: reached.many };
+      if (taken.value.length > 1) return { is: 'nearly', reached: reached.many };
       return { is: left.value.includes('seal') ? 'not-that' : 'done', reached: reached.still };
     }),
   },
@@ -75,7 +75,7 @@ export const tasks: readonly TaskSpec<ThreeChecksGivens, ThreeChecksModel>[] = [
     ...judged((model) => {
       if (model.taken.value.length === 0) return null;
       const now = spent(model, mostFlare);
-      if (now.is === 'too-high') return now;
+      if (now.is === 'too-late') return now;
       return model.goesOn.value ? { is: 'nearly', reached: reached.goes } : { ...now, is: 'done' };
     }),
   },

@@ -9,6 +9,8 @@ interface First {
   level: string;
   few: string;
   all: string;
+  drive: string;
+  reverse: string;
 }
 /** Of each complaint: its name, its causes, and what each check is called and can say, in the order of the list. */
 type ComplaintWords<Id extends ComplaintId> = {
@@ -281,10 +283,10 @@ export const words = {
   },
   predict: {
     question:
-      'A car is late into Drive on frosty mornings and right when warm. Five causes are on its list. Which check, taken first, brings you to one name soonest?',
+      'Late into Drive on frosty mornings, right when warm. Which check, taken first, brings you to one name soonest?',
     options: {
       seal: {
-        words: 'None. Late is late: it is our split seal again',
+        words: 'None: late is late, our split seal again',
         why: (p: First) =>
           `A split seal is worst hot, and this car is right when warm. Of the ten complaints here it is on the list of ${p.few}. The word “late” names no part.`,
       },
@@ -294,20 +296,20 @@ export const words = {
           `It takes one name off and needs the car warm first. Begun with it, you are there in ${p.level} on the average. It still comes before any gauge.`,
       },
       sister: {
-        words: 'A sister car beside it, the same morning',
+        words: 'A sister car, the same morning',
         why: (p: First) =>
           `It parts what frost does to any car from a fault, and someone has to bring that car: ${p.sister} on the average. Take it second or third.`,
       },
       twice: {
-        words: 'Pick Drive twice in the frost: by hours or by degrees?',
+        words: 'Drive twice in the frost: hours or degrees?',
         why: (p: First) =>
-          `Five minutes, and it asks what no other check asks: the second time it is just as cold, but it has not stood. Begun with it, ${p.twice} on the average.`,
+          `Five minutes, and it asks what no other check asks: the second time it is as cold, but it has not stood. Begun with it, ${p.twice} on the average.`,
       },
     },
     runLabel: 'Take it, then Reverse',
   },
   outcome: (p: First) =>
-    `Minutes to one name, on the average: two selections first ${p.twice}, sister first ${p.sister}, level first ${p.level}. This car was late both times, and Reverse was not.`,
+    `Minutes to one name, on the average: Drive twice first ${p.twice}, sister first ${p.sister}, level first ${p.level}. This car took ${p.drive} both times, and Reverse ${p.reverse}.`,
   says: {
     none: (p: { all: string }) => `All ${p.all} causes are on the list, and nothing is checked.`,
     left: (p: Minutes & { left: string; all: string }) =>

@@ -196,7 +196,7 @@ describe('the tasks', () => {
     const { task, model } = begun(tasks, makeModel, 'no-reverse');
     expect(task.verdict?.(model)).toBeNull();
     model.toggle('tap');
-    expect(task.verdict?.(model)?.is).toBe('too-high');
+    expect(task.verdict?.(model)?.is).toBe('too-late');
     model.toggle('tap');
     model.toggle('range');
     expect(task.verdict?.(model)?.is).toBe('not-that');
