@@ -1,5 +1,5 @@
 import { complaintOf } from '../cases/complaints.ts';
-import { readings } from '../cases/solve-complaints.ts';
+import { readings } from '../car/complaint-readings.ts';
 import { minutesFrom } from '../cases/split-list.ts';
 import { entry, kPa, type Entries } from './entry.ts';
 

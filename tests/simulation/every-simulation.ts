@@ -1,6 +1,6 @@
 import { readdirSync, existsSync } from 'node:fs';
 import type { ComponentType } from 'preact';
-import { readings } from '../../src/cases/solve-complaints.ts';
+import { readings } from '../../src/car/complaint-readings.ts';
 import { recordAll } from '../../src/car/record.ts';
 import { bringRecordings } from '../../src/car/recordings.ts';
 import { bringCars } from '../../src/widgets/gauge-bench/cars.ts';

@@ -1,5 +1,5 @@
 import { batch, type Signal } from '@preact/signals';
-import type { Readings } from '../../cases/solve-complaints.ts';
+import type { Readings } from '../../car/complaint-readings.ts';
 import { simulationView, type PictureProps } from '../../simulation/simulation-view.tsx';
 import { Choice } from '../../ui/Choice.tsx';
 import { Checks } from './Checks.tsx';

@@ -1,6 +1,6 @@
 /** What the model reads where it can: brought along by the page, solved. */
 import type { ComplaintId } from '../../cases/complaints.ts';
-import type { Readings } from '../../cases/solve-complaints.ts';
+import type { Readings } from '../../car/complaint-readings.ts';
 import { pressure, seconds, speed } from '../../quantity/quantities.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
 

@@ -7,7 +7,7 @@ import {
   complaintOf,
   type ComplaintId,
 } from '../../../src/cases/complaints.ts';
-import { readings } from '../../../src/cases/solve-complaints.ts';
+import { readings } from '../../../src/car/complaint-readings.ts';
 import { leftWith, minutesFrom, planOf } from '../../../src/cases/split-list.ts';
 import {
   carWith,

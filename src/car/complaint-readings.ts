@@ -7,7 +7,7 @@ import {
   readingOf,
   REFERENCE_CRACK_MM,
   type Car,
-} from '../car/index.ts';
+} from './index.ts';
 import { faultSpan, type Circuit } from '../engine/index.ts';
 
 const [FROST, COLD, HOT, WARM] = [0, 20, 100, 70];
