@@ -282,8 +282,7 @@ export const words = {
     number: (p: { number: string }) => `Car ${p.number}`,
   },
   predict: {
-    question:
-      'Late into Drive on frosty mornings, right when warm. Which check, taken first, brings you to one name soonest?',
+    question: 'The winter car: which check, taken first, brings you to one name soonest?',
     options: {
       seal: {
         words: 'None: late is late, our split seal again',
