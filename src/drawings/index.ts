@@ -43,6 +43,8 @@ export { OpenTogetherDrawing } from './open-together/OpenTogetherDrawing.tsx';
 export { describeOpenTogether } from './open-together/state.ts';
 export { ReachLadderDrawing } from './reach-ladder/ReachLadderDrawing.tsx';
 export { describeReachLadder } from './reach-ladder/state.ts';
+export { HoursOrDegreesDrawing } from './hours-or-degrees/HoursOrDegreesDrawing.tsx';
+export { describeHoursOrDegrees } from './hours-or-degrees/state.ts';
 export { LogPatternsDrawing } from './log-patterns/LogPatternsDrawing.tsx';
 export { describeLogPatterns } from './log-patterns/state.ts';
 export { LogQueueDrawing } from './log-queue/LogQueueDrawing.tsx';

@@ -13,6 +13,7 @@ export const stillDrawings = [
   'freeze-frame',
   'gauge-hookup',
   'reach-ladder',
+  'hours-or-degrees',
   'log-patterns',
   'log-queue',
   'mechanical-range',

@@ -22,6 +22,7 @@ import WhichRanges from '../widgets/which-ranges/index.astro';
 import WholeCar from '../widgets/whole-car/index.astro';
 import WhoGoesHungry from '../widgets/who-goes-hungry/index.astro';
 import ControllerSees from '../widgets/controller-sees/index.astro';
+import ThreeChecks from '../widgets/three-checks/index.astro';
 import TwoWays from '../widgets/two-ways/index.astro';
 import WarmUpDrive from '../widgets/warm-up/index.astro';
 import ControllerDiagram from './tags/ControllerDiagram.astro';
@@ -58,6 +59,7 @@ export const figures = {
   TwoSeals,
   TwoFilters,
   TestOrder,
+  ThreeChecks,
   TwoWays,
   WarmUpDrive,
   WhichRanges,

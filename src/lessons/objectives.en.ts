@@ -178,4 +178,12 @@ export const objectives: readonly Objective[] = [
     'Keep a record that convinces somebody who was not there.',
     'Tell the customer what failed, what was measured, what was not opened and what may come, and promise no more than that.',
   ),
+  ...of(
+    'other-complaints',
+    'other',
+    'Split a complaint with three cheap checks before anything is opened, and say what each one would leave.',
+    'Name for each of ten complaints the reading that decides, and what it decides between.',
+    'Say why the complaint alone names no part, and on which lists a split seal stands.',
+    'Say which complaints stop the car or call for a second person, and what may not be tried with them.',
+  ),
 ];

@@ -29,6 +29,7 @@ export const simulations: Readonly<Record<string, Simulation>> = {
   TwoSeals: { id: 'two-seals', tasks: 3 },
   TwoFilters: { id: 'two-filters', tasks: 3 },
   TestOrder: { id: 'test-order', tasks: 3 },
+  ThreeChecks: { id: 'three-checks', tasks: 3 },
   TwoWays: { id: 'two-ways', tasks: 4 },
   WarmUpDrive: { id: 'warm-up', tasks: 4 },
   WhichRanges: { id: 'which-ranges', tasks: 4 },

@@ -82,6 +82,7 @@ export const tagForms = {
   StallTorque: picture,
   StockOrOrder: picture,
   TestOrder: picture,
+  ThreeChecks: picture,
   Sum: { props: z.strictObject({ of: z.string().min(1) }), stands: 'in a line', holds: false },
   Task: {
     ...box,

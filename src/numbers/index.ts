@@ -14,6 +14,7 @@ import { pressuresHotAndCold } from './pressures-hot-and-cold.ts';
 import { provingTheRepair } from './proving-the-repair.ts';
 import { pumpAndRegulator } from './pump-and-regulator.ts';
 import { regulatorToClutch } from './regulator-to-clutch.ts';
+import { otherComplaints } from './other-complaints.ts';
 import { tableOf } from './table.ts';
 import { temperatures } from './temperatures.ts';
 import { outsideFirst } from './outside-first.ts';
@@ -53,4 +54,5 @@ export const numbers = tableOf({
   'whose-parts.ts': whoseParts,
   'the-next-best-test.ts': theNextBestTest,
   'proving-the-repair.ts': provingTheRepair,
+  'other-complaints.ts': otherComplaints,
 });

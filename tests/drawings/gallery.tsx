@@ -369,6 +369,12 @@ export const samples: readonly Sample[] = [
     mentions: ['beside a scale', 'same axis', 'command beside pressure', 'Who and when'],
   },
   {
+    name: 'by hours or by degrees',
+    draw: (id) => <d.HoursOrDegreesDrawing id={id} />,
+    text: d.describeHoursOrDegrees(),
+    mentions: ['warm garage', 'drained back', 'hard lip', 'not measured'],
+  },
+  {
     name: 'converter',
     draw: (id) => <d.ConverterDrawing id={id} state={d.converterExample} />,
     text: d.describeConverter(d.converterExample),
