@@ -2,7 +2,7 @@ import { readdirSync, existsSync } from 'node:fs';
 import type { ComponentType } from 'preact';
 import { bringSuspects } from '../../src/cases/bay-list.ts';
 import { solveBay } from '../../src/cases/solve-bay.ts';
-import { readings } from '../../src/car/complaint-readings.ts';
+import { readings as solveComplaints } from '../../src/car/complaint-readings.ts';
 import { recordAll } from '../../src/car/record.ts';
 import { bringRecordings } from '../../src/car/recordings.ts';
 import { bringReadings } from '../../src/widgets/before-and-after/brought.ts';
@@ -11,7 +11,7 @@ import { bringCars } from '../../src/widgets/gauge-bench/cars.ts';
 import { solveCars } from '../../src/widgets/gauge-bench/solve-cars.ts';
 import { bringSeals } from '../../src/widgets/two-seals/seals.ts';
 import { solveSeals } from '../../src/widgets/two-seals/solve-seals.ts';
-import { bringReadings } from '../../src/widgets/three-checks/readings.ts';
+import { bringReadings as bringComplaints } from '../../src/widgets/three-checks/readings.ts';
 import { firstRun } from '../../src/widgets/engagement/first-run.ts';
 import { openingText } from '../../src/widgets/whole-car/opening.ts';
 import type { Givens, SimModel, SimSpec, TasksFile } from '../../src/simulation/sim-spec.ts';
@@ -42,8 +42,8 @@ const suspects = solveBay();
 bringSuspects(suspects);
 const readings = solveReadings();
 bringReadings(readings);
-const complaintReadings = readings();
-bringReadings(complaintReadings);
+const complaints = solveComplaints();
+bringComplaints(complaints);
 const PROPS: Readonly<Record<string, OneSimulation['props']>> = {
   'controller-sees': { recordings },
   'sampling-trap': { recordings },
@@ -51,7 +51,7 @@ const PROPS: Readonly<Record<string, OneSimulation['props']>> = {
   'two-seals': { seals },
   'test-order': { suspects },
   'before-and-after': { readings },
-  'three-checks': { readings: complaintReadings },
+  'three-checks': { readings: complaints },
   engagement: { first: firstRun() },
   'whole-car': { opening: openingText() },
 };
