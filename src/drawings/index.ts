@@ -24,6 +24,8 @@ export type {
 } from './hydraulic-path/state.ts';
 export { FreezeFrameDrawing } from './freeze-frame/FreezeFrameDrawing.tsx';
 export { describeFreezeFrame } from './freeze-frame/state.ts';
+export { BridgeSeatDrawing } from './bridge-seat/BridgeSeatDrawing.tsx';
+export { describeBridgeSeat } from './bridge-seat/state.ts';
 export { GaugeHookupDrawing } from './gauge-hookup/GaugeHookupDrawing.tsx';
 export { describeGaugeHookup } from './gauge-hookup/state.ts';
 export { LogPatternsDrawing } from './log-patterns/LogPatternsDrawing.tsx';

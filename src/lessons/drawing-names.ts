@@ -2,6 +2,7 @@
 
 /** Those that print no quantity and stand in their example state. */
 export const stillDrawings = [
+  'bridge-seat',
   'complaint-card',
   'connector-sleeve',
   'converter',

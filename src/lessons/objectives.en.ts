@@ -130,4 +130,12 @@ export const objectives: readonly Objective[] = [
     'Say what a boosted Reverse, a fluttering needle and a third gear that pulls do and do not prove.',
     'Say what no gauge can show, and what to do and to write where there is no tap.',
   ),
+  ...of(
+    'putting-back',
+    'back',
+    'Say for each step on the way back what it hides, and prove that first.',
+    'Fit a lip, a ring and a bridge so that your hand knows they are right.',
+    'Bring body, fill, level and relearn to an end by the maker’s data.',
+    'Say what a cold drive around the block proves, and where the first drive has to go.',
+  ),
 ];

@@ -19,6 +19,7 @@ export const simulations: Readonly<Record<string, Simulation>> = {
   GaugeBench: { id: 'gauge-bench', tasks: 3 },
   HeatAndAir: { id: 'heat-and-air', tasks: 3 },
   HoldingTorque: { id: 'holding-torque', tasks: 4 },
+  JobCard: { id: 'job-card', tasks: 3 },
   LevelWindow: { id: 'level-window', tasks: 3 },
   SamplingTrap: { id: 'sampling-trap', tasks: 3 },
   StallTorque: { id: 'stall-torque', tasks: 3 },

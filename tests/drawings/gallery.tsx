@@ -268,6 +268,12 @@ export const samples: readonly Sample[] = [
     mentions: ['engine off', 'slack', 'exhaust', 'outside the cabin'],
   },
   {
+    name: 'a bridge pressed down by hand',
+    draw: (id) => <d.BridgeSeatDrawing id={id} />,
+    text: d.describeBridgeSeat(),
+    mentions: ['nothing moves', 'daylight', 'rocks', 'valve body'],
+  },
+  {
     name: 'converter',
     draw: (id) => <d.ConverterDrawing id={id} state={d.converterExample} />,
     text: d.describeConverter(d.converterExample),
