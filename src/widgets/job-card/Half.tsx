@@ -1,4 +1,6 @@
+import { STEPS } from '../../car/back-together.ts';
 import { HALVES, type Half as HalfName, type JobCardModel } from './model.ts';
+import { printCount } from './print.ts';
 import { words } from './words.en.ts';
 
 interface Props {
@@ -22,7 +24,9 @@ export function Half({ id, half, model }: Props) {
           aria-pressed={done.includes(step)}
           onClick={() => model.press(step)}
         >
-          <strong>{words.steps[step]}</strong>
+          <strong>
+            {words.line({ number: printCount(STEPS.indexOf(step) + 1), step: words.steps[step] })}
+          </strong>
           <span>{words.proofs[step]}</span>
         </button>
       ))}

@@ -1,10 +1,11 @@
-import { driveAfter, STEPS } from '../../car/back-together.ts';
+import { driveAfter, STEPS, type DriveAfter } from '../../car/back-together.ts';
 import { printer } from '../../quantity/print.ts';
 import { pressure } from '../../quantity/quantities.ts';
 import type { PictureProps } from '../../simulation/simulation-view.tsx';
 import { useUnits } from '../../ui/use-units.ts';
 import type { JobCardModel } from './model.ts';
-import { airWords, printCount, stickWords } from './print.ts';
+import { airWords, printCount, stateOf, stickWords } from './print.ts';
+import { Section } from './Section.tsx';
 import { words } from './words.en.ts';
 
 const WIDTH = 390;
@@ -16,15 +17,10 @@ const LONG = 0.38;
 
 /** The lines of the card in their order: signed, open, or hidden without a proof. */
 function Strip({ model }: { readonly model: JobCardModel }) {
-  const { done, skipped } = model;
   return (
     <g aria-hidden="true">
       {STEPS.map((step, at) => {
-        const is = done.value.includes(step)
-          ? 'signed'
-          : skipped.value.includes(step)
-            ? 'hidden'
-            : 'open';
+        const is = stateOf(model, step);
         const x = 2 + at * PITCH;
         return (
           <g key={step} class={`job-${is}`}>
@@ -43,9 +39,9 @@ function Strip({ model }: { readonly model: JobCardModel }) {
 interface BarsProps {
   readonly y: number;
   readonly name: string;
-  /** What is read and what a right job reads [kPa]; nothing before the drive. */
-  readonly cold: readonly [read: number, right: number] | null;
-  readonly hot: readonly [read: number, right: number] | null;
+  /** What is read and what a right job reads [kPa]. */
+  readonly cold: readonly [read: number, right: number];
+  readonly hot: readonly [read: number, right: number];
 }
 function Bars({ y, name, cold, hot }: BarsProps) {
   const print = printer(useUnits());
@@ -54,18 +50,12 @@ function Bars({ y, name, cold, hot }: BarsProps) {
       <text class="job-name" x={2} y={y}>
         {name}
       </text>
-      {cold === null && (
-        <text x={WIDTH - 2} y={y} text-anchor="end">
-          {words.picture.none}
-        </text>
-      )}
       {(
         [
           ['cold', cold],
           ['hot', hot],
         ] as const
       ).map(([when, pair], at) => {
-        if (pair === null) return null;
         const [read, right] = pair;
         const top = y + 7 + at * 18;
         return (
@@ -85,41 +75,46 @@ function Bars({ y, name, cold, hot }: BarsProps) {
   );
 }
 
-/** The card, and what the car it let go reads cold and hot beside a right job. */
+/** Both taps, cold and hot, beside a right job. */
+function Taps({ read }: { readonly read: DriveAfter }) {
+  const right = driveAfter([]);
+  const pair = (when: 'cold' | 'hot', tap: 'forward' | 'reverse') =>
+    [read[when][tap].kPa, right[when][tap].kPa] as const;
+  return (
+    <>
+      {(['forward', 'reverse'] as const).map((tap, at) => (
+        <Bars
+          key={tap}
+          y={46 + 58 * at}
+          name={words.picture[tap]}
+          cold={pair('cold', tap)}
+          hot={pair('hot', tap)}
+        />
+      ))}
+    </>
+  );
+}
+
+/** The card, what it has covered so far, and what the car reads once it has been driven. */
 export function Picture({ model, revealed }: PictureProps<JobCardModel>) {
   const system = useUnits();
-  const { air } = model;
-  const read = revealed ? model.driven.value : null;
-  const right = read && driveAfter([]);
-  const pair = (when: 'cold' | 'hot', tap: 'forward' | 'reverse') =>
-    read && right && ([read[when][tap].kPa, right[when][tap].kPa] as const);
   const { picture } = words;
-  const held = revealed ? air.value : null;
+  const read = revealed ? model.driven.value : null;
+  const held = revealed ? model.air.value : null;
   const rows = [
     [picture.air, held === null ? picture.noAir : airWords(held, system)],
     [picture.stick, read === null ? picture.none : stickWords(read, system)],
   ] as const;
   return (
-    <svg class="job-picture" viewBox={`0 0 ${WIDTH} 192`}>
+    <svg class="job-picture" viewBox={`0 0 ${WIDTH} 206`}>
       <Strip model={model} />
-      <Bars
-        y={46}
-        name={picture.forward}
-        cold={pair('cold', 'forward')}
-        hot={pair('hot', 'forward')}
-      />
-      <Bars
-        y={104}
-        name={picture.reverse}
-        cold={pair('cold', 'reverse')}
-        hot={pair('hot', 'reverse')}
-      />
+      {read === null ? <Section model={model} /> : <Taps read={read} />}
       {rows.map(([name, text], at) => (
         <g key={name}>
-          <text class="job-name" x={2} y={164 + 22 * at}>
+          <text class="job-name" x={2} y={180 + 21 * at}>
             {name}
           </text>
-          <text x={WIDTH - 2} y={164 + 22 * at} text-anchor="end">
+          <text x={WIDTH - 2} y={180 + 21 * at} text-anchor="end">
             {text}
           </text>
         </g>

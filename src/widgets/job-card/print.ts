@@ -1,5 +1,12 @@
 /** This simulation's own words for what the car reads. */
-import { airAfter, driveAfter, pullsIn, STEPS, type DriveAfter } from '../../car/back-together.ts';
+import {
+  airAfter,
+  driveAfter,
+  pullsIn,
+  STEPS,
+  type DriveAfter,
+  type Step,
+} from '../../car/back-together.ts';
 import { HOT_C } from '../../car/cold-and-hot.ts';
 import { REFERENCE_CRACK_MM } from '../../car/car.ts';
 import { listOf } from '../../quantity/lists.ts';
@@ -37,7 +44,11 @@ export function three(system: UnitSystem) {
   };
 }
 
-export const stepsOf = (steps: JobCardModel['done']['value']): string =>
+/** How a line of the card stands. */
+export const stateOf = ({ done, skipped }: JobCardModel, step: Step) =>
+  done.value.includes(step) ? 'signed' : skipped.value.includes(step) ? 'hidden' : 'open';
+
+export const stepsOf = (steps: readonly Step[]): string =>
   listOf(steps.map((step) => words.steps[step]));
 
 function answered({ answer }: JobCardModel): string {

@@ -71,6 +71,7 @@ export const words = {
     relearn: { level: 'A controller that learns on a wrong level learns the wrong fill times.' },
     drive: { relearn: 'It would drive on what the controller learned of the old leak.' },
   } satisfies Record<Step, Partial<Record<Step, string>>>,
+  line: (p: { number: string; step: string }) => `${p.number}. ${p.step}`,
   says: {
     refused: (p: { step: string; missing: string }) => `${p.step}: refused. First: ${p.missing}.`,
     undone: (p: { step: string; lines: string }) =>
