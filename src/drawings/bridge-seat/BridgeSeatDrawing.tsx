@@ -43,7 +43,7 @@ export function BridgeSeatDrawing({ id }: { id: string }): JSX.Element {
       <Label x={4} y={20} lines={words.body} to="40,42 40,50" />
       <Label x={74} y={130} lines={words.bridge} to="97,136 97,160" />
       <Label x={76} y={226} lines={words.case} />
-      <Label x={RIGHT + 90} y={20} lines={words.daylight} />
+      <Label x={RIGHT + 70} y={226} lines={words.daylight} to="306,212 312,174" />
       <Label x={4} y={262} lines={words.seated} />
       <Label x={RIGHT + 4} y={262} lines={words.rocks} />
     </Frame>

@@ -100,7 +100,7 @@ export function Picture({ model, revealed }: PictureProps<JobCardModel>) {
   const system = useUnits();
   const { picture } = words;
   const read = revealed ? model.driven.value : null;
-  const held = revealed ? model.air.value : null;
+  const held = model.air.value;
   const rows = [
     [picture.air, held === null ? picture.noAir : airWords(held, system)],
     [picture.stick, read === null ? picture.none : stickWords(read, system)],

@@ -9,11 +9,11 @@ const PARTS: readonly (readonly [step: Step, d: string, x: number, y: number])[]
   ['lip', 'M72 58H168V74H72ZM72 58L66 54M168 58L174 54', 120, 72],
   ['rings', 'M180 58H250V74H180ZM198 53V79M214 53V79', 234, 71],
   ['air', 'M292 106V72M286 80L292 71L298 80', 274, 84],
-  ['bridge', 'M258 97H326V106H302V112H282V106H258Z', 342, 106],
-  ['balls', 'M92 119a5 5 0 1 0 .1 0ZM116 119a5 5 0 1 0 .1 0ZM140 119a5 5 0 1 0 .1 0Z', 164, 130],
+  ['bridge', 'M258 97H326V106H302V112H282V106H258Z', 338, 111],
   ['body', 'M40 114H276V118H308V114H350V134H40Z', 234, 130],
+  ['balls', 'M92 119a5 5 0 1 0 .1 0ZM116 119a5 5 0 1 0 .1 0ZM140 119a5 5 0 1 0 .1 0Z', 164, 130],
   ['pan', 'M28 138V158H362V138', 16, 154],
-  ['fill', 'M30 148H360', 196, 153],
+  ['fill', 'M30 148H360', 377, 154],
 ];
 
 /** A section through the transmission: what is in, what is in without its proof, and what is still to come. */

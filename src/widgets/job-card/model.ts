@@ -28,7 +28,8 @@ export type JobCardGivens = {
   /** Whether the card refuses a line too early, or lets it pass. */
   strict: boolean;
 };
-const START: JobCardGivens = { inside: 0, after: 0, strict: true };
+/** All signed, on a card that lets things pass: one press leaves a line out. */
+const START: JobCardGivens = { ...WHOLE, strict: false };
 
 const isIn = (mask: number, at: number): boolean => Boolean(Math.floor(mask) & (1 << at));
 
