@@ -100,7 +100,7 @@ export const words = {
   },
   predict: {
     question: (p: Three) =>
-      `Three cars come down from the lift, each with one line skipped and something wrong that nobody saw. Car A has a check ball missing. In car B the bridge stands ${p.right} off. In car C a piston lip is nicked. Each is driven around the block, cold. Which come back driving right?`,
+      `Three cars left the shop with one line skipped on each. Car A lacks a check ball, in car B the bridge stands ${p.right} off, and in car C a piston lip is nicked. Around the block, cold: which drive right?`,
     options: {
       none: {
         words: 'None. Work gone wrong shows at once.',
