@@ -13,7 +13,7 @@ const BOX = 26;
 const PITCH = 30;
 /** Bars from here, so much for a kilopascal. */
 const FROM = 44;
-const LONG = 0.38;
+const LONG = 0.34;
 
 /** The lines of the card in their order: signed, open, or hidden without a proof. */
 function Strip({ model }: { readonly model: JobCardModel }) {
