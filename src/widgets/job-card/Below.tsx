@@ -1,4 +1,5 @@
 import { airAfter, driveAfter, type Step } from '../../car/back-together.ts';
+import { dimension } from '../../quantity/part-quantities.ts';
 import { printer } from '../../quantity/print.ts';
 import { percent, pressure } from '../../quantity/quantities.ts';
 import { BelowTable } from '../../simulation/below/BelowTable.tsx';
@@ -6,7 +7,6 @@ import type { PictureProps } from '../../simulation/simulation-view.tsx';
 import { useUnits } from '../../ui/use-units.ts';
 import { words } from './below-words.en.ts';
 import type { JobCardModel } from './model.ts';
-import { stickWords } from './print.ts';
 import { words as card } from './words.en.ts';
 
 /** Those that change a reading. */
@@ -38,7 +38,7 @@ function Lines() {
             print(airAfter(skipped), percent),
             pair('forward'),
             pair('reverse'),
-            stickWords(read, system),
+            read.stickMm > 0 ? lines.over({ mm: print(read.stickMm, dimension) }) : lines.middle,
           ],
         };
       })}

@@ -1,13 +1,16 @@
 export const words = {
   lines: {
     head: 'One line left out, and what the car reads.',
-    caption: 'Each by itself, with the thing gone wrong unseen. At idle, cold and hot.',
+    caption:
+      'Each by itself, with the thing gone wrong unseen. Taps at idle, cold and hot; the stick in its window.',
     line: 'Left out',
     air: 'Air, forward',
     forward: 'Forward tap',
     reverse: 'Reverse tap',
     stick: 'Stick',
     right: 'Nothing',
+    middle: 'right',
+    over: (p: { mm: string }) => `${p.mm} over`,
     pair: (p: { cold: string; hot: string }) => `${p.cold}, ${p.hot}`,
   },
   taken: {
