@@ -37,6 +37,8 @@ export { FreezeFrameDrawing } from './freeze-frame/FreezeFrameDrawing.tsx';
 export { describeFreezeFrame } from './freeze-frame/state.ts';
 export { SealStatesDrawing } from './seal-states/SealStatesDrawing.tsx';
 export { describeSealStates } from './seal-states/state.ts';
+export { BridgeSeatDrawing } from './bridge-seat/BridgeSeatDrawing.tsx';
+export { describeBridgeSeat } from './bridge-seat/state.ts';
 export { GaugeHookupDrawing } from './gauge-hookup/GaugeHookupDrawing.tsx';
 export { describeGaugeHookup } from './gauge-hookup/state.ts';
 export { OpenTogetherDrawing } from './open-together/OpenTogetherDrawing.tsx';

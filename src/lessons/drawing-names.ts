@@ -3,6 +3,7 @@
 /** Those that print no quantity and stand in their example state. */
 export const stillDrawings = [
   'bench-open',
+  'bridge-seat',
   'complaint-card',
   'connector-sleeve',
   'converter',

@@ -9,6 +9,7 @@ import GapOrHole from '../widgets/gap-or-hole/index.astro';
 import GaugeBench from '../widgets/gauge-bench/index.astro';
 import HeatAndAir from '../widgets/heat-and-air/index.astro';
 import HoldingTorque from '../widgets/holding-torque/index.astro';
+import JobCard from '../widgets/job-card/index.astro';
 import LevelWindow from '../widgets/level-window/index.astro';
 import NextTest from '../widgets/next-test/index.astro';
 import NowOrTwice from '../widgets/now-or-twice/index.astro';
@@ -50,6 +51,7 @@ export const figures = {
   GaugeBench,
   HeatAndAir,
   HoldingTorque,
+  JobCard,
   LevelWindow,
   NextTest,
   NowOrTwice,

@@ -186,4 +186,12 @@ export const objectives: readonly Objective[] = [
     'Say why the complaint alone names no part, and on which lists a split seal stands.',
     'Say which complaints stop the car or call for a second person, and what may not be tried with them.',
   ),
+  ...of(
+    'putting-back',
+    'back',
+    'Say for each step on the way back what it hides, and prove that first.',
+    'Fit a lip, a ring and a bridge so that your hand knows they are right.',
+    'Bring body, fill, level and relearn to an end by the maker’s data.',
+    'Say what a cold drive around the block proves, and where the first drive has to go.',
+  ),
 ];

@@ -21,6 +21,7 @@ export const simulations: Readonly<Record<string, Simulation>> = {
   GaugeBench: { id: 'gauge-bench', tasks: 3 },
   HeatAndAir: { id: 'heat-and-air', tasks: 3 },
   HoldingTorque: { id: 'holding-torque', tasks: 4 },
+  JobCard: { id: 'job-card', tasks: 3 },
   LevelWindow: { id: 'level-window', tasks: 3 },
   NowOrTwice: { id: 'now-or-twice', tasks: 3 },
   SamplingTrap: { id: 'sampling-trap', tasks: 3 },

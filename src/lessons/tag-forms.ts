@@ -64,6 +64,7 @@ export const tagForms = {
   },
   HeatAndAir: picture,
   HoldingTorque: picture,
+  JobCard: picture,
   LevelWindow: picture,
   Mistake: { ...box, inside: top },
   NextTest: picture,

@@ -12,6 +12,7 @@ import { liveData } from './live-data.ts';
 import { partsThatSeal } from './parts-that-seal.ts';
 import { pressuresHotAndCold } from './pressures-hot-and-cold.ts';
 import { provingTheRepair } from './proving-the-repair.ts';
+import { puttingBack } from './putting-back.ts';
 import { pumpAndRegulator } from './pump-and-regulator.ts';
 import { regulatorToClutch } from './regulator-to-clutch.ts';
 import { otherComplaints } from './other-complaints.ts';
@@ -55,4 +56,5 @@ export const numbers = tableOf({
   'the-next-best-test.ts': theNextBestTest,
   'proving-the-repair.ts': provingTheRepair,
   'other-complaints.ts': otherComplaints,
+  'putting-back.ts': puttingBack,
 });

@@ -375,6 +375,12 @@ export const samples: readonly Sample[] = [
     mentions: ['warm garage', 'drained back', 'hard lip', 'not measured'],
   },
   {
+    name: 'a bridge pressed down by hand',
+    draw: (id) => <d.BridgeSeatDrawing id={id} />,
+    text: d.describeBridgeSeat(),
+    mentions: ['nothing moves', 'daylight', 'rocks', 'valve body'],
+  },
+  {
     name: 'converter',
     draw: (id) => <d.ConverterDrawing id={id} state={d.converterExample} />,
     text: d.describeConverter(d.converterExample),

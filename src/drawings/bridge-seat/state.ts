@@ -1,0 +1,3 @@
+import { words } from './words.en.ts';
+
+export const describeBridgeSeat = (): string => words.describe;
