@@ -161,3 +161,11 @@ test('what the lesson on the seal says still holds', () => {
   expect(value('seals-hard-100') - value('seals-sound-100')).toBeLessThan(0.03);
   expect(value('seals-hard-0') - value('seals-sound-0')).toBeGreaterThan(0.5);
 });
+
+test('what the lesson on proof says of its changes beside their doubt still holds', () => {
+  // "More than seven times that", and "more than ten times that" in Reverse.
+  expect(value('proof-hot-is') - value('proof-hot-was')).toBeGreaterThan(7 * value('proof-doubt'));
+  expect(value('proof-task-is') - value('proof-task-was')).toBeGreaterThan(
+    10 * value('proof-doubt'),
+  );
+});

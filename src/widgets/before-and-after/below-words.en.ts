@@ -11,7 +11,7 @@ export const words = {
     has: {
       sound: 'A, healthy',
       half: 'B, new seal cut going in: half of the gap',
-      rings: 'C, seal right, worn rings left in',
+      rings: 'C, seal right, new rings damaged going in',
       untouched: 'D, nobody opened it',
     } satisfies Record<Repair, string>,
   },

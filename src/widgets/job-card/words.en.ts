@@ -30,7 +30,7 @@ export const words = {
     drive: 'First drive',
   } satisfies Record<Step, string>,
   proofs: {
-    clean: 'passages looked through, bores wiped',
+    clean: 'passages open, cloth clean',
     lip: 'felt all around, turned in by hand',
     rings: 'gap measured in their own bore',
     drums: 'snap rings in, end play read',
@@ -100,7 +100,7 @@ export const words = {
   },
   predict: {
     question: (p: Three) =>
-      `Three cars left the shop with one line skipped on each. Car A lacks a check ball, in car B the bridge stands ${p.right} off, and in car C a piston lip is nicked. Around the block, cold: which drive right?`,
+      `Three cars left the shop with one line skipped on each. Car A lacks a check ball, in car B the bridge stands ${p.right} off, and in car C a piston lip is nicked. Around the block, cold: which pull?`,
     options: {
       none: {
         words: 'None. Work gone wrong shows at once.',
