@@ -1,4 +1,5 @@
 import { SECONDS_EACH } from '../quiz/schedule/round.ts';
+import { Faults } from './Faults.tsx';
 import type { TodayModel } from './model.ts';
 import { words } from './words.en.ts';
 
@@ -22,7 +23,7 @@ export function Offer({ model }: { readonly model: TodayModel }) {
   if (!model.ready.value) return <p role="status">{words.reading}</p>;
   return (
     <>
-      <Faults model={model} />
+      <Faults read={model.read.value} />
       {model.kept.value === undefined ? <Fresh model={model} /> : <Paused model={model} />}
       <p role="status">{model.loading.value ? words.loading : ''}</p>
     </>
@@ -81,19 +82,4 @@ function nothing(model: TodayModel): string {
     return later({ when: days === 1 ? tomorrow : inDays({ days: String(days) }) });
   }
   return exam === undefined ? words.nothing.never : words.nothing.beforeExam;
-}
-
-function Faults({ model }: { readonly model: TodayModel }) {
-  const read = model.read.value;
-  if (read === undefined) return null;
-  const { status, damaged, answers } = read;
-  return (
-    <>
-      {status !== 'ok' && <p class="today-fault">{words.store[status]}</p>}
-      {damaged.length > 0 && (
-        <p class="today-fault">{words.damaged({ count: String(damaged.length) })}</p>
-      )}
-      {answers.some(({ clockSetBack }) => clockSetBack) && <p class="today-fault">{words.clock}</p>}
-    </>
-  );
 }

@@ -7,9 +7,10 @@ import { roundOf, SECONDS_EACH, waiting } from '../quiz/schedule/round.ts';
 import { dueDay, knownFrom, type Answered } from '../quiz/schedule/schedule.ts';
 import type { Keeper } from '../storage/envelope.ts';
 import type { Plan, RoundKept, RoundMinutes } from '../storage/plan.ts';
-import type { AnswersRead, KeptAnswer } from '../storage/read-answers.ts';
+import type { AnswersRead } from '../storage/read-answers.ts';
 import type { RetrievalAnswer } from '../storage/answer.ts';
 import type { Counted, retrievalModel, RetrievalModel } from '../widgets/retrieval/model.ts';
+import { answeredFrom, retrievalsOf } from './answered.ts';
 import { readDay } from './date-field.ts';
 import type { loadSets } from './load-sets.ts';
 import type { Loaded, Miss } from './load.ts';
@@ -39,8 +40,6 @@ const FARTHEST = 730;
 export const questionsIn = (minutes: RoundMinutes): number =>
   Math.floor((minutes * 60) / SECONDS_EACH);
 
-type Retrievals = readonly (KeptAnswer & { readonly answer: RetrievalAnswer })[];
-
 export function todayModel(around: Surroundings) {
   const today = (): Day => {
     const at = around.now();
@@ -60,17 +59,9 @@ export function todayModel(around: Surroundings) {
     { readonly player: RetrievalModel; readonly sets: readonly QuestionSet[] } | undefined
   >(undefined);
 
-  const retrievals = computed<Retrievals>(
-    () =>
-      (read.value?.answers ?? []).filter(({ answer }) => answer.kind === 'retrieval') as Retrievals,
-  );
+  const retrievals = computed(() => retrievalsOf(read.value));
   const answered = computed<readonly Answered[]>(() => [
-    ...retrievals.value.map(({ at, answer: { item, result, certainty } }) => ({
-      item,
-      day: dayOf(at, around.minutesWest(at)),
-      result,
-      certainty,
-    })),
+    ...answeredFrom(retrievals.value, around.minutesWest),
     ...here.value,
   ]);
   const known = computed(() => knownFrom(answered.value));

@@ -14,6 +14,7 @@ export const words = {
     noScript:
       'This page needs a script to know what is due. Without one, each lesson has its questions at its end.',
     toLessons: 'Go to the course',
+    toRecord: 'My record: what sits, and what is shaky',
     private: 'Your answers stay on this device. Nothing is sent.',
   },
   reading: 'Looking up what is due.',

@@ -35,6 +35,14 @@ test('a round by keyboard: begun at one press, left by a reload, taken up, and t
   expect(kept).toHaveLength(6);
   await page.getByRole('button', { name: 'Another round' }).press('Enter');
   await expect(page.getByRole('button', { name: 'Begin' })).toBeVisible();
+  // What came of it stands in the record.
+  await page.getByRole('link', { name: /^My record/ }).press('Enter');
+  await expect(page.getByText(/^6 answers so far, to 6 of \d+ questions/)).toBeVisible();
+  const right = kept.filter(({ result }) => result === 'right').length;
+  const sure = page.getByRole('row', { name: /^Fairly sure/ });
+  await expect(sure.getByRole('cell')).toHaveText(['6', String(right), 'too few to say']);
+  const first = page.getByRole('row', { name: /^What pressure does/ });
+  await expect(first.getByRole('cell').nth(1)).toHaveText(String(right));
 });
 
 test('a month in five visits: what was wrong comes back the next day, and nothing after the exam', async ({
@@ -55,6 +63,13 @@ test('a month in five visits: what was wrong comes back the next day, and nothin
   await expect(page.getByText(/The day of your exam has come/).first()).toBeVisible();
   await expect(page.getByRole('button', { name: 'Begin' })).toHaveCount(0);
   await page.getByRole('button', { name: 'No date' }).click();
+  await expect(page.getByRole('button', { name: 'Begin' })).toBeVisible();
+});
+
+test('a record without an answer says what it counts, and leads to a round', async ({ page }) => {
+  await page.goto('/practise/record/');
+  await expect(page.getByText(/^There are no answers yet/)).toBeVisible();
+  await page.getByRole('link', { name: 'Go to today’s round' }).press('Enter');
   await expect(page.getByRole('button', { name: 'Begin' })).toBeVisible();
 });
 

@@ -1,0 +1,66 @@
+import { languages } from '../language/languages.ts';
+import { plural } from '../quantity/lists.ts';
+
+const { locale } = languages.en;
+
+/** A day in full; the day has no zone of its own, so none is put on it. */
+const days = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeZone: 'UTC' });
+
+export const words = {
+  page: {
+    title: 'My record',
+    description:
+      'What sits and what is shaky, lesson by lesson, how sure you were beside how right you were, and day by day. It stays on this device.',
+    lead: 'What your answers say so far. They stay on this device, and nothing is sent.',
+    noScript:
+      'This page needs a script, because your answers lie in this browser and nowhere else.',
+  },
+  reading: 'Looking through your answers.',
+  none: 'There are no answers yet. Each question that you answer in a lesson or in a round is counted here.',
+  toToday: 'Go to today’s round',
+  again: 'Try again',
+  summary: (p: { answers: string; questions: string; all: string }) =>
+    `${plural(Number(p.answers), { one: '1 answer', other: `${p.answers} answers` }, locale)} so far, to ${p.questions} of ${p.all} questions.`,
+  next: {
+    title: 'Read these next',
+    shaky: (p: { count: string }) =>
+      plural(
+        Number(p.count),
+        { one: '1 shaky question', other: `${p.count} shaky questions` },
+        locale,
+      ),
+    nothing: 'Nothing that you have been asked is shaky today.',
+  },
+  lessons: {
+    title: 'Lesson by lesson',
+    about:
+      'A question sits if your last answer was right, no guess, and nine in ten people would still know it after the time that has passed. That is a reckoning by a published scheduler, and no test of you.',
+    lesson: 'Lesson',
+    asked: 'Asked',
+    of: (p: { asked: string; all: string }) => `${p.asked} of ${p.all}`,
+    sits: 'Sits',
+    shaky: 'Shaky',
+  },
+  sure: {
+    title: 'How sure, how right',
+    about:
+      'The marks pay best if you say “fairly sure” from two right in three on, and “certain” from four in five on.',
+    said: 'You said',
+    times: 'Times',
+    right: 'Right',
+    share: 'Of a hundred',
+    howSure: { 1: 'Guessing', 2: 'Fairly sure', 3: 'Certain' },
+    few: 'too few to say',
+    over: 'You are certain more often than you are right. On a car nobody stops you then: read again before you say certain.',
+    under:
+      'Your guesses are right more often than not. You know more than you trust yourself with.',
+  },
+  history: {
+    title: 'Day by day',
+    day: 'Day',
+    answers: 'Answers',
+    right: 'Right',
+    printed: (day: string) => days.format(new Date(`${day}T00:00:00Z`)),
+  },
+  print: 'Print this record',
+};
