@@ -29,6 +29,18 @@ export function ReadNext({ records, titles }: LessonsProps) {
   );
 }
 
+const Heads = ({ of }: { readonly of: readonly string[] }) => (
+  <thead>
+    <tr>
+      {of.map((one) => (
+        <th key={one} scope="col">
+          {one}
+        </th>
+      ))}
+    </tr>
+  </thead>
+);
+
 export function Lessons({ records, titles }: LessonsProps) {
   const { title, about, lesson: head, asked, of, sits, shaky } = words.lessons;
   return (
@@ -36,15 +48,7 @@ export function Lessons({ records, titles }: LessonsProps) {
       <h2>{title}</h2>
       <p class="muted">{about}</p>
       <table>
-        <thead>
-          <tr>
-            {[head, asked, sits, shaky].map((one) => (
-              <th key={one} scope="col">
-                {one}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <Heads of={[head, asked, sits, shaky]} />
         <tbody>
           {records.map((row) => (
             <tr key={row.lesson}>
@@ -91,15 +95,7 @@ export function Sure({ rows }: { readonly rows: readonly Calibration[] }) {
       <h2>{title}</h2>
       <p class="muted">{about}</p>
       <table>
-        <thead>
-          <tr>
-            {[said, times, right, share].map((one) => (
-              <th key={one} scope="col">
-                {one}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <Heads of={[said, times, right, share]} />
         <tbody>
           {rows.map((row) => (
             <tr key={row.certainty}>
@@ -130,15 +126,7 @@ export function Days({ days }: { readonly days: readonly DayRecord[] }) {
     <section>
       <h2>{title}</h2>
       <table>
-        <thead>
-          <tr>
-            {[head, answers, right].map((one) => (
-              <th key={one} scope="col">
-                {one}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <Heads of={[head, answers, right]} />
         <tbody>
           {days.map((row) => (
             <tr key={row.day}>
