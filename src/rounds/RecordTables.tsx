@@ -1,5 +1,5 @@
 import { readNext, type Calibration, type DayRecord, type LessonRecord } from '../quiz/record.ts';
-import { printDay } from './date-field.ts';
+import { dayInWords } from './date-field.ts';
 import { words } from './record-words.en.ts';
 
 type Titles = ReadonlyMap<string, string>;
@@ -121,7 +121,7 @@ export function Sure({ rows }: { readonly rows: readonly Calibration[] }) {
 }
 
 export function Days({ days }: { readonly days: readonly DayRecord[] }) {
-  const { title, day: head, answers, right, printed } = words.history;
+  const { title, day: head, answers, right } = words.history;
   return (
     <section>
       <h2>{title}</h2>
@@ -130,7 +130,7 @@ export function Days({ days }: { readonly days: readonly DayRecord[] }) {
         <tbody>
           {days.map((row) => (
             <tr key={row.day}>
-              <th scope="row">{printed(printDay(row.day))}</th>
+              <th scope="row">{dayInWords(row.day)}</th>
               <td>{row.answers}</td>
               <td>{row.right}</td>
             </tr>

@@ -1,3 +1,4 @@
+import { words } from '../quantity/words.en.ts';
 import type { Day } from '../quiz/schedule/day.ts';
 
 const MS = 86_400_000;
@@ -20,3 +21,14 @@ export function readDay(text: string): Day | undefined {
  * @example printDay(20454) // '2026-01-01'
  */
 export const printDay = (day: Day): string => new Date(day * MS).toISOString().slice(0, 10);
+
+let printer: Intl.DateTimeFormat | undefined;
+
+/**
+ * A day as a reader writes it. It has no zone of its own, so none is put on it.
+ * @example dayInWords(20454) // 'Jan 1, 2026'
+ */
+export function dayInWords(day: Day): string {
+  printer ??= new Intl.DateTimeFormat(words.locale, { dateStyle: 'medium', timeZone: 'UTC' });
+  return printer.format(new Date(day * MS));
+}

@@ -3,9 +3,6 @@ import { plural } from '../quantity/lists.ts';
 
 const { locale } = languages.en;
 
-/** A day in full; the day has no zone of its own, so none is put on it. */
-const days = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeZone: 'UTC' });
-
 export const words = {
   page: {
     title: 'My record',
@@ -60,7 +57,6 @@ export const words = {
     day: 'Day',
     answers: 'Answers',
     right: 'Right',
-    printed: (day: string) => days.format(new Date(`${day}T00:00:00Z`)),
   },
   print: 'Print this record',
 };

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { printDay, readDay } from '../../src/rounds/date-field.ts';
+import { dayInWords, printDay, readDay } from '../../src/rounds/date-field.ts';
 
 test('a date field is read strictly, and what is printed is read back', () => {
   expect(readDay('2026-01-01')).toBe(20454);
@@ -14,4 +14,9 @@ test('a date field is read strictly, and what is printed is read back', () => {
       expect(readDay(printDay(day))).toBe(day);
     }),
   );
+});
+
+test('a day reads as a reader writes it', () => {
+  // Day 20454 is 1 January 2026: see day.test.ts.
+  expect(dayInWords(20_454)).toBe('Jan 1, 2026');
 });
