@@ -37,7 +37,9 @@ async function walk() {
       (await button('.sim-nav button:last-child')).click();
       await button('.more > summary, .sim-go button ~ :is(div, button)');
       const range = await until(`a control of ${where}`, () =>
-        sim.querySelector('.sim-controls :is(input[type="range"], select, input[type="radio"])'),
+        sim.querySelector(
+          '.sim-controls :is(input[type="range"], select, input[type="radio"], button[aria-pressed])',
+        ),
       );
       const before = sim.querySelector('.sim-picture').textContent;
       if (range.type === 'range') {
