@@ -36,10 +36,14 @@ async function walk() {
       (await button('.task-words ~ .sim-go button')).focus();
       (await button('.sim-nav button:last-child')).click();
       await button('.more > summary, .sim-go button ~ :is(div, button)');
-      const range = await until(`a control of ${where}`, () =>
-        sim.querySelector(
-          '.sim-controls :is(input[type="range"], select, input[type="radio"], button[aria-pressed])',
-        ),
+      const range = await until(
+        `a control of ${where}`,
+        () =>
+          sim.querySelector(
+            '.sim-controls :is(input[type="range"], select, input[type="radio"])',
+          ) ??
+          // A card of buttons has none of these.
+          sim.querySelector('.sim-controls button[aria-pressed]'),
       );
       const before = sim.querySelector('.sim-picture').textContent;
       if (range.type === 'range') {
