@@ -42,7 +42,7 @@ export function airReading({ plant }: Car, target: AirTestTarget, asked: AirAske
   const air = { ...BENCH_AIR, supply: ambient + asked.supply * 1e3 };
   const rig = { hole: holeArea(asked.hole / 1e3), wet: asked.wet };
   const share = airHeld(plant, target, air, rig);
-  const lost = Object.entries(airWays(plant, target, air, rig)) as [AirWay, number][];
+  const lost = Object.entries(airWays(plant, target, air, rig, share)) as [AirWay, number][];
   const sorted = lost.toSorted(([, one], [, other]) => other - one);
   const pa = share * asked.supply * 1e3;
   const clutch = target === 'transferSeal' ? null : plant.clutches[target];

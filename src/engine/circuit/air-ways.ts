@@ -13,6 +13,7 @@ import { airHeld, airWaysOut, type AirWay } from './air-test.ts';
  * @param target forward, reverse, high or transferSeal [-]
  * @param air supply and ambient [Pa absolute], tempK [K]; 275 kPa gauge at 20 degC where left out
  * @param rig hole [m2], and whether fluid was put in first; 1.5 mm and wet where left out
+ * @param held what airHeld says of the same, for whoever has it already [-]
  * @returns mass flow of each way that leaks [kg/s]
  * Range: supply above ambient.
  * @throws EngineError on an unknown target.
@@ -26,9 +27,9 @@ export function airWays(
   target: AirTestTarget,
   air: AirSupply = BENCH_AIR,
   rig: AirRig = BENCH_RIG,
+  held: number = airHeld(plant, target, air, rig),
 ): Partial<Record<AirWay, number>> {
   const { gaps, openPortArea } = airWaysOut(plant, target, air.tempK, rig.wet);
-  const held = airHeld(plant, target, air, rig);
   const behind = { ...air, supply: air.ambient + held * (air.supply - air.ambient) };
   const flows = Object.entries(gaps).map(([way, gap]) => [way, airGapFlow(gap, behind)] as const);
   const all = [...flows, ['openPort', airHoleFlow(openPortArea, behind)] as const];
