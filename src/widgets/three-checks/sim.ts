@@ -4,6 +4,7 @@ import { listOf } from '../../quantity/lists.ts';
 import { format } from '../../quantity/print.ts';
 import { count, seconds } from '../../quantity/quantities.ts';
 import { numberControl } from '../../simulation/choices/number.ts';
+import { numberedControl } from '../../simulation/choices/numbered.ts';
 import type { SimSpec } from '../../simulation/sim-spec.ts';
 import { told, withIds } from '../../simulation/told.ts';
 import {
@@ -52,16 +53,7 @@ export const sim: SimSpec<ThreeChecksGivens, ThreeChecksModel> = {
       as: 'select',
       options: COMPLAINT_IDS.map((value) => ({ value, words: complaintName(value) })),
     },
-    {
-      kind: 'choice',
-      key: 'car',
-      label: words.controls.car,
-      as: 'select',
-      options: Array.from({ length: CAUSES }, (_, i) => ({
-        value: String(i + 1),
-        words: words.controls.number({ number: String(i + 1) }),
-      })),
-    },
+    numberedControl('car', words.controls.car, CAUSES, words.controls.number),
     numberControl('taken', words.controls.taken, count, { min: 0, max: MOST_TAKEN, step: 1 }),
   ],
   predict: {
