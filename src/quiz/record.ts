@@ -2,8 +2,7 @@
 import { certainties, type Certainty } from './certainty.ts';
 import type { Result } from './result.ts';
 import type { Day } from './schedule/day.ts';
-import { recallAfter, WANTED_RECALL } from './schedule/memory.ts';
-import { knownFrom, type Answered } from './schedule/schedule.ts';
+import { isWeak, knownFrom, type Answered } from './schedule/schedule.ts';
 
 export interface LessonRecord {
   readonly lesson: string;
@@ -35,8 +34,7 @@ export function byLesson(
     row.questions += 1;
     if (one !== undefined) {
       row.asked += 1;
-      const still = recallAfter(one.memory, Math.max(0, today - one.last)) >= WANTED_RECALL;
-      if (one.result === 'right' && one.certainty > 1 && still) row.sits += 1;
+      if (!isWeak(one, today)) row.sits += 1;
     }
     lessons.set(lesson, row);
   }

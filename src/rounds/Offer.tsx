@@ -1,25 +1,13 @@
 import { SECONDS_EACH } from '../quiz/schedule/round.ts';
 import { Faults } from './Faults.tsx';
+import { Missed } from './Missed.tsx';
 import type { TodayModel } from './model.ts';
 import { words } from './words.en.ts';
 
 /** What waits, and the one button that begins. */
 export function Offer({ model }: { readonly model: TodayModel }) {
   const miss = model.miss.value;
-  if (miss !== undefined) {
-    return (
-      <>
-        <p role="alert">{words.miss[miss]}</p>
-        <button
-          type="button"
-          class="act"
-          onClick={() => (miss === 'stuck' ? location.reload() : void model.look())}
-        >
-          {miss === 'stuck' ? words.reload : words.again}
-        </button>
-      </>
-    );
-  }
+  if (miss !== undefined) return <Missed miss={miss} again={() => void model.look()} />;
   if (!model.ready.value) return <p role="status">{words.reading}</p>;
   return (
     <>

@@ -7,8 +7,8 @@ import type { AnswersRead } from '../storage/read-answers.ts';
 import { answeredFrom, retrievalsOf } from './answered.ts';
 import { Faults } from './Faults.tsx';
 import { loadIndex, type Miss } from './load.ts';
+import { Missed } from './Missed.tsx';
 import { Days, Lessons, ReadNext, Sure } from './RecordTables.tsx';
-import { words as todayWords } from './words.en.ts';
 import { words } from './record-words.en.ts';
 
 interface Got {
@@ -26,16 +26,7 @@ export function Record({ base }: { readonly base: string }) {
   };
   useEffect(() => void look(), []);
   if (got === undefined) return <p role="status">{words.reading}</p>;
-  if (typeof got === 'string') {
-    return (
-      <>
-        <p role="alert">{todayWords.miss[got]}</p>
-        <button type="button" class="act" onClick={() => void look()}>
-          {words.again}
-        </button>
-      </>
-    );
-  }
+  if (typeof got === 'string') return <Missed miss={got} again={() => void look()} />;
   return <Told {...got} />;
 }
 

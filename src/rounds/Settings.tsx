@@ -56,15 +56,17 @@ function Exam({ model }: { readonly model: TodayModel }) {
         {words.exam.hint}
       </p>
       <div class="retrieval-row">
-        <input
-          ref={field}
-          id="today-exam"
-          type="date"
-          min={printDay(today + 1)}
-          defaultValue={exam ?? ''}
-          aria-invalid={fault === undefined ? undefined : 'true'}
-          aria-describedby="today-exam-hint today-exam-fault"
-        />
+        <span class="retrieval-field">
+          <input
+            ref={field}
+            id="today-exam"
+            type="date"
+            min={printDay(today + 1)}
+            defaultValue={exam ?? ''}
+            aria-invalid={fault === undefined ? undefined : 'true'}
+            aria-describedby="today-exam-hint today-exam-fault"
+          />
+        </span>
         <button type="submit" class="quiet">
           {words.exam.set}
         </button>

@@ -1,7 +1,5 @@
 import { words } from '../quantity/words.en.ts';
-import type { Day } from '../quiz/schedule/day.ts';
-
-const MS = 86_400_000;
+import { DAY_MS, type Day } from '../quiz/schedule/day.ts';
 
 /**
  * A date as a date field gives it.
@@ -13,14 +11,14 @@ export function readDay(text: string): Day | undefined {
   if (!/^\d{4}-\d{2}-\d{2}$/u.test(text)) return undefined;
   const at = Date.parse(`${text}T00:00:00Z`);
   // February 30 is read as March 2 by some.
-  return Number.isNaN(at) || printDay(at / MS) !== text ? undefined : at / MS;
+  return Number.isNaN(at) || printDay(at / DAY_MS) !== text ? undefined : at / DAY_MS;
 }
 
 /**
  * The other way round: what a date field takes.
  * @example printDay(20454) // '2026-01-01'
  */
-export const printDay = (day: Day): string => new Date(day * MS).toISOString().slice(0, 10);
+export const printDay = (day: Day): string => new Date(day * DAY_MS).toISOString().slice(0, 10);
 
 let printer: Intl.DateTimeFormat | undefined;
 
@@ -30,5 +28,5 @@ let printer: Intl.DateTimeFormat | undefined;
  */
 export function dayInWords(day: Day): string {
   printer ??= new Intl.DateTimeFormat(words.locale, { dateStyle: 'medium', timeZone: 'UTC' });
-  return printer.format(new Date(day * MS));
+  return printer.format(new Date(day * DAY_MS));
 }

@@ -1,5 +1,6 @@
 import { readQuestionSet, type QuestionSet } from '../quiz/question-set.ts';
-import { load, under, type Loaded } from './load.ts';
+import { questionsAddress } from '../widgets/retrieval/address.ts';
+import { load, type Loaded } from './load.ts';
 
 /** The questions of some lessons, or why one of them did not come. */
 export async function loadSets(
@@ -7,7 +8,9 @@ export async function loadSets(
   lessons: readonly string[],
 ): Promise<Loaded<readonly QuestionSet[]>> {
   const all = await Promise.all(
-    lessons.map((lesson) => load(under(base, lesson), (text) => readQuestionSet(text, lesson))),
+    lessons.map((lesson) =>
+      load(questionsAddress(base, lesson), (text) => readQuestionSet(text, lesson)),
+    ),
   );
   const got: QuestionSet[] = [];
   for (const one of all) {

@@ -1,5 +1,6 @@
 /** Fetches what a round needs. Whatever comes is read strictly; what did not come is said, and can be asked for again. */
 import { readBankIndex, type BankIndex } from '../quiz/bank-index.ts';
+import { questionsAddress } from '../widgets/retrieval/address.ts';
 
 /** A line that hangs longer than this is as good as gone [ms]. */
 const PATIENCE_MS = 20_000;
@@ -31,8 +32,5 @@ export async function load<T>(address: string, read: (text: string) => T): Promi
   }
 }
 
-export const under = (base: string, name: string): string =>
-  `${base.replace(/\/$/, '')}/questions/${name}.json`;
-
 export const loadIndex = (base: string): Promise<Loaded<BankIndex>> =>
-  load(under(base, 'index'), readBankIndex);
+  load(questionsAddress(base, 'index'), readBankIndex);

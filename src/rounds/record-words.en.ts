@@ -15,7 +15,6 @@ export const words = {
   reading: 'Looking through your answers.',
   none: 'There are no answers yet. Each question that you answer in a lesson or in a round is counted here.',
   toToday: 'Go to today’s round',
-  again: 'Try again',
   summary: (p: { answers: string; questions: string; all: string }) =>
     `${plural(Number(p.answers), { one: '1 answer', other: `${p.answers} answers` }, locale)} so far, to ${p.questions} of ${p.all} questions.`,
   next: {

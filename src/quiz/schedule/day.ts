@@ -1,7 +1,8 @@
 /** A day where the learner is, counted from 1 January 1970 there: whole numbers, so that no clock and no zone is in the sums. */
 export type Day = number;
 
-const MS = 86_400_000;
+/** A day [ms]. */
+export const DAY_MS = 86_400_000;
 
 /**
  * The learner's day at a moment.
@@ -16,5 +17,5 @@ export function dayOf(at: number, minutesWest: number): Day {
       `A moment is a number of milliseconds, and "${at}" at ${minutesWest} is none.`,
     );
   }
-  return Math.floor((at - minutesWest * 60_000) / MS);
+  return Math.floor((at - minutesWest * 60_000) / DAY_MS);
 }

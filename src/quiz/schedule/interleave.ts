@@ -35,20 +35,20 @@ export function farPairs(order: readonly Idea[]): readonly string[] {
 }
 
 /** One order, beginning with the question at `first`. */
-function from(first: number, all: readonly Idea[]): readonly Idea[] {
+function from<Item extends Idea>(first: number, all: readonly Item[]): readonly Item[] {
   const left = [...all];
-  const order: Idea[] = [];
+  const order: Item[] = [];
   /** Pairs that have stood near already. */
   const met = new Set<string>();
   const take = (at: number): void => {
-    const [one] = left.splice(at, 1) as [Idea];
+    const [one] = left.splice(at, 1) as [Item];
     for (const other of order.slice(-NEAR)) {
       if (alike(one, other)) met.add(pairName(one.concept, other.concept));
     }
     order.push(one);
   };
   /** In how many steps it has to come to stand near one that waits for it; none if none does. */
-  const deadline = (one: Idea): number => {
+  const deadline = (one: Item): number => {
     const at = order.findLastIndex(
       (other) => alike(one, other) && !met.has(pairName(one.concept, other.concept)),
     );
@@ -58,14 +58,10 @@ function from(first: number, all: readonly Idea[]): readonly Idea[] {
   take(first);
   while (left.length > 0) {
     const [b, a] = [order.at(-1)?.concept, order.at(-2)?.concept];
-    const allowed = left
-      .map((one, at) => ({ one, at }))
-      .filter(({ one }) => a !== b || one.concept !== b);
-    const open = allowed.length > 0 ? allowed : left.map((one, at) => ({ one, at }));
-    const waiting = open.reduce((best, next) =>
-      deadline(next.one) < deadline(best.one) ? next : best,
-    );
-    take(waiting.at);
+    const all = left.map((one, at) => ({ at, concept: one.concept, by: deadline(one) }));
+    const allowed = all.filter(({ concept }) => a !== b || concept !== b);
+    const open = allowed.length > 0 ? allowed : all;
+    take(open.reduce((best, next) => (next.by < best.by ? next : best)).at);
   }
   return order;
 }
@@ -77,12 +73,12 @@ function from(first: number, all: readonly Idea[]): readonly Idea[] {
  */
 export function interleave<Item extends Idea>(ranked: readonly Item[]): readonly Item[] {
   if (ranked.length === 0) return [];
-  let best: readonly Idea[] = [];
+  let best = ranked;
   let fewest = Number.POSITIVE_INFINITY;
   for (let first = 0; first < Math.min(TRIES, ranked.length) && fewest > 0; first += 1) {
     const order = from(first, ranked);
     const far = farPairs(order).length;
     if (far < fewest) [best, fewest] = [order, far];
   }
-  return best as readonly Item[];
+  return best;
 }

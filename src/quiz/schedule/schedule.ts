@@ -61,13 +61,13 @@ export const isConfidentError = ({ result, certainty }: Known): boolean =>
   result !== 'right' && certainty === 3;
 
 /**
- * Not to be relied on in the exam: the last answer was not right, or right by a guess, or more than one in ten would have
+ * Not to be relied on at a day: the last answer was not right, or right by a guess, or more than one in ten would have
  * forgotten it by then.
  */
-export const isWeak = ({ result, certainty, memory, last }: Known, exam: Day): boolean =>
+export const isWeak = ({ result, certainty, memory, last }: Known, at: Day): boolean =>
   result !== 'right' ||
   certainty === 1 ||
-  recallAfter(memory, Math.max(0, exam - last)) < WANTED_RECALL;
+  recallAfter(memory, Math.max(0, at - last)) < WANTED_RECALL;
 
 /**
  * The day on which a question comes back.
