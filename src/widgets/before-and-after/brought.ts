@@ -1,6 +1,5 @@
 /** What each of the four cars reads at each degree: brought along by the page, solved. */
 import { REPAIRS, type Repair } from '../../car/repair-names.ts';
-import { between } from '../../simulation/between.ts';
 
 /** Fluid that a test may be taken at [°C]; one was solved at each degree. */
 export const REACH = { min: 10, max: 110 } as const;
@@ -45,5 +44,9 @@ export function readingAt(
   tempC: number,
 ): number | null {
   const place = Math.min(REACH.max, Math.max(REACH.min, tempC)) - REACH.min;
-  return between(brought.get(keyOf(repair, test, point)) ?? [], place);
+  const below = Math.floor(place);
+  const column = brought.get(keyOf(repair, test, point)) ?? [];
+  const [one = null, other = one] = [column[below], column[below + 1]];
+  if (place === below || one === null || other === null) return place === below ? one : null;
+  return one + (other - one) * (place - below);
 }

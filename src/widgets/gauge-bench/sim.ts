@@ -2,7 +2,6 @@ import { words as names } from '../../car/words.en.ts';
 import { FAULT_IDS } from '../../engine/index.ts';
 import { count } from '../../quantity/quantities.ts';
 import { numberControl } from '../../simulation/choices/number.ts';
-import { numberedControl } from '../../simulation/choices/numbered.ts';
 import type { SimSpec } from '../../simulation/sim-spec.ts';
 import { told, withIds } from '../../simulation/told.ts';
 import { CARS } from './cars.ts';
@@ -57,7 +56,16 @@ export const sim: SimSpec<GaugeGivens, GaugeModel> = {
   title: words.title,
   linkVersion: 1,
   controls: [
-    numberedControl('car', words.controls.car, CARS.length, words.controls.number),
+    {
+      kind: 'choice',
+      key: 'car',
+      label: words.controls.car,
+      as: 'select',
+      options: CARS.map((_car, i) => ({
+        value: String(i + 1),
+        words: words.controls.number({ number: String(i + 1) }),
+      })),
+    },
     row('forward'),
     {
       kind: 'choice',

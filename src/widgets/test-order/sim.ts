@@ -6,7 +6,6 @@ import { listOf } from '../../quantity/lists.ts';
 import { format } from '../../quantity/print.ts';
 import { count } from '../../quantity/quantities.ts';
 import { numberControl } from '../../simulation/choices/number.ts';
-import { numberedControl } from '../../simulation/choices/numbered.ts';
 import type { SimSpec } from '../../simulation/sim-spec.ts';
 import { told, withIds } from '../../simulation/told.ts';
 import { makeModel, orderOf, type TestOrderGivens, type TestOrderModel } from './model.ts';
@@ -70,7 +69,16 @@ export const sim: SimSpec<TestOrderGivens, TestOrderModel> = {
   title: words.title,
   linkVersion: 1,
   controls: [
-    numberedControl('car', words.controls.car, BAY_CARS.length, words.controls.number),
+    {
+      kind: 'choice',
+      key: 'car',
+      label: words.controls.car,
+      as: 'select',
+      options: BAY_CARS.map((_car, i) => ({
+        value: String(i + 1),
+        words: words.controls.number({ number: String(i + 1) }),
+      })),
+    },
     ...BAY_KEYS.map((key) =>
       numberControl(key, words.tests[key], count, {
         min: 0,

@@ -4,7 +4,6 @@ import { listOf } from '../../quantity/lists.ts';
 import { format } from '../../quantity/print.ts';
 import { count, seconds } from '../../quantity/quantities.ts';
 import { numberControl } from '../../simulation/choices/number.ts';
-import { numberedControl } from '../../simulation/choices/numbered.ts';
 import type { SimSpec } from '../../simulation/sim-spec.ts';
 import { told, withIds } from '../../simulation/told.ts';
 import {
@@ -53,7 +52,16 @@ export const sim: SimSpec<ThreeChecksGivens, ThreeChecksModel> = {
       as: 'select',
       options: COMPLAINT_IDS.map((value) => ({ value, words: complaintName(value) })),
     },
-    numberedControl('car', words.controls.car, CAUSES, words.controls.number),
+    {
+      kind: 'choice',
+      key: 'car',
+      label: words.controls.car,
+      as: 'select',
+      options: Array.from({ length: CAUSES }, (_, i) => ({
+        value: String(i + 1),
+        words: words.controls.number({ number: String(i + 1) }),
+      })),
+    },
     numberControl('taken', words.controls.taken, count, { min: 0, max: MOST_TAKEN, step: 1 }),
   ],
   predict: {

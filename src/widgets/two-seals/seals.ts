@@ -1,5 +1,4 @@
 /** How long each seal of the bench takes to engage, at every temperature: brought along by the page, solved. */
-import { between } from '../../simulation/between.ts';
 
 /** Fluid temperatures that are solved, and that the bench goes over [°C]. */
 export const SPAN = { min: -20, max: 120, step: 2 } as const;
@@ -45,5 +44,12 @@ export function curveOf(name: SealName): Curve {
 
 /** [s] at any temperature of the span, on a straight line between two that were solved. */
 export function timeAt(name: SealName, tempC: number): number | null {
-  return between(curveOf(name), (tempC - SPAN.min) / SPAN.step);
+  const curve = curveOf(name);
+  const place = (tempC - SPAN.min) / SPAN.step;
+  const below = Math.min(curve.length - 2, Math.max(0, Math.floor(place)));
+  const [from, to] = [curve[below] ?? null, curve[below + 1] ?? null];
+  const along = place - below;
+  if (along === 0) return from;
+  if (along === 1) return to;
+  return from === null || to === null ? null : from + along * (to - from);
 }
