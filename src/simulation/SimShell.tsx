@@ -81,6 +81,8 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
   const send = (event: StageEvent) => {
     const next = advance(state, event);
     byHand.current = true;
+    // The pressed button goes with its stage: taking away what has the focus lays the half-changed page out.
+    if (next.stage !== state.stage) (document.activeElement as HTMLElement | null)?.blur();
     if (event.type !== 'predict' && event.type !== 'rate') void later.load();
     dispatch(event);
     const task = later.stages?.tasks[next.task];

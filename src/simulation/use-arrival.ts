@@ -10,21 +10,25 @@ import { useLayoutEffect, useRef } from 'preact/hooks';
  */
 export function useArrival<E extends HTMLElement>(byHand: boolean, step: unknown = null) {
   const head = useRef<E>(null);
-  // Before the page is painted: nobody sees the stage in the wrong place.
+  // Before the page is painted, so that nobody sees the stage in the wrong place, and after all that the same press
+  // redraws, so that the page is laid out once for it.
   useLayoutEffect(() => {
     const arrived = head.current;
-    if (!byHand || !arrived) return;
-    arrived.focus({ preventScroll: true });
-    const bench = arrived.closest('.sim-bench');
-    const picture = bench?.querySelector('.sim-picture');
-    if (!bench || !picture) return;
-    const seen = picture.getBoundingClientRect();
-    const here = arrived.getBoundingClientRect();
-    const beside = here.left >= seen.right;
-    const top = beside ? 0 : seen.bottom;
-    const inSight =
-      seen.top >= 0 && seen.bottom <= innerHeight && here.top >= top && here.bottom <= innerHeight;
-    if (!inSight) bench.scrollIntoView({ block: 'start' });
+    if (byHand && arrived) queueMicrotask(() => arrive(arrived));
   }, [step]);
   return head;
+}
+
+function arrive(arrived: HTMLElement): void {
+  arrived.focus({ preventScroll: true });
+  const bench = arrived.closest('.sim-bench');
+  const picture = bench?.querySelector('.sim-picture');
+  if (!bench || !picture) return;
+  const seen = picture.getBoundingClientRect();
+  const here = arrived.getBoundingClientRect();
+  const beside = here.left >= seen.right;
+  const top = beside ? 0 : seen.bottom;
+  const inSight =
+    seen.top >= 0 && seen.bottom <= innerHeight && here.top >= top && here.bottom <= innerHeight;
+  if (!inSight) bench.scrollIntoView({ block: 'start' });
 }
