@@ -64,6 +64,7 @@ export const words = {
   names: { healthy: 'Nothing wrong', unlisted: 'Not in this list' },
   car: {
     hidden: (p: { number: string }) => `Car ${p.number}. What it has is hidden.`,
+    shown: (p: { number: string }) => `Car ${p.number}. What it has is told below.`,
     chosen: 'You know what this car has.',
     another: 'Another car',
   },
