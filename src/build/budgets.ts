@@ -26,11 +26,11 @@ export const budgets = {
 /**
  * Pages over the bar, and by what they may be [kB]: two solve engagements with any fault, which is 12 kB of
  * engine, and the whole car has a drawing and a trace besides. Home carries the live circuit, two lessons solve a
- * whole curve or a drive, and one draws the pump beside its regulator. In each 0.2 to 0.3 are the hint to compile
- * ahead, up to 0.1 the pieces that pages of questions share with them, and 0.2 are names in a chart that keep off lines and off the ties of other names.
+ * whole curve or a drive, and one draws the pump beside its regulator. On home 0.2 are the knob that two drawings
+ * share. In each 0.2 to 0.3 are the hint to compile ahead, up to 0.1 the pieces that pages of questions share with them, and 0.2 are names in a chart that keep off lines and off the ties of other names.
  */
 const over: Readonly<Record<string, number>> = {
-  '/': 1.6,
+  '/': 1.8,
   '/lessons/cold-hot-and-air/': 1.5,
   '/lessons/holds-cold-slips-hot/': 3.5,
   '/lessons/hot-fluid-thin-fluid/': 0.1,

@@ -161,7 +161,13 @@ const drawings: readonly Drawn[] = [
     draw: (id) => (
       <PanLevelDrawing
         id={id}
-        state={{ ...panLevelExample, middleMm: 6, mouthMm: -3, air: 0.2, temp: 'cold' }}
+        state={{
+          ...panLevelExample,
+          middleMm: 6,
+          mouthMm: -3,
+          air: 0.2,
+          thermometer: 0.6,
+        }}
       />
     ),
   },

@@ -108,7 +108,9 @@ export interface SimSpec<G extends Givens, M extends SimModel<G>> {
   readonly title: string;
   /** Raise when a given changes its meaning; older links then open with the usual values. */
   readonly linkVersion: number;
-  /** In the order of your own controls: the first three stand open, the rest behind "More controls". */
+  /** How many of your own controls stand open; three where nothing is said. */
+  readonly open?: number;
+  /** In the order of your own controls: the first ones stand open, the rest behind "More controls". */
   readonly controls: readonly ControlSpec<G>[];
   readonly predict: PredictSpec<G, M>;
   /** On the state as it stands; shown under the picture and spoken. What a task asks for is not said while it is on. */

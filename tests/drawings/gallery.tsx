@@ -31,6 +31,7 @@ const panLow: d.PanLevelState = {
   mouthMm: -2,
   air: 0.12,
   temp: 'cold',
+  thermometer: 0.3,
   labels: { level: '20 °C', air: '12 %' },
 };
 const panHigh: d.PanLevelState = {

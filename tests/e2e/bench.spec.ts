@@ -104,7 +104,7 @@ for (const { address, ids } of simulationPages) {
     for (const id of ids) {
       const sim = await open(page, id);
       const look = lookOn(page, sim, id, UPRIGHT);
-      await expectAsked(sim, false, `${id}, predict`);
+      await expectAsked(sim, `${id}, predict`);
       await look('predict');
       await predictByKeys(page, sim);
 
@@ -165,11 +165,11 @@ for (const { address, ids } of simulationPages) {
     for (const id of ids) {
       const sim = await open(page, id);
       const look = lookOn(page, sim, id, ON_ITS_SIDE);
-      await expectAsked(sim, true, `${id}, predict`);
+      await expectAsked(sim, `${id}, predict`);
       for (const size of thenOn.filter(({ height }) => height < 480)) {
         await page.setViewportSize(size);
         await open(page, id);
-        await expectAsked(sim, true, `${id}, predict, ${named(size)}`);
+        await expectAsked(sim, `${id}, predict, ${named(size)}`);
       }
       await resize(page, sim, on);
       await look('predict');

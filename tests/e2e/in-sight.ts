@@ -89,28 +89,26 @@ export async function expectApart(sim: Locator, where: string): Promise<void> {
 }
 
 /**
- * A prediction as it stands before anybody has scrolled in it: Run is on the screen and lies neither on the question nor
- * on an answer. On its side a phone shows all of it, picture, answers and confidence.
+ * A prediction as it stands before anybody has scrolled in it: picture, question, answers, how sure one is and Run are on
+ * the screen together, and Run lies on none of them.
  */
-export async function expectAsked(sim: Locator, all: boolean, where: string): Promise<void> {
-  const hidden = await sim.evaluate(
-    (section, { all, slack }) => {
-      const go = section.querySelector('.sim-go')?.getBoundingClientRect() ?? new DOMRect();
-      const least = [...section.querySelectorAll('.sim-picture, .choice-stack legend, .sim-go')];
-      const rest = section.querySelectorAll(all ? '.sim-controls label' : '.choice-stack label');
-      return [...least, ...rest].flatMap((one) => {
-        const { top, left, bottom, right } = one.getBoundingClientRect();
-        const foot = Math.round(bottom);
-        const name = one.textContent.trim().slice(0, 40) || one.className;
-        if (top < -slack || bottom > innerHeight + slack) {
-          return [`${name}: from ${Math.round(top)} to ${foot} of ${innerHeight} px`];
-        }
-        const under = bottom > go.top + slack && left < go.right && right > go.left;
-        return under && !one.matches('.sim-go') ? [`${name}: to ${foot} px, under Run`] : [];
-      });
-    },
-    { all, slack: SLACK },
-  );
+export async function expectAsked(sim: Locator, where: string): Promise<void> {
+  const hidden = await sim.evaluate((section, slack) => {
+    const go = section.querySelector('.sim-go')?.getBoundingClientRect() ?? new DOMRect();
+    const asked = section.querySelectorAll(
+      '.sim-picture, .sim-go, .sim-controls :is(legend, label)',
+    );
+    return [...asked].flatMap((one) => {
+      const { top, left, bottom, right } = one.getBoundingClientRect();
+      const foot = Math.round(bottom);
+      const name = one.textContent.trim().slice(0, 40) || one.className;
+      if (top < -slack || bottom > innerHeight + slack) {
+        return [`${name}: from ${Math.round(top)} to ${foot} of ${innerHeight} px`];
+      }
+      const under = bottom > go.top + slack && left < go.right && right > go.left;
+      return under && !one.matches('.sim-go') ? [`${name}: to ${foot} px, under Run`] : [];
+    });
+  }, SLACK);
   expect(hidden, where).toEqual([]);
 }
 

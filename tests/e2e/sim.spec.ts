@@ -218,3 +218,46 @@ for (const [id, key, along] of [
     else expect(after).toBeGreaterThan(before);
   });
 }
+
+test('level-window: fluid and thermometer are pulled in the picture, by finger as well', async ({
+  browser,
+  baseURL,
+}) => {
+  const address = pages.find(({ ids }) => ids.includes('level-window'))?.address ?? '/';
+  const context = await browser.newContext({
+    hasTouch: true,
+    viewport: { width: 390, height: 664 },
+  });
+  const page = await context.newPage();
+  await page.goto(`${baseURL ?? ''}${address}`);
+  const sim = await open(page, 'level-window');
+  const grips = sim.locator('.sim-picture .dw-grip');
+  await expect(grips).toHaveCount(0);
+  await sim.getByRole('button', { name: 'Your controls' }).tap();
+  await expect(head(sim, 'Your controls')).toBeFocused();
+  await expect(grips).toHaveCount(2);
+  const finger = await context.newCDPSession(page);
+  for (const [key, grip, down] of [
+    ['temp', grips.first(), -40],
+    ['off', grips.last(), 30],
+  ] as const) {
+    const slider = page.locator(`#level-window-${key}`);
+    const before = Number(await slider.inputValue());
+    const { x, y, width, height } = (await grip.boundingBox()) ?? new DOMRect();
+    const [across, at] = [x + width / 2, y + height / 2];
+    const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', to?: number) =>
+      finger.send('Input.dispatchTouchEvent', {
+        type,
+        touchPoints: to === undefined ? [] : [{ x: across, y: to }],
+      });
+    await touch('touchStart', at);
+    expect(Number(await slider.inputValue()), 'taking hold moves nothing').toBe(before);
+    for (const part of [0.25, 0.5, 0.75, 1]) await touch('touchMove', at + part * down);
+    await touch('touchEnd');
+    // Up is warmer, and down is less fluid.
+    const after = Number(await slider.inputValue());
+    if (key === 'temp') expect(after).toBeGreaterThan(before);
+    else expect(after).toBeLessThan(before);
+  }
+  await context.close();
+});

@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { foundOnShelf, keepFor, lyingOnShelf, usedMeanwhile } from '../../src/shop/shelf.ts';
+import {
+  foundOnShelf,
+  keepFor,
+  lyingOnShelf,
+  usedExactly,
+  usedMeanwhile,
+} from '../../src/shop/shelf.ts';
 import shop from '../truth/shop.json' with { type: 'json' };
 
 /**
@@ -25,6 +31,43 @@ describe.each(Object.entries(TABLE))('%s used meanwhile', (mean, column) => {
       const first = column.findIndex((printed) => printed >= share);
       if (first >= 0) expect(keepFor(share, Number(mean))).toBe(first + 1);
     }
+  });
+});
+
+/**
+ * A worked example of a shelf where one is ordered for each one sold: W. J. Hopp and M. L. Spearman, Factory Physics, section
+ * 2.4.2 (a dealer sells ten refrigerators a month and waits a month). The figures are those that N. van Foreest prints of it,
+ * nicky.vanforeest.com/inventorySystems/baseStock/baseStock.html, read in a stored copy. At their reorder point r one is on the
+ * way whenever r are left, so r + 1 are kept; g(i) is the chance of i sold meanwhile, G(r) the share that finds one.
+ */
+describe('a dealer who sells ten a month and waits a month', () => {
+  const mean = usedMeanwhile(120, 365 / 12);
+  it('sells ten meanwhile', () => expect(mean).toBeCloseTo(10, 12));
+  it.each([
+    [4, 0.018917, 0.029253],
+    [5, 0.037833, 0.067086],
+    [6, 0.063055, 0.130141],
+    [7, 0.090079, 0.220221],
+    [8, 0.112599, 0.33282],
+    [9, 0.12511, 0.45793],
+    [10, 0.12511, 0.58304],
+    [11, 0.113736, 0.696776],
+    [12, 0.09478, 0.791556],
+    [13, 0.072908, 0.864464],
+    [14, 0.052077, 0.916542],
+    [15, 0.034718, 0.95126],
+    [16, 0.021699, 0.972958],
+  ])('r = %i: g %f, G %f', (r, g, G) => {
+    expect(Math.abs(usedExactly(mean, r) - g)).toBeLessThan(0.6e-6);
+    expect(Math.abs(foundOnShelf(r + 1, mean) - G)).toBeLessThan(0.6e-6);
+  });
+  it('serves nine in ten from r = 14 on, which is 0.916541527065 of them', () => {
+    expect(keepFor(0.9, mean)).toBe(15);
+    expect(foundOnShelf(15, mean)).toBeCloseTo(0.916541527065, 12);
+  });
+  // I(14) = r + 1 - mean + B(14) = 5.103 in the book, with B(14) = 0.103 on order for somebody who waits (from memory).
+  it('has 5.103 standing there, on the average', () => {
+    expect(lyingOnShelf(15, mean)).toBeCloseTo(5.103, 3);
   });
 });
 

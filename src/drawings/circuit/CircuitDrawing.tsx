@@ -1,10 +1,10 @@
 import type { JSX } from 'preact';
-import { useRef } from 'preact/hooks';
 import { Kept, still } from '../../ui/still.ts';
 import { clamp01, flowStep, roundPlace, type Temp } from '../scale.ts';
 import { Flow } from '../parts/flow.tsx';
 import { Frame } from '../parts/frame.tsx';
 import { box, Cut, Oil } from '../parts/hatch.tsx';
+import { Knob } from '../parts/knob.tsx';
 import { Label, Verdict } from '../parts/label.tsx';
 import { Plates } from '../parts/plates.tsx';
 import { PumpGears } from '../parts/pump-gears.tsx';
@@ -80,30 +80,16 @@ export function CircuitDrawing({
 /** Drawing units that the pointer moves for a millimeter: ten times what the crack itself is drawn with. */
 const UNITS_PER_MM = 200;
 
-/** Takes hold of the split and opens it, pulled down. A slider is its twin for keys and for the ear. */
-function CrackGrip({ crackMm, onCrack }: { crackMm: number; onCrack: (mm: number) => void }) {
-  const held = useRef({ y: 0, mm: 0 });
-  return (
-    <g
-      class="dw-grip"
-      onPointerDown={(event) => {
-        event.currentTarget.setPointerCapture(event.pointerId);
-        held.current = { y: event.clientY, mm: crackMm };
-      }}
-      onPointerMove={(event) => {
-        const { currentTarget, pointerId, clientY } = event;
-        if (!currentTarget.hasPointerCapture(pointerId)) return;
-        const scale = currentTarget.getScreenCTM()?.d ?? 1;
-        const { y, mm } = held.current;
-        onCrack(Math.round((mm + (clientY - y) / scale / UNITS_PER_MM) * 100) / 100);
-      }}
-    >
-      <path class="dw-void" fill-opacity="0" d={box(182, 130, 86, 68)} />
-      <circle class="dw-solid" cx="244" cy="163" r="10" />
-      <path class="dw-line" d="M244 157V169M241 160L244 157L247 160M241 166L244 169L247 166" />
-    </g>
-  );
-}
+/** Takes hold of the split and opens it, pulled down. */
+const CrackGrip = ({ crackMm, onCrack }: { crackMm: number; onCrack: (mm: number) => void }) => (
+  <Knob
+    x={244}
+    y={163}
+    reach={box(182, 130, 86, 68)}
+    value={crackMm}
+    onPull={(mm, down) => onCrack(Math.round((mm + down / UNITS_PER_MM) * 100) / 100)}
+  />
+);
 
 interface PartProps {
   id: string;

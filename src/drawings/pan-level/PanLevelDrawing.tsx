@@ -2,9 +2,11 @@ import type { JSX } from 'preact';
 import { Frame } from '../parts/frame.tsx';
 import { circlePath, gearPath } from '../parts/gear.ts';
 import { box, Cut } from '../parts/hatch.tsx';
+import { Knob } from '../parts/knob.tsx';
 import { Label } from '../parts/label.tsx';
 import { roundPlace } from '../scale.ts';
 import { describePanLevel, type PanLevelState } from './state.ts';
+import { Thermometer } from './Thermometer.tsx';
 import { words } from './words.en.ts';
 
 const PX_PER_MM = 3.6;
@@ -13,19 +15,35 @@ const PAN = { left: 52, right: 320, top: 24, floor: 214 };
 const MOUTH = { x: 270, y: 178 };
 const STICK_X = 102;
 const MIDDLE_X = (MOUTH.x + STICK_X) / 2;
+/** Left of the stick, where the level is taken hold of. */
+const GRIP_X = 74;
 const GEAR = { x: 182, radius: 62 };
 /** Bubbles in the neck where all that is drawn is air. */
 const BUBBLES = 14;
 
 const yOf = (mm: number): number => MOUTH.y - mm * PX_PER_MM;
+const mmAt = (y: number): number => (MOUTH.y - y) / PX_PER_MM;
 /** The surface does not leave the pan. */
 const inPan = (y: number): number => Math.min(PAN.floor - 5, Math.max(PAN.top, y));
 
 /** Heights are to one scale, widths to none. */
-export function PanLevelDrawing({ id, state }: { id: string; state: PanLevelState }): JSX.Element {
-  const { middleMm, mouthMm, gearsMm, temp, other } = state;
+export function PanLevelDrawing({
+  id,
+  state,
+  onLevel,
+  onThermometer,
+}: {
+  id: string;
+  state: PanLevelState;
+  /** Given how far a pull of the surface has raised it [mm]; whoever takes it keeps it in range. */
+  onLevel?: ((raisedMm: number) => void) | undefined;
+  /** Given how high a pull has set the thermometer, 0 to 1. */
+  onThermometer?: ((share: number) => void) | undefined;
+}): JSX.Element {
+  const { middleMm, mouthMm, gearsMm, temp, thermometer, other } = state;
   const slope = ((middleMm - mouthMm) * PX_PER_MM) / (MOUTH.x - MIDDLE_X);
-  const surface = (x: number): number => roundPlace(inPan(yOf(middleMm) + slope * (x - MIDDLE_X)));
+  const yAt = (x: number): number => yOf(middleMm) + slope * (x - MIDDLE_X);
+  const surface = (x: number): number => roundPlace(inPan(yAt(x)));
   const [left, right] = [surface(PAN.left), surface(PAN.right)];
   const [min, max, gears] = [state.minMm, state.maxMm, gearsMm].map(yOf) as [
     number,
@@ -105,7 +123,19 @@ export function PanLevelDrawing({ id, state }: { id: string; state: PanLevelStat
       <text class="dw-text" x={MOUTH.x} y="198" text-anchor="middle">
         {words.mouth}
       </text>
-      <Label x={389} y={roundPlace(right + 5)} anchor="end" lines={[`*${state.labels.level}`]} />
+      {thermometer === undefined ? (
+        <Label x={389} y={roundPlace(right + 5)} anchor="end" lines={[`*${state.labels.level}`]} />
+      ) : (
+        <Thermometer share={thermometer} label={state.labels.level} onShare={onThermometer} />
+      )}
+      {onLevel && (
+        <Knob
+          x={GRIP_X}
+          y={surface(GRIP_X)}
+          value={mmAt(surface(GRIP_X))}
+          onPull={(from, down) => onLevel(from - down / PX_PER_MM - mmAt(yAt(GRIP_X)))}
+        />
+      )}
       {other && <Label x={140} y={roundPlace(yOf(other.mm) + 16)} lines={[other.words]} />}
     </Frame>
   );

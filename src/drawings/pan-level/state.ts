@@ -12,10 +12,12 @@ export interface PanLevelState {
   /** Share of air in what the pump draws, 0 to 1. */
   air: number;
   temp?: Temp | undefined;
+  /** How high a thermometer beside the pan stands, 0 to 1; none without it. */
+  thermometer?: number | undefined;
   /** Another level of the same fluid, drawn as a line with its words [mm]. */
   other?: { mm: number; words: string } | undefined;
   labels: {
-    /** Beside the surface. */
+    /** Beside the surface, or at the thermometer. */
     level: string;
     air: string;
   };

@@ -11,7 +11,7 @@ import type { DrawnControls, Givens, SimModel, SimSpec } from '../sim-spec.ts';
 import { useArrival } from '../use-arrival.ts';
 import { words } from './words.en.ts';
 
-export const OPEN_CONTROLS = 3;
+const OPEN_CONTROLS = 3;
 
 interface OwnControlsProps<G extends Givens, M extends SimModel<G>> {
   readonly sim: SimSpec<G, M>;
@@ -26,7 +26,7 @@ interface OwnControlsProps<G extends Givens, M extends SimModel<G>> {
   readonly drawn?: DrawnControls<G> | undefined;
 }
 
-/** Everything open: three controls at hand, the rest behind a fold, a reset, a link to this state. */
+/** Everything open: the first controls at hand, the rest behind a fold, a reset, a link to this state. */
 export function OwnControls<G extends Givens, M extends SimModel<G>>(
   props: OwnControlsProps<G, M>,
 ) {
@@ -35,8 +35,8 @@ export function OwnControls<G extends Givens, M extends SimModel<G>>(
   // What had to be changed in the link; told again when the units change, in the new ones.
   const notes = useMemo(() => parseLink(schema, search).notes, [schema, search]);
   const head = useArrival<HTMLHeadingElement>(byHand);
-  const { id, controls } = sim;
-  const rest = controls.slice(OPEN_CONTROLS);
+  const { id, controls, open = OPEN_CONTROLS } = sim;
+  const rest = controls.slice(open);
   const shared = { sim: id, model, drawn };
   return (
     <div class="sim-stage">
@@ -50,7 +50,7 @@ export function OwnControls<G extends Givens, M extends SimModel<G>>(
           ))}
         </div>
       )}
-      <Controls {...shared} controls={controls.slice(0, OPEN_CONTROLS)} />
+      <Controls {...shared} controls={controls.slice(0, open)} />
       {rest.length > 0 && (
         <More label={words.moreControls}>
           <Controls {...shared} controls={rest} />

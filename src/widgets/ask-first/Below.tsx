@@ -6,6 +6,7 @@ import { BelowTable } from '../../simulation/below/BelowTable.tsx';
 import type { PictureProps } from '../../simulation/simulation-view.tsx';
 import { useUnits } from '../../ui/use-units.ts';
 import { words } from './below-words.en.ts';
+import { Had } from './Had.tsx';
 import type { AskFirstModel } from './model.ts';
 import { nameOf } from './print.ts';
 
@@ -23,6 +24,7 @@ export function Below({ model }: PictureProps<AskFirstModel>) {
   const { table, taken } = words;
   return (
     <>
+      {model.givens.named.value !== 'none' && <Had model={model} />}
       <BelowTable
         class="ask-shares"
         head={table.head}

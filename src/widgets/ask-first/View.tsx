@@ -3,6 +3,7 @@ import { NAMES } from '../../diagnosis/hypotheses.ts';
 import { Ask } from '../../simulation/share-list/Ask.tsx';
 import { ShareList } from '../../simulation/share-list/ShareList.tsx';
 import { simulationView, type PictureProps } from '../../simulation/simulation-view.tsx';
+import { Car } from './Car.tsx';
 import { makeModel, OFF, type AskFirstModel } from './model.ts';
 import { answerWords, nameOf, worthWords } from './print.ts';
 import { sim } from './sim.ts';
@@ -23,8 +24,9 @@ export const View = simulationView({
   makeModel,
   Picture,
   below: () => import('./Below.tsx'),
-  drawn: (model) =>
-    Object.fromEntries(
+  drawn: (model) => ({
+    car: (id) => <Car {...{ id, model }} />,
+    ...Object.fromEntries(
       ASKED.map((question) => [
         question,
         (id: string) => (
@@ -41,4 +43,5 @@ export const View = simulationView({
         ),
       ]),
     ),
+  }),
 });

@@ -8,6 +8,23 @@ export const words = {
     rest: (p: { count: string; share: string }) =>
       `${p.count} more names have less than ${p.share} each.`,
   },
+  had: {
+    head: (p: { it: string }) => `What this car has: ${p.it}.`,
+    anyHeat: 'It does not wait for the fluid to warm up.',
+    heat: (p: { from: string; road: string; minutes: string }) =>
+      `It shows from ${p.from} on. The customer’s day: ${p.road} The fluid gets there after ${p.minutes}.`,
+    notThatDay: (p: { from: string; road: string }) =>
+      `It shows from ${p.from} on. The customer’s day: ${p.road} The fluid never gets that warm.`,
+    question: 'Question',
+    says: 'What the customer says',
+    asked: 'You asked',
+    yes: 'yes',
+    no: 'no',
+    alone:
+      'With all nine asked it stands alone in front. Talk has done what it can, and a reading has to prove it.',
+    level: (p: { others: string }) =>
+      `With all nine asked, as high as it or higher: ${p.others}. Talk does not get past that. From here on it takes a reading.`,
+  },
   taken: {
     head: 'What is taken for granted.',
     model:

@@ -2,13 +2,15 @@
 import { ANSWERS, type Asked } from '../../cases/answers.ts';
 import { words as names } from '../../car/words.en.ts';
 import { isFault, type Name } from '../../diagnosis/hypotheses.ts';
-import { formatNumber } from '../../quantity/print.ts';
-import { times } from '../../quantity/quantities.ts';
+import { format, formatNumber } from '../../quantity/print.ts';
+import { count, percent, times } from '../../quantity/quantities.ts';
 import { words } from './words.en.ts';
 
 export const nameOf = (name: Name): string =>
   isFault(name) ? names.faults[name] : words.names[name];
 
+export const printCount = (value: number): string => formatNumber(value, count, 'si');
+export const printShare = (share: number): string => format(100 * share, percent, 'si');
 export const printBits = (bits: number): string => formatNumber(bits, times, 'si');
 
 /** How much of a list is left by so many bits: a third is 1.58, half is 1, two thirds are 0.58, three quarters 0.42. */

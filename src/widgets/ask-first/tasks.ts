@@ -1,4 +1,4 @@
-import { placeOf } from '../../cases/answers.ts';
+import { placeOf, type Day } from '../../cases/answers.ts';
 import { minutesUntil } from '../../cases/days.ts';
 import { carOf } from '../../cases/talk-cars.ts';
 import { NAMES } from '../../diagnosis/hypotheses.ts';
@@ -22,7 +22,12 @@ import { words } from './task-words.en.ts';
 const THREE = 3.49;
 /** Shares of two names that nobody would tell apart. */
 const ALIKE = 0.01;
-const clean = { ...NOTHING_ASKED, circuit: 'forward', day: 'overnight-flat' } as const;
+const clean = {
+  ...NOTHING_ASKED,
+  named: 'none',
+  circuit: 'forward',
+  day: 'overnight-flat',
+} as const;
 const unknown = { ...clean, fault: 'hardLip' } as const;
 const split = { ...clean, fault: 'transferSeal', warm: true, minutes: true } as const;
 const allAsked = Object.fromEntries(
@@ -38,7 +43,7 @@ const openWith = (state: Partial<AskFirstGivens>): number => {
 const texts = told(words.tasks, (system) => {
   const print = printer(system);
   const fromC = carOf('transferSeal', 'forward').fromC ?? 0;
-  const until = (day: AskFirstGivens['day']) => print(minutesUntil(fromC, day) ?? 0, minutes);
+  const until = (day: Day) => print(minutesUntil(fromC, day) ?? 0, minutes);
   const both = { ranges: placeOf('ranges', 'both'), warm: placeOf('warm', 'hot') };
   return {
     open: openAs(openWith({ ranges: true, warm: true })),
@@ -72,9 +77,9 @@ export const tasks: readonly TaskSpec<AskFirstGivens, AskFirstModel>[] = [
     ...texts.clock,
     start: split,
     controls: ['minutes', 'day'],
-    ...judged(({ givens, answers }) => {
+    ...judged(({ has, answers }) => {
       const answer = answers.value.minutes;
-      const overnight = givens.day.value.startsWith('overnight');
+      const overnight = has.value.day.startsWith('overnight');
       const soon = answer === placeOf('minutes', 'ten');
       const day = reached.day({ answer: answerWords('minutes', answer) });
       if (!overnight) return { is: 'nearly', reached: reached.warmStart };
@@ -86,8 +91,8 @@ export const tasks: readonly TaskSpec<AskFirstGivens, AskFirstModel>[] = [
     ...texts.end,
     start: { ...clean, ...allAsked, fault: 'transferSeal' },
     controls: ['fault'],
-    done: ({ givens, list }) => {
-      const fault = givens.fault.value;
+    done: ({ has, list }) => {
+      const { fault } = has.value;
       const share = (name: typeof fault): number => list.value[NAMES.indexOf(name)] ?? 0;
       return fault !== 'healthy' && Math.abs(share(fault) - share('healthy')) < ALIKE;
     },

@@ -62,7 +62,31 @@ export const words = {
     nothing: (p: Bits) => `${p.bits} bits: tells nothing now`,
   },
   names: { healthy: 'Nothing wrong', unlisted: 'Not in this list' },
+  car: {
+    hidden: (p: { number: string }) => `Car ${p.number}. What it has is hidden.`,
+    shown: (p: { number: string }) => `Car ${p.number}. What it has is told below.`,
+    chosen: 'You know what this car has.',
+    another: 'Another car',
+  },
+  verdict: {
+    at: (p: { name: string; clutch: string }) => `${p.name} (${p.clutch})`,
+    right: (p: Had) => `Right: ${p.it}. On your list it stands alone in front, at ${p.share}.`,
+    early: (p: Had & { others: string }) =>
+      `Right: ${p.it}. Your list did not say so yet. As high as it, or higher: ${p.others}.`,
+    lucky: (p: Had & { count: string }) =>
+      `Right: ${p.it}. Your list did not say so yet: ${p.count} other names stand as high as it, or higher.`,
+    wrong: (p: Had & { named: string; other: string }) =>
+      `No. It has: ${p.it}, which stands at ${p.share} on your list. ${p.named} stands at ${p.other}.`,
+    alike: (p: Had & { named: string; other: string }) =>
+      `No. It has: ${p.it}. On your list ${p.named} stands as high: what you asked does not part the two.`,
+    shown: (p: Had) => `It has: ${p.it}. On your list that stands at ${p.share}.`,
+  },
   controls: {
+    car: 'Car',
+    named: 'What you say it has',
+    none: 'I have not said yet',
+    shown: 'I give up: show me',
+    dealt: 'as it came, hidden',
     fault: 'The car has (its customer doesn’t know)',
     circuit: 'Where it sits, if in one clutch',
     day: 'The customer’s day',
@@ -112,6 +136,10 @@ export const words = {
     off: 'far down',
   },
 };
+interface Had {
+  it: string;
+  share: string;
+}
 interface Worths {
   warm: string;
   minutes: string;

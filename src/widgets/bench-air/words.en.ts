@@ -52,7 +52,7 @@ export const words = {
   },
   predict: {
     question: (p: Run) =>
-      `Unit 1, open since yesterday, seals dry. Air on forward: a loud hiss at the shaft, no thud, ${p.dry} held. Now a little fluid goes into forward and into reverse, its sister, and the same air on both. Before the valve opens, what will forward hold?`,
+      `Unit 1, open since yesterday, seals dry. Air on forward: a loud hiss at the shaft, no thud, ${p.dry} held. Now a little fluid goes into forward and its sister, reverse, and the same air on both. What will forward hold?`,
     options: {
       same: {
         words: 'About the same. It hissed, so its rings are worn',

@@ -10,7 +10,8 @@ import { IDLE_RPM, levelAt, type LevelGivens, type LevelModel } from './model.ts
 import { airWords, lineWords, stickWords } from './print.ts';
 import { words } from './words.en.ts';
 
-const OFF = { min: -3, max: 1, step: 0.1 };
+/** Reach of the level [L]. */
+export const OFF = { min: -3, max: 1, step: 0.1 };
 const SPEED = { min: 600, max: 3000, step: 100 };
 /** A right fill, topped up cold to MAX [L]. */
 export const TOPPED_UP = 0.6;

@@ -95,7 +95,7 @@ export const words = {
           `A rough answer, worth ${p.cold} halvings, but in ${p.coldMinutes}: ${p.coldRate} in ten minutes. It parts what is late at any temperature from what waits for heat. Tomorrow it is free again; once the car is hot it is gone for today.`,
       },
     },
-    runLabel: 'Take the best of the three',
+    runLabel: 'Take the best',
   },
   outcome: (p: Three & { open: string }) =>
     `Halvings in ten minutes: air test ${p.sealRate}, gauge ${p.tapRate}, cold stop time ${p.coldRate}. It was in time. The list is as open as one of ${p.open}.`,

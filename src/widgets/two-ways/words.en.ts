@@ -33,8 +33,7 @@ export const words = {
     shutOff: (p: { shut: string }) => `open, ${p.shut} shut off`,
   },
   predict: {
-    question:
-      'Two cars in Drive, hot. The clutch slips, the controller sees it, and more pressure is no help. Which ends up in Park?',
+    question: 'Two cars slip hot in Drive, and the controllers give up. Which ends up in Park?',
     options: {
       both: {
         words: 'Both. The code is the same, so fail-safe is the same.',

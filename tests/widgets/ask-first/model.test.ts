@@ -7,7 +7,14 @@ import { ANSWERS, ASKED, placeOf, type Asked } from '../../../src/cases/answers.
 import { keptAccounts } from '../../../src/cases/kept-accounts.ts';
 import { asGoodAs, entropy, worthOf, type Suspect } from '../../../src/cases/talk-list.ts';
 import { CLASSES, NAMES } from '../../../src/diagnosis/hypotheses.ts';
-import { makeModel, worthAfter } from '../../../src/widgets/ask-first/model.ts';
+import { words as names } from '../../../src/car/words.en.ts';
+import { FAULT_IDS, type FaultId } from '../../../src/engine/index.ts';
+import {
+  makeModel,
+  worthAfter,
+  type AskFirstGivens,
+} from '../../../src/widgets/ask-first/model.ts';
+import { sim } from '../../../src/widgets/ask-first/sim.ts';
 import { tasks } from '../../../src/widgets/ask-first/tasks.ts';
 import { begun } from '../../simulation/task-of.ts';
 
@@ -44,7 +51,7 @@ function everyCar(): Row[] {
   });
   return [...listed, { name: 'unlisted', weight: 2 * one, answer: () => null }];
 }
-const cars = everyCar();
+const every = everyCar();
 
 /** Chance that a customer of a car gives an answer; the last place is "I can't say". */
 function chance(car: Row, question: Asked, said: number): number {
@@ -64,7 +71,7 @@ function enumerated(given: Partial<Record<Asked, number>>, question: Asked): num
   const ofName = new Map<string, number>();
   const ofAnswer = new Map<number, number>();
   let all = 0;
-  for (const car of cars) {
+  for (const car of every) {
     for (let said = 0; said <= ANSWERS[question].length; said += 1) {
       let p = car.weight * chance(car, question, said);
       for (const [before, answer] of Object.entries(given))
@@ -132,9 +139,11 @@ describe('what a question is worth', () => {
   });
 });
 
+const all = Object.fromEntries(ASKED.map((question) => [question, true]));
+
 test('shares sum to one and no name is gone for good', () => {
   const model = makeModel();
-  model.apply(Object.fromEntries(ASKED.map((question) => [question, true])));
+  model.apply({ ...all, circuit: 'forward', day: 'overnight-flat' });
   for (const name of NAMES.filter((one) => one !== 'unlisted')) {
     model.apply({ fault: name });
     const shares = model.list.value;
@@ -144,6 +153,87 @@ test('shares sum to one and no name is gone for good', () => {
     expect([name, shares[NAMES.indexOf(name)]]).toEqual([name, expect.any(Number)]);
     expect([name, (shares[NAMES.indexOf(name)] ?? 0) > 0.02]).toEqual([name, true]);
   }
+});
+
+describe('a hidden car', () => {
+  const car = (state: Partial<AskFirstGivens>) => {
+    const model = makeModel();
+    model.apply(state);
+    return model;
+  };
+  const cars = Array.from({ length: 45 }, (_, i) => i + 1);
+
+  test('fifteen in a row have each fault once, and a number is the same car again', () => {
+    const faults = cars.map((number) => car({ car: number }).has.value.fault);
+    expect(cars.map((number) => car({ car: number }).has.value.fault)).toEqual(faults);
+    for (const from of [0, 15, 30]) {
+      expect(new Set(faults.slice(from, from + 15))).toEqual(new Set(FAULT_IDS));
+    }
+    // Three rounds in three orders, or the second would be known from the first.
+    expect(faults.slice(0, 15)).not.toEqual(faults.slice(15, 30));
+  });
+
+  test('says nothing of itself until it is asked', () => {
+    expect(new Set(cars.map((number) => sim.says(car({ car: number }), 'us'))).size).toBe(1);
+  });
+
+  test('answers as one that was chosen', () => {
+    for (const number of cars) {
+      const { has, answers } = car({ car: number });
+      expect(car({ car: 1, ...has.value }).answers.value).toEqual(answers.value);
+    }
+  });
+
+  test('the next one is another, with nothing asked and nothing named', () => {
+    const model = car({ ...all, car: 4, named: 'shown', fault: 'filter', day: 'stop-flat' });
+    model.deal();
+    expect(model.givens.car.value).toBe(5);
+    expect(model.asked.value).toEqual([]);
+    expect(model.givens.named.value).toBe('none');
+    expect([model.hidden.value, model.givens.day.value]).toEqual([true, 'dealt']);
+    model.apply({ car: 999 });
+    model.deal();
+    expect(model.givens.car.value).toBe(1);
+  });
+
+  /** Shares by the enumeration above, in the order of its names. */
+  const shareOf = (model: ReturnType<typeof makeModel>, name: string): number => {
+    const weigh = (one: Row): number =>
+      model.asked.value.reduce(
+        (p, question) => p * chance(one, question, model.answers.value[question]),
+        one.weight,
+      );
+    const sum = (some: readonly Row[]): number => some.reduce((p, one) => p + weigh(one), 0);
+    return sum(every.filter((one) => one.name === name)) / sum(every);
+  };
+
+  test.each(cars)(
+    'car %i: right, wrong and given up are told with what the list says',
+    (number) => {
+      for (const questions of [{}, { ranges: true, warm: true }, all]) {
+        const model = car({ car: number, ...questions });
+        const { fault } = model.has.value;
+        const own = shareOf(model, fault);
+        const said = (named: AskFirstGivens['named']): string => {
+          model.apply({ named });
+          return sim.says(model, 'us').replaceAll('\u00a0', ' ');
+        };
+        const shown = said('shown');
+        expect(shown).toContain(names.faults[fault as FaultId]);
+        const [, percent = ''] = /([\d.]+) ?%/u.exec(shown) ?? [];
+        expect(Math.abs(Number(percent) - 100 * own)).toBeLessThan(0.51);
+        const alone = NAMES.every((name) => name === fault || shareOf(model, name) < 0.9 * own);
+        expect(said(fault)).toMatch(
+          alone ? /^Right: .* stands alone/u : /^Right: .* did not say so/u,
+        );
+        for (const name of FAULT_IDS.filter((one) => one !== fault)) {
+          const other = shareOf(model, name);
+          const alike = other >= 0.9 * own && own >= 0.9 * other;
+          expect(said(name)).toMatch(alike ? /^No\. .*not part the two/u : /^No\. .*stands at/u);
+        }
+      }
+    },
+  );
 });
 
 describe('tasks', () => {
