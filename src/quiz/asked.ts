@@ -18,7 +18,7 @@ export interface AskedOption {
   readonly why: Passage;
 }
 
-interface AskedCommon {
+export interface AskedCommon {
   readonly id: string;
   readonly objectives: readonly string[];
   readonly concept: string;
@@ -54,7 +54,44 @@ export interface AskedNumber extends AskedCommon {
   }[];
 }
 
-export type Asked = AskedChoice | AskedNumber;
+export interface AskedStep {
+  readonly id: string;
+  readonly words: Passage;
+  readonly why: Passage;
+}
+
+/** Steps to put in order. */
+export interface AskedOrder extends AskedCommon {
+  readonly kind: 'order';
+  /** As shown. Right is every order in which no rank comes after a higher one; equal ranks may swap. */
+  readonly steps: readonly (AskedStep & { readonly rank: number })[];
+}
+
+/** Lines on the left, each to find its own on the right. */
+export interface AskedMatch extends AskedCommon {
+  readonly kind: 'match';
+  readonly pairs: readonly AskedStep[];
+  /** As shown; a partner has the id of its pair, and one may go with nothing. */
+  readonly partners: readonly { readonly id: string; readonly words: Passage }[];
+  /** Why the one that goes with nothing does so, if there is one. */
+  readonly extraWhy?: Passage | undefined;
+}
+
+/** A job in steps, of which one is wrong, or one is missing. */
+export interface AskedSpot extends AskedCommon {
+  readonly kind: 'spot';
+  readonly steps: readonly AskedStep[];
+  /** Steps that are right to point at; where one is missing, those above the gap, or `start`. */
+  readonly answers: readonly string[];
+  /** The step that is missing, if one is. */
+  readonly missing?: { readonly words: Passage; readonly why: Passage } | undefined;
+}
+/** Above the first step, among the places where one may be missing. */
+export const START = 'start';
+/** The partner that goes with nothing. */
+export const EXTRA = 'extra';
+
+export type Asked = AskedChoice | AskedNumber | AskedOrder | AskedMatch | AskedSpot;
 
 /** A passage as one reader sees it. */
 export function passageText(passage: Passage, system: UnitSystem): string {

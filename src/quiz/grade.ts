@@ -3,12 +3,17 @@
  * (Van der Kleij 2015: .05 against .49 with an explanation).
  */
 import type { Asked, AskedChoice, AskedNumber, Passage } from './asked.ts';
+import { gradeMatch, gradeOrder, gradeSpot, type Judged } from './grade-forms.ts';
 import { marks, type Certainty } from './certainty.ts';
 import { quantityOf } from '../quantity/by-name.ts';
 import { parseAmount } from '../quantity/parse-amount.ts';
 import type { UnitSystem } from '../quantity/unit-system.ts';
 import { words } from './words.en.ts';
 
+/**
+ * What a person gave. Of the kinds without options too: `chosen` holds the steps in their order, `left:right` for each pair,
+ * the step that was pointed at.
+ */
 export type Given =
   | { readonly kind: 'chosen'; readonly ids: readonly string[] }
   | { readonly kind: 'typed'; readonly text: string; readonly system: UnitSystem };
@@ -20,6 +25,8 @@ export interface Explained {
   /** What the person ticked, or the wrong rule their number came from. */
   readonly taken: boolean;
   readonly why: Passage;
+  /** How it stands with this one, in words of its own, where fitting and taken do not say it. */
+  readonly note?: Passage;
 }
 
 export interface Outcome {
@@ -36,15 +43,40 @@ export type Graded =
   | { readonly ok: false; readonly sentence: string };
 
 export function grade(asked: Asked, given: Given, certainty: Certainty): Graded {
-  if (asked.kind === 'number') return gradeNumber(asked, given, certainty);
-  return gradeChoice(asked, given, certainty);
+  switch (asked.kind) {
+    case 'number':
+      return gradeNumber(asked, given, certainty);
+    case 'single':
+    case 'several':
+      return gradeChoice(asked, given, certainty);
+    case 'order':
+      return counted(gradeOrder(asked, chosen(asked, given)), certainty);
+    case 'match':
+      return counted(gradeMatch(asked, chosen(asked, given)), certainty);
+    case 'spot':
+      return counted(gradeSpot(asked, chosen(asked, given)), certainty);
+  }
 }
 
-function gradeChoice(asked: AskedChoice, given: Given, certainty: Certainty): Graded {
+/** What was judged, with the marks it earns; a sentence says what is missing. */
+function counted(judged: Judged | string, certainty: Certainty): Graded {
+  if (typeof judged === 'string') return { ok: false, sentence: judged };
+  return {
+    ok: true,
+    outcome: { ...judged, certainty, marks: marks(judged.right, certainty) },
+  };
+}
+
+function chosen(asked: Asked, given: Given): readonly string[] {
   if (given.kind !== 'chosen')
     throw new Error(`Question "${asked.id}" is answered by choosing, not by typing.`);
-  const ids = new Set(given.ids);
-  const stray = given.ids.find((id) => !asked.options.some((o) => o.id === id));
+  return given.ids;
+}
+
+function gradeChoice(asked: AskedChoice, answer: Given, certainty: Certainty): Graded {
+  const given = chosen(asked, answer);
+  const ids = new Set(given);
+  const stray = given.find((id) => !asked.options.some((o) => o.id === id));
   if (stray !== undefined) throw new Error(`Question "${asked.id}" has no option "${stray}".`);
   if (asked.kind === 'single' && ids.size !== 1) return { ok: false, sentence: words.chooseOne };
   if (ids.size === 0) return { ok: false, sentence: words.tickOne };

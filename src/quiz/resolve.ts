@@ -1,7 +1,8 @@
 /** Turns questions as authored into questions as asked. The engine's numbers come through `numbers`: quiz knows no engine. */
 import { printBoth } from '../quantity/print-both.ts';
-import type { Asked, AskedNumber, AskedOption } from './asked.ts';
-import type { Question } from './schema.ts';
+import type { Asked, AskedChoice, AskedCommon, AskedNumber, AskedOption } from './asked.ts';
+import { resolveMatch, resolveOrder, resolveSpot } from './resolve-forms.ts';
+import type { ChoiceQuestion, NumberQuestion, Question } from './schema.ts';
 import { readPassage, type EngineNumber, type Lookup } from './read-passage.ts';
 
 export interface KeyNumber extends EngineNumber {
@@ -34,22 +35,45 @@ function resolve(question: Question, numbers: KeyLookup): Asked {
     source,
     stem: readPassage(question.stem, lookup),
   };
-  if (question.kind !== 'number') {
-    const options = question.options.map((o) => ({
+  switch (question.kind) {
+    case 'single':
+    case 'several':
+      return { ...common, ...resolveChoice(question, lookup) };
+    case 'number': {
+      const asked = { ...common, ...resolveNumber(question, numbers) };
+      return question.number.entry === 'type' ? asked : asChoices(asked);
+    }
+    case 'order':
+      return { ...common, ...resolveOrder(question, lookup) };
+    case 'match':
+      return { ...common, ...resolveMatch(question, lookup) };
+    case 'spot':
+      return { ...common, ...resolveSpot(question, lookup) };
+  }
+}
+
+function resolveChoice(
+  { kind, options }: ChoiceQuestion,
+  lookup: Lookup,
+): Omit<AskedChoice, keyof AskedCommon> {
+  return {
+    kind,
+    options: options.map((o) => ({
       id: o.id,
       words: readPassage(o.text, lookup),
       correct: o.correct,
       why: readPassage(o.why, lookup),
-    }));
-    return {
-      ...common,
-      kind: question.kind,
-      options,
-      ordered: isOrdered(question.options.map((o) => o.text)),
-    };
-  }
+    })),
+    ordered: isOrdered(options.map((o) => o.text)),
+  };
+}
 
-  const { key, quantity, tolerance, distractors, why, entry } = question.number;
+function resolveNumber(
+  question: NumberQuestion,
+  numbers: KeyLookup,
+): Omit<AskedNumber, keyof AskedCommon> {
+  const lookup: Lookup = numbers;
+  const { key, quantity, tolerance, distractors, why } = question.number;
   const answer = numbers(key);
   if (answer.quantity !== quantity) {
     throw new Error(
@@ -60,8 +84,7 @@ function resolve(question: Question, numbers: KeyLookup): Asked {
     tolerance.absolute ?? 0,
     (tolerance.relative ?? 0) * Math.abs(answer.value),
   );
-  const asked: AskedNumber = {
-    ...common,
+  return {
     kind: 'number',
     quantity,
     value: answer.value,
@@ -84,7 +107,6 @@ function resolve(question: Question, numbers: KeyLookup): Asked {
       };
     }),
   };
-  return entry === 'type' ? asked : asChoices(asked);
 }
 
 /** The same number as a choice between the right value and the values of the wrong rules, smallest first. */
