@@ -3,13 +3,11 @@
  * can be computed at build time and sent to the page as a file; nothing here knows zod or the engine.
  */
 import type { QuantityName } from '../quantity/by-name.ts';
-import type { PrintedBoth } from '../quantity/print-both.ts';
+import type { Passage } from './passage.ts';
 import type { UnitSystem } from '../quantity/unit-system.ts';
+import type { ChartPicture } from './chart-picture.ts';
 
-/** An amount; only the page's own list has it before rounding, the questions that travel do without. */
-export type TwoUnits = Pick<PrintedBoth, 'si' | 'us'> & Partial<PrintedBoth>;
-/** Text of a question in pieces: what stands as it is, and amounts in both systems. Plain data, unlike `UnitText`. */
-export type Passage = readonly (string | TwoUnits)[];
+export type { Passage, TwoUnits } from './passage.ts';
 
 export interface AskedOption {
   readonly id: string;
@@ -26,6 +24,7 @@ export interface AskedCommon {
   readonly level: 'recall' | 'apply' | 'diagnose';
   readonly unseen: boolean;
   readonly stem: Passage;
+  readonly chart?: ChartPicture | undefined;
   readonly source: string;
 }
 
@@ -91,7 +90,9 @@ export const START = 'start';
 /** The partner that goes with nothing. */
 export const EXTRA = 'extra';
 
-export type Asked = AskedChoice | AskedNumber | AskedOrder | AskedMatch | AskedSpot;
+/** Those in which one arranges, pairs or points. */
+export type AskedForm = AskedOrder | AskedMatch | AskedSpot;
+export type Asked = AskedChoice | AskedNumber | AskedForm;
 
 /** A passage as one reader sees it. */
 export function passageText(passage: Passage, system: UnitSystem): string {

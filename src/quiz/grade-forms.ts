@@ -1,6 +1,6 @@
 /** Grading of what was arranged, paired or pointed at. Every line is explained, as every option is. */
 import { EXTRA, START, type AskedMatch, type AskedOrder, type AskedSpot } from './asked.ts';
-import type { Explained, Outcome } from './grade.ts';
+import type { Explained, Outcome } from './outcome.ts';
 import { longestRising } from './longest-rising.ts';
 import { words } from './words.en.ts';
 
@@ -31,19 +31,16 @@ export function gradeOrder(asked: AskedOrder, ids: readonly string[]): Judged | 
   const count = String(steps.length);
   const right = stands.size === steps.length;
   const explained = steps
-    .map((step, place): Explained & { readonly rank: number } => ({
-      id: step.id,
-      rank: step.rank,
-      words: step.words,
-      correct: stands.has(place),
-      taken: true,
-      why: step.why,
-      note: [
-        stands.has(place) ? words.standsRight : words.standsWrong({ place: String(place + 1) }),
-      ],
-    }))
+    .map((step, place) => ({ ...step, place, fits: stands.has(place) }))
     .sort((a, b) => a.rank - b.rank)
-    .map(({ rank: _, ...one }) => one);
+    .map(({ id, words: text, why, place, fits }): Explained => ({
+      id,
+      words: text,
+      correct: fits,
+      taken: true,
+      why,
+      note: [fits ? words.standsRight : words.standsWrong({ place: String(place + 1) })],
+    }));
   return {
     right,
     verdict: right ? words.right : words.inOrder({ stand: String(stands.size), count }),

@@ -2,41 +2,15 @@
  * Grading. Whatever was answered, what comes back explains EVERY option: right or wrong alone teaches almost nothing
  * (Van der Kleij 2015: .05 against .49 with an explanation).
  */
-import type { Asked, AskedChoice, AskedNumber, Passage } from './asked.ts';
+import type { Asked, AskedChoice, AskedNumber } from './asked.ts';
+import type { Explained, Given, Outcome } from './outcome.ts';
 import { gradeMatch, gradeOrder, gradeSpot, type Judged } from './grade-forms.ts';
 import { marks, type Certainty } from './certainty.ts';
 import { quantityOf } from '../quantity/by-name.ts';
 import { parseAmount } from '../quantity/parse-amount.ts';
-import type { UnitSystem } from '../quantity/unit-system.ts';
 import { words } from './words.en.ts';
 
-/**
- * What a person gave. Of the kinds without options too: `chosen` holds the steps in their order, `left:right` for each pair,
- * the step that was pointed at.
- */
-export type Given =
-  | { readonly kind: 'chosen'; readonly ids: readonly string[] }
-  | { readonly kind: 'typed'; readonly text: string; readonly system: UnitSystem };
-
-export interface Explained {
-  readonly id: string;
-  readonly words: Passage;
-  readonly correct: boolean;
-  /** What the person ticked, or the wrong rule their number came from. */
-  readonly taken: boolean;
-  readonly why: Passage;
-  /** How it stands with this one, in words of its own, where fitting and taken do not say it. */
-  readonly note?: Passage;
-}
-
-export interface Outcome {
-  readonly right: boolean;
-  readonly certainty: Certainty;
-  readonly marks: number;
-  /** One sentence, never the whole of the feedback. */
-  readonly verdict: string;
-  readonly explained: readonly Explained[];
-}
+export type { Explained, Given, Outcome } from './outcome.ts';
 
 export type Graded =
   | { readonly ok: true; readonly outcome: Outcome }

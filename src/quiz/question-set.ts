@@ -13,6 +13,7 @@ import {
   type AskedOrder,
   type AskedSpot,
 } from './asked.ts';
+import type { ChartPicture } from './chart-picture.ts';
 import { quantityNames } from '../quantity/by-name.ts';
 import type { PrintedBoth } from '../quantity/print-both.ts';
 
@@ -42,6 +43,30 @@ const words = z
   .array(z.union([text, z.strictObject({ si: text, us: text })]))
   .check(z.minLength(1));
 
+const place = z.number();
+const pictureAxis = z.strictObject({
+  title: text,
+  ticks: z.array(z.strictObject({ place, text })),
+});
+const inBothUnits = z.strictObject({ si: pictureAxis, us: pictureAxis });
+const chart: z.ZodMiniType<ChartPicture> = z.strictObject({
+  about: words,
+  ...{ width: place, height: place, left: place, right: place, top: place, bottom: place },
+  x: inBothUnits,
+  y: inBothUnits,
+  lines: z
+    .array(
+      z.strictObject({
+        path: z.string().check(z.regex(/^[ML\d. -]+$/)),
+        letter: z.string(),
+        at: z.tuple([place, place]),
+      }),
+    )
+    .check(z.minLength(1)),
+  head: z.array(text),
+  rows: z.array(z.array(words)),
+});
+
 const common = {
   id: text,
   objectives: z.array(text).check(z.minLength(1)),
@@ -50,6 +75,7 @@ const common = {
   level: z.enum(['recall', 'apply', 'diagnose']),
   unseen: z.boolean(),
   stem: words,
+  chart: z.optional(chart),
   source: text,
 };
 

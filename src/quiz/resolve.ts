@@ -1,4 +1,5 @@
 /** Turns questions as authored into questions as asked. The engine's numbers come through `numbers`: quiz knows no engine. */
+import type { ChartPicture } from './chart-picture.ts';
 import { printBoth } from '../quantity/print-both.ts';
 import type { Asked, AskedChoice, AskedCommon, AskedNumber, AskedOption } from './asked.ts';
 import { resolveMatch, resolveOrder, resolveSpot } from './resolve-forms.ts';
@@ -9,11 +10,17 @@ export interface KeyNumber extends EngineNumber {
   /** Wrong rules under this key: what the mistake is called, and the value it leads to. */
   readonly wrong: Readonly<Record<string, { readonly mistake: string; readonly value: number }>>;
 }
+export type ChartLookup = (id: string) => ChartPicture;
 export type KeyLookup = (key: string) => KeyNumber;
 
-export function resolveQuestion(question: Question, numbers: KeyLookup): Asked {
+/** @param charts what draws the chart that a question names; a question with one cannot be asked without it */
+export function resolveQuestion(
+  question: Question,
+  numbers: KeyLookup,
+  charts: ChartLookup = noCharts,
+): Asked {
   try {
-    return resolve(question, numbers);
+    return resolve(question, numbers, charts);
   } catch (error) {
     throw new Error(
       `Question "${question.id}": ${error instanceof Error ? error.message : String(error)}`,
@@ -22,7 +29,11 @@ export function resolveQuestion(question: Question, numbers: KeyLookup): Asked {
   }
 }
 
-function resolve(question: Question, numbers: KeyLookup): Asked {
+const noCharts: ChartLookup = (id) => {
+  throw new Error(`it has the chart "${id}", and there is nothing here to draw one.`);
+};
+
+function resolve(question: Question, numbers: KeyLookup, charts: ChartLookup): Asked {
   const lookup: Lookup = numbers;
   const { id, objectives, concept, level, unseen, source } = question;
   const common = {
@@ -34,6 +45,7 @@ function resolve(question: Question, numbers: KeyLookup): Asked {
     unseen,
     source,
     stem: readPassage(question.stem, lookup),
+    ...(question.chart !== undefined && { chart: charts(question.chart) }),
   };
   switch (question.kind) {
     case 'single':
@@ -111,7 +123,7 @@ function resolveNumber(
 
 /** The same number as a choice between the right value and the values of the wrong rules, smallest first. */
 export function asChoices(asked: AskedNumber): Asked {
-  const { id, objectives, concept, lookAlikes, level, unseen, source, stem } = asked;
+  const { id, objectives, concept, lookAlikes, level, unseen, source, stem, chart } = asked;
   const options: (AskedOption & { readonly size: number })[] = [
     { id: 'right', size: asked.value, words: asked.valueWords, correct: true, why: asked.why },
     ...asked.distractors.map((d) => ({
@@ -125,6 +137,7 @@ export function asChoices(asked: AskedNumber): Asked {
   options.sort((a, b) => a.size - b.size);
   return {
     ...{ id, objectives, concept, lookAlikes, level, unseen, source, stem },
+    ...(chart !== undefined && { chart }),
     kind: 'single',
     ordered: true,
     options: options.map(({ id: optionId, words, correct, why }) => ({

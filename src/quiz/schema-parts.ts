@@ -49,6 +49,8 @@ export const common = {
   unseen: z.boolean({ error: '"unseen" is true (a setting the lesson never shows) or false.' }),
   /** Nothing is wrong with the car of this question. */
   healthy: z.literal(true, { error: '"healthy" is true, or left out.' }).optional(),
+  /** A picture that goes with it, by its id in src/question-charts. */
+  chart: id('The chart').optional(),
   stem: words('The stem', 15),
   /** A source id, "engine" (every number in it comes from the model), or these words. */
   source: z.union(

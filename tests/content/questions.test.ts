@@ -7,13 +7,14 @@ import { grade } from '../../src/quiz/grade.ts';
 import { best, worst } from '../quiz/given.ts';
 import { resolveQuestion } from '../../src/quiz/resolve.ts';
 import { course } from '../../src/lessons/course.ts';
+import { chartNamed } from '../../src/lessons/chart-named.ts';
 import { numberNamed } from '../../src/lessons/number-named.ts';
 import { objectives } from '../../src/lessons/objectives.ts';
 import { questionBank, retrievalSet } from '../../src/lessons/question-bank.ts';
 import { numbers } from '../../src/numbers/index.ts';
 
 const bank = questionBank();
-const asked: readonly Asked[] = bank.map((q) => resolveQuestion(q, numberNamed));
+const asked: readonly Asked[] = bank.map((q) => resolveQuestion(q, numberNamed, chartNamed));
 /** What is shown to choose among. */
 function shownIn(q: Asked): readonly Passage[] {
   switch (q.kind) {

@@ -102,7 +102,8 @@ const step = (id: string, text: string) => ({
   text,
   why: `Because step ${id} is what it is.`,
 });
-const { options: _, kind: __, ...common } = single;
+const { id, lesson, objectives, concept, level, unseen, stem, source } = single;
+const common = { id, lesson, objectives, concept, level, unseen, stem, source };
 
 export const order: OrderQuestion = {
   ...common,
@@ -143,10 +144,11 @@ export const spot: SpotQuestion = {
   ],
   unsafe: 'under',
 };
-const { unsafe: ___, ...job } = spot;
 export const gap: SpotQuestion = {
-  ...job,
+  ...common,
   id: 'q-gap',
+  kind: 'spot',
+  steps: spot.steps,
   missing: { after: ['lift'], text: 'Set the stands', why: 'A jack is no stand at all.' },
 };
 export const forms: readonly Question[] = [order, match, spot, gap];

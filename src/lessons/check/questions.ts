@@ -2,6 +2,8 @@
 import { lintItem, type ItemFault } from '../../quiz/lint.ts';
 import { questionSchema, type Question } from '../../quiz/schema.ts';
 import { readPassage } from '../../quiz/read-passage.ts';
+import { chartIds } from '../../question-charts/index.ts';
+import { noChart } from '../chart-named.ts';
 import { noNumber, numberNamed } from '../number-named.ts';
 import { objectives } from '../objectives.ts';
 import { inFile, type Fault, type Placed } from './fault.ts';
@@ -120,7 +122,9 @@ const marks = ['engine', 'common practice, no source'];
 /** What a question points at: its source, and the numbers in the registry. */
 function targets(question: Question, known: Known): readonly ItemFault[] {
   const faults: ItemFault[] = [];
-  const { source } = question;
+  const { source, chart } = question;
+  if (chart !== undefined && !chartIds.includes(chart))
+    faults.push({ path: ['chart'], sentence: noChart(chart) });
   if (!marks.includes(source) && !known.sources.has(source))
     faults.push({
       path: ['source'],

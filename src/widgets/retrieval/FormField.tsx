@@ -3,12 +3,10 @@
  * among those to be asked: most rounds have none.
  */
 import { useEffect, useState } from 'preact/hooks';
-import type { Asked, AskedMatch, AskedOrder, AskedSpot } from '../../quiz/asked.ts';
+import type { Asked, AskedForm } from '../../quiz/asked.ts';
 import type * as FormsScript from './forms/index.ts';
-import type { RetrievalModel } from './model.ts';
+import type { FormProps } from './form-props.ts';
 import { words } from './player/words.en.ts';
-
-export type AskedForm = AskedOrder | AskedMatch | AskedSpot;
 
 export const isForm = (asked: Asked): asked is AskedForm => {
   switch (asked.kind) {
@@ -22,12 +20,6 @@ export const isForm = (asked: Asked): asked is AskedForm => {
       return false;
   }
 };
-
-export interface FormProps<Form extends AskedForm = AskedForm> {
-  readonly model: RetrievalModel;
-  readonly asked: Form;
-  readonly id: string;
-}
 
 type Forms = typeof FormsScript;
 let loaded: Forms | undefined;

@@ -22,6 +22,7 @@ export const words = {
   },
   /** The questions without a script, and in print. */
   plain: {
+    chartAsTable: 'The chart in numbers',
     number: 'Work it out.',
     single: 'One answer is best.',
     several: 'More than one answer fits.',

@@ -20,6 +20,7 @@ export const words: typeof en = {
     source: 'De dónde sale esta escala',
   },
   plain: {
+    chartAsTable: 'La gráfica en números',
     number: 'Calcúlalo.',
     single: 'Una respuesta es la mejor.',
     several: 'Hay más de una respuesta que queda.',

@@ -1,4 +1,4 @@
-import type { FormProps } from '../FormField.tsx';
+import type { FormProps } from '../form-props.ts';
 import { Match } from './Match.tsx';
 import { Order } from './Order.tsx';
 import { Spot } from './Spot.tsx';

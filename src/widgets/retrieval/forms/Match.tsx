@@ -1,5 +1,5 @@
 import type { AskedMatch } from '../../../quiz/asked.ts';
-import type { FormProps } from '../FormField.tsx';
+import type { FormProps } from '../form-props.ts';
 import { WordsText } from '../WordsText.tsx';
 import { letterOf } from './letter-of.ts';
 import { words } from './words.en.ts';

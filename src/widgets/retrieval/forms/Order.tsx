@@ -1,6 +1,6 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { AskedOrder } from '../../../quiz/asked.ts';
-import type { FormProps } from '../FormField.tsx';
+import type { FormProps } from '../form-props.ts';
 import { WordsText } from '../WordsText.tsx';
 import { moved } from './moved.ts';
 import { words } from './words.en.ts';

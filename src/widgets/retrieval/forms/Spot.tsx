@@ -1,5 +1,5 @@
 import { START, type AskedSpot } from '../../../quiz/asked.ts';
-import type { FormProps } from '../FormField.tsx';
+import type { FormProps } from '../form-props.ts';
 import { WordsText } from '../WordsText.tsx';
 import { words } from './words.en.ts';
 

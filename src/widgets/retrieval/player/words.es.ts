@@ -26,6 +26,7 @@ export const words: typeof en = {
   plainNumber: 'Un número, sin unidad.',
   typed: (quantity) => `Se pide: ${quantity}. Escribe la unidad si no es la que se muestra.`,
 
+  chartAsTable: 'La gráfica en números',
   loadingForm: 'Cargando este tipo de pregunta',
   formMissing:
     'No se pudo cargar este tipo de pregunta. Revisa tu conexión y vuelve a intentarlo. Si eso no ayuda, recarga la página.',
