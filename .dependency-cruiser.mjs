@@ -176,6 +176,21 @@ export const folders = [
     npm: true,
   },
   {
+    name: 'question-cases-are-read-at-build',
+    comment:
+      'A short case of the questions costs and reads what diagnosis and the engine say; it knows no page.',
+    from: 'src/question-cases',
+    mayReach: [
+      'src/engine',
+      'src/car',
+      'src/diagnosis',
+      'src/quantity',
+      'src/quiz',
+      'src/language',
+    ],
+    npm: true,
+  },
+  {
     name: 'quiz-is-pure',
     comment:
       'Grading and scheduling must be testable without a screen, a clock or the physics; numeric keys are computed where questions are loaded and passed in.',
@@ -270,6 +285,7 @@ export const folders = [
       'src/engine',
       'src/car',
       'src/numbers',
+      'src/question-cases',
       'src/question-charts',
       'src/quantity',
       'src/quiz',

@@ -5,6 +5,7 @@
 import type { QuantityName } from '../quantity/by-name.ts';
 import type { Passage } from './passage.ts';
 import type { UnitSystem } from '../quantity/unit-system.ts';
+import type { Arrives, Priced } from './case-minutes.ts';
 import type { ChartPicture } from './chart-picture.ts';
 
 export type { Passage, TwoUnits } from './passage.ts';
@@ -90,8 +91,32 @@ export const START = 'start';
 /** The partner that goes with nothing. */
 export const EXTRA = 'extra';
 
-/** Those in which one arranges, pairs or points. */
-export type AskedForm = AskedOrder | AskedMatch | AskedSpot;
+export interface AskedReading extends Priced {
+  /** What a shop calls it, and what it reads on this car. */
+  readonly words: Passage;
+  readonly reads: Passage;
+  /** What it told. */
+  readonly why: Passage;
+}
+
+/** A car with one hidden fault: one pays for readings in minutes, then names it. */
+export interface AskedCase extends AskedCommon {
+  readonly kind: 'case';
+  readonly arrives: Arrives;
+  readonly readings: readonly AskedReading[];
+  readonly options: readonly AskedOption[];
+  /** The readings that decide for the fewest minutes, in the order of taking them. */
+  readonly cheapest: readonly string[];
+}
+
+/** Of a case: what each reading costs and shows, in the order they were written, and the cheapest that decide. */
+export interface CaseMade {
+  readonly readings: readonly Omit<AskedReading, 'why'>[];
+  readonly cheapest: readonly string[];
+}
+
+/** Those in which one arranges, pairs, points or measures. */
+export type AskedForm = AskedOrder | AskedMatch | AskedSpot | AskedCase;
 export type Asked = AskedChoice | AskedNumber | AskedForm;
 
 /** A passage as one reader sees it. */

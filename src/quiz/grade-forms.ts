@@ -1,5 +1,13 @@
 /** Grading of what was arranged, paired or pointed at. Every line is explained, as every option is. */
-import { EXTRA, START, type AskedMatch, type AskedOrder, type AskedSpot } from './asked.ts';
+import {
+  EXTRA,
+  START,
+  type AskedCase,
+  type AskedMatch,
+  type AskedOrder,
+  type AskedSpot,
+} from './asked.ts';
+import { minutesOf } from './case-minutes.ts';
 import type { Explained, Outcome } from './outcome.ts';
 import { longestRising } from './longest-rising.ts';
 import { words } from './words.en.ts';
@@ -143,5 +151,42 @@ export function gradeSpot(asked: AskedSpot, ids: readonly string[]): Judged | st
         ? words.notAtStart
         : words.notAfter({ place: String(places.indexOf(taken)) }),
     explained: [...lines.slice(0, at), line, ...lines.slice(at)],
+  };
+}
+
+/** @returns a sentence if no fault was named */
+export function gradeCase(asked: AskedCase, ids: readonly string[]): Judged | string {
+  const { options, readings, cheapest } = asked;
+  known(
+    asked,
+    ids,
+    [...options, ...readings].map(({ id }) => id),
+  );
+  const named = options.filter(({ id }) => ids.includes(id));
+  if (named.length !== 1) return words.nameFirst;
+  const right = named.every(({ correct }) => correct);
+  const taken = ids.flatMap((id) => readings.find((one) => one.id === id) ?? []);
+  const best = cheapest.flatMap((id) => readings.find((one) => one.id === id) ?? []);
+  const spent = {
+    spent: String(minutesOf(taken, asked.arrives)),
+    cheapest: String(minutesOf(best, asked.arrives)),
+  };
+  return {
+    right,
+    verdict: `${right ? words.right : words.notThatOne} ${words.minutesSpent(spent)}`,
+    explained: [
+      ...options.map((one) => ({ ...one, taken: ids.includes(one.id) })),
+      ...readings.map(({ id, words: name, reads, why }): Explained => ({
+        id,
+        words: [...name, ': ', ...reads],
+        correct: false,
+        taken: false,
+        why,
+        note: [
+          taken.some((one) => one.id === id) ? words.readIt : words.leftIt,
+          ...(cheapest.includes(id) ? [words.oneOfTheCheapest] : []),
+        ],
+      })),
+    ],
   };
 }

@@ -4,7 +4,7 @@
  */
 import type { Asked, AskedChoice, AskedNumber } from './asked.ts';
 import type { Explained, Given, Outcome } from './outcome.ts';
-import { gradeMatch, gradeOrder, gradeSpot, type Judged } from './grade-forms.ts';
+import { gradeCase, gradeMatch, gradeOrder, gradeSpot, type Judged } from './grade-forms.ts';
 import { marks, type Certainty } from './certainty.ts';
 import { quantityOf } from '../quantity/by-name.ts';
 import { parseAmount } from '../quantity/parse-amount.ts';
@@ -27,6 +27,8 @@ export function grade(asked: Asked, given: Given, certainty: Certainty): Graded 
       return counted(gradeOrder(asked, chosen(asked, given)), certainty);
     case 'match':
       return counted(gradeMatch(asked, chosen(asked, given)), certainty);
+    case 'case':
+      return counted(gradeCase(asked, chosen(asked, given)), certainty);
     case 'spot':
       return counted(gradeSpot(asked, chosen(asked, given)), certainty);
   }

@@ -3,7 +3,7 @@
  * Pure: questions and objective ids in, sentences out. An empty list is a clean bank.
  */
 import { isOrdered, startingAmount } from './resolve.ts';
-import type { ChoiceQuestion, Question } from './schema.ts';
+import type { CaseQuestion, ChoiceQuestion, Question } from './schema.ts';
 
 export interface Objective {
   readonly id: string;
@@ -80,6 +80,7 @@ export function lintItem(
   switch (q.kind) {
     case 'single':
     case 'several':
+    case 'case':
       lintOptions(q, (sentence) => say(sentence, 'options'));
       break;
     case 'order':
@@ -103,7 +104,7 @@ function lintWhys(
     say('two lines share one explanation.');
 }
 
-function lintOptions(q: ChoiceQuestion, say: (sentence: string) => void): void {
+function lintOptions(q: ChoiceQuestion | CaseQuestion, say: (sentence: string) => void): void {
   const right = q.options.filter((o) => o.correct).length;
   if (q.kind === 'single' && right !== 1)
     say(`exactly one option is best, but ${right} are marked correct.`);

@@ -10,6 +10,8 @@ export function mixedUp(question: Asked, random: () => number): Asked {
       return question.ordered
         ? question
         : { ...question, options: shuffled(question.options, random) };
+    case 'case':
+      return { ...question, options: shuffled(question.options, random) };
     case 'order':
       return { ...question, steps: outOfOrder(question.steps, random) };
     case 'match':

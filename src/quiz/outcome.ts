@@ -5,7 +5,7 @@ import type { Certainty } from './certainty.ts';
 
 /**
  * What a person gave. Of the kinds without options too: `chosen` holds the steps in their order, `left:right` for each pair,
- * the step that was pointed at.
+ * the step that was pointed at, the readings in the order they were taken and then the fault.
  */
 export type Given =
   | { readonly kind: 'chosen'; readonly ids: readonly string[] }

@@ -7,12 +7,14 @@ import * as z from 'zod/mini';
 import {
   START,
   type Asked,
+  type AskedCase,
   type AskedChoice,
   type AskedMatch,
   type AskedNumber,
   type AskedOrder,
   type AskedSpot,
 } from './asked.ts';
+import { arrivals } from './case-minutes.ts';
 import type { ChartPicture } from './chart-picture.ts';
 import { quantityNames } from '../quantity/by-name.ts';
 import type { PrintedBoth } from '../quantity/print-both.ts';
@@ -81,13 +83,15 @@ const common = {
 
 const option = z.strictObject({ id: text, words, correct: z.boolean(), why: words });
 
+const options = z.array(option).check(
+  z.minLength(2),
+  z.refine((all) => all.some(({ correct }) => correct)),
+);
+
 const choice: z.ZodMiniType<AskedChoice> = z.strictObject({
   ...common,
   kind: z.enum(['single', 'several']),
-  options: z.array(option).check(
-    z.minLength(2),
-    z.refine((options) => options.some(({ correct }) => correct)),
-  ),
+  options,
   ordered: z.boolean(),
 });
 
@@ -129,6 +133,26 @@ const match: z.ZodMiniType<AskedMatch> = z
     ),
   );
 
+const priced = {
+  minutes: place,
+  warmth: z.optional(text),
+  setUps: z.array(z.strictObject({ id: text, minutes: place })),
+};
+const shortCase: z.ZodMiniType<AskedCase> = z
+  .strictObject({
+    ...common,
+    kind: z.literal('case'),
+    arrives: z.enum(arrivals),
+    readings: z.array(z.strictObject({ ...step, ...priced, reads: words })).check(z.minLength(1)),
+    options,
+    cheapest: z.array(text).check(z.minLength(1)),
+  })
+  .check(
+    z.refine(({ readings, cheapest }) =>
+      cheapest.every((one) => readings.some(({ id }) => id === one)),
+    ),
+  );
+
 const spot: z.ZodMiniType<AskedSpot> = z
   .strictObject({
     ...common,
@@ -149,7 +173,9 @@ const spot: z.ZodMiniType<AskedSpot> = z
 const set: z.ZodMiniType<QuestionSet> = z.strictObject({
   form: z.literal(1),
   lesson: text,
-  questions: z.array(z.union([choice, number, order, match, spot])).check(z.minLength(1)),
+  questions: z
+    .array(z.union([choice, number, order, match, spot, shortCase]))
+    .check(z.minLength(1)),
   objectives: z.array(z.strictObject({ id: text, text })),
 });
 

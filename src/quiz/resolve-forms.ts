@@ -1,13 +1,15 @@
 /** Questions in which one arranges, pairs or points, as they are asked. */
 import {
   EXTRA,
+  type AskedCase,
   type AskedCommon,
   type AskedMatch,
   type AskedOrder,
   type AskedSpot,
+  type CaseMade,
 } from './asked.ts';
 import { readPassage, type Lookup } from './read-passage.ts';
-import type { MatchQuestion, OrderQuestion, SpotQuestion } from './schema.ts';
+import type { CaseQuestion, MatchQuestion, OrderQuestion, SpotQuestion } from './schema.ts';
 
 interface Told {
   readonly id: string;
@@ -49,6 +51,23 @@ export function resolveMatch(
       ...(extra === undefined ? [] : [{ id: EXTRA, words: readPassage(extra.text, lookup) }]),
     ],
     ...(extra !== undefined && { extraWhy: readPassage(extra.why, lookup) }),
+  };
+}
+
+export function resolveCase(
+  { options, readings, arrives = 'cold' }: CaseQuestion,
+  lookup: Lookup,
+  made: CaseMade,
+): Omit<AskedCase, keyof AskedCommon> {
+  return {
+    kind: 'case',
+    arrives,
+    readings: made.readings.map((reading, i) => ({
+      ...reading,
+      why: readPassage(readings[i]?.why ?? '', lookup),
+    })),
+    options: options.map(({ correct, ...option }) => ({ ...told(option, lookup), correct })),
+    cheapest: made.cheapest,
   };
 }
 

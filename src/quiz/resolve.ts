@@ -1,26 +1,36 @@
 /** Turns questions as authored into questions as asked. The engine's numbers come through `numbers`: quiz knows no engine. */
 import type { ChartPicture } from './chart-picture.ts';
 import { printBoth } from '../quantity/print-both.ts';
-import type { Asked, AskedChoice, AskedCommon, AskedNumber, AskedOption } from './asked.ts';
-import { resolveMatch, resolveOrder, resolveSpot } from './resolve-forms.ts';
-import type { ChoiceQuestion, NumberQuestion, Question } from './schema.ts';
+import type {
+  Asked,
+  AskedChoice,
+  AskedCommon,
+  AskedNumber,
+  AskedOption,
+  CaseMade,
+} from './asked.ts';
+import { resolveCase, resolveMatch, resolveOrder, resolveSpot } from './resolve-forms.ts';
+import type { CaseQuestion, ChoiceQuestion, NumberQuestion, Question } from './schema.ts';
 import { readPassage, type EngineNumber, type Lookup } from './read-passage.ts';
 
 export interface KeyNumber extends EngineNumber {
   /** Wrong rules under this key: what the mistake is called, and the value it leads to. */
   readonly wrong: Readonly<Record<string, { readonly mistake: string; readonly value: number }>>;
 }
-export type ChartLookup = (id: string) => ChartPicture;
+/** What the engine makes for a question besides numbers; a question that asks for it cannot be put without. */
+export interface Made {
+  readonly chart: (id: string) => ChartPicture;
+  readonly readings: (question: CaseQuestion) => CaseMade;
+}
 export type KeyLookup = (key: string) => KeyNumber;
 
-/** @param charts what draws the chart that a question names; a question with one cannot be asked without it */
 export function resolveQuestion(
   question: Question,
   numbers: KeyLookup,
-  charts: ChartLookup = noCharts,
+  made: Made = nothingMade,
 ): Asked {
   try {
-    return resolve(question, numbers, charts);
+    return resolve(question, numbers, made);
   } catch (error) {
     throw new Error(
       `Question "${question.id}": ${error instanceof Error ? error.message : String(error)}`,
@@ -29,11 +39,12 @@ export function resolveQuestion(
   }
 }
 
-const noCharts: ChartLookup = (id) => {
-  throw new Error(`it has the chart "${id}", and there is nothing here to draw one.`);
+const missing = (what: string) => (): never => {
+  throw new Error(`it has ${what}, and there is nothing here to make one.`);
 };
+const nothingMade: Made = { chart: missing('a chart'), readings: missing('a case') };
 
-function resolve(question: Question, numbers: KeyLookup, charts: ChartLookup): Asked {
+function resolve(question: Question, numbers: KeyLookup, made: Made): Asked {
   const lookup: Lookup = numbers;
   const { id, objectives, concept, level, unseen, source } = question;
   const common = {
@@ -45,7 +56,7 @@ function resolve(question: Question, numbers: KeyLookup, charts: ChartLookup): A
     unseen,
     source,
     stem: readPassage(question.stem, lookup),
-    ...(question.chart !== undefined && { chart: charts(question.chart) }),
+    ...(question.chart !== undefined && { chart: made.chart(question.chart) }),
   };
   switch (question.kind) {
     case 'single':
@@ -59,6 +70,8 @@ function resolve(question: Question, numbers: KeyLookup, charts: ChartLookup): A
       return { ...common, ...resolveOrder(question, lookup) };
     case 'match':
       return { ...common, ...resolveMatch(question, lookup) };
+    case 'case':
+      return { ...common, ...resolveCase(question, lookup, made.readings(question)) };
     case 'spot':
       return { ...common, ...resolveSpot(question, lookup) };
   }

@@ -1,7 +1,8 @@
 /** The kinds in which a person arranges, pairs or points, instead of choosing from a list. */
 import { z } from 'zod';
+import { arrivals } from './case-minutes.ts';
 import { EXTRA, START } from './asked.ts';
-import { common, id, list, strict, words } from './schema-parts.ts';
+import { common, id, list, optionShape, strict, words } from './schema-parts.ts';
 
 const step = strict('A step', {
   id: id('The id of a step'),
@@ -16,6 +17,54 @@ interface Named {
 
 const ids = (things: readonly Named[]): readonly string[] => things.map((thing) => thing.id);
 const quoted = (names: readonly string[]): string => names.map((name) => `"${name}"`).join(', ');
+
+const fault = strict('A fault', {
+  severity: z
+    .number({ error: 'The "severity" of a fault is a number from 0 to 1.' })
+    .min(0, { error: 'The "severity" of a fault is 0 at least.' })
+    .max(1, { error: 'The "severity" of a fault is 1 at most.' }),
+  circuit: z.string().optional(),
+});
+
+export const caseSchema = strict('A question of kind "case"', {
+  ...common,
+  kind: z.literal('case'),
+  /** How warm it comes in; cold where nothing is said. */
+  arrives: z.enum(arrivals, { error: '"arrives" is "frost", "cold" or "hot".' }).optional(),
+  readings: list(
+    '"readings"',
+    strict('A reading', {
+      /** Id of a test in src/diagnosis: its minutes, and what it reads, come from there. */
+      test: words('The "test" of a reading'),
+      why: words('The explanation ("why") of a reading', 15),
+    }),
+  )
+    .min(3, { error: 'At least three readings to choose from.' })
+    .max(7, { error: 'At most seven readings.' }),
+  options: list(
+    '"options"',
+    strict('An option', {
+      ...optionShape,
+      /** What the car has if this is right; in a wrong one, as bad as this or worse. Nothing in it: healthy. */
+      faults: z.record(z.string(), fault, {
+        error: '"faults" holds faults of src/engine by name.',
+      }),
+    }),
+  )
+    .min(2, { error: 'At least two options.' })
+    .max(5, { error: 'At most five options.' }),
+}).superRefine(({ options, readings, healthy = false }, context) => {
+  const say = (path: (string | number)[], message: string): void =>
+    void context.addIssue({ code: 'custom', path, message });
+  const right = options.filter(({ correct }) => correct);
+  if (right.length !== 1)
+    say(['options'], `Exactly one option is right, but ${right.length} are marked correct.`);
+  const sound = right.some(({ faults }) => Object.keys(faults).length === 0);
+  if (right.length === 1 && sound !== healthy)
+    say(['options'], 'A case is "healthy": true if, and only if, its right option has no faults.');
+  if (new Set(readings.map(({ test }) => test)).size !== readings.length)
+    say(['readings'], 'A reading stands there twice.');
+});
 
 /** Each id once; says the first that comes again. */
 function distinct(things: readonly Named[], what: string): string | undefined {

@@ -60,3 +60,11 @@ export const common = {
     },
   ),
 };
+
+export const optionShape = {
+  id: id('The id of an option'),
+  text: words('The text of an option', 1),
+  correct: z.boolean({ error: 'Every option says "correct": true or false.' }),
+  /** Shown for every option after every answer, right or wrong: learning.md L6. */
+  why: words('The explanation ("why") of an option', 15),
+};

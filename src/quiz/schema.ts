@@ -8,16 +8,10 @@
  */
 import { z } from 'zod';
 import { quantityNames } from '../quantity/by-name.ts';
-import { matchSchema, orderSchema, spotSchema } from './schema-forms.ts';
-import { common, id, list, share, strict, words } from './schema-parts.ts';
+import { caseSchema, matchSchema, orderSchema, spotSchema } from './schema-forms.ts';
+import { common, id, list, optionShape, share, strict, words } from './schema-parts.ts';
 
-export const optionSchema = strict('An option', {
-  id: id('The id of an option'),
-  text: words('The text of an option', 1),
-  correct: z.boolean({ error: 'Every option says "correct": true or false.' }),
-  /** Shown for every option after every answer, right or wrong: learning.md L6. */
-  why: words('The explanation ("why") of an option', 15),
-});
+export const optionSchema = strict('An option', optionShape);
 
 export const numberSchema = strict('The "number" part', {
   /** Name in src/numbers: the engine computes the answer, nobody types it. */
@@ -78,9 +72,10 @@ const numericSchema = strict('A question of kind "number"', {
 
 export const questionSchema = z.discriminatedUnion(
   'kind',
-  [singleSchema, severalSchema, numericSchema, orderSchema, matchSchema, spotSchema],
+  [singleSchema, severalSchema, numericSchema, orderSchema, matchSchema, spotSchema, caseSchema],
   {
-    error: 'The kind of a question is "single", "several", "number", "order", "match" or "spot".',
+    error:
+      'The kind of a question is "single", "several", "number", "order", "match", "spot" or "case".',
   },
 );
 
@@ -89,6 +84,7 @@ export type ChoiceQuestion = Extract<Question, { kind: 'single' | 'several' }>;
 export type NumberQuestion = Extract<Question, { kind: 'number' }>;
 export type OrderQuestion = Extract<Question, { kind: 'order' }>;
 export type MatchQuestion = Extract<Question, { kind: 'match' }>;
+export type CaseQuestion = Extract<Question, { kind: 'case' }>;
 export type SpotQuestion = Extract<Question, { kind: 'spot' }>;
 export type Level = Question['level'];
 

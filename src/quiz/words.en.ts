@@ -24,6 +24,12 @@ export const words = {
   oneOpen: 'One line has no partner yet. Choose one for it first.',
   someOpen: (p: { open: string }) =>
     `${p.open} lines have no partner yet. Choose one for each first.`,
+  nameFirst: 'Name what is wrong with it first.',
+  minutesSpent: (p: { spent: string; cheapest: string }) =>
+    `You spent ${p.spent} minutes on readings. The cheapest that decide take ${p.cheapest}.`,
+  readIt: 'You read this',
+  leftIt: 'You left this out',
+  oneOfTheCheapest: ', and it is one of the cheapest that decide',
   /** Between what stands on the left and what it goes with. */
   goesWith: ' goes with: ',
   pairRight: 'You paired this one right',

@@ -20,6 +20,12 @@ export const words: typeof en = {
   standsWrong: ({ place }) => `Este lo tenías en el lugar ${place}`,
   oneOpen: 'Falta la pareja de una línea. Primero escógela.',
   someOpen: ({ open }) => `Falta la pareja de ${open} líneas. Primero escoge una para cada línea.`,
+  nameFirst: 'Primero di qué tiene.',
+  minutesSpent: ({ spent, cheapest }) =>
+    `Gastaste ${spent} minutos en lecturas. Las más baratas que deciden toman ${cheapest}.`,
+  readIt: 'Esta la leíste',
+  leftIt: 'Esta la dejaste',
+  oneOfTheCheapest: ', y es una de las más baratas que deciden',
   goesWith: ' va con: ',
   pairRight: 'Esta pareja la hiciste bien',
   youPaired: 'Tú la pusiste con: ',

@@ -14,6 +14,7 @@ const examples = Array.from(guide.matchAll(/```json\n([^]*?)```/g), ([, json = '
 
 test('there is an example of each kind and of each entry of a number', () => {
   expect(examples.map((q) => (q.kind === 'number' ? q.number.entry : q.kind)).sort()).toEqual([
+    'case',
     'choose',
     'match',
     'order',
@@ -42,6 +43,7 @@ test('every field is explained', () => {
     ...('number' in shape ? Object.keys(shape.number.shape) : []),
     ...('pairs' in shape ? Object.keys(shape.pairs.element.shape) : []),
     ...('steps' in shape ? Object.keys(shape.steps.element.shape) : []),
+    ...('readings' in shape ? Object.keys(shape.readings.element.shape) : []),
     ...('missing' in shape ? Object.keys(shape.missing.unwrap().shape) : []),
   ]);
   const fields = kinds.flatMap((shape) => Object.keys(shape));

@@ -7,14 +7,14 @@ import { grade } from '../../src/quiz/grade.ts';
 import { best, worst } from '../quiz/given.ts';
 import { resolveQuestion } from '../../src/quiz/resolve.ts';
 import { course } from '../../src/lessons/course.ts';
-import { chartNamed } from '../../src/lessons/chart-named.ts';
+import { madeByEngine } from '../../src/lessons/made-by-engine.ts';
 import { numberNamed } from '../../src/lessons/number-named.ts';
 import { objectives } from '../../src/lessons/objectives.ts';
 import { questionBank, retrievalSet } from '../../src/lessons/question-bank.ts';
 import { numbers } from '../../src/numbers/index.ts';
 
 const bank = questionBank();
-const asked: readonly Asked[] = bank.map((q) => resolveQuestion(q, numberNamed, chartNamed));
+const asked: readonly Asked[] = bank.map((q) => resolveQuestion(q, numberNamed, madeByEngine));
 /** What is shown to choose among. */
 function shownIn(q: Asked): readonly Passage[] {
   switch (q.kind) {
@@ -22,6 +22,7 @@ function shownIn(q: Asked): readonly Passage[] {
       return [];
     case 'single':
     case 'several':
+    case 'case':
       return q.options.map(({ words }) => words);
     case 'order':
     case 'spot':

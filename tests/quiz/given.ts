@@ -10,6 +10,7 @@ export function best(q: Asked): Given {
       return { kind: 'typed', text: String(q.value), system: 'si' };
     case 'single':
     case 'several':
+    case 'case':
       return chosen(...q.options.filter((o) => o.correct).map((o) => o.id));
     case 'order':
       return chosen(...[...q.steps].sort((a, b) => a.rank - b.rank).map(({ id }) => id));
@@ -26,6 +27,7 @@ export function worst(q: Asked): Given {
       return { kind: 'typed', text: '9999', system: 'si' };
     case 'single':
     case 'several':
+    case 'case':
       return chosen(
         ...q.options
           .filter((o) => !o.correct)

@@ -4,7 +4,7 @@ import { passageText, type Asked } from '../../src/quiz/asked.ts';
 import { grade, type Outcome } from '../../src/quiz/grade.ts';
 import { resultOf } from '../../src/quiz/result.ts';
 import { best, worst } from './given.ts';
-import { ask, forms, gap, match, order, spot } from './sample.ts';
+import { ask, forms, gap, match, order, shortCase, spot } from './sample.ts';
 
 const outcome = (q: Asked, ...ids: readonly string[]): Outcome => {
   const graded = grade(q, { kind: 'chosen', ids }, 2);
@@ -29,7 +29,7 @@ test('the best answer is right, the worst is wrong, and every line is explained 
       expect([graded.outcome.right, graded.outcome.marks], q.id).toEqual([right, right ? 3 : -6]);
       for (const one of graded.outcome.explained) {
         expect(passageText(one.why, 'us').length, q.id).toBeGreaterThan(10);
-        expect(one.note, q.id).toBeDefined();
+        if (q.kind !== 'case') expect(one.note, q.id).toBeDefined();
       }
     }
   }
@@ -120,5 +120,33 @@ describe('spot', () => {
     const q = ask({ ...gap, missing: { ...missing, after: ['start'] } });
     expect(outcome(q, 'start').explained[0]?.id).toBe('missing');
     expect(() => outcome(ask(spot), 'start')).toThrow('no "start"');
+  });
+});
+
+describe('case', () => {
+  const q = ask(shortCase);
+  test('minutes spent stand beside the cheapest that decide', () => {
+    const out = outcome(q, 'tap', 'line', 'seal');
+    expect(out.right).toBe(true);
+    // By hand: a gauge (12) and warming (20) once, and two minutes for each of two readings; a tool (3), warming and two.
+    expect(out.verdict).toBe(
+      'Right. You spent 36 minutes on readings. The cheapest that decide take 25.',
+    );
+    expect(notes(out)).toMatchObject({
+      log: 'You left this out, and it is one of the cheapest that decide',
+      tap: 'You read this',
+    });
+    expect(passageText(out.explained.at(-1)?.words ?? [], 'us')).toBe('The line: 58 psi');
+  });
+  test('a wrong name is wrong, however much was read', () => {
+    const out = outcome(q, 'log', 'tap', 'line', 'rings');
+    expect(out.right).toBe(false);
+    expect(resultOf(out)).toBe('wrong');
+  });
+  test('it may be named without a reading, and not without a name', () => {
+    expect(outcome(q, 'seal').verdict).toContain('You spent 0 minutes');
+    expect(sentence(q)).toBe('Name what is wrong with it first.');
+    expect(sentence(q, 'log')).toBe('Name what is wrong with it first.');
+    expect(() => outcome(q, 'moon', 'seal')).toThrow('no "moon"');
   });
 });

@@ -1,12 +1,13 @@
 /** Small questions and numbers for the quiz tests; no engine, no real content. */
 import type {
+  CaseQuestion,
   MatchQuestion,
   NumberQuestion,
   OrderQuestion,
   Question,
   SpotQuestion,
 } from '../../src/quiz/schema.ts';
-import { resolveQuestion, type KeyNumber } from '../../src/quiz/resolve.ts';
+import { resolveQuestion, type KeyNumber, type Made } from '../../src/quiz/resolve.ts';
 
 export const numbers: Record<string, KeyNumber> = {
   'press-needed': {
@@ -151,5 +152,36 @@ export const gap: SpotQuestion = {
   steps: spot.steps,
   missing: { after: ['lift'], text: 'Set the stands', why: 'A jack is no stand at all.' },
 };
-export const forms: readonly Question[] = [order, match, spot, gap];
-export const ask = (q: Question) => resolveQuestion(q, lookup);
+export const shortCase: CaseQuestion = {
+  ...common,
+  id: 'q-case',
+  kind: 'case',
+  readings: ['log', 'tap', 'line'].map((test) => ({ test, why: `Because ${test} told it.` })),
+  options: [
+    { ...option('seal', 'The shared seal', true), faults: { seal: { severity: 0.5 } } },
+    { ...option('rings', 'The forward rings'), faults: { rings: { severity: 0.5 } } },
+    { ...option('none', 'Nothing at all'), faults: {} },
+  ],
+};
+/** Each reading costs a gauge or a tool, once, and warming, once. */
+export const made: Made = {
+  chart: () => {
+    throw new Error('no chart here');
+  },
+  readings: () => ({
+    readings: ['log', 'tap', 'line'].map((id) => ({
+      id,
+      minutes: 2,
+      warmth: 'hot',
+      setUps: [
+        { id: id === 'log' ? 'tool' : 'gauge', minutes: id === 'log' ? 3 : 12 },
+        { id: 'hot', minutes: 20 },
+      ],
+      words: [`The ${id}`],
+      reads: [{ si: '400 kPa', us: '58 psi' }],
+    })),
+    cheapest: ['log'],
+  }),
+};
+export const forms: readonly Question[] = [order, match, spot, gap, shortCase];
+export const ask = (q: Question) => resolveQuestion(q, lookup, made);

@@ -2,6 +2,7 @@
 import { lintItem, type ItemFault } from '../../quiz/lint.ts';
 import { questionSchema, type Question } from '../../quiz/schema.ts';
 import { readPassage } from '../../quiz/read-passage.ts';
+import { readingsOf } from '../../question-cases/index.ts';
 import { chartIds } from '../../question-charts/index.ts';
 import { noChart } from '../chart-named.ts';
 import { noNumber, numberNamed } from '../number-named.ts';
@@ -137,6 +138,16 @@ function targets(question: Question, known: Known): readonly ItemFault[] {
       faults.push({ path, sentence: error instanceof Error ? error.message : String(error) });
     }
   }
+  if (question.kind === 'case') {
+    try {
+      readingsOf(question);
+    } catch (error) {
+      faults.push({
+        path: ['readings'],
+        sentence: error instanceof Error ? error.message : String(error),
+      });
+    }
+  }
   if (question.kind !== 'number') return faults;
   const { key, quantity, distractors } = question.number;
   const number = known.numbers.get(key);
@@ -190,6 +201,11 @@ function innerTexts(question: Question): readonly Placing[] {
     case 'single':
     case 'several':
       return textsIn('options', question.options, ['text', 'why']);
+    case 'case':
+      return [
+        ...textsIn('readings', question.readings, ['why']),
+        ...textsIn('options', question.options, ['text', 'why']),
+      ];
     case 'order':
       return textsIn('steps', question.steps, ['text', 'why']);
     case 'match': {

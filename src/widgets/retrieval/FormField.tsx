@@ -1,5 +1,5 @@
 /**
- * The answer to a question in which one arranges, pairs or points. How that looks is loaded when the first such question is
+ * The answer to a question in which one arranges, pairs, points or measures. How that looks is loaded when the first such question is
  * among those to be asked: most rounds have none.
  */
 import { useEffect, useState } from 'preact/hooks';
@@ -13,6 +13,7 @@ export const isForm = (asked: Asked): asked is AskedForm => {
     case 'order':
     case 'match':
     case 'spot':
+    case 'case':
       return true;
     case 'single':
     case 'several':
