@@ -65,7 +65,8 @@ export function drawChart({ about, x, y, lines, tableAt }: Recipe): ChartPicture
         sy,
       ),
       letter: letters[i] ?? '',
-      at: [Math.round(sx(line.at(-1)?.[0] ?? 0)) + 5, ends[i] ?? 0] as const,
+      x: Math.round(sx(line.at(-1)?.[0] ?? 0)) + 5,
+      y: ends[i] ?? 0,
     })),
     head: [x.label, ...letters.map((letter) => (letter === '' ? y.label : words.line(letter)))],
     rows: tableAt.map((at) => [

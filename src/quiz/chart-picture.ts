@@ -26,7 +26,8 @@ export interface ChartPicture {
   readonly lines: readonly {
     readonly path: string;
     readonly letter: string;
-    readonly at: readonly [x: number, y: number];
+    readonly x: number;
+    readonly y: number;
   }[];
   /** The same in numbers, for whoever cannot see it. */
   readonly head: readonly string[];

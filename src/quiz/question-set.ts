@@ -59,9 +59,10 @@ const chart: z.ZodMiniType<ChartPicture> = z.strictObject({
   lines: z
     .array(
       z.strictObject({
-        path: z.string().check(z.regex(/^[ML\d. -]+$/)),
+        path: text,
         letter: z.string(),
-        at: z.tuple([place, place]),
+        x: place,
+        y: place,
       }),
     )
     .check(z.minLength(1)),

@@ -38,7 +38,7 @@ describe.each(chartIds)('%s', (id) => {
     }
   });
   test('its letters do not touch, and its table has a column for each line', () => {
-    const heights = lines.map(({ at }) => at[1]).sort((a, b) => a - b);
+    const heights = lines.map((line) => line.y).sort((a, b) => a - b);
     heights.slice(1).forEach((height, i) => expect(height - (heights[i] ?? 0)).toBeGreaterThan(11));
     expect(head).toHaveLength(lines.length + 1);
     for (const row of rows) expect(row).toHaveLength(head.length);

@@ -20,7 +20,7 @@ export function ChartPicture({ chart, asTable }: ChartPictureProps) {
           </g>
         ))}
         <path class="question-chart-axis" d={`M${left} ${top}V${bottom}H${right}`} />
-        {lines.map(({ path, letter, at: [x, y] }, place) => (
+        {lines.map(({ path, letter, x, y }, place) => (
           <g key={letter}>
             <path class={`question-chart-line line-${place}`} d={path} />
             <text class="question-chart-letter" x={x} y={y}>
