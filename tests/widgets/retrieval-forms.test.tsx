@@ -4,7 +4,9 @@ import { Form } from '../../src/widgets/retrieval/forms/Form.tsx';
 import { moved } from '../../src/widgets/retrieval/forms/moved.ts';
 import { isForm } from '../../src/widgets/retrieval/FormField.tsx';
 import { retrievalModel } from '../../src/widgets/retrieval/model.ts';
-import { ask, gap, match, order, spot } from '../quiz/sample.ts';
+import { chartOf } from '../../src/question-charts/index.ts';
+import { ChartPicture } from '../../src/widgets/retrieval/ChartPicture.tsx';
+import { ask, gap, match, order, shortCase, spot } from '../quiz/sample.ts';
 import type { Question } from '../../src/quiz/schema.ts';
 
 const shown = (question: Question, ...ids: readonly string[]): string => {
@@ -51,4 +53,32 @@ test('one thing moves and the others keep their order', () => {
   expect(moved(['a', 'b', 'c'], 'a', 2)).toEqual(['b', 'c', 'a']);
   expect(moved(['a', 'b', 'c'], 'c', 0)).toEqual(['c', 'a', 'b']);
   expect(moved(['a', 'b', 'c'], 'b', 1)).toEqual(['a', 'b', 'c']);
+});
+
+test('a case shows what each reading would cost now, and what a paid one reads', () => {
+  const html = shown(shortCase);
+  expect(html.match(/Read it, (\d+) min/g)).toEqual([
+    'Read it, 25 min',
+    'Read it, 34 min',
+    'Read it, 34 min',
+  ]);
+  expect(html).not.toContain('58 psi');
+  const paid = shown(shortCase, 'tap');
+  // The gauge is on and the fluid warm: the line costs its own two minutes, the log its tool besides.
+  expect(paid.match(/Read it, (\d+) min/g)).toEqual(['Read it, 5 min', 'Read it, 2 min']);
+  expect(paid).toContain('Spent so far: 34 min.');
+  expect(paid).toContain('58 psi');
+  expect(paid).not.toContain('Because');
+});
+
+test('a chart has its axes in both unit systems, and the same in a table', () => {
+  const chart = chartOf('line-worn-bore');
+  if (chart === undefined) throw new Error('no chart');
+  const html = render(<ChartPicture chart={chart} asTable="In numbers" />);
+  expect(html).toContain('Pressure, kPa');
+  expect(html).toContain('Pressure, psi');
+  expect(html).toContain('Fluid temperature, °F');
+  expect(html.match(/question-chart-line/g)).toHaveLength(2);
+  expect(html).toContain('<th scope="col">Line B</th>');
+  expect(html).not.toMatch(/NaN|undefined/);
 });
