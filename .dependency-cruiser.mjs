@@ -160,6 +160,37 @@ export const folders = [
     npm: true,
   },
   {
+    name: 'question-charts-are-drawn-at-build',
+    comment:
+      'The chart of a question is the engine’s answer over a range, drawn as data before it travels; it knows no question and no page.',
+    from: 'src/question-charts',
+    mayReach: [
+      'src/engine',
+      'src/car',
+      'src/diagnosis',
+      'src/quantity',
+      'src/charts',
+      'src/quiz',
+      'src/language',
+    ],
+    npm: true,
+  },
+  {
+    name: 'question-cases-are-read-at-build',
+    comment:
+      'A short case of the questions costs and reads what diagnosis and the engine say; it knows no page.',
+    from: 'src/question-cases',
+    mayReach: [
+      'src/engine',
+      'src/car',
+      'src/diagnosis',
+      'src/quantity',
+      'src/quiz',
+      'src/language',
+    ],
+    npm: true,
+  },
+  {
     name: 'quiz-is-pure',
     comment:
       'Grading and scheduling must be testable without a screen, a clock or the physics; numeric keys are computed where questions are loaded and passed in.',
@@ -254,6 +285,8 @@ export const folders = [
       'src/engine',
       'src/car',
       'src/numbers',
+      'src/question-cases',
+      'src/question-charts',
       'src/quantity',
       'src/quiz',
       'src/drawings',

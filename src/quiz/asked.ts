@@ -3,13 +3,12 @@
  * can be computed at build time and sent to the page as a file; nothing here knows zod or the engine.
  */
 import type { QuantityName } from '../quantity/by-name.ts';
-import type { PrintedBoth } from '../quantity/print-both.ts';
+import type { Passage } from './passage.ts';
 import type { UnitSystem } from '../quantity/unit-system.ts';
+import type { Arrives, Priced } from './case-minutes.ts';
+import type { ChartPicture } from './chart-picture.ts';
 
-/** An amount; only the page's own list has it before rounding, the questions that travel do without. */
-export type TwoUnits = Pick<PrintedBoth, 'si' | 'us'> & Partial<PrintedBoth>;
-/** Text of a question in pieces: what stands as it is, and amounts in both systems. Plain data, unlike `UnitText`. */
-export type Passage = readonly (string | TwoUnits)[];
+export type { Passage, TwoUnits } from './passage.ts';
 
 export interface AskedOption {
   readonly id: string;
@@ -18,7 +17,7 @@ export interface AskedOption {
   readonly why: Passage;
 }
 
-interface AskedCommon {
+export interface AskedCommon {
   readonly id: string;
   readonly objectives: readonly string[];
   readonly concept: string;
@@ -26,6 +25,7 @@ interface AskedCommon {
   readonly level: 'recall' | 'apply' | 'diagnose';
   readonly unseen: boolean;
   readonly stem: Passage;
+  readonly chart?: ChartPicture | undefined;
   readonly source: string;
 }
 
@@ -54,7 +54,70 @@ export interface AskedNumber extends AskedCommon {
   }[];
 }
 
-export type Asked = AskedChoice | AskedNumber;
+export interface AskedStep {
+  readonly id: string;
+  readonly words: Passage;
+  readonly why: Passage;
+}
+
+/** Steps to put in order. */
+export interface AskedOrder extends AskedCommon {
+  readonly kind: 'order';
+  /** As shown. Right is every order in which no rank comes after a higher one; equal ranks may swap. */
+  readonly steps: readonly (AskedStep & { readonly rank: number })[];
+}
+
+/** Lines on the left, each to find its own on the right. */
+export interface AskedMatch extends AskedCommon {
+  readonly kind: 'match';
+  readonly pairs: readonly AskedStep[];
+  /** As shown; a partner has the id of its pair, and one may go with nothing. */
+  readonly partners: readonly { readonly id: string; readonly words: Passage }[];
+  /** Why the one that goes with nothing does so, if there is one. */
+  readonly extraWhy?: Passage | undefined;
+}
+
+/** A job in steps, of which one is wrong, or one is missing. */
+export interface AskedSpot extends AskedCommon {
+  readonly kind: 'spot';
+  readonly steps: readonly AskedStep[];
+  /** Steps that are right to point at; where one is missing, those above the gap, or `start`. */
+  readonly answers: readonly string[];
+  /** The step that is missing, if one is. */
+  readonly missing?: { readonly words: Passage; readonly why: Passage } | undefined;
+}
+/** Above the first step, among the places where one may be missing. */
+export const START = 'start';
+/** The partner that goes with nothing. */
+export const EXTRA = 'extra';
+
+export interface AskedReading extends Priced {
+  /** What a shop calls it, and what it reads on this car. */
+  readonly words: Passage;
+  readonly reads: Passage;
+  /** What it told. */
+  readonly why: Passage;
+}
+
+/** A car with one hidden fault: one pays for readings in minutes, then names it. */
+export interface AskedCase extends AskedCommon {
+  readonly kind: 'case';
+  readonly arrives: Arrives;
+  readonly readings: readonly AskedReading[];
+  readonly options: readonly AskedOption[];
+  /** The readings that decide for the fewest minutes, in the order of taking them. */
+  readonly cheapest: readonly string[];
+}
+
+/** Of a case: what each reading costs and shows, in the order they were written, and the cheapest that decide. */
+export interface CaseMade {
+  readonly readings: readonly Omit<AskedReading, 'why'>[];
+  readonly cheapest: readonly string[];
+}
+
+/** Those in which one arranges, pairs, points or measures. */
+export type AskedForm = AskedOrder | AskedMatch | AskedSpot | AskedCase;
+export type Asked = AskedChoice | AskedNumber | AskedForm;
 
 /** A passage as one reader sees it. */
 export function passageText(passage: Passage, system: UnitSystem): string {

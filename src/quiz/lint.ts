@@ -3,7 +3,7 @@
  * Pure: questions and objective ids in, sentences out. An empty list is a clean bank.
  */
 import { isOrdered, startingAmount } from './resolve.ts';
-import type { ChoiceQuestion, Question } from './schema.ts';
+import type { CaseQuestion, ChoiceQuestion, Question } from './schema.ts';
 
 export interface Objective {
   readonly id: string;
@@ -77,11 +77,34 @@ export function lintItem(
   if (negative.test(questionPart(q.stem)) || shouting.test(q.stem)) {
     say('the stem asks in the negative; ask what is true instead.', 'stem');
   }
-  if (q.kind !== 'number') lintOptions(q, (sentence) => say(sentence, 'options'));
+  switch (q.kind) {
+    case 'single':
+    case 'several':
+    case 'case':
+      lintOptions(q, (sentence) => say(sentence, 'options'));
+      break;
+    case 'order':
+    case 'spot':
+      lintWhys(q.steps, (sentence) => say(sentence, 'steps'));
+      break;
+    case 'match':
+      lintWhys(q.pairs, (sentence) => say(sentence, 'pairs'));
+      break;
+    case 'number':
+      break;
+  }
   return out;
 }
 
-function lintOptions(q: ChoiceQuestion, say: (sentence: string) => void): void {
+function lintWhys(
+  lines: readonly { readonly why: string }[],
+  say: (sentence: string) => void,
+): void {
+  if (new Set(lines.map(({ why }) => why)).size !== lines.length)
+    say('two lines share one explanation.');
+}
+
+function lintOptions(q: ChoiceQuestion | CaseQuestion, say: (sentence: string) => void): void {
   const right = q.options.filter((o) => o.correct).length;
   if (q.kind === 'single' && right !== 1)
     say(`exactly one option is best, but ${right} are marked correct.`);

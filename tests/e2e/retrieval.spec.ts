@@ -1,6 +1,7 @@
 import type { Page } from '@playwright/test';
 import { axeOn } from './axe.ts';
 import { expect, test } from './fixtures.ts';
+import { giveAnswer } from './give-answer.ts';
 import { keptAnswers } from './kept-answers.ts';
 
 const lesson = '/lessons/hot-fluid-thin-fluid/';
@@ -16,12 +17,7 @@ async function start(page: Page): Promise<void> {
 
 /** Answers what is on show, right or wrong, by keyboard alone. */
 async function answer(page: Page, n: number): Promise<void> {
-  const field = page.getByRole('textbox', { name: /Your answer/ });
-  if ((await field.count()) > 0) {
-    await field.press('5');
-  } else {
-    await page.locator('.retrieval-options input').first().press('Space');
-  }
+  await giveAnswer(page);
   await page
     .getByRole('radio', { name: ['Guessing', 'Fairly sure', 'Certain'][n % 3] ?? '' })
     .press('Space');

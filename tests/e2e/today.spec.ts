@@ -1,5 +1,6 @@
 import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures.ts';
+import { giveAnswer } from './give-answer.ts';
 import { keptAnswers } from './kept-answers.ts';
 
 const address = '/practise/today/';
@@ -7,9 +8,7 @@ const address = '/practise/today/';
 /** Answers what is on show, by keyboard alone. */
 async function answer(page: Page, place: number): Promise<void> {
   await expect(page.getByRole('heading', { name: `Question ${place} of 6` })).toBeFocused();
-  const field = page.getByRole('textbox', { name: /Your answer/ });
-  if ((await field.count()) > 0) await field.press('5');
-  else await page.locator('.retrieval-options input').first().press('Space');
+  await giveAnswer(page);
   await page.getByRole('radio', { name: 'Fairly sure' }).press('Space');
   await page.keyboard.press('Enter');
   await expect(
