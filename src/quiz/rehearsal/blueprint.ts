@@ -2,6 +2,8 @@
 
 /** How many questions. */
 export const REHEARSAL_SIZE = 50;
+/** What the clock is set to [min]. */
+export const REHEARSAL_MINUTES = 60;
 
 /** Of a hundred questions as many from each area, in the order of the course. */
 export const shares = {
