@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { dist } from '../../src/build/pages.ts';
 import { readBankIndex } from '../../src/quiz/bank-index.ts';
-import { classFile } from '../rounds/class/class-files.ts';
+import { classFile, NOON } from '../rounds/class/class-files.ts';
 import { axeOn, ENHANCED } from './axe.ts';
 import { expect, test } from './fixtures.ts';
 
@@ -27,7 +27,10 @@ test('two files make a meeting; a photo among them is refused; nothing stays beh
   await field.setInputFiles([
     asFile('ana.json', classFile('Ana', said('wrong certain', 'right fairly', 'right guess'))),
     asFile('photo.json', 'no JSON at all'),
-    asFile('b.json', classFile(null, said('wrong guess', 'right certain', 'wrong guess'))),
+    asFile(
+      'b.json',
+      classFile(null, said('wrong guess', 'right certain', 'wrong guess'), NOON + 1),
+    ),
   ]);
   await expect(page.getByText(/^photo\.json: That file comes from somewhere else/)).toBeVisible();
   const names = page.getByRole('textbox', { name: 'Name on this page' });

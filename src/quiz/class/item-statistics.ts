@@ -25,10 +25,12 @@ export interface ItemStatistics {
   readonly chosen: ReadonlyMap<string, number>;
 }
 
+const missed = ({ answers, right }: ItemStatistics): number => answers - right;
 const isRight = ({ result }: ClassAnswer): boolean => result === 'right';
 
 /**
- * The questions that somebody answered, the one first that fewest had right, and of even ones the one with more answers.
+ * The questions that somebody answered, the one first that most had wrong, and of even ones the one that fewer of those asked
+ * had right.
  * @example itemStatistics([{ name: 'A', answers: [] }]) // []
  */
 export function itemStatistics(learners: readonly Learner[]): readonly ItemStatistics[] {
@@ -64,5 +66,5 @@ export function itemStatistics(learners: readonly Learner[]): readonly ItemStati
         chosen,
       };
     })
-    .sort((a, b) => a.right / a.answers - b.right / b.answers || b.answers - a.answers);
+    .sort((a, b) => missed(b) - missed(a) || a.right / a.answers - b.right / b.answers);
 }

@@ -21,7 +21,7 @@ export function ItemTable({ model }: { readonly model: ClassModel }) {
     <section aria-labelledby="class-items">
       <h2 id="class-items">{said.title}</h2>
       <p class="muted">{said.about}</p>
-      <div class="class-wide" tabIndex={0} role="region" aria-labelledby="class-items">
+      <div class="class-wide" tabIndex={0} role="group" aria-labelledby="class-items">
         <table>
           <thead>
             <tr>
@@ -77,7 +77,7 @@ function Row({ one, asked, gone }: RowProps) {
             ? few
             : said.alike}
       </td>
-      <td>
+      <td class="class-drew">
         <Drew one={one} asked={asked} />
       </td>
     </tr>

@@ -62,7 +62,7 @@ export const words = {
   items: {
     title: 'Question by question',
     about:
-      'First answers alone, the question that fewest had right at the top. “Knows the rest” tells whether those who had the rest right had this one right too: from 0.2 on a question does its work; near 0 or below, read the question before you blame the class. Both need thirty answers.',
+      'First answers alone, the question that most had wrong at the top. “Knows the rest” tells whether those who had the rest right had this one right too: from 0.2 on a question does its work; near 0 or below, read the question before you blame the class. Both need thirty answers.',
     question: 'Question',
     right: 'Right',
     share: 'Of a hundred',

@@ -20,7 +20,7 @@ function pairs(x: readonly number[], y: readonly number[]) {
 }
 
 test.each(QUARTET.map((set) => ({ set })))('is Anscombe’s for each of his four sets', ({ set }) => {
-  // Printed to three places.
+  // Printed alike for all four, so that the third place is not sure.
   expect((correlation(set) ?? 0) ** 2).toBeCloseTo(0.667, 2);
 });
 

@@ -32,10 +32,10 @@ test('each question of a class of 48 stands as another program says, by another 
   }
 });
 
-test('the hardest comes first, and under thirty answers nothing is said of share and correlation', () => {
+test('what most had wrong comes first, and under thirty answers nothing is said of share and correlation', () => {
   const all = itemStatistics(learners);
-  const shares = all.map(({ right, answers }) => right / answers);
-  expect(shares).toEqual([...shares].sort((a, b) => a - b));
+  const wrong = all.map(({ right, answers }) => answers - right);
+  expect(wrong).toEqual([...wrong].sort((a, b) => b - a));
   expect(all.find(({ item }) => item === 'few')).toMatchObject({
     answers: 29,
     p: undefined,

@@ -1,8 +1,7 @@
 import { expect, test } from 'vitest';
 import { takeFile, type Member } from '../../../src/rounds/class/take-file.ts';
-import { emptyBundle } from '../../storage/bundle/a-bundle.ts';
 import { writeBundle } from '../../../src/storage/bundle/bundle.ts';
-import { answersFrom, classFile, NOON } from './class-files.ts';
+import { answersFrom, classFile, emptyBundle, NOON } from './class-files.ts';
 
 function taken(text: string, there: readonly Member[] = []): Member {
   const one = takeFile(text, there, there.length + 1);
