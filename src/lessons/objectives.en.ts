@@ -1,6 +1,6 @@
-import { of, type Objective } from './objective.ts';
+import { of } from './objective.ts';
 
-export const objectives: readonly Objective[] = [
+export const objectives = [
   ...of(
     'what-pressure-does',
     'pressure',
@@ -194,4 +194,4 @@ export const objectives: readonly Objective[] = [
     'Bring body, fill, level and relearn to an end by the maker’s data.',
     'Say what a cold drive around the block proves, and where the first drive has to go.',
   ),
-];
+] as const;

@@ -1,5 +1,6 @@
 /** All questions of the site without their words, in the order of the course: what a plan needs to know of them. */
 import * as z from 'zod/mini';
+import { areas, type Area } from './rehearsal/blueprint.ts';
 import type { Idea } from './schedule/interleave.ts';
 
 // The policy of the site forbids code made from text, and trying it would be reported as a breach.
@@ -7,8 +8,14 @@ z.config({ jitless: true });
 
 export interface BankItem extends Idea {
   readonly lesson: string;
-  /** Nothing is wrong with the car it asks about. */
-  readonly healthy?: true | undefined;
+  /** Of a rehearsal. */
+  readonly area: Area;
+  /** To be worked out or diagnosed in a setting that no lesson shows. */
+  readonly unseen?: boolean | undefined;
+  /** About which test comes next. */
+  readonly next?: boolean | undefined;
+  /** About a car with nothing wrong. */
+  readonly healthy?: boolean | undefined;
 }
 export interface BankIndex {
   /** Raised when the form changes. */
@@ -27,7 +34,10 @@ const schema: z.ZodMiniType<BankIndex> = z.strictObject({
       concept: text,
       lookAlikes: z.array(text),
       lesson: text,
-      healthy: z.optional(z.literal(true)),
+      area: z.enum(areas),
+      unseen: z.optional(z.boolean()),
+      next: z.optional(z.boolean()),
+      healthy: z.optional(z.boolean()),
     }),
   ),
 });

@@ -1,4 +1,5 @@
 import { keeper, type Area, type Keeper } from './envelope.ts';
+import type { Form } from './versioned.ts';
 
 /** How the columns of one tool's logs were read last, by the header that it writes. No reading of any log is kept. */
 export interface KeptColumns {
@@ -46,8 +47,10 @@ function parse(data: unknown): LogColumns | undefined {
     : undefined;
 }
 
+export const logColumnsForm: Form<LogColumns> = { name: 'log-columns', version: 1, parse };
+
 export function logColumnsKeeper(area?: Area): Keeper<LogColumns> {
-  return keeper({ name: 'log-columns', version: 1, empty: { tools: [] }, parse, area });
+  return keeper({ ...logColumnsForm, empty: { tools: [] }, area });
 }
 
 /** With this tool in front, in the place of what was kept for its header. */

@@ -1,5 +1,6 @@
 /** What a learner has set for practice, and the round that is under way. The answers themselves are in the log of answers. */
 import { keeper, type Area, type Keeper } from './envelope.ts';
+import type { Form } from './versioned.ts';
 
 /** How long a round may take [min]. */
 export const ROUND_MINUTES = [5, 10, 20] as const;
@@ -49,12 +50,8 @@ function parse(data: unknown): Plan | undefined {
   return { exam, minutes: length, round };
 }
 
+export const planForm: Form<Plan> = { name: 'plan', version: 1, parse };
+
 export function planKeeper(area?: Area): Keeper<Plan> {
-  return keeper({
-    name: 'plan',
-    version: 1,
-    empty: { exam: null, minutes: 5, round: null },
-    parse,
-    area,
-  });
+  return keeper({ ...planForm, empty: { exam: null, minutes: 5, round: null }, area });
 }

@@ -1,4 +1,5 @@
 import { keeper, type Area, type Keeper } from './envelope.ts';
+import type { Form } from './versioned.ts';
 
 export interface Place {
   readonly lesson: string;
@@ -39,13 +40,13 @@ function fromVersion1(old: unknown): unknown {
   return { done, last: typeof last === 'string' ? { lesson: last, section: null } : last };
 }
 
+export const progressForm: Form<Progress> = {
+  name: 'progress',
+  version: 2,
+  parse,
+  upgrade: { 1: fromVersion1 },
+};
+
 export function progressKeeper(area?: Area): Keeper<Progress> {
-  return keeper({
-    name: 'progress',
-    version: 2,
-    empty: { done: [], last: null },
-    parse,
-    upgrade: { 1: fromVersion1 },
-    area,
-  });
+  return keeper({ ...progressForm, empty: { done: [], last: null }, area });
 }

@@ -56,7 +56,7 @@ const versionSchema = z.object({ v: z.int().check(z.positive()) });
 const recordSchema = z.strictObject({ v: z.int(), at: z.number(), answer: answerSchema });
 
 /** Throws on what is no record of this version after all steps. */
-function readRecord(raw: unknown, steps: readonly Step[]) {
+export function readRecord(raw: unknown, steps: readonly Step[] = ownSteps) {
   const { v } = z.parse(versionSchema, raw);
   const now = steps.slice(v).reduce((old, { record }) => record?.(old) ?? old, raw);
   return z.parse(recordSchema, now);

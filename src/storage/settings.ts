@@ -1,4 +1,5 @@
 import { keeper, type Area, type Keeper } from './envelope.ts';
+import type { Form } from './versioned.ts';
 
 export interface Settings {
   readonly units: 'us' | 'si';
@@ -12,6 +13,8 @@ function parse(data: unknown): Settings | undefined {
   return theme === 'system' || theme === 'light' || theme === 'dark' ? { units, theme } : undefined;
 }
 
+export const settingsForm: Form<Settings> = { name: 'settings', version: 1, parse };
+
 /**
  * boot.js reads the same envelope in <head> before anything is painted, so that a reader of kPa on a
  * dark page never sees a flash of psi on a light one. It looks only into the slot in
@@ -19,11 +22,5 @@ function parse(data: unknown): Settings | undefined {
  * the policy (astro.config.mjs); tests/storage/boot.test.ts holds it to what is written here.
  */
 export function settingsKeeper(area?: Area): Keeper<Settings> {
-  return keeper({
-    name: 'settings',
-    version: 1,
-    empty: { units: 'us', theme: 'system' },
-    parse,
-    area,
-  });
+  return keeper({ ...settingsForm, empty: { units: 'us', theme: 'system' }, area });
 }

@@ -1,14 +1,9 @@
 /** Two slots in browser storage, a pointer to the one in force, and a place aside for what cannot be read. */
+import { isCount, readVersioned, type Form } from './versioned.ts';
 
 export type Area = Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
 
-export interface SlotsOptions<T> {
-  readonly name: string;
-  readonly version: number;
-  /** Nothing for data that is not T. Everything read goes through it. */
-  readonly parse: (data: unknown) => T | undefined;
-  /** From version n to n + 1, by n. Kept for ever, with a fixture each. */
-  readonly upgrade?: Readonly<Record<number, (old: unknown) => unknown>>;
+export interface SlotsOptions<T> extends Form<T> {
   readonly area?: Area | undefined;
 }
 
@@ -43,7 +38,8 @@ export function textsAside(name: string, area?: Area): string[] {
   }
 }
 
-export function slots<T>({ name, version, parse, upgrade = {}, area }: SlotsOptions<T>) {
+export function slots<T>({ area, ...form }: SlotsOptions<T>) {
+  const { name, version } = form;
   const prefix = prefixOf(name);
   const pointerKey = `${prefix}slot`;
 
@@ -53,15 +49,9 @@ export function slots<T>({ name, version, parse, upgrade = {}, area }: SlotsOpti
     try {
       const { v, n, data } = JSON.parse(text) as Readonly<Record<string, unknown>>;
       if (!isCount(v) || !isCount(n)) return bad;
-      if (v > version) return { kind: 'newer' };
-      let now: unknown = data;
-      for (let from = v; from < version; from += 1) {
-        const step = upgrade[from];
-        if (step === undefined) return bad;
-        now = step(now);
-      }
-      const good = parse(now);
-      return good === undefined ? bad : { kind: 'good', data: good, serial: n };
+      const read = readVersioned(form, v, data);
+      if (read.kind === 'good') return { ...read, serial: n };
+      return read.kind === 'newer' ? read : bad;
     } catch {
       return bad;
     }
@@ -109,8 +99,4 @@ export function slots<T>({ name, version, parse, upgrade = {}, area }: SlotsOpti
     concerns: (key: string | null): boolean =>
       key === null || (key.startsWith(prefix) && !key.includes(':aside:')),
   };
-}
-
-function isCount(value: unknown): value is number {
-  return typeof value === 'number' && Number.isInteger(value) && value >= 0;
 }

@@ -1,5 +1,6 @@
 /** Practice cases as this device remembers them: what was done on each car, and how it ended. */
 import { keeper, type Area, type Keeper } from './envelope.ts';
+import type { Form } from './versioned.ts';
 
 /** One car. Ids of steps, causes and repairs are the page's business; what it does not know it leaves out. */
 export interface Visit {
@@ -56,8 +57,10 @@ function parse(data: unknown): Visits | undefined {
   return { byCase: Object.fromEntries(read) as Record<string, Visit> };
 }
 
+export const visitsForm: Form<Visits> = { name: 'visits', version: 1, parse };
+
 export function visitKeeper(area?: Area): Keeper<Visits> {
-  return keeper({ name: 'visits', version: 1, empty: { byCase: {} }, parse, area });
+  return keeper({ ...visitsForm, empty: { byCase: {} }, area });
 }
 
 /** With one car changed, and no more cars than are remembered. */

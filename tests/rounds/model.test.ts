@@ -23,7 +23,10 @@ const index = {
   form: 1 as const,
   lessons: LESSONS.map((id) => ({ id, title: id })),
   items: sets.flatMap(({ lesson, questions }) =>
-    questions.map(({ id, concept, lookAlikes }) => ({ id, concept, lookAlikes, lesson })),
+    questions.map(({ id, concept, lookAlikes }) => ({
+      ...{ id, concept, lookAlikes, lesson },
+      area: 'fluid' as const,
+    })),
   ),
 };
 

@@ -5,6 +5,7 @@ import type { Certainty } from '../../quiz/certainty.ts';
 import type { Given } from '../../quiz/grade.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { pickRound, ROUND_SIZE } from '../../quiz/pick-round.ts';
+import { typedIn } from '../../quiz/typed-in.ts';
 import { resultOf, type Result } from '../../quiz/result.ts';
 import { seededRandom } from '../../quiz/seeded-order.ts';
 import {
@@ -69,6 +70,11 @@ export function retrievalModel(
 
   /** What earlier rounds on this page asked; another round takes the rest first. */
   const before = new Set<string>();
+
+  const givenIn = (system: UnitSystem): Given =>
+    question.value?.kind === 'number'
+      ? { kind: 'typed', text: typed.value, system }
+      : { kind: 'chosen', ids: ticked.value };
 
   function clear(): void {
     ticked.value = [];
@@ -142,15 +148,21 @@ export function retrievalModel(
       certainty.value = how;
       if (complaint.value?.place === 'certainty') complaint.value = undefined;
     },
+    /** What stands in the form. */
+    given: givenIn,
+    /** Puts what was given before into the form; it has not been checked. */
+    putBack: (given: Given, how: Certainty | undefined, system: UnitSystem): void => {
+      const asked = question.peek();
+      if (given.kind === 'chosen') ticked.value = given.ids;
+      else if (asked?.kind === 'number') typed.value = typedIn(given, asked.quantity, system);
+      certainty.value = how;
+    },
     /** True when the answer counted; false when `complaint` says what is missing. */
     check: (system: UnitSystem): boolean => {
       const asked = question.value;
       const now = session.value;
       if (asked === undefined || now === undefined || now.explaining) return false;
-      const given: Given =
-        asked.kind === 'number'
-          ? { kind: 'typed', text: typed.value, system }
-          : { kind: 'chosen', ids: ticked.value };
+      const given = givenIn(system);
       const answered = answer(now, given, certainty.value);
       if (!answered.ok) {
         complaint.value = { place: answered.missing, sentence: answered.sentence };

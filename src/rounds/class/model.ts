@@ -1,0 +1,157 @@
+/** The state of the page of a class. Clock, files and network are handed in, so it runs in Node. */
+import { computed, signal } from '@preact/signals';
+import type { Asked } from '../../quiz/asked.ts';
+import type { BankIndex } from '../../quiz/bank-index.ts';
+import type { Learner } from '../../quiz/class/first-answers.ts';
+import { itemStatistics } from '../../quiz/class/item-statistics.ts';
+import { meetingTopics } from '../../quiz/class/meeting-topics.ts';
+import { byLesson } from '../../quiz/record.ts';
+import type { QuestionSet } from '../../quiz/question-set.ts';
+import { areas, type Area } from '../../quiz/rehearsal/blueprint.ts';
+import { dayOf } from '../../quiz/schedule/day.ts';
+import type { Loaded, Miss } from '../load.ts';
+import { refusedUnread, takeFile, type Member } from './take-file.ts';
+import { words } from './words.en.ts';
+
+export interface Around {
+  readonly now: () => number;
+  /** What `Date.prototype.getTimezoneOffset` says at a moment [min]. */
+  readonly minutesWest: (at: number) => number;
+  readonly loadIndex: () => Promise<Loaded<BankIndex>>;
+  readonly loadSets: (lessons: readonly string[]) => Promise<Loaded<readonly QuestionSet[]>>;
+}
+
+export interface AreaRow {
+  readonly area: Area;
+  /** One for each member. */
+  readonly cells: readonly { readonly asked: number; readonly sits: number }[];
+}
+
+/** Questions asked in an area before somebody is called strong in it, and the part of them that has to sit. */
+const STRONG = { asked: 4, share: 0.75 };
+
+export function classModel(around: Around) {
+  const members = signal<readonly Member[]>([]);
+  const said = signal<readonly string[]>([]);
+  const index = signal<BankIndex | undefined>(undefined);
+  const questions = signal<ReadonlyMap<string, Asked>>(new Map());
+  const miss = signal<Miss | undefined>(undefined);
+  const loading = signal(false);
+  const loaded = new Set<string>();
+  let taken = 0;
+
+  const nameOf = ({ name, number }: Member): string =>
+    name ?? words.unnamed({ number: String(number) });
+  const learners = computed<readonly Learner[]>(() =>
+    members.value.map((one) => ({ name: nameOf(one), answers: one.answers })),
+  );
+  const items = computed(() => itemStatistics(learners.value));
+  const topics = computed(() => meetingTopics(index.value?.items ?? [], learners.value));
+  const byArea = computed<readonly AreaRow[]>(() => {
+    const bank = (index.value?.items ?? []).map(({ id, area }) => ({ id, lesson: area }));
+    const now = around.now();
+    const today = dayOf(now, around.minutesWest(now));
+    const records = members.value.map(({ answers }) => {
+      const days = answers.map((one) => ({
+        ...one,
+        day: dayOf(one.at, around.minutesWest(one.at)),
+      }));
+      return new Map(byLesson(bank, days, today).map((row) => [row.lesson, row]));
+    });
+    return areas.map((area) => ({
+      area,
+      cells: records.map((record) => {
+        const { asked = 0, sits = 0 } = record.get(area) ?? {};
+        return { asked, sits };
+      }),
+    }));
+  });
+  /** Who can show an area to the others: the strongest three of each. */
+  const strong = computed(() =>
+    byArea.value.flatMap(({ area, cells }) => {
+      const names = cells
+        .map(({ asked, sits }, at) => ({ at, asked, share: asked === 0 ? 0 : sits / asked }))
+        .filter(({ asked, share }) => asked >= STRONG.asked && share >= STRONG.share)
+        .sort((a, b) => b.share - a.share || b.asked - a.asked)
+        .slice(0, 3)
+        .flatMap(({ at }) => learners.value[at]?.name ?? []);
+      return names.length === 0 ? [] : [{ area, names }];
+    }),
+  );
+
+  /** Fetches the list of the bank and the questions of some lessons; what came before stays. */
+  async function load(lessons: readonly string[]): Promise<void> {
+    loading.value = true;
+    miss.value = undefined;
+    if (index.peek() === undefined) {
+      const got = await around.loadIndex();
+      if ('miss' in got) miss.value = got.miss;
+      else index.value = got.got;
+    }
+    const missing = lessons.filter((lesson) => !loaded.has(lesson));
+    if (miss.peek() === undefined && missing.length > 0) {
+      const sets = await around.loadSets(missing);
+      if ('miss' in sets) miss.value = sets.miss;
+      else {
+        for (const lesson of missing) loaded.add(lesson);
+        questions.value = new Map([
+          ...questions.peek(),
+          ...sets.got.flatMap((set) => set.questions.map((one) => [one.id, one] as const)),
+        ]);
+      }
+    }
+    loading.value = false;
+  }
+  function put(file: string, text: string): string | undefined {
+    const one = takeFile(text, members.peek(), taken + 1);
+    switch (one.kind) {
+      case 'refused':
+        return words.refused({ file, sentence: one.sentence });
+      case 'empty':
+        return words.empty({ file });
+      case 'same':
+        return words.same({ file, name: nameOf(one.as) });
+      case 'fuller':
+        members.value = members.peek().map((old) => (old === one.as ? one.member : old));
+        return words.fuller({ file, name: nameOf(one.as) });
+      case 'new':
+        taken += 1;
+        members.value = [...members.peek(), one.member];
+        return undefined;
+    }
+  }
+
+  return {
+    ...{ members, said, index, questions, miss, loading, items, topics, byArea, strong, nameOf },
+    /** Fetches the list of the bank and the words of every question that somebody answered. */
+    need: async (): Promise<void> => {
+      if (index.peek() === undefined) await load([]);
+      const lessons = new Map(index.peek()?.items.map(({ id, lesson }) => [id, lesson]));
+      const asked = new Set(items.peek().flatMap(({ item }) => lessons.get(item) ?? []));
+      if (index.peek() !== undefined) await load([...asked]);
+    },
+    take: async (files: readonly File[]): Promise<void> => {
+      const sentences: string[] = [];
+      for (const file of files) {
+        const sentence = refusedUnread(file);
+        const told =
+          sentence === undefined
+            ? put(file.name, await file.text())
+            : words.refused({ file: file.name, sentence });
+        if (told !== undefined) sentences.push(told);
+      }
+      said.value = sentences;
+    },
+    remove: (member: Member): void => {
+      members.value = members.peek().filter((one) => one !== member);
+    },
+    rename: (member: Member, name: string): void => {
+      const typed = name.trim();
+      members.value = members
+        .peek()
+        .map((one) => (one === member ? { ...one, name: typed === '' ? null : typed } : one));
+    },
+  };
+}
+
+export type ClassModel = ReturnType<typeof classModel>;

@@ -1,0 +1,63 @@
+/** A learner's file as the class reads it. */
+import type { ClassAnswer } from '../../quiz/class/first-answers.ts';
+import type { RetrievalAnswer } from '../../storage/answer.ts';
+import { readBundle, tooLarge } from '../../storage/bundle/read-bundle.ts';
+
+export interface Member {
+  /** Of this visit, in the order taken in, from 1. */
+  readonly number: number;
+  /** Null where none was typed. */
+  readonly name: string | null;
+  /** When the file was written [ms of Unix time]. */
+  readonly written: number;
+  readonly answers: readonly ClassAnswer[];
+}
+
+export type Taken =
+  | { readonly kind: 'refused'; readonly sentence: string }
+  | { readonly kind: 'empty' }
+  | { readonly kind: 'same'; readonly as: Member }
+  | { readonly kind: 'fuller'; readonly as: Member; readonly member: Member }
+  | { readonly kind: 'new'; readonly member: Member };
+
+const asClass = (at: number, { item, result, certainty, given }: RetrievalAnswer): ClassAnswer => ({
+  ...{ item, result, certainty, at },
+  ids: given.kind === 'chosen' ? given.ids : [],
+});
+
+const marksOf = (answers: readonly ClassAnswer[]): ReadonlySet<string> =>
+  new Set(answers.map(({ at, item }) => `${at} ${item}`));
+
+const within = (some: ReadonlySet<string>, all: ReadonlySet<string>): boolean =>
+  [...some].every((one) => all.has(one));
+
+/**
+ * What becomes of a file beside those that are there. The same answers at the same moments are the same learner, whatever the
+ * name says; of two such files the fuller one counts.
+ */
+export function takeFile(text: string, there: readonly Member[], number: number): Taken {
+  const read = readBundle(text);
+  if (!read.ok) return { kind: 'refused', sentence: read.sentence };
+  const { name, written } = read.bundle;
+  const answers = read.bundle.answers
+    .flatMap(({ at, answer }) => (answer.kind === 'retrieval' ? [asClass(at, answer)] : []))
+    .sort((a, b) => a.at - b.at);
+  if (answers.length === 0) return { kind: 'empty' };
+  const marks = marksOf(answers);
+  for (const one of there) {
+    const its = marksOf(one.answers);
+    if (within(marks, its)) return { kind: 'same', as: one };
+    if (within(its, marks)) {
+      return {
+        kind: 'fuller',
+        as: one,
+        member: { ...one, name: name ?? one.name, written, answers },
+      };
+    }
+  }
+  return { kind: 'new', member: { number, name, written, answers } };
+}
+
+/** What a file is refused with before it is read, if it is. */
+export const refusedUnread = ({ size }: { readonly size: number }): string | undefined =>
+  tooLarge(size);

@@ -1,0 +1,121 @@
+/**
+ * Rehearsals as this device remembers them: the one under way with every answer as it stands, and those that were handed in. They
+ * lie in two places, because the first is written with every answer and the others hardly ever.
+ */
+import type { RetrievalAnswer } from './answer.ts';
+import { keeper, type Area, type Keeper } from './envelope.ts';
+
+export interface RehearsalItem {
+  readonly id: string;
+  readonly lesson: string;
+  /** As the blueprint names it. */
+  readonly area: string;
+  readonly given?: RetrievalAnswer['given'] | undefined;
+  readonly certainty?: RetrievalAnswer['certainty'] | undefined;
+  readonly flagged?: boolean | undefined;
+  /** Set when it was handed in; left out where it was not answered. */
+  readonly result?: RetrievalAnswer['result'] | undefined;
+}
+export interface Rehearsal {
+  /** When [ms of Unix time]; it is its name, and the seed that its order follows from. */
+  readonly begun: number;
+  /** When it was handed in [ms of Unix time]; null while it is under way. */
+  readonly ended: number | null;
+  /** What the clock has run [s]. */
+  readonly seconds: number;
+  /** Whether the clock is on. */
+  readonly timed: boolean;
+  /** The question on show, from 0. */
+  readonly place: number;
+  readonly items: readonly RehearsalItem[];
+  /** All of its answers have reached the log. */
+  readonly logged: boolean;
+}
+export interface UnderWay {
+  readonly rehearsal: Rehearsal | null;
+}
+export interface Past {
+  /** The latest first. */
+  readonly rehearsals: readonly Rehearsal[];
+}
+
+/** As many that were handed in are remembered. */
+const MOST_PAST = 20;
+
+const isRecord = (value: unknown): value is Record<string, unknown> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+const isText = (value: unknown): value is string => typeof value === 'string' && value !== '';
+const isAmount = (value: unknown): value is number =>
+  typeof value === 'number' && Number.isFinite(value) && value >= 0;
+const oneOf = <const All extends readonly unknown[]>(
+  all: All,
+  value: unknown,
+): value is All[number] | undefined => value === undefined || all.includes(value);
+
+function isGiven(value: unknown): value is RetrievalAnswer['given'] | undefined {
+  if (value === undefined) return true;
+  if (!isRecord(value)) return false;
+  const { kind, ids, text, system } = value;
+  if (kind === 'chosen') return Array.isArray(ids) && ids.every(isText);
+  return kind === 'typed' && typeof text === 'string' && (system === 'si' || system === 'us');
+}
+
+function parseItem(value: unknown): RehearsalItem | undefined {
+  if (!isRecord(value)) return undefined;
+  const { id, lesson, area, given, certainty, flagged, result } = value;
+  if (!isText(id) || !isText(lesson) || !isText(area) || !isGiven(given)) return undefined;
+  if (!oneOf([1, 2, 3], certainty) || !oneOf([true, false], flagged)) return undefined;
+  if (!oneOf(['right', 'partial', 'wrong'], result)) return undefined;
+  return { id, lesson, area, given, certainty, flagged, result };
+}
+
+function parseRehearsal(value: unknown): Rehearsal | undefined {
+  if (!isRecord(value) || !Array.isArray(value['items'])) return undefined;
+  const { begun, ended, seconds, timed, place, logged } = value;
+  if (!isAmount(begun) || !isAmount(seconds) || !isAmount(place)) return undefined;
+  if (ended !== null && !isAmount(ended)) return undefined;
+  if (typeof timed !== 'boolean' || typeof logged !== 'boolean') return undefined;
+  const read = value['items'].map(parseItem);
+  const items = read.filter((item) => item !== undefined);
+  if (items.length !== read.length || items.length === 0) return undefined;
+  if (!Number.isInteger(place) || place >= items.length) return undefined;
+  return { begun, ended, seconds, timed, place, items, logged };
+}
+
+function parseUnderWay(data: unknown): UnderWay | undefined {
+  if (!isRecord(data)) return undefined;
+  if (data['rehearsal'] === null) return { rehearsal: null };
+  const rehearsal = parseRehearsal(data['rehearsal']);
+  return rehearsal && { rehearsal };
+}
+
+function parsePast(data: unknown): Past | undefined {
+  const list = isRecord(data) ? data['rehearsals'] : undefined;
+  if (!Array.isArray(list)) return undefined;
+  const read = list.map(parseRehearsal);
+  const rehearsals = read.filter((one) => one !== undefined);
+  return rehearsals.length === read.length ? { rehearsals } : undefined;
+}
+
+export function underWayKeeper(area?: Area): Keeper<UnderWay> {
+  return keeper({
+    ...{ name: 'rehearsal', version: 1, parse: parseUnderWay },
+    empty: { rehearsal: null },
+    area,
+  });
+}
+
+export function pastKeeper(area?: Area): Keeper<Past> {
+  return keeper({
+    ...{ name: 'rehearsals-past', version: 1, parse: parsePast },
+    empty: { rehearsals: [] },
+    area,
+  });
+}
+
+/** With this one in its place, and no more than are remembered. */
+export const withPast = ({ rehearsals }: Past, one: Rehearsal): Past => ({
+  rehearsals: [one, ...rehearsals.filter(({ begun }) => begun !== one.begun)]
+    .sort((a, b) => b.begun - a.begun)
+    .slice(0, MOST_PAST),
+});
