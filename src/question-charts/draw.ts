@@ -15,6 +15,8 @@ const HEIGHT = 226;
 const FRAME = { left: 46, right: 318, top: 26, bottom: 178 } as const;
 /** Letters this close above each other would touch. */
 const LETTER = 15;
+/** Two lines that end closer than this have their letters elsewhere; of three, two are near each other everywhere. */
+const ENDS = 10;
 
 type Line = Recipe['lines'][number];
 const noNumbers = (key: string): never => {
@@ -51,7 +53,7 @@ export function drawChart({ about, x, y, lines, tableAt }: Recipe): ChartPicture
   const sx = placeAxis(asAxis(x), 'si', across).place;
   const sy = placeAxis(asAxis(y), 'si', up).place;
   const letters = lines.map((_, i) => (lines.length === 1 ? '' : words.letter(i)));
-  const ends = apart(lines.map((line) => sy(line.at(-1)?.[1] ?? 0)));
+  const places = letterPlaces(lines.map((line) => line.map(([at, value]) => [sx(at), sy(value)])));
   return {
     about: readPassage(about, noNumbers),
     ...{ width: WIDTH, height: HEIGHT, ...FRAME },
@@ -65,8 +67,7 @@ export function drawChart({ about, x, y, lines, tableAt }: Recipe): ChartPicture
         sy,
       ),
       letter: letters[i] ?? '',
-      x: Math.round(sx(line.at(-1)?.[0] ?? 0)) + 5,
-      y: ends[i] ?? 0,
+      ...places[i],
     })),
     head: [x.label, ...letters.map((letter) => (letter === '' ? y.label : words.line(letter)))],
     rows: tableAt.map((at) => [
@@ -76,13 +77,35 @@ export function drawChart({ about, x, y, lines, tableAt }: Recipe): ChartPicture
   };
 }
 
-/** Heights of letters, moved off each other from the top down. */
+type Place = readonly [x: number, y: number];
+
+/** Where the letters stand: behind the ends of the lines, or, of two that end together, where they are farthest apart. */
+function letterPlaces(lines: readonly (readonly Place[])[]): readonly { x: number; y: number }[] {
+  const at = (place: number): readonly Place[] => lines.map((line) => line.at(place) ?? [0, 0]);
+  const gap = (place: number): number => {
+    const heights = at(place)
+      .map(([, y]) => y)
+      .sort((a, b) => a - b);
+    return Math.min(...heights.slice(1).map((y, i) => y - (heights[i] ?? 0)));
+  };
+  if (lines.length !== 2 || gap(-1) >= ENDS) {
+    const heights = apart(at(-1).map(([, y]) => y));
+    return at(-1).map(([x], i) => ({ x: Math.round(x) + 5, y: (heights[i] ?? 0) + 4 }));
+  }
+  const count = lines[0]?.length ?? 0;
+  const widest = Array.from({ length: count }, (_, place) => place).reduce((best, place) =>
+    gap(place) > gap(best) ? place : best,
+  );
+  return at(widest).map(([x, y]) => ({ x: Math.round(x) + 4, y: Math.round(y) - 6 }));
+}
+
+/** Heights moved off each other from the top down. */
 function apart(heights: readonly number[]): readonly number[] {
   const placed = new Map<number, number>();
   let last = Number.NEGATIVE_INFINITY;
   for (const [i, height] of [...heights.entries()].sort(([, a], [, b]) => a - b)) {
     last = Math.max(height, last + LETTER);
-    placed.set(i, Math.round(last) + 4);
+    placed.set(i, Math.round(last));
   }
   return heights.map((_, i) => placed.get(i) ?? 0);
 }

@@ -74,6 +74,6 @@ export const fluids = {
     x: { label: words.minutes, quantity: 'minutes', min: 0, max: LONGEST_MIN },
     y: { label: words.temperature, quantity: 'temperature', min: 0, max: 140 },
     lines: [driven('idling'), driven('gentle'), driven('pulling')],
-    tableAt: [0, 15, 30, 45, LONGEST_MIN],
+    tableAt: [5, 15, 30, 45, LONGEST_MIN],
   }),
 } satisfies Record<string, () => Recipe>;

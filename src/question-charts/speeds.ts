@@ -14,7 +14,7 @@ const time: AxisAsked = {
   max: LONGEST_S,
 };
 const speed: AxisAsked = { label: words.turbine, quantity: 'speed', min: 0, max: 800 };
-const common = { x: time, y: speed, tableAt: [0, 0.5, 1, 1.5, 2, LONGEST_S] } as const;
+const common = { x: time, y: speed, tableAt: [0.5, 1, 1.5, 2, LONGEST_S] } as const;
 const stopTest = testOf('stopTime.drive.hot') as NumericTest;
 
 /** Every so many points of a trace, from an instant on. */
@@ -76,7 +76,7 @@ export const speeds = {
     x: { ...time, label: words.afterBrake, max: TAKE_OFF_S },
     y: { ...speed, label: words.slip, max: 100 },
     about: words.takeOff,
-    tableAt: [0, 1, 2, 3, TAKE_OFF_S],
+    tableAt: [0.5, 1, 2, 3, TAKE_OFF_S],
     lines: [takeOff(makeCar({})), takeOff(makeCar({ crackMm: 0.2 }))],
   }),
 } satisfies Record<string, () => Recipe>;
