@@ -6,17 +6,13 @@ import { drawRehearsal } from '../../quiz/rehearsal/draw.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import type { Rehearsal } from '../../storage/rehearsals.ts';
 import type { Loaded } from '../load.ts';
-import { asking, type Play } from './asking.ts';
+import { asking, type Needs } from './asking.ts';
 import { stopwatch } from './clock.ts';
 import { keeping, type Device } from './keeping.ts';
 import { BEFORE, type View } from './view.ts';
 
-export type { Play };
-
-export interface Surroundings extends Device {
+export interface Surroundings extends Device, Needs {
   readonly loadIndex: () => Promise<Loaded<BankIndex>>;
-  readonly loadPlay: () => Promise<Play>;
-  readonly base: string;
 }
 
 /** The clock is written down at least so often [s]. */
