@@ -1,8 +1,10 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { listOf } from '../../quantity/lists.ts';
 import type { Standing } from '../../quiz/rehearsal/standing.ts';
 import { Clock } from './Clock.tsx';
 import type { RehearsalModel } from './model.ts';
 import { words } from './play-words.en.ts';
+import { runsOf } from './runs.ts';
 
 const markOf: Readonly<Record<Standing, 'answered' | 'half' | 'open'>> = {
   answered: 'answered',
@@ -104,24 +106,30 @@ function HandIn({ model, notYet }: HandInProps) {
   const { handIn } = words;
   const standings = model.standings.value;
   const items = model.rehearsal.value?.items ?? [];
-  const placesOf = (is: (at: number) => boolean): readonly string[] =>
-    items.flatMap((_, at) => (is(at) ? [String(at + 1)] : []));
-  const missing = (['open', 'unsure', 'unread'] as const).flatMap((standing) => {
-    const places = placesOf((at) => standings[at] === standing);
-    return places.length === 0 ? [] : [handIn[standing](places)];
-  });
-  const flagged = placesOf((at) => items[at]?.flagged === true);
+  const told = (
+    sentence: (p: { count: string; places: string }) => string,
+    is: (at: number) => boolean,
+  ): readonly string[] => {
+    const places = items.flatMap((_, at) => (is(at) ? [at + 1] : []));
+    if (places.length === 0) return [];
+    const printed = runsOf(places).map(([first, last]) =>
+      first === last ? String(first) : handIn.run({ first: String(first), last: String(last) }),
+    );
+    return [sentence({ count: String(places.length), places: listOf(printed) })];
+  };
+  const missing = (['open', 'unsure', 'unread'] as const).flatMap((standing) =>
+    told(handIn[standing], (at) => standings[at] === standing),
+  );
+  const flagged = told(handIn.flagged, (at) => items[at]?.flagged === true);
   return (
     <section class="rehearsal-hand-in">
       <h3 ref={head} tabIndex={-1}>
         {handIn.head}
       </h3>
-      {missing.length === 0 ? (
-        <p>{handIn.complete}</p>
-      ) : (
-        missing.map((sentence) => <p key={sentence}>{sentence}</p>)
-      )}
-      {flagged.length > 0 && <p>{handIn.flagged(flagged)}</p>}
+      {missing.length === 0 && <p>{handIn.complete}</p>}
+      {[...missing, ...flagged].map((sentence) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
       <p>{handIn.final}</p>
       <div class="retrieval-row">
         <button type="button" class="act" onClick={() => void model.handIn()}>

@@ -52,12 +52,12 @@ function Sum({ one: { items, seconds, timed, ended, begun } }: { readonly one: R
   const right = items.filter((item) => item.result === 'right').length;
   const open = items.filter((item) => item.result === undefined).length;
   const minutes = Math.round(seconds / 60);
+  const ran = seconds < 60 ? result.ranShort : result.ran({ minutes: String(minutes) });
   return (
     <p>
       <strong>{result.right({ right: String(right), asked: String(items.length) })}</strong>{' '}
       {open > 0 && `${result.open({ open: String(open) })} `}
-      {timed ? result.ran({ minutes: String(minutes) }) : result.off}{' '}
-      {result.of({ date: dateAndTimeOf(ended ?? begun) })}
+      {timed ? ran : result.off} {result.of({ date: dateAndTimeOf(ended ?? begun) })}
     </p>
   );
 }
@@ -65,28 +65,29 @@ function Sum({ one: { items, seconds, timed, ended, begun } }: { readonly one: R
 function Areas({ items }: { readonly items: readonly Rehearsed[] }) {
   return (
     <section>
-      <h3>{result.areas}</h3>
-      <table>
-        <thead>
-          <tr>
-            {[result.area, result.asked, result.rightHead, result.openHead].map((head) => (
-              <th key={head} scope="col">
-                {head}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {scoreByArea(items).map(({ area, asked, right, open }) => (
-            <tr key={area}>
-              <th scope="row">{named.areas[area]}</th>
-              <td>{asked}</td>
-              <td>{right}</td>
-              <td>{open}</td>
+      <h3 id="rehearsal-areas">{result.areas}</h3>
+      <div class="table-wide" role="region" aria-labelledby="rehearsal-areas" tabIndex={0}>
+        <table>
+          <thead>
+            <tr>
+              {[result.area, result.rightHead, result.openHead].map((head) => (
+                <th key={head} scope="col">
+                  {head}
+                </th>
+              ))}
             </tr>
-          ))}
-        </tbody>
-      </table>
+          </thead>
+          <tbody>
+            {scoreByArea(items).map(({ area, asked, right, open }) => (
+              <tr key={area}>
+                <th scope="row">{named.areas[area]}</th>
+                <td>{result.rightOf({ right: String(right), asked: String(asked) })}</td>
+                <td>{open}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
       <p class="muted">{result.few}</p>
     </section>
   );
@@ -130,8 +131,10 @@ function Sure({ items }: { readonly items: readonly RehearsalItem[] }) {
   const allRight = items.every((item) => item.result === 'right');
   return (
     <section>
-      <h3>{result.sure}</h3>
-      <Sureness calibration={calibration} />
+      <h3 id="rehearsal-sure">{result.sure}</h3>
+      <div class="table-wide" role="region" aria-labelledby="rehearsal-sure" tabIndex={0}>
+        <Sureness calibration={calibration} />
+      </div>
       <p>{judgement(calibration, allRight)}</p>
     </section>
   );

@@ -26,8 +26,7 @@ export const words = {
   mix: {
     title: 'What it is made of',
     own: 'This mix is a proposal of ours. It copies no examination, and a good result here promises nothing about one.',
-    area: 'Area',
-    questions: 'Questions',
+    line: (p: { area: string; questions: string }) => `${p.area}: ${p.questions}`,
     next: 'The next rehearsal takes other questions. Those that you rehearsed lately come last.',
   },
   private: 'Your answers stay on this device. Nothing is sent.',

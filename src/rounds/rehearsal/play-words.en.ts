@@ -1,14 +1,9 @@
 import { languages } from '../../language/languages.ts';
-import { listOf, plural } from '../../quantity/lists.ts';
+import { plural } from '../../quantity/lists.ts';
 
 const { locale } = languages.en;
 const count = (number: string, one: string, other: string): string =>
   plural(Number(number), { one, other }, locale);
-/** "question 3", "questions 3, 17, and 44". */
-const named = (places: readonly string[]): string =>
-  places.length === 1 ? `Question ${places[0] ?? ''}` : `Questions ${listOf(places)}`;
-const counts = (places: readonly string[]): string => (places.length === 1 ? 'counts' : 'count');
-
 /** While a rehearsal is under way, and of its result. */
 export const words = {
   asking: (p: { place: string; of: string }) => `Question ${p.place} of ${p.of}`,
@@ -56,14 +51,32 @@ export const words = {
     ask: 'Hand in',
     head: 'Hand in now?',
     complete: 'Every question is answered.',
-    open: (places: readonly string[]) =>
-      `${named(places)} ${places.length === 1 ? 'is' : 'are'} open and ${counts(places)} as not right.`,
-    unsure: (places: readonly string[]) =>
-      `${named(places)} ${places.length === 1 ? 'does' : 'do'} not say how sure you are, and ${counts(places)} as open until then.`,
-    unread: (places: readonly string[]) =>
-      `${named(places)} ${places.length === 1 ? 'has' : 'have'} an answer that cannot be read, which ${counts(places)} as open.`,
-    flagged: (places: readonly string[]) =>
-      `${named(places)} ${places.length === 1 ? 'is' : 'are'} still flagged.`,
+    /** Places that follow each other, in a list of places. */
+    run: (p: { first: string; last: string }) => `${p.first} to ${p.last}`,
+    open: (p: { count: string; places: string }) =>
+      count(
+        p.count,
+        `Question ${p.places} is open and counts as not right.`,
+        `Questions ${p.places} are open and count as not right.`,
+      ),
+    unsure: (p: { count: string; places: string }) =>
+      count(
+        p.count,
+        `Question ${p.places} does not say how sure you are, and counts as open until it does.`,
+        `Questions ${p.places} do not say how sure you are, and count as open until they do.`,
+      ),
+    unread: (p: { count: string; places: string }) =>
+      count(
+        p.count,
+        `Question ${p.places} has an answer that cannot be read, and counts as open.`,
+        `Questions ${p.places} have answers that cannot be read, and count as open.`,
+      ),
+    flagged: (p: { count: string; places: string }) =>
+      count(
+        p.count,
+        `Question ${p.places} is still flagged.`,
+        `Questions ${p.places} are still flagged.`,
+      ),
     final: 'Nothing can be changed after that.',
     yes: 'Hand it in',
     no: 'Not yet',
@@ -80,12 +93,13 @@ export const words = {
       ),
     ran: (p: { minutes: string }) =>
       count(p.minutes, 'The clock ran for 1 minute.', 'The clock ran for # minutes.'),
+    ranShort: 'The clock ran for less than a minute.',
     off: 'The clock was off at the end.',
     areas: 'Area by area',
     few: 'So few questions an area say where to look. They do not say how good you are.',
     area: 'Area',
-    asked: 'Asked',
     rightHead: 'Right',
+    rightOf: (p: { right: string; asked: string }) => `${p.right} of ${p.asked}`,
     openHead: 'Open',
     readNext: 'Read this next',
     weak: 'The weakest area stands first. An area is listed if more than one question in four was not right.',
