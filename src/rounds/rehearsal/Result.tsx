@@ -43,6 +43,7 @@ export function Result({ model, begun }: ResultProps) {
           {result.toStart}
         </a>
       </div>
+      <p class="print-only">{result.onScreen}</p>
       <Told model={model} one={one} />
     </div>
   );

@@ -313,6 +313,35 @@ describe('what can go wrong', () => {
   });
 });
 
+test('the first question is on show while the others are on their way, and one that is gone to is fetched', async () => {
+  const { visit, around } = device();
+  const waiting: (() => void)[] = [];
+  const model = await visit({
+    loadPlay: async () => {
+      const play = await around.loadPlay();
+      return {
+        ...play,
+        loadSets: async (base, lessons) => {
+          // All but a single lesson has to wait until the test lets it come.
+          if (lessons.length > 1) await new Promise<void>((come) => waiting.push(come));
+          return play.loadSets(base, lessons);
+        },
+      };
+    },
+  });
+  const begun = model.begin();
+  await expect.poll(() => model.view.value.at).toBe('question');
+  expect(model.questions.value.size).toBe(8);
+  const other = model.rehearsal.value?.items.findIndex(({ id }) => !model.questions.value.has(id));
+  model.goTo(other ?? 0);
+  await expect.poll(() => model.rehearsal.value?.place).toBe(other);
+  expect(model.player.value?.question.value?.id).toBe(model.rehearsal.value?.items[other ?? 0]?.id);
+  for (const come of waiting) come();
+  await begun;
+  expect(model.questions.value.size).toBe(24);
+  expect(model.rehearsal.value?.place).toBe(other);
+});
+
 describe('two tabs', () => {
   test('keep each other’s answers', async () => {
     const { visit } = device();
