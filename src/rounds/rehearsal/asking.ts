@@ -1,10 +1,9 @@
 /** The question on show, and how each of the fifty stands. */
-import { computed, effect, signal, untracked } from '@preact/signals';
+import { computed, effect, signal, untracked, type ReadonlySignal } from '@preact/signals';
 import type { Asked } from '../../quiz/asked.ts';
 import type { Standing } from '../../quiz/rehearsal/standing.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import type { RehearsalItem } from '../../storage/rehearsals.ts';
-import { units } from '../../ui/units-signal.ts';
 import type { RetrievalModel } from '../../widgets/retrieval/model.ts';
 import type { Miss } from '../load.ts';
 import type { Keeping } from './keeping.ts';
@@ -16,14 +15,19 @@ export type Play = Pick<
   'retrievalModel' | 'loadSets' | 'standingOf' | 'gradedAgain' | 'resultOf' | 'isBlank' | 'answer'
 >;
 
-interface Needs {
+export interface Needs {
   /** Rejects if it cannot be had. */
   readonly loadPlay: () => Promise<Play>;
+  /** What the page shows. */
+  readonly units: ReadonlySignal<UnitSystem>;
   /** The folder that the site stands in. */
   readonly base: string;
 }
 
-export function asking({ rehearsal, change, changeItem }: Keeping, { loadPlay, base }: Needs) {
+export function asking(
+  { rehearsal, change, changeItem }: Keeping,
+  { loadPlay, units, base }: Needs,
+) {
   const miss = signal<Miss | undefined>(undefined);
   const loading = signal(false);
   const play = signal<Play | undefined>(undefined);

@@ -6,17 +6,13 @@ import { drawRehearsal } from '../../quiz/rehearsal/draw.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import type { Rehearsal } from '../../storage/rehearsals.ts';
 import type { Loaded } from '../load.ts';
-import { asking, type Play } from './asking.ts';
+import { asking, type Needs } from './asking.ts';
 import { stopwatch } from './clock.ts';
 import { keeping, type Device } from './keeping.ts';
 import { BEFORE, type View } from './view.ts';
 
-export type { Play };
-
-export interface Surroundings extends Device {
+export interface Surroundings extends Device, Needs {
   readonly loadIndex: () => Promise<Loaded<BankIndex>>;
-  readonly loadPlay: () => Promise<Play>;
-  readonly base: string;
 }
 
 /** The clock is written down at least so often [s]. */
@@ -68,14 +64,43 @@ export function rehearsalModel(around: Surroundings) {
     const { items, place } = rehearsal.peek() ?? { items: [], place: 0 };
     const left = items.filter(({ id }) => has.has(id));
     if (left.length === items.length) return;
-    if (left.length === 0) drop();
+    if (left.length === 0) {
+      drop();
+      return;
+    }
+    const before = items.slice(0, place).filter(({ id }) => has.has(id)).length;
+    const at = Math.min(before, left.length - 1);
+    asks.putAway();
+    kept.change((one) => ({ ...one, place: at, items: one.items.filter(({ id }) => has.has(id)) }));
+    asks.goTo(at);
+  }
+
+  /** Puts a question on show, which may have to come first. */
+  async function go(place: number): Promise<void> {
+    const item = rehearsal.peek()?.items[place];
+    if (item === undefined) return;
+    const has = (): boolean => asks.questions.peek().has(item.id);
+    if (!has() && !(await asks.need([item]))) view.value = BEFORE;
+    else if (has()) {
+      asks.goTo(place);
+      if (rehearsal.peek() !== undefined) view.value = { at: 'question' };
+    }
+  }
+
+  async function showQuestions(to: View): Promise<void> {
+    const { items, place } = rehearsal.peek() ?? { items: [], place: 0 };
+    const isOn = (): boolean => asks.player.peek() !== undefined;
+    if (items.length === 0) view.value = BEFORE;
+    // Back from the list: everything is there already.
+    else if (to.at === 'question' && isOn()) view.value = to;
     else {
-      const at = Math.min(place, left.length - 1);
-      kept.change((one) => ({
-        ...one,
-        place: at,
-        items: one.items.filter(({ id }) => has.has(id)),
-      }));
+      // The question is read while the others are on their way.
+      if (to.at === 'question') await go(place);
+      const came = await asks.need(items);
+      if (came) withoutGone();
+      if (to.at === 'question' && isOn()) return;
+      if (came && !isOn()) asks.goTo(rehearsal.peek()?.place ?? 0);
+      view.value = came && isOn() ? to : BEFORE;
     }
   }
 
@@ -97,17 +122,7 @@ export function rehearsalModel(around: Surroundings) {
     if (to.at === 'before' || to.at === 'result') rest();
     if (to.at === 'before') view.value = to;
     else if (to.at === 'result') await showResult(to);
-    else {
-      const one = rehearsal.peek();
-      if (one === undefined || !(await asks.need(one.items))) view.value = BEFORE;
-      else {
-        withoutGone();
-        const now = rehearsal.peek();
-        if (now === undefined) return;
-        if (asks.player.peek() === undefined) asks.goTo(now.place);
-        if (rehearsal.peek() !== undefined) view.value = to;
-      }
-    }
+    else await showQuestions(to);
   }
 
   return {
@@ -137,16 +152,15 @@ export function rehearsalModel(around: Surroundings) {
       await show({ at: 'question' });
     },
     bringBack: kept.bringBack,
-    goTo: (place: number): void => {
-      asks.goTo(place);
-      if (rehearsal.peek() !== undefined) view.value = { at: 'question' };
-    },
+    goTo: (place: number): void => void go(place),
     /** To the next question, or to all of them after the last. False when the answer cannot stand like this. */
     onward: (system: UnitSystem): boolean => {
       const now = rehearsal.peek();
       if (now === undefined || !asks.mayLeave(system)) return false;
-      if (now.place + 1 < now.items.length) asks.goTo(now.place + 1);
-      else view.value = { at: 'all' };
+      if (now.place + 1 < now.items.length) void go(now.place + 1);
+      else if (now.items.every(({ id }) => asks.questions.peek().has(id)))
+        view.value = { at: 'all' };
+      else void show({ at: 'all' });
       return true;
     },
     flag: (): void =>

@@ -4,3 +4,7 @@ export { resultOf } from '../../quiz/result.ts';
 export { answer } from '../../quiz/session.ts';
 export { retrievalModel } from '../../widgets/retrieval/model.ts';
 export { loadSets } from '../load-sets.ts';
+export { Asking } from './Asking.tsx';
+export { headOf } from './head-of.ts';
+export { Overview } from './Overview.tsx';
+export { Result } from './Result.tsx';

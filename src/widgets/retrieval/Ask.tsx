@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import type { Asked } from '../../quiz/asked.ts';
 import { certainties } from '../../quiz/certainty.ts';
@@ -15,10 +16,12 @@ interface AskProps {
   readonly id: string;
   /** What the second button says: it leaves the questions, and they wait. */
   readonly leave?: string;
+  /** What stands at the foot in place of Check and leave. */
+  readonly row?: ComponentChildren;
 }
 
 /** One question: answer, then certainty, then check. A form, so that Enter works and the browser does the keyboard. */
-export function Ask({ model, asked, id, leave = words.uncover }: AskProps) {
+export function Ask({ model, asked, id, leave = words.uncover, row }: AskProps) {
   const complaint = model.complaint.value;
   useEffect(() => preloadForms(model.session.peek()?.questions ?? []), [model]);
   const at = (place: 'answer' | 'certainty'): string | undefined =>
@@ -92,12 +95,16 @@ export function Ask({ model, asked, id, leave = words.uncover }: AskProps) {
       </div>
 
       <div class="retrieval-row">
-        <button type="submit" class="act">
-          {words.check}
-        </button>
-        <button type="button" class="quiet" onClick={model.uncover}>
-          {leave}
-        </button>
+        {row ?? (
+          <>
+            <button type="submit" class="act">
+              {words.check}
+            </button>
+            <button type="button" class="quiet" onClick={model.uncover}>
+              {leave}
+            </button>
+          </>
+        )}
       </div>
     </form>
   );

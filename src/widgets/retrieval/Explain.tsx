@@ -11,47 +11,64 @@ function tag({ correct, taken }: Explained, typed: boolean): string {
   return taken ? tags.chosen : tags.fitsNot;
 }
 
+/** Whether it was right, what was typed, and what it earned. */
+export function Verdict({ outcome, given }: Pick<SessionAnswer, 'outcome' | 'given'>) {
+  return (
+    <p class="retrieval-verdict">
+      <strong>{outcome.verdict}</strong>{' '}
+      {given.kind === 'typed' && `${words.wrote(given.text.trim())} `}
+      <span class="retrieval-marks">
+        {words.marks(
+          words.howSure[outcome.certainty],
+          `${outcome.marks < 0 ? '−' : ''}${Math.abs(outcome.marks)}`,
+          Math.abs(outcome.marks),
+        )}
+      </span>
+    </p>
+  );
+}
+
+interface ReasonsProps {
+  readonly explained: readonly Explained[];
+  readonly typed: boolean;
+}
+
 /** Every option with its reason, whatever was answered. */
+export function Reasons({ explained, typed }: ReasonsProps) {
+  return (
+    <ul class="retrieval-reasons">
+      {explained.map((e) => (
+        <li key={e.id} class={e.correct ? 'fits' : undefined}>
+          <p class="retrieval-option">
+            <span class="retrieval-tag">
+              {e.note === undefined ? tag(e, typed) : <WordsText words={e.note} />}
+            </span>{' '}
+            <strong>
+              <WordsText words={e.words} />
+            </strong>
+          </p>
+          <p>
+            <WordsText words={e.why} />
+          </p>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
 export function Explain({
   model,
-  answer,
+  answer: { outcome, given },
   leave = words.uncover,
 }: {
   readonly model: RetrievalModel;
   readonly answer: SessionAnswer;
   readonly leave?: string;
 }) {
-  const { outcome, given } = answer;
-  const typed = given.kind === 'typed';
   return (
     <div class="retrieval-answer">
-      <p class="retrieval-verdict">
-        <strong>{outcome.verdict}</strong> {typed && `${words.wrote(given.text.trim())} `}
-        <span class="retrieval-marks">
-          {words.marks(
-            words.howSure[outcome.certainty],
-            `${outcome.marks < 0 ? '−' : ''}${Math.abs(outcome.marks)}`,
-            Math.abs(outcome.marks),
-          )}
-        </span>
-      </p>
-      <ul class="retrieval-reasons">
-        {outcome.explained.map((e) => (
-          <li key={e.id} class={e.correct ? 'fits' : undefined}>
-            <p class="retrieval-option">
-              <span class="retrieval-tag">
-                {e.note === undefined ? tag(e, typed) : <WordsText words={e.note} />}
-              </span>{' '}
-              <strong>
-                <WordsText words={e.words} />
-              </strong>
-            </p>
-            <p>
-              <WordsText words={e.why} />
-            </p>
-          </li>
-        ))}
-      </ul>
+      <Verdict outcome={outcome} given={given} />
+      <Reasons explained={outcome.explained} typed={given.kind === 'typed'} />
       <div class="retrieval-row">
         <button type="button" class="act" onClick={model.next}>
           {model.place.value >= model.count ? words.toEnd : words.next}

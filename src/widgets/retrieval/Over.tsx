@@ -1,5 +1,6 @@
 import type { Summary } from '../../quiz/session.ts';
 import { words } from './player/words.en.ts';
+import { judgement, Sureness } from './Sureness.tsx';
 
 interface OverProps {
   readonly summary: Summary;
@@ -21,27 +22,9 @@ export function Over({ summary, objectives }: OverProps) {
           marks < 0 ? `−${Math.abs(marks)}` : String(marks),
           String(best),
         )}{' '}
-        {judgement(summary)}
+        {judgement(calibration, again.length === 0)}
       </p>
-      <table>
-        <caption>{words.table}</caption>
-        <thead>
-          <tr>
-            <th scope="col">{words.said}</th>
-            <th scope="col">{words.times}</th>
-            <th scope="col">{words.right}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {calibration.map((row) => (
-            <tr key={row.certainty}>
-              <th scope="row">{words.howSure[row.certainty]}</th>
-              <td>{row.said}</td>
-              <td>{row.said === 0 ? words.notUsed : row.right}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <Sureness calibration={calibration} />
       {weak.length > 0 && (
         <>
           <h3>{words.again}</h3>
@@ -54,17 +37,4 @@ export function Over({ summary, objectives }: OverProps) {
       )}
     </div>
   );
-}
-
-function judgement({ calibration, again }: Summary): string {
-  const certain = calibration.find((c) => c.certainty === 3);
-  const guessed = calibration.find((c) => c.certainty === 1);
-  const wrong = (certain?.said ?? 0) - (certain?.right ?? 0);
-  if (wrong > 0) {
-    return words.certainAndWrong(wrong);
-  }
-  if (guessed !== undefined && guessed.said > 0 && guessed.right === guessed.said) {
-    return words.rightGuesses;
-  }
-  return again.length === 0 ? words.nothingWrong : words.knewDoubt;
 }

@@ -1,4 +1,6 @@
 /** A device with a clock that the test turns, and what it keeps; a bank of 24 questions in three lessons. */
+import { signal } from '@preact/signals';
+import type { UnitSystem } from '../../../src/quantity/unit-system.ts';
 import type { QuestionSet } from '../../../src/quiz/question-set.ts';
 import { areas } from '../../../src/quiz/rehearsal/blueprint.ts';
 import * as play from '../../../src/rounds/rehearsal/play.ts';
@@ -31,6 +33,7 @@ const index = {
 
 export function device() {
   const area = fakeArea();
+  const units = signal<UnitSystem>('us');
   const answers: { n: number; at: number; clockSetBack: boolean; answer: RetrievalAnswer }[] = [];
   const state = {
     now: Date.parse('2026-11-29T09:00:00Z'),
@@ -54,6 +57,7 @@ export function device() {
         loadSets: (_base, lessons) =>
           Promise.resolve({ got: sets.filter(({ lesson }) => lessons.includes(lesson)) }),
       }),
+    units,
     base: '/',
   };
   const visit = async (over: Partial<Surroundings> = {}) => {
@@ -61,7 +65,7 @@ export function device() {
     await model.look();
     return model;
   };
-  return { area, answers, state, around, visit };
+  return { area, answers, state, units, around, visit };
 }
 export type Visit = Awaited<ReturnType<ReturnType<typeof device>['visit']>>;
 

@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { units } from '../../../src/ui/units-signal.ts';
 import { answerAll, device, putDown, sets, type Visit } from './device.ts';
 
 const order = ({ rehearsal }: Visit) => rehearsal.value?.items.map(({ id }) => id);
@@ -205,25 +204,19 @@ describe('an answer', () => {
 });
 
 test('a number means what it meant when the units are switched before it is seen again', async () => {
-  const { visit } = device();
+  const { visit, units } = device();
   const model = await visit();
   await model.begin();
   const at = model.rehearsal.value?.items.findIndex(({ id }) => id.endsWith('-7')) ?? -1;
-  const before = units.peek();
-  try {
-    units.value = 'us';
-    model.goTo(at);
-    model.player.value?.type('60');
-    model.goTo(at === 0 ? 1 : 0);
-    units.value = 'si';
-    model.goTo(at);
-    expect(model.player.value?.typed.value).toBe('60 psi');
-    // On show, what is typed is read as the field says it.
-    model.player.value?.type('60');
-    expect(model.rehearsal.value?.items[at]?.given).toMatchObject({ system: 'si', text: '60' });
-  } finally {
-    units.value = before;
-  }
+  model.goTo(at);
+  model.player.value?.type('60');
+  model.goTo(at === 0 ? 1 : 0);
+  units.value = 'si';
+  model.goTo(at);
+  expect(model.player.value?.typed.value).toBe('60 psi');
+  // On show, what is typed is read as the field says it.
+  model.player.value?.type('60');
+  expect(model.rehearsal.value?.items[at]?.given).toMatchObject({ system: 'si', text: '60' });
 });
 
 describe('what can go wrong', () => {
@@ -318,6 +311,35 @@ describe('what can go wrong', () => {
     await cut.show({ at: 'question' });
     expect([cut.miss.value, cut.view.value.at]).toEqual(['foreign', 'before']);
   });
+});
+
+test('the first question is on show while the others are on their way, and one that is gone to is fetched', async () => {
+  const { visit, around } = device();
+  const waiting: (() => void)[] = [];
+  const model = await visit({
+    loadPlay: async () => {
+      const play = await around.loadPlay();
+      return {
+        ...play,
+        loadSets: async (base, lessons) => {
+          // All but a single lesson has to wait until the test lets it come.
+          if (lessons.length > 1) await new Promise<void>((come) => waiting.push(come));
+          return play.loadSets(base, lessons);
+        },
+      };
+    },
+  });
+  const begun = model.begin();
+  await expect.poll(() => model.view.value.at).toBe('question');
+  expect(model.questions.value.size).toBe(8);
+  const other = model.rehearsal.value?.items.findIndex(({ id }) => !model.questions.value.has(id));
+  model.goTo(other ?? 0);
+  await expect.poll(() => model.rehearsal.value?.place).toBe(other);
+  expect(model.player.value?.question.value?.id).toBe(model.rehearsal.value?.items[other ?? 0]?.id);
+  for (const come of waiting) come();
+  await begun;
+  expect(model.questions.value.size).toBe(24);
+  expect(model.rehearsal.value?.place).toBe(other);
 });
 
 describe('two tabs', () => {
