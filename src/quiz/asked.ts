@@ -27,6 +27,8 @@ interface AskedCommon {
   readonly unseen: boolean;
   readonly stem: Passage;
   readonly source: string;
+  /** Which of its variants this is, where the question varies. */
+  readonly variant?: string | undefined;
 }
 
 export interface AskedChoice extends AskedCommon {
@@ -55,6 +57,8 @@ export interface AskedNumber extends AskedCommon {
 }
 
 export type Asked = AskedChoice | AskedNumber;
+/** A question in the first of its variants, with the rest of them where it varies. */
+export type Varied = Asked & { readonly others?: readonly Asked[] };
 
 /** A passage as one reader sees it. */
 export function passageText(passage: Passage, system: UnitSystem): string {

@@ -4,7 +4,8 @@
  * of it is used.
  */
 import * as z from 'zod/mini';
-import type { Asked, AskedChoice, AskedNumber } from './asked.ts';
+import type { AskedChoice, AskedNumber, Varied } from './asked.ts';
+import { changesOf, withChanges, type Changes } from './variants-sent.ts';
 import { quantityNames } from '../quantity/by-name.ts';
 import type { PrintedBoth } from '../quantity/print-both.ts';
 
@@ -15,19 +16,22 @@ export interface QuestionSet {
   /** Raised when the form changes: a page from before the change then says so instead of guessing. */
   readonly form: 1;
   readonly lesson: string;
-  readonly questions: readonly Asked[];
+  readonly questions: readonly Varied[];
   readonly objectives: readonly { readonly id: string; readonly text: string }[];
 }
 
 /** An amount as it travels: without its value before rounding, and as a string where both systems read alike. */
-function asSent(_key: string, value: unknown): unknown {
+function asSent(key: string, value: unknown): unknown {
+  if (key === 'others') return undefined;
   if (typeof value !== 'object' || value === null || !('amount' in value)) return value;
   const { si, us } = value as PrintedBoth;
   return si === us ? si : { si, us };
 }
 
-/** The set as it travels. */
-export const writeQuestionSet = (set: QuestionSet): string => JSON.stringify(set, asSent);
+/** The set as it travels: of a variant only what the first has otherwise. */
+export function writeQuestionSet(set: QuestionSet): string {
+  return JSON.stringify({ ...set, variants: changesOf(set.questions) }, asSent);
+}
 
 const text = z.string().check(z.minLength(1));
 const words = z
@@ -43,6 +47,7 @@ const common = {
   unseen: z.boolean(),
   stem: words,
   source: text,
+  variant: z.optional(text),
 };
 
 const option = z.strictObject({ id: text, words, correct: z.boolean(), why: words });
@@ -70,12 +75,15 @@ const number: z.ZodMiniType<AskedNumber> = z.strictObject({
   ),
 });
 
-const set: z.ZodMiniType<QuestionSet> = z.strictObject({
-  form: z.literal(1),
-  lesson: text,
-  questions: z.array(z.union([choice, number])).check(z.minLength(1)),
-  objectives: z.array(z.strictObject({ id: text, text })),
-});
+const question = z.union([choice, number]);
+const set: z.ZodMiniType<QuestionSet & { readonly variants?: Changes | undefined }> =
+  z.strictObject({
+    form: z.literal(1),
+    lesson: text,
+    questions: z.array(question).check(z.minLength(1)),
+    objectives: z.array(z.strictObject({ id: text, text })),
+    variants: z.optional(z.record(text, z.array(z.record(z.string(), z.unknown())))),
+  });
 
 /** Throws a sentence on anything but the questions of this lesson. */
 export function readQuestionSet(text: string, lesson: string): QuestionSet {
@@ -85,15 +93,19 @@ export function readQuestionSet(text: string, lesson: string): QuestionSet {
   } catch {
     throw new Error(`What arrived for the lesson "${lesson}" is not JSON.`);
   }
-  const read = z.safeParse(set, raw);
-  if (!read.success) {
-    const [first] = read.error.issues;
-    throw new Error(
-      `What arrived for the lesson "${lesson}" is no set of questions: ${first?.path.join('.') ?? ''} ${first?.code ?? ''}.`,
-    );
+  const { variants = {}, ...plain } = readAs(set, raw, lesson);
+  if (plain.lesson !== lesson) {
+    throw new Error(`The questions of "${plain.lesson}" arrived instead of "${lesson}".`);
   }
-  if (read.data.lesson !== lesson) {
-    throw new Error(`The questions of "${read.data.lesson}" arrived instead of "${lesson}".`);
-  }
-  return read.data;
+  const questions = withChanges(plain.questions, variants, (one) => readAs(question, one, lesson));
+  return { ...plain, questions };
+}
+
+function readAs<Read>(form: z.ZodMiniType<Read>, raw: unknown, lesson: string): Read {
+  const read = z.safeParse(form, raw);
+  if (read.success) return read.data;
+  const [first] = read.error.issues;
+  throw new Error(
+    `What arrived for the lesson "${lesson}" is no set of questions: ${first?.path.join('.') ?? ''} ${first?.code ?? ''}.`,
+  );
 }

@@ -94,6 +94,8 @@ const common = {
   lookAlikes: list('"lookAlikes"', id('A look-alike concept')).optional(),
   level: z.enum(levels, { error: 'The level is "recall", "apply" or "diagnose".' }),
   unseen: z.boolean({ error: '"unseen" is true (a setting the lesson never shows) or false.' }),
+  /** The family in src/variations that its numbers, and what is true in it, come from. */
+  varies: id('The family that a question varies by').optional(),
   stem: words('The stem', 15),
   /** A source id, "engine" (every number in it comes from the model), or these words. */
   source: z.union(
