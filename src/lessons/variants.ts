@@ -1,6 +1,6 @@
 /** Makes ordinary questions of one that varies, and shuts out the settings in which it would not be a good one. */
 import { isApart } from '../quiz/apart.ts';
-import type { Asked, Varied } from '../quiz/asked.ts';
+import { passageText, type Asked, type Varied } from '../quiz/asked.ts';
 import { resolveQuestion } from '../quiz/resolve.ts';
 import type { Question } from '../quiz/schema.ts';
 import { seedOf } from '../quiz/seeded-order.ts';
@@ -38,9 +38,16 @@ function draw(question: Question, varies: string): readonly Variant[] {
     const variation = variationOf(varies, setting);
     return variation && { setting, variation, question: inSetting(question, variation) };
   };
+  const read = new Set<string>();
   const keep = (setting: Setting): boolean => {
     const variant = make(setting);
-    return variant !== undefined && isApart(resolveQuestion(typed(variant.question), numberNamed));
+    if (variant === undefined) return false;
+    const asked = resolveQuestion(typed(variant.question), numberNamed);
+    // What the reader sees of a setting may be the same as of another: a sound car is sound, whatever it was spared.
+    const seen = passageText(asked.stem, 'si');
+    if (read.has(seen) || !isApart(asked)) return false;
+    read.add(seen);
+    return true;
   };
   const settings = drawSettings(familyNamed(varies), seedOf(question.id), VARIANTS, keep);
   if (settings.length < VARIANTS) {

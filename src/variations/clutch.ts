@@ -224,7 +224,7 @@ export const clutch = {
     };
   }),
   'which-command-holds': family(
-    { enough: ['low', 'middle', 'high'], box: BOXES, engine: steps(1100, 1900, 100) },
+    { enough: ['low', 'middle', 'high'], box: ['second'], engine: steps(1100, 1900, 100) },
     ({ enough, box, engine }) => {
       const torque = stalledTorque(engine, plantOf(box));
       const needed = kPaFor(torque, plantOf(box));

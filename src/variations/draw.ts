@@ -22,18 +22,20 @@ export function drawSettings(
   const parts = Object.entries(family.ranges);
   const kept = new Map<string, Setting>();
   const refused = new Set<string>();
+  const start = Math.floor(random() * 12);
   let refusals = 0;
   for (let tries = 0; kept.size < count && tries < TRIES; tries += 1) {
     const setting = Object.fromEntries(
       parts.map(([part, range], i) => {
         const inTurn = i === 0 && typeof range[0] === 'string' && refusals < PATIENCE;
-        const at = inTurn ? kept.size % range.length : Math.floor(random() * range.length);
+        const at = inTurn
+          ? (start + kept.size) % range.length
+          : Math.floor(random() * range.length);
         return [part, range[at] ?? 0];
       }),
     );
     const id = idOf(family, setting);
-    if (kept.has(id) || refused.has(id)) continue;
-    if (keep(setting)) {
+    if (!kept.has(id) && !refused.has(id) && keep(setting)) {
       kept.set(id, setting);
       refusals = 0;
     } else {

@@ -103,7 +103,10 @@ export const fluid = {
           cold: cSt(cold, 'fluid B, 40 °C'),
           hot: cSt(hot, 'fluid B, 100 °C'),
           thinner: times(cold / hot, 'fluid B gets thinner', {
-            'other-fluid': by('divide the numbers of the other fluid', spec.kv40CSt / spec.kv100CSt),
+            'other-fluid': by(
+              'divide the numbers of the other fluid',
+              spec.kv40CSt / spec.kv100CSt,
+            ),
             subtracted: by('take one number from the other', cold - hot),
             'upside-down': by('divide the hot number by the cold one', hot / cold),
           }),
@@ -297,9 +300,16 @@ export const fluid = {
           cold: degC(cold),
           hot: degC(hot),
           thinner: times(thinner, 'thinner'),
-          'sinks-cold': mm(is === 'sound' ? 0 : sinks, 'sinks in ten minutes, cold'),
-          'sinks-hot': mm(is === 'sound' ? 0 : sinks * grows, 'sinks in ten minutes, warm'),
-          'gap-hot': mm(sinks * thinner, 'what a gap would let it sink'),
+          'sinks-cold': entry(
+            'dimension',
+            is === 'sound' ? 0 : sinks,
+            'sinks in ten minutes, cold',
+          ),
+          'sinks-hot': entry(
+            'dimension',
+            is === 'sound' ? 0 : sinks * grows,
+            'sinks in ten minutes, warm',
+          ),
         },
         truth: { gap: is === 'gap', hole: is === 'hole', sound: is === 'sound' },
       };
@@ -335,18 +345,15 @@ export const fluid = {
       };
     },
   ),
-  'doubled-opening': family(
-    { oil: OIL_NAMES, leak: steps(0.2, 1.2, 0.1), wider: [2, 3] },
-    ({ leak, wider }) => ({
-      numbers: {
-        before: lmin(leak, 'before'),
-        wider: count(wider, 'times as high'),
-        cubed: count(wider ** 3, 'times the leak'),
-        leak: lmin(leak * wider ** 3, 'after', {
-          followed: by('let the leak follow the opening', leak * wider),
-          squared: by('square it, as for the area of a hole', leak * wider ** 2),
-        }),
-      },
-    }),
-  ),
+  'doubled-opening': family({ leak: steps(0.2, 1.2, 0.1), wider: [2, 3] }, ({ leak, wider }) => ({
+    numbers: {
+      before: lmin(leak, 'before'),
+      wider: count(wider, 'times as high'),
+      cubed: count(wider ** 3, 'times the leak'),
+      leak: lmin(leak * wider ** 3, 'after', {
+        followed: by('let the leak follow the opening', leak * wider),
+        squared: by('square it, as for the area of a hole', leak * wider ** 2),
+      }),
+    },
+  })),
 };

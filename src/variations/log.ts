@@ -137,7 +137,7 @@ export const log = {
   'slip-or-not': family(
     {
       found: ['sound', 'within', 'over'],
-      box: BOXES,
+      box: ['second'],
       gear: ['first', 'third'],
       output: steps(300, 1400, 20),
       slip: [0, 0, ...steps(40, 260, 10)],
