@@ -44,6 +44,14 @@ export const folders = [
     npm: false,
   },
   {
+    name: 'variations-ask-the-car',
+    comment:
+      'What a question that varies has in one setting is an answer of the car or the engine, like a number of the course; which of them are asked is drawn here, in what words is not known here.',
+    from: 'src/variations',
+    mayReach: ['src/engine', 'src/car', 'src/shop', 'src/numbers', 'src/quantity', 'src/quiz'],
+    npm: false,
+  },
+  {
     name: 'log-is-pure',
     comment:
       'What a scan log shows must be found without a page, in a worker and in Node alike; a kept library reads the separated values.',
@@ -287,6 +295,7 @@ export const folders = [
       'src/numbers',
       'src/question-cases',
       'src/question-charts',
+      'src/variations',
       'src/quantity',
       'src/quiz',
       'src/drawings',
@@ -345,7 +354,7 @@ export default {
       comment: 'The engine runs in the browser: no file system, no process.',
       severity: 'error',
       from: {
-        path: '^src/(engine|quantity|numbers|quiz|diagnosis|planner|own-sheet|log|measure|practice|charts|drawings|ui|storage|simulation|widgets)/',
+        path: '^src/(engine|quantity|numbers|variations|quiz|diagnosis|planner|own-sheet|log|measure|practice|charts|drawings|ui|storage|simulation|widgets)/',
       },
       to: { dependencyTypes: ['core'] },
     },

@@ -5,23 +5,29 @@
 import { existsSync, readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { language } from '../language/current.ts';
-import type { Asked } from '../quiz/asked.ts';
+import type { Varied } from '../quiz/asked.ts';
 import { readQuestionSet, writeQuestionSet, type QuestionSet } from '../quiz/question-set.ts';
-import { resolveQuestion } from '../quiz/resolve.ts';
 import { parseQuestions, type Question } from '../quiz/schema.ts';
-import { madeByEngine } from './made-by-engine.ts';
-import { numberNamed } from './number-named.ts';
 import { objectivesOf, type Objective } from './objectives.ts';
+import { askedOf, inFirst } from './variants.ts';
 
 const folder = join('content', language.id, 'questions');
 
+let authored: readonly Question[] | undefined;
 let bank: readonly Question[] | undefined;
 
-export function questionBank(): readonly Question[] {
-  bank ??= (existsSync(folder) ? readdirSync(folder) : [])
+/** As written: a question that varies has its choices of words and the short names of its numbers. */
+export function authoredBank(): readonly Question[] {
+  authored ??= (existsSync(folder) ? readdirSync(folder) : [])
     .filter((name) => name.endsWith('.json'))
     .sort()
     .flatMap((name) => readFile(name));
+  return authored;
+}
+
+/** One that varies stands in the first of its variants. */
+export function questionBank(): readonly Question[] {
+  bank ??= authoredBank().map(inFirst);
   return bank;
 }
 
@@ -52,15 +58,15 @@ export const hasQuestions = (lesson: string): boolean =>
 
 export interface RetrievalSet {
   readonly lesson: string;
-  readonly questions: readonly Asked[];
+  readonly questions: readonly Varied[];
   readonly objectives: readonly Objective[];
 }
 
 /** Numbers computed by the engine here and now, so the page carries no engine for them. */
 export function retrievalSet(lesson: string): RetrievalSet {
-  const questions = questionBank()
+  const questions = authoredBank()
     .filter((q) => q.lesson === lesson)
-    .map((q) => resolveQuestion(q, numberNamed, madeByEngine));
+    .map(askedOf);
   return { lesson, questions, objectives: objectivesOf(lesson) };
 }
 

@@ -67,7 +67,7 @@ export function drawChart({ about, x, y, lines, tableAt }: Recipe): ChartPicture
         sy,
       ),
       letter: letters[i] ?? '',
-      ...places[i],
+      ...(places[i] ?? { x: 0, y: 0 }),
     })),
     head: [x.label, ...letters.map((letter) => (letter === '' ? y.label : words.line(letter)))],
     rows: tableAt.map((at) => [

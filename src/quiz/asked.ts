@@ -27,6 +27,8 @@ export interface AskedCommon {
   readonly stem: Passage;
   readonly chart?: ChartPicture | undefined;
   readonly source: string;
+  /** Which of its variants this is, where the question varies. */
+  readonly variant?: string | undefined;
 }
 
 export interface AskedChoice extends AskedCommon {
@@ -118,6 +120,8 @@ export interface CaseMade {
 /** Those in which one arranges, pairs, points or measures. */
 export type AskedForm = AskedOrder | AskedMatch | AskedSpot | AskedCase;
 export type Asked = AskedChoice | AskedNumber | AskedForm;
+/** A question in the first of its variants, with the rest of them where it varies. */
+export type Varied = Asked & { readonly others?: readonly Asked[] };
 
 /** A passage as one reader sees it. */
 export function passageText(passage: Passage, system: UnitSystem): string {

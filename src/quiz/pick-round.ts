@@ -7,20 +7,20 @@ import { shuffled } from './seeded-order.ts';
 
 export const ROUND_SIZE = 6;
 
-export function pickRound(
-  questions: readonly Asked[],
+export function pickRound<Item extends Asked>(
+  questions: readonly Item[],
   random: () => number,
   /** Ids asked in earlier rounds: the others go first. */
   before: ReadonlySet<string> = new Set(),
   size: number = ROUND_SIZE,
-): readonly Asked[] {
+): readonly Item[] {
   const mixed = shuffled(questions, random);
   const left = [
     ...mixed.filter((q) => !before.has(q.id)),
     ...mixed.filter((q) => before.has(q.id)),
   ];
-  const round: Asked[] = [];
-  const take = (want: (q: Asked) => boolean): boolean => {
+  const round: Item[] = [];
+  const take = (want: (q: Item) => boolean): boolean => {
     const at = left.findIndex(want);
     if (at < 0 || round.length >= size) return false;
     round.push(...left.splice(at, 1));

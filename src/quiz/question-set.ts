@@ -6,16 +6,17 @@
 import * as z from 'zod/mini';
 import {
   START,
-  type Asked,
   type AskedCase,
   type AskedChoice,
   type AskedMatch,
   type AskedNumber,
   type AskedOrder,
   type AskedSpot,
+  type Varied,
 } from './asked.ts';
 import { arrivals } from './case-minutes.ts';
 import type { ChartPicture } from './chart-picture.ts';
+import { changesOf, withChanges, type Changes } from './variants-sent.ts';
 import { quantityNames } from '../quantity/by-name.ts';
 import type { PrintedBoth } from '../quantity/print-both.ts';
 
@@ -26,19 +27,22 @@ export interface QuestionSet {
   /** Raised when the form changes: a page from before the change then says so instead of guessing. */
   readonly form: 1;
   readonly lesson: string;
-  readonly questions: readonly Asked[];
+  readonly questions: readonly Varied[];
   readonly objectives: readonly { readonly id: string; readonly text: string }[];
 }
 
 /** An amount as it travels: without its value before rounding, and as a string where both systems read alike. */
-function asSent(_key: string, value: unknown): unknown {
+function asSent(key: string, value: unknown): unknown {
+  if (key === 'others') return undefined;
   if (typeof value !== 'object' || value === null || !('amount' in value)) return value;
   const { si, us } = value as PrintedBoth;
   return si === us ? si : { si, us };
 }
 
-/** The set as it travels. */
-export const writeQuestionSet = (set: QuestionSet): string => JSON.stringify(set, asSent);
+/** The set as it travels: of a variant only what the first has otherwise. */
+export function writeQuestionSet(set: QuestionSet): string {
+  return JSON.stringify({ ...set, variants: changesOf(set.questions) }, asSent);
+}
 
 const text = z.string().check(z.minLength(1));
 const words = z
@@ -80,6 +84,7 @@ const common = {
   stem: words,
   chart: z.optional(chart),
   source: text,
+  variant: z.optional(text),
 };
 
 const option = z.strictObject({ id: text, words, correct: z.boolean(), why: words });
@@ -171,14 +176,15 @@ const spot: z.ZodMiniType<AskedSpot> = z
     ),
   );
 
-const set: z.ZodMiniType<QuestionSet> = z.strictObject({
-  form: z.literal(1),
-  lesson: text,
-  questions: z
-    .array(z.union([choice, number, order, match, spot, shortCase]))
-    .check(z.minLength(1)),
-  objectives: z.array(z.strictObject({ id: text, text })),
-});
+const question = z.union([choice, number, order, match, spot, shortCase]);
+const set: z.ZodMiniType<QuestionSet & { readonly variants?: Changes | undefined }> =
+  z.strictObject({
+    form: z.literal(1),
+    lesson: text,
+    questions: z.array(question).check(z.minLength(1)),
+    objectives: z.array(z.strictObject({ id: text, text })),
+    variants: z.optional(z.record(text, z.array(z.record(z.string(), z.unknown())))),
+  });
 
 /** Throws a sentence on anything but the questions of this lesson. */
 export function readQuestionSet(text: string, lesson: string): QuestionSet {
@@ -188,15 +194,19 @@ export function readQuestionSet(text: string, lesson: string): QuestionSet {
   } catch {
     throw new Error(`What arrived for the lesson "${lesson}" is not JSON.`);
   }
-  const read = z.safeParse(set, raw);
-  if (!read.success) {
-    const [first] = read.error.issues;
-    throw new Error(
-      `What arrived for the lesson "${lesson}" is no set of questions: ${first?.path.join('.') ?? ''} ${first?.code ?? ''}.`,
-    );
+  const { variants = {}, ...plain } = readAs(set, raw, lesson);
+  if (plain.lesson !== lesson) {
+    throw new Error(`The questions of "${plain.lesson}" arrived instead of "${lesson}".`);
   }
-  if (read.data.lesson !== lesson) {
-    throw new Error(`The questions of "${read.data.lesson}" arrived instead of "${lesson}".`);
-  }
-  return read.data;
+  const questions = withChanges(plain.questions, variants, (one) => readAs(question, one, lesson));
+  return { ...plain, questions };
+}
+
+function readAs<Read>(form: z.ZodMiniType<Read>, raw: unknown, lesson: string): Read {
+  const read = z.safeParse(form, raw);
+  if (read.success) return read.data;
+  const [first] = read.error.issues;
+  throw new Error(
+    `What arrived for the lesson "${lesson}" is no set of questions: ${first?.path.join('.') ?? ''} ${first?.code ?? ''}.`,
+  );
 }

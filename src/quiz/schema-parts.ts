@@ -51,6 +51,8 @@ export const common = {
   healthy: z.literal(true, { error: '"healthy" is true, or left out.' }).optional(),
   /** A picture that goes with it, by its id in src/question-charts. */
   chart: id('The chart').optional(),
+  /** The family in src/variations that its numbers, and what is true in it, come from. */
+  varies: id('The family that a question varies by').optional(),
   stem: words('The stem', 15),
   /** A source id, "engine" (every number in it comes from the model), or these words. */
   source: z.union(

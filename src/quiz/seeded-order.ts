@@ -22,3 +22,10 @@ export function shuffled<T>(items: readonly T[], random: () => number): readonly
   }
   return out;
 }
+
+/** A seed out of a name: FNV-1a (public domain). */
+export const seedOf = (name: string): number =>
+  Array.from(name).reduce(
+    (sum, letter) => Math.imul(sum ^ letter.charCodeAt(0), 16777619),
+    2166136261,
+  );

@@ -1,6 +1,8 @@
 /** The state of the page "Today". Clock, storage and network are handed in, so it runs in Node. */
 import { computed, signal } from '@preact/signals';
 import type { BankIndex, BankItem } from '../quiz/bank-index.ts';
+import type { Asked, Varied } from '../quiz/asked.ts';
+import { pickVariant, variantNamed } from '../quiz/pick-variant.ts';
 import type { QuestionSet } from '../quiz/question-set.ts';
 import { dayOf, type Day } from '../quiz/schedule/day.ts';
 import { roundOf, SECONDS_EACH, waiting } from '../quiz/schedule/round.ts';
@@ -111,6 +113,23 @@ export function todayModel(around: Surroundings) {
       .filter((answer) => answer.seed === seed && asked.has(answer.item));
   }
 
+  /** The variant that the round has had of it already, or one that this learner has seen least. */
+  function asAsked(
+    question: Varied,
+    { seed }: RoundKept,
+    given: readonly RetrievalAnswer[],
+  ): Asked {
+    const now = given.find(({ item }) => item === question.id);
+    const same = now && variantNamed(question, now.variant);
+    if (same !== undefined) return same;
+    const seen = retrievals
+      .peek()
+      .flatMap(({ answer }) =>
+        answer.item === question.id && answer.seed !== seed ? [answer.variant] : [],
+      );
+    return pickVariant(question, seed, seen);
+  }
+
   function setPlan(change: Partial<Plan>): void {
     const status = around.keeper.update((now) => ({ ...now, ...change }));
     plan.value = { ...plan.peek(), ...change };
@@ -147,7 +166,11 @@ export function todayModel(around: Surroundings) {
       ),
     );
     // A question that is gone since the round was begun is left out.
-    const questions = round.items.flatMap(({ id }) => byId.get(id)?.question ?? []);
+    const given = answersOf(round);
+    const questions = round.items.flatMap(({ id }): readonly Asked[] => {
+      const question = byId.get(id)?.question;
+      return question === undefined ? [] : [asAsked(question, round, given)];
+    });
     const keep = (counted: Counted): void => {
       const lesson = byId.get(counted.item)?.lesson ?? '';
       around.keepAnswer({ kind: 'retrieval', lesson, ...counted });
@@ -160,7 +183,9 @@ export function todayModel(around: Surroundings) {
     }
     const player = play.retrievalModel(questions, keep, 'all');
     player.start(round.seed);
-    player.takeUp(answersOf(round));
+    // An answer to a variant that is gone since counts, but is to be seen no more.
+    const still = new Map(questions.map(({ id, variant }) => [id, variant]));
+    player.takeUp(given.filter(({ item, variant }) => still.get(item) === variant));
     asking.value = { player, sets: loaded.got };
   }
 

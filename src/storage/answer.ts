@@ -5,8 +5,10 @@ export interface RetrievalAnswer {
   readonly lesson: string;
   /** The question, by its id, which stays the same for ever. */
   readonly item: string;
-  /** The seed of the round: order of questions and options follow from it, and numbers in a question that varies. */
+  /** The seed of the round: order of questions and options follow from it. */
   readonly seed: number;
+  /** Which of its variants was asked, where the question varies; left out in answers from before there were any. */
+  readonly variant?: string | undefined;
   readonly given:
     | { readonly kind: 'chosen'; readonly ids: readonly string[] }
     | { readonly kind: 'typed'; readonly text: string; readonly system: 'si' | 'us' };

@@ -37,6 +37,7 @@ const answerSchema: z.ZodMiniType<Answer> = z.discriminatedUnion('kind', [
     lesson: id,
     item: id,
     seed: z.number(),
+    variant: z.optional(id),
     given: z.discriminatedUnion('kind', [
       z.strictObject({ kind: z.literal('chosen'), ids: z.array(id) }),
       z.strictObject({ kind: z.literal('typed'), text: z.string(), system: z.enum(['si', 'us']) }),

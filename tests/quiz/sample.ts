@@ -32,7 +32,7 @@ const option = (id: string, text: string, correct = false) => ({
   why: `Because option ${id} is what it is.`,
 });
 
-export const single: Question = {
+export const single: ChoiceQuestion = {
   id: 'q-single',
   lesson: 'lesson-a',
   objectives: ['a-1'],

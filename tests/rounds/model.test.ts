@@ -238,3 +238,41 @@ describe('what can go wrong', () => {
     expect(after.asking.value?.player.count).toBe(5);
   });
 });
+
+describe('a question that varies', () => {
+  const base = ask({ ...single, id: 'lesson-a-0', concept: 'lesson-a-0' });
+  const others = ['b', 'c'].map((variant) => ({ ...base, variant }));
+  const varied = { ...base, variant: 'a', others };
+  const only = sets.slice(0, 1).map((set) => ({ ...set, questions: [varied] }));
+  const index1 = { ...index, items: index.items.filter(({ id }) => id === base.id) };
+  const over: Partial<Surroundings> = {
+    loadIndex: () => Promise.resolve({ got: index1 }),
+    loadPlayer: () =>
+      Promise.resolve({ retrievalModel, loadSets: () => Promise.resolve({ got: only }) }),
+  };
+  const shown = (visit: Visit) => visit.asking.value?.player.question.value?.variant;
+
+  test('is asked in one variant, which the answer keeps, and in the same one after a reload', async () => {
+    const { visit, answers } = device();
+    const before = await visit(over);
+    await before.begin();
+    const variant = shown(before);
+    const reloaded = await visit(over);
+    await reloaded.goOn();
+    expect(shown(reloaded)).toBe(variant);
+    answerOne(reloaded, true);
+    expect(answers.map(({ answer }) => answer.variant)).toEqual([variant]);
+  });
+
+  test('comes back in another one on another day, until all were seen', async () => {
+    const { visit, answers, state } = device();
+    for (let day = 0; day < 3; day += 1) {
+      const today = await visit(over);
+      await today.begin();
+      answerOne(today, false);
+      await today.leave();
+      state.now += 2 * DAY;
+    }
+    expect(new Set(answers.map(({ answer }) => answer.variant)).size).toBe(3);
+  });
+});

@@ -5,8 +5,10 @@ import { readPassage } from '../../quiz/read-passage.ts';
 import { readingsOf } from '../../question-cases/index.ts';
 import { chartIds } from '../../question-charts/index.ts';
 import { noChart } from '../chart-named.ts';
+import { variationNumber } from '../../variations/index.ts';
 import { noNumber, numberNamed } from '../number-named.ts';
 import { objectives } from '../objectives.ts';
+import { variantsOf } from '../variants.ts';
 import { inFile, type Fault, type Placed } from './fault.ts';
 import { readJson, type JsonText } from './json-text.ts';
 import type { Known } from './known.ts';
@@ -46,10 +48,12 @@ export function checkQuestions(files: readonly File[], known: Known): readonly F
       ...(items ?? []).flatMap((item, index) => form(json, item, index)),
       ...(items ?? []).flatMap((item, index) => repeated(json, item, index, file, ids)),
       ...questions.flatMap(({ question, index }) =>
-        wrongIn(certain(question), id, concepts, known).map(({ path, sentence }) => ({
-          offset: json.placeOf([index, ...path]),
-          sentence,
-        })),
+        inEachVariant(certain(question), (one) => wrongIn(one, id, concepts, known)).map(
+          ({ path, sentence }) => ({
+            offset: json.placeOf([index, ...path]),
+            sentence,
+          }),
+        ),
       ),
       ...typedAmounts(text),
     ]);
@@ -86,6 +90,22 @@ function repeated(
   if (before === undefined) return [];
   const sentence = `The id "${item.id}" is taken by another question in ${before}. Each question has its own.`;
   return [{ offset: json.placeOf([index, 'id']), sentence }];
+}
+
+/** What is wrong with any of its variants, once. */
+function inEachVariant(
+  question: Question,
+  look: (question: Question) => readonly ItemFault[],
+): readonly ItemFault[] {
+  if (question.varies === undefined) return look(question);
+  try {
+    const all = variantsOf(question).flatMap((variant) => look(variant.question));
+    return all.filter(
+      ({ sentence }, i) => all.findIndex((other) => other.sentence === sentence) === i,
+    );
+  } catch (error) {
+    return [{ path: ['varies'], sentence: error instanceof Error ? error.message : String(error) }];
+  }
 }
 
 function wrongIn(
@@ -150,7 +170,7 @@ function targets(question: Question, known: Known): readonly ItemFault[] {
   }
   if (question.kind !== 'number') return faults;
   const { key, quantity, distractors } = question.number;
-  const number = known.numbers.get(key);
+  const number = known.numbers.get(key) ?? variationNumber(key);
   if (number === undefined)
     return [...faults, { path: ['number', 'key'], sentence: noNumber(key) }];
   if (number.quantity !== quantity)

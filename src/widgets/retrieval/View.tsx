@@ -1,6 +1,6 @@
 /** Retrieval with the lesson out of sight. While it runs, <html> carries `lesson-covered`; retrieval.css hides the rest. */
 import { useEffect, useLayoutEffect, useMemo, useRef } from 'preact/hooks';
-import type { Asked } from '../../quiz/asked.ts';
+import type { Varied } from '../../quiz/asked.ts';
 import { keepAt } from '../../ui/keep-at.ts';
 import { NotKept } from '../../ui/NotKept.tsx';
 import { useReady } from '../../ui/use-units.ts';
@@ -14,7 +14,7 @@ import { WordsText } from './WordsText.tsx';
 
 export interface RetrievalProps {
   readonly lesson: string;
-  readonly questions: readonly Asked[];
+  readonly questions: readonly Varied[];
   readonly objectives: readonly { readonly id: string; readonly text: string }[];
   /** Fixed in tests; on a page each start shuffles anew. */
   readonly seed?: number | undefined;

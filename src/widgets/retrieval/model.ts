@@ -1,11 +1,12 @@
 /** The state of one retrieval set on a page. Runs in Node; the clock gives only the seed, and gives it from outside. */
 import { computed, signal } from '@preact/signals';
-import type { Asked } from '../../quiz/asked.ts';
+import type { Varied } from '../../quiz/asked.ts';
 import type { Certainty } from '../../quiz/certainty.ts';
 import type { Given } from '../../quiz/grade.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { pickRound, ROUND_SIZE } from '../../quiz/pick-round.ts';
 import { typedIn } from '../../quiz/typed-in.ts';
+import { pickVariant } from '../../quiz/pick-variant.ts';
 import { resultOf, type Result } from '../../quiz/result.ts';
 import { seededRandom } from '../../quiz/seeded-order.ts';
 import {
@@ -28,6 +29,8 @@ export type Stage = 'offered' | 'paused' | 'asking' | 'explained' | 'over';
 export interface Counted {
   readonly item: string;
   readonly seed: number;
+  /** Which of its variants was asked, where the question varies. */
+  readonly variant?: string;
   readonly given: Given;
   readonly result: Result;
   readonly certainty: Certainty;
@@ -38,7 +41,7 @@ export type Earlier = Pick<Counted, 'item' | 'given' | 'certainty'>;
 
 /** @param which `all` asks every question, in the order they come; else each start picks a few */
 export function retrievalModel(
-  questions: readonly Asked[],
+  questions: readonly Varied[],
   onAnswer: (counted: Counted) => void = () => undefined,
   which: 'a few' | 'all' = 'a few',
 ) {
@@ -105,7 +108,10 @@ export function retrievalModel(
       else {
         const round = pickRound(questions, seededRandom(seed), before);
         for (const q of round) before.add(q.id);
-        session.value = startSession(round, seed);
+        session.value = startSession(
+          round.map((q) => pickVariant(q, seed)),
+          seed,
+        );
       }
       covered.value = true;
     },
@@ -173,6 +179,7 @@ export function retrievalModel(
       onAnswer({
         item: asked.id,
         seed: now.seed,
+        ...(asked.variant !== undefined && { variant: asked.variant }),
         given,
         result: resultOf(answered.outcome),
         certainty: answered.outcome.certainty,

@@ -34,11 +34,28 @@ test('an answer to a question that has changed since is not graded', () => {
   expect(gradedAgain(sample('q-single'), typed('5'), 2)).toBeUndefined();
 });
 
+function linesOf(asked: Asked): number {
+  switch (asked.kind) {
+    case 'number':
+      return 1 + asked.distractors.length;
+    case 'single':
+    case 'several':
+      return asked.options.length;
+    case 'order':
+      return asked.steps.length;
+    case 'match':
+      return asked.partners.length;
+    case 'spot':
+      return asked.steps.length + Number(asked.missing !== undefined);
+    case 'case':
+      return asked.readings.length + asked.options.length;
+  }
+}
+
 test('every question that was left open is explained whole, and nothing in it is said to be taken', () => {
   for (const asked of samples) {
     const explained = explainedOpen(asked);
-    const options = asked.kind === 'number' ? 1 + asked.distractors.length : asked.options.length;
-    expect(explained, asked.id).toHaveLength(options);
+    expect(explained, asked.id).toHaveLength(linesOf(asked));
     expect(explained.some(({ correct }) => correct)).toBe(true);
     expect(explained.some(({ taken }) => taken)).toBe(false);
   }

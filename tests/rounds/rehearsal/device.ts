@@ -75,7 +75,7 @@ export function putDown({ player }: Visit, right: boolean, sure: 1 | 2 | 3 | nul
   const asked = made?.question.value;
   if (made === undefined || asked === undefined) throw new Error('No question is on show.');
   if (asked.kind === 'number') made.type(right ? `${asked.value} kPa` : '7 kPa');
-  else {
+  else if ('options' in asked) {
     const option = asked.options.find(({ correct }) => correct === right);
     made.tick(option?.id ?? '');
   }
