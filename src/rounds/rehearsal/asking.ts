@@ -7,13 +7,10 @@ import type { RehearsalItem } from '../../storage/rehearsals.ts';
 import type { RetrievalModel } from '../../widgets/retrieval/model.ts';
 import type { Miss } from '../load.ts';
 import type { Keeping } from './keeping.ts';
-import type * as PlayScript from './play.ts';
+import type * as Script from './script.ts';
 
 /** What asks and grades: fetched when somebody begins. */
-export type Play = Pick<
-  typeof PlayScript,
-  'retrievalModel' | 'loadSets' | 'standingOf' | 'gradedAgain' | 'resultOf' | 'isBlank' | 'answer'
->;
+export type Play = typeof Script;
 
 export interface Needs {
   /** Rejects if it cannot be had. */

@@ -3,7 +3,7 @@ import { signal } from '@preact/signals';
 import type { UnitSystem } from '../../../src/quantity/unit-system.ts';
 import type { QuestionSet } from '../../../src/quiz/question-set.ts';
 import { areas } from '../../../src/quiz/rehearsal/blueprint.ts';
-import * as play from '../../../src/rounds/rehearsal/play.ts';
+import * as play from '../../../src/rounds/rehearsal/script.ts';
 import { rehearsalModel, type Surroundings } from '../../../src/rounds/rehearsal/model.ts';
 import type { RetrievalAnswer } from '../../../src/storage/answer.ts';
 import { pastKeeper, underWayKeeper } from '../../../src/storage/rehearsals.ts';
