@@ -68,7 +68,7 @@ export const log = {
       found: ['in-time', 'late', 'open'],
       step: [0.2, 0.3, 0.4, 0.5, 0.6],
       from: steps(5, 30, 1),
-      rows: steps(1, 6, 1),
+      rows: steps(2, 7, 1),
       limit: [0.8, 1, 1.2, 1.5],
     },
     ({ found, step, from, rows, limit }) => {

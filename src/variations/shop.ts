@@ -52,7 +52,7 @@ export const shop = {
       cars: steps(20, 60, 5),
       part: [0.2, 0.3, 0.4, 0.5],
       access: steps(4, 10, 1),
-      renewed: [1, 2, 3, 4],
+      renewed: [2, 3, 4],
       left: steps(8, 14, 1),
     },
     ({ cars, part, access, renewed, left }) => {

@@ -1,5 +1,6 @@
 /** Small questions and numbers for the quiz tests; no engine, no real content. */
 import type {
+  ChoiceQuestion,
   CaseQuestion,
   MatchQuestion,
   NumberQuestion,
