@@ -13,6 +13,13 @@ export const budgets = {
   simulation: 45,
   /** And for each further one: it loads by itself, when the reader comes near it. */
   furtherSimulation: 8,
+  /** JavaScript of a page of practice. */
+  practice: 60,
+  /**
+   * Scripts are cut into files where pages share pieces, and what is compressed in two files is larger than in one: what
+   * the pages of practice and of the shop cost every page with a simulation so.
+   */
+  cuts: 0.5,
   fonts: 1,
 } as const;
 
@@ -110,14 +117,22 @@ const kB = (bytes: number): string => (bytes / 1000).toFixed(1);
 export function overBudget(page: PageCost): string[] {
   const { address, total, script, fonts, simulations, hasIsland } = page;
   const further = Math.max(0, simulations - 1);
-  const scriptBudget = hasIsland
-    ? budgets.simulation + further * budgets.furtherSimulation + (over[address] ?? 0)
-    : budgets.reading;
-  const kind = !hasIsland
-    ? 'a page without a simulation'
-    : further === 0
-      ? 'a page with a simulation'
-      : `a page with ${simulations} simulations`;
+  const practice = hasIsland && address.startsWith('/practise/');
+  const scriptBudget = practice
+    ? budgets.practice
+    : hasIsland
+      ? budgets.simulation +
+        budgets.cuts +
+        further * budgets.furtherSimulation +
+        (over[address] ?? 0)
+      : budgets.reading;
+  const kind = practice
+    ? 'a page of practice'
+    : !hasIsland
+      ? 'a page without a simulation'
+      : further === 0
+        ? 'a page with a simulation'
+        : `a page with ${simulations} simulations`;
   return [
     ...(total > budgets.page * 1000
       ? [`${address} costs ${kB(total)} kB compressed; a page may cost ${budgets.page} kB.`]

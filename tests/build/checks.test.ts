@@ -31,7 +31,8 @@ describe('byte budgets', () => {
   });
   afterAll(() => rmSync(folder, { recursive: true }));
   // Not the home page, which has a budget of its own.
-  const says = (html: string) => overBudget(pageCost({ address: '/lesson/', html }, folder));
+  const says = (html: string, address = '/lesson/') =>
+    overBudget(pageCost({ address, html }, folder));
 
   test('a small page passes', () => {
     expect(says('<script src="/small.js"></script><link href="/face.woff2">')).toEqual([]);
@@ -46,7 +47,14 @@ describe('byte budgets', () => {
   test('a simulation may cost more, up to its own budget', () => {
     expect(says('<astro-island component-url="/outer.js"></astro-island>')).toEqual([]);
     const both = '<astro-island component-url="/outer.js" renderer-url="/small.js"></astro-island>';
-    expect(says(both)).toEqual([expect.stringContaining('may load 45 kB')]);
+    expect(says(both)).toEqual([expect.stringContaining('may load 45.5 kB')]);
+  });
+  test('a page of practice may cost 60 kB', () => {
+    const both = '<astro-island component-url="/outer.js" renderer-url="/small.js"></astro-island>';
+    expect(says(both, '/practise/round/')).toEqual([
+      expect.stringMatching(/a page of practice may load 60 kB\.$/),
+    ]);
+    expect(says('<astro-island component-url="/outer.js">', '/practise/round/')).toEqual([]);
   });
   test('what a reader has to ask for is not counted', () => {
     put('lazy.js', 20, 'button.onclick=()=>import("./sub/inner.js");');
