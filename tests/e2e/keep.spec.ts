@@ -1,5 +1,7 @@
-import { readFileSync } from 'node:fs';
-import type { BrowserContext, Page } from '@playwright/test';
+import { mkdtempSync, readFileSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Page } from '@playwright/test';
 import { axeOn } from './axe.ts';
 import { expect, test } from './fixtures.ts';
 import { keptAnswers } from './kept-answers.ts';
@@ -44,11 +46,9 @@ const choose = (page: Page, text: string, name = 'kept.json') =>
     buffer: Buffer.from(text),
   });
 
-/** A round of six, answered by keyboard. */
+/** A round of six, answered by keyboard, and the date of an exam. */
 async function round(page: Page): Promise<void> {
   await page.goto('/practise/today/');
-  await page.getByLabel('Date of your exam').fill('2027-03-01');
-  await page.getByRole('button', { name: 'Set the date' }).click();
   await page.getByRole('button', { name: 'Begin' }).press('Enter');
   for (let place = 1; place <= 6; place += 1) {
     await expect(page.getByRole('heading', { name: `Question ${place} of 6` })).toBeFocused();
@@ -60,6 +60,10 @@ async function round(page: Page): Promise<void> {
     await page.getByRole('button', { name: /Next question|See how it went/ }).press('Enter');
   }
   await expect(page.getByRole('heading', { name: 'How it went' })).toBeFocused();
+  await page.reload();
+  await page.getByLabel('Date of your exam').fill('2027-03-01');
+  await page.getByRole('button', { name: 'Set the date' }).click();
+  await expect(page.getByText(/days to your exam/)).toBeVisible();
 }
 async function record(page: Page): Promise<string> {
   await page.goto('/practise/record/');
@@ -85,10 +89,13 @@ test('a change of phones: saved on one, compared and taken in on a fresh one, an
   expect(readFileSync(file, 'utf8')).toContain('"name":"Bay 3"');
   await expect(page.getByText(/^Handed to your browser as my-practice-/)).toBeVisible();
 
-  const phone: BrowserContext = await browser.newContext({ reducedMotion: 'reduce' });
+  const phone = await browser.newContext({
+    baseURL: new URL(page.url()).origin,
+    reducedMotion: 'reduce',
+    locale: 'en-US',
+  });
   const other = await phone.newPage();
-  await other.goto(new URL(address, page.url()).href);
-  await ready(other);
+  await open(other);
   await expect(here(other)).toContainText('Nothing is kept on this device yet');
   await other.getByLabel('File to look at').setInputFiles(file);
   await expect(other.getByRole('heading', { name: 'What would change' })).toBeFocused();
@@ -122,9 +129,9 @@ test('a change of phones: saved on one, compared and taken in on a fresh one, an
   await other.getByRole('button', { name: 'Yes, delete all of it' }).click();
   await expect(other.getByText(/^All of it is deleted/)).toBeVisible();
   expect(await left()).toEqual([[], [], []]);
-  await other.goto(new URL('/practise/record/', page.url()).href);
+  await other.goto('/practise/record/');
   await expect(other.getByText(/^There are no answers yet/)).toBeVisible();
-  await other.goto(new URL('/practise/today/', page.url()).href);
+  await other.goto('/practise/today/');
   await expect(other.getByText(/^You have not marked a lesson as done yet/)).toBeVisible();
   await expect(other.getByLabel('Date of your exam')).toHaveValue('');
   await phone.close();
@@ -144,8 +151,13 @@ test('what differs is shown first and chosen; a foreign, a damaged and a huge fi
   await expect(wrong).toContainText('cards.json: That file comes from somewhere else.');
   await choose(page, fileOf(3).slice(0, 400));
   await expect(wrong).toContainText('damaged or cut short');
-  await choose(page, `${fileOf(0)}${' '.repeat(49_000_000)}`);
+  const folder = mkdtempSync(join(tmpdir(), 'keep-'));
+  const huge = join(folder, 'huge.json');
+  writeFileSync(huge, fileOf(0));
+  truncateSync(huge, 50_000_000);
+  await page.getByLabel('File to look at').setInputFiles(huge);
   await expect(wrong).toContainText('larger than 25 MB');
+  rmSync(folder, { recursive: true });
   await expect(page.getByRole('button', { name: 'Take it in' })).toHaveCount(0);
 
   await choose(
