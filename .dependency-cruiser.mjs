@@ -199,6 +199,14 @@ export const folders = [
     npm: true,
   },
   {
+    name: 'keeping-joins',
+    comment:
+      'The page that saves, takes in and deletes puts what storage does into words; it knows no answer from inside, no lesson and no page.',
+    from: 'src/keeping',
+    mayReach: ['src/quantity', 'src/ui', 'src/storage', 'src/language'],
+    npm: true,
+  },
+  {
     name: 'quiz-is-pure',
     comment:
       'Grading and scheduling must be testable without a screen, a clock or the physics; numeric keys are computed where questions are loaded and passed in.',

@@ -55,6 +55,12 @@ const drawing = {
   test: /\/src\/drawings\/(scale|parts\/(label|frame|hatch|gear|spring|words\.[a-z]+))\.tsx?$/,
 };
 
+// What every lesson keeps in browser storage: left alone it is four files, since one page reads them with all the rest.
+const kept = {
+  name: 'kept',
+  test: /\/src\/storage\/(envelope|slots|versioned|settings|progress)\.ts$/,
+};
+
 // The names of the car, and those among them that a drawing reads: a file of 0.2 kB of its own would cost as much again.
 const names = { name: 'names', test: /\/src\/car\/(names\/)?words\.[a-z]+\.ts$/ };
 
@@ -144,7 +150,7 @@ export default defineConfig({
       client: {
         build: {
           rolldownOptions: {
-            output: { codeSplitting: { groups: [shared, chart, drawing, names, ...engine] } },
+            output: { codeSplitting: { groups: [shared, chart, drawing, kept, names, ...engine] } },
           },
         },
       },

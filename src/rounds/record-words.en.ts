@@ -11,6 +11,7 @@ export const words = {
     lead: 'What your answers say so far. They stay on this device, and nothing is sent.',
     noScript:
       'This page needs a script, because your answers lie in this browser and nowhere else.',
+    toKeep: 'Save all of it to a file, move it to another phone, or delete it',
   },
   reading: 'Looking through your answers.',
   none: 'There are no answers yet. Each question that you answer in a lesson or in a round is counted here.',

@@ -16,6 +16,7 @@ export const words = {
     toLessons: 'Go to the course',
     toRecord: 'My record: what sits, and what is shaky',
     private: 'Your answers stay on this device. Nothing is sent.',
+    toKeep: 'Save them, or move them to another phone',
   },
   reading: 'Looking up what is due.',
   head: { ready: 'Your round', paused: 'Your round waits', over: 'How it went' },

@@ -16,11 +16,14 @@ export function answerLog(steps: readonly Step[] = ownSteps, name = 'hot-clutch:
     const transaction = (await database()).transaction(STORE, 'readwrite', {
       durability: 'strict',
     });
+    // A fault on the way is told by the request that it came from.
+    transaction.done.catch(() => undefined);
     await Promise.all([transaction.store.add(record), transaction.done]);
   }
 
   return {
     database,
+    whole,
     append: ({ at, answer }: Omit<StoredAnswer, 'v'>): Promise<StoreStatus> =>
       whole(() => add({ v: steps.length, at, answer })),
     close,

@@ -1,6 +1,7 @@
 /** Records of one kind in IndexedDB, one each. Every fault is a status and none is thrown. */
 import { connection, storeStatus, type StoreStatus } from './connection.ts';
 import type { Dated } from './dated.ts';
+import { isSame } from './same.ts';
 
 /** What was written in the moment of leaving, when there is no time to look first: merged in at the next look. */
 const ASIDE = 'aside';
@@ -21,6 +22,12 @@ export interface RecordKind<Of extends Kept> {
   readonly isDeleted: (record: Of) => boolean;
   /** Of a deleted one nothing is kept but that it is. */
   readonly markOnly: (record: Of) => Of;
+}
+
+/** A record that was written, and what stood in its place. */
+export interface Written<Of extends Kept> {
+  readonly was: Of | undefined;
+  readonly wrote: Of;
 }
 
 export interface RecordsRead<Of> {
@@ -59,10 +66,26 @@ export function recordStore<Of extends Kept>(name: string, kind: RecordKind<Of>)
     channel?.postMessage('changed');
   }
 
+  /** Takes a write back, of each record that nobody has changed since. */
+  async function restore(written: readonly Written<Of>[]): Promise<void> {
+    const transaction = (await database()).transaction(place, 'readwrite', {
+      durability: 'strict',
+    });
+    const putBack = async ({ was, wrote }: Written<Of>): Promise<void> => {
+      const there = readOne(await transaction.store.get(wrote.id));
+      if (!isSame(there, was ? merge(was, wrote) : wrote)) return;
+      await (was ? transaction.store.put(was) : transaction.store.delete(wrote.id));
+    };
+    await Promise.all([...written.map(putBack), transaction.done]);
+    channel?.postMessage('changed');
+  }
+
   return {
     async read(at: number): Promise<RecordsRead<Of>> {
       try {
         const transaction = (await database()).transaction([place, ASIDE], 'readwrite');
+        // A fault on the way is told by the request that it came from.
+        transaction.done.catch(() => undefined);
         const stored: unknown[] = await transaction.objectStore(place).getAll();
         const aside: unknown[] = await transaction.objectStore(ASIDE).getAll();
         const records = new Map<string, Of>();
@@ -95,6 +118,8 @@ export function recordStore<Of extends Kept>(name: string, kind: RecordKind<Of>)
     },
 
     write: (records: readonly Of[]): Promise<StoreStatus> => whole(() => write(records)),
+    restore: (written: readonly Written<Of>[]): Promise<StoreStatus> =>
+      whole(() => restore(written)),
 
     /** In the moment of leaving: sent off whole, without waiting for anything. */
     leave(records: readonly Of[]): void {

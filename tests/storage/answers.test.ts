@@ -31,6 +31,7 @@ test('keeps the order and the time of answers given while the log still loads', 
             );
           },
           database: () => Promise.reject(new Error('not asked for here')),
+          whole: () => Promise.reject(new Error('not asked for here')),
           close: () => Promise.resolve(),
         }),
       };

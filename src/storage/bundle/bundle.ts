@@ -76,3 +76,16 @@ export function writeBundle(bundle: Bundle): string {
     sheets: bundle.sheets,
   })}\n`;
 }
+
+export const nothingKept = (written: number): Bundle => ({
+  name: null,
+  written,
+  answers: [],
+  plan: null,
+  progress: null,
+  visits: null,
+  columns: null,
+  settings: null,
+  jobs: [],
+  sheets: [],
+});

@@ -1,5 +1,5 @@
 import type { Answer } from '../../../src/storage/answer.ts';
-import type { Bundle } from '../../../src/storage/bundle/bundle.ts';
+import { nothingKept, type Bundle } from '../../../src/storage/bundle/bundle.ts';
 import { readJob } from '../../../src/storage/jobs/job-form.ts';
 import { readOwnSheet } from '../../../src/storage/sheets/sheet-form.ts';
 import answers from '../answers-version-1.json' with { type: 'json' };
@@ -46,15 +46,4 @@ export const aBundle: Bundle = {
   sheets: some(transmissions, readOwnSheet),
 };
 
-export const emptyBundle: Bundle = {
-  name: null,
-  written: 0,
-  answers: [],
-  plan: null,
-  progress: null,
-  visits: null,
-  columns: null,
-  settings: null,
-  jobs: [],
-  sheets: [],
-};
+export const emptyBundle: Bundle = nothingKept(0);

@@ -1,0 +1,94 @@
+/** The dry run: what taking a file in would do to what is here. Pure; nothing is written by it. */
+import { MOST_VISITS } from '../visits.ts';
+import type { Bundle } from './bundle.ts';
+import { compareRecords, type RecordsCompared } from './compare-records.ts';
+import { compareNames, type Names } from './merge-parts.ts';
+import { missingFrom } from './missing-answers.ts';
+import { ways } from './ways.ts';
+import { isSame } from '../same.ts';
+
+export type OneCompared = 'neither' | 'same' | 'added' | 'hereOnly' | 'differs';
+
+export interface Comparison {
+  readonly answers: {
+    readonly added: number;
+    readonly same: number;
+    readonly hereOnly: number;
+    /** In the file with a date after today: its device's clock was wrong, or this one's is. */
+    readonly ahead: number;
+  };
+  readonly lessons: Names;
+  readonly plan: OneCompared;
+  readonly settings: OneCompared;
+  readonly cases: Names & {
+    /** How many would have to go because there is no place for all. */
+    readonly dropped: number;
+  };
+  readonly columns: Names;
+  readonly jobs: RecordsCompared;
+  readonly sheets: RecordsCompared;
+}
+
+const DAY_MS = 86_400_000;
+
+function one(here: unknown, file: unknown): OneCompared {
+  if (here === null) return file === null ? 'neither' : 'added';
+  if (file === null) return 'hereOnly';
+  return isSame(here, file) ? 'same' : 'differs';
+}
+
+const named = (names: readonly string[]): Readonly<Record<string, true>> =>
+  Object.fromEntries(names.map((name) => [name, true]));
+const byHeader = ({ columns }: Bundle): Readonly<Record<string, unknown>> =>
+  Object.fromEntries((columns?.tools ?? []).map((tool) => [tool.header, tool]));
+
+export function compare(here: Bundle, file: Bundle, now: number): Comparison {
+  const added = missingFrom(here.answers, file.answers).length;
+  const same = file.answers.length - added;
+  const cases = compareNames(here.visits?.byCase ?? {}, file.visits?.byCase ?? {});
+  const all = cases.added.length + cases.same.length + cases.differ.length + cases.hereOnly.length;
+  return {
+    answers: {
+      added,
+      same,
+      hereOnly: here.answers.length - same,
+      ahead: file.answers.filter(({ at }) => at > now + DAY_MS).length,
+    },
+    lessons: compareNames(named(here.progress?.done ?? []), named(file.progress?.done ?? [])),
+    plan: one(here.plan, file.plan),
+    settings: one(here.settings, file.settings),
+    cases: { ...cases, dropped: Math.max(0, all - MOST_VISITS) },
+    columns: compareNames(byHeader(here), byHeader(file)),
+    jobs: compareRecords(here.jobs, file.jobs, ways.jobs),
+    sheets: compareRecords(here.sheets, file.sheets, ways.sheets),
+  };
+}
+
+/** Parts of which both sides have something that cannot stand beside the other: whose counts must be chosen. */
+export type Chosen = 'plan' | 'settings' | 'cases' | 'jobs' | 'sheets';
+
+export function toChoose({ plan, settings, cases, jobs, sheets }: Comparison): readonly Chosen[] {
+  const loses = ({ replaced, deleted }: RecordsCompared): boolean =>
+    replaced.length + deleted.length > 0;
+  return [
+    ...(plan === 'differs' ? ['plan' as const] : []),
+    ...(settings === 'differs' ? ['settings' as const] : []),
+    ...(cases.differ.length > 0 ? ['cases' as const] : []),
+    ...(loses(jobs) ? ['jobs' as const] : []),
+    ...(loses(sheets) ? ['sheets' as const] : []),
+  ];
+}
+
+/** True if taking it in would change nothing, whatever is chosen. */
+export const bringsNothing = (compared: Comparison): boolean => {
+  const { answers, lessons, plan, settings, cases, columns, jobs, sheets } = compared;
+  const fresh = [lessons, cases, columns, jobs, sheets].map(({ added }) => added.length);
+  const fuller = [jobs, sheets].map(({ completed }) => completed.length);
+  return (
+    answers.added === 0 &&
+    [...fresh, ...fuller].every((count) => count === 0) &&
+    plan !== 'added' &&
+    settings !== 'added' &&
+    toChoose(compared).length === 0
+  );
+};

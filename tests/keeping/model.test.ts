@@ -1,0 +1,113 @@
+import 'fake-indexeddb/auto';
+import { afterEach, describe, expect, test, vi } from 'vitest';
+import { lossesOf, rowsOf } from '../../src/keeping/compared-in-words.ts';
+import { factsOf } from '../../src/keeping/in-words.ts';
+import { keepModel, type GivenFile } from '../../src/keeping/model.ts';
+import * as stores from '../../src/keeping/stores.ts';
+import { writeBundle, type Bundle } from '../../src/storage/bundle/bundle.ts';
+import { aBundle, emptyBundle } from '../storage/bundle/a-bundle.ts';
+import {
+  aDevice,
+  contentOf,
+  filled,
+  NOW,
+  on,
+  type TestDevice,
+} from '../storage/bundle/a-device.ts';
+
+afterEach(() => vi.unstubAllGlobals());
+
+function page(one: TestDevice, load: () => Promise<typeof stores> = () => Promise.resolve(stores)) {
+  const files: { name: string; text: string }[] = [];
+  const model = keepModel({
+    load,
+    device: () => one.device,
+    save: (name, text) => files.push({ name, text }),
+    now: () => NOW,
+    changed: () => undefined,
+  });
+  return { model, files };
+}
+const given = (text: string, size = text.length): GivenFile => ({
+  name: 'kept.json',
+  size,
+  text: () => Promise.resolve(text),
+});
+const file = (bundle: Bundle) => given(writeBundle(bundle));
+
+describe('the page', () => {
+  test('saves everything, with a name only where one was typed', async () => {
+    const { model, files } = page(await filled(aBundle));
+    await model.save('  ');
+    await model.save(' Bay 3 ');
+    const read = files.map(({ text }) => stores.readBundle(text));
+    expect(read.map((one) => one.ok && one.bundle.name)).toEqual([null, 'Bay 3']);
+    expect(read.every((one) => one.ok)).toBe(true);
+    expect(read[0]?.ok && contentOf(read[0].bundle)).toEqual(contentOf(aBundle));
+    expect(files[0]?.name).toMatch(/^my-practice-\d{4}-\d{2}-\d{2}\.json$/);
+  });
+
+  test('a file that is refused changes nothing, and a good one is only compared', async () => {
+    const one = await filled({ ...emptyBundle, plan: { exam: null, minutes: 5, round: null } });
+    const before = await on(one);
+    const { model } = page(one);
+    await model.choose(given('{"kind":"flash-cards"}'));
+    expect(model.refusal.value).toMatchObject({ kind: 'refused', name: 'kept.json' });
+    const never = { ...given('', 50_000_000), text: () => Promise.reject(new Error('not read')) };
+    await model.choose(never);
+    expect(model.refusal.value).toMatchObject({
+      sentence: expect.stringMatching(/25 MB/) as string,
+    });
+    await model.choose({ ...never, size: 10 });
+    expect(model.refusal.value).toEqual({ kind: 'notRead', name: 'kept.json' });
+    await model.choose(file(aBundle));
+    expect(model.refusal.value).toBeUndefined();
+    expect(model.opened.value?.toChoose).toEqual(['plan']);
+    expect(await on(one)).toEqual(before);
+  });
+
+  test('two presses take a file in once, and one takes it back out', async () => {
+    const one = aDevice();
+    const { model } = page(one);
+    await model.choose(file(aBundle));
+    await Promise.all([model.take(), model.take()]);
+    expect(await on(one)).toEqual(contentOf(aBundle));
+    await Promise.all([model.undo(), model.undo()]);
+    expect(model.done.value).toBe('undone');
+    expect((await on(one)).answers).toEqual([]);
+  });
+
+  test('what is lost is said as it is chosen', async () => {
+    const here = { ...aBundle, plan: { exam: '2027-06-01', minutes: 20 as const, round: null } };
+    const { model } = page(await filled(here));
+    await model.choose(file(aBundle));
+    const said = () => {
+      const [opened, sides] = [model.opened.value, model.sides.value];
+      return opened && sides && lossesOf(opened, sides);
+    };
+    expect(said()).toEqual([]);
+    model.setSide('plan', 'file');
+    expect(said()).toEqual(['Your plan: exam on Jun 1, 2027, rounds of 20 minutes.']);
+    const opened = model.opened.value;
+    expect(opened && rowsOf(opened.compared)).toContainEqual(['Answers', '3 are the same on both']);
+  });
+
+  test('what reads the device did not load: said, and asked for again', async () => {
+    let tries = 0;
+    const { model } = page(aDevice(), () => {
+      tries += 1;
+      return tries === 1 ? Promise.reject(new Error('offline')) : Promise.resolve(stores);
+    });
+    await model.look();
+    expect(model.stuck.value).toBe(true);
+    await model.look();
+    expect([model.stuck.value, model.isEmpty.value]).toEqual([false, true]);
+  });
+
+  test('every part is told of, also an exam on a day that is none', () => {
+    expect(factsOf(emptyBundle)).toEqual([]);
+    expect(factsOf(aBundle, 2)).toHaveLength(10);
+    const odd = { ...emptyBundle, plan: { exam: '2026-99-99', minutes: 5 as const, round: null } };
+    expect(factsOf(odd)).toEqual(['Your plan: exam on 2026-99-99, rounds of 5 minutes']);
+  });
+});
