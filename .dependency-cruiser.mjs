@@ -160,6 +160,21 @@ export const folders = [
     npm: true,
   },
   {
+    name: 'question-sheets-join',
+    comment:
+      'A sheet for paper puts questions of src/quiz beside a form; it fetches them as a round does, and knows no lesson and no page.',
+    from: 'src/question-sheet',
+    mayReach: [
+      'src/quiz',
+      'src/quantity',
+      'src/ui',
+      'src/language',
+      'src/rounds/load.ts',
+      'src/widgets/retrieval/address.ts',
+    ],
+    npm: true,
+  },
+  {
     name: 'quiz-is-pure',
     comment:
       'Grading and scheduling must be testable without a screen, a clock or the physics; numeric keys are computed where questions are loaded and passed in.',
