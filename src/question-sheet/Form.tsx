@@ -13,7 +13,9 @@ export function Form({ model }: { readonly model: SheetModel }) {
   const form = useRef<HTMLFormElement>(null);
   const typed = model.typed.value;
   const faults = model.faults.value;
-  const ticked = lessonsOf(model.areas).filter(({ id }) => typed.lessons.has(id));
+  const lessons = lessonsOf(model.areas);
+  const every = lessons.map(({ id }) => id);
+  const ticked = lessons.filter(({ id }) => typed.lessons.has(id));
 
   async function submit(event: Event): Promise<void> {
     event.preventDefault();
@@ -32,6 +34,14 @@ export function Form({ model }: { readonly model: SheetModel }) {
     >
       <h2>{words.lessons.label}</h2>
       {model.gone.length > 0 && <p class="field-error">{words.gone({ lessons: model.gone })}</p>}
+      <div class="sheet-row">
+        <button type="button" class="quiet" onClick={() => model.tick(every, true)}>
+          {words.lessons.every}
+        </button>
+        <button type="button" class="quiet" onClick={() => model.tick(every, false)}>
+          {words.lessons.none}
+        </button>
+      </div>
       {model.areas.map((area, place) => (
         <Lessons key={area.id} model={model} area={area} first={place === 0} />
       ))}

@@ -75,7 +75,7 @@ function Reasons({ put, onB, units, wrongToo }: ReasonsProps) {
   return (
     <>
       <p>
-        <span class="paper-on-b">{onB !== undefined && alsoOnB(onB)}</span>
+        {onB !== undefined && <span class="paper-on-b">{alsoOnB(onB)}</span>}
         {passageText(put.stem, units)}
       </p>
       <ul class="paper-reasons">

@@ -55,6 +55,6 @@ function Below({ model }: { readonly model: SheetModel }) {
     head.current?.focus({ preventScroll: true });
     head.current?.scrollIntoView({ block: 'start' });
   }, [made]);
-  if (made === undefined || Shows === undefined) return null;
+  if (made === undefined || Shows === undefined) return <p class="print-only">{words.nothing}</p>;
   return <Shows model={model} made={made} head={head} />;
 }

@@ -14,9 +14,13 @@ export async function draw(
   { lessons, count, seed }: Pick<Choice, 'lessons' | 'count' | 'seed'>,
 ): Promise<Drawn> {
   const all = await Promise.all(
-    lessons.map(({ id }) =>
-      load(questionsAddress(base, id), (text) => ({ set: readQuestionSet(text, id), text })),
-    ),
+    // By name, so that another order of lessons on the page changes no sheet.
+    lessons
+      .map(({ id }) => id)
+      .sort()
+      .map((id) =>
+        load(questionsAddress(base, id), (text) => ({ set: readQuestionSet(text, id), text })),
+      ),
   );
   const missing = all.find((one) => 'miss' in one);
   if (missing !== undefined) return missing;

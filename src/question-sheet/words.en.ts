@@ -23,6 +23,18 @@ export const words = {
   reading: 'Setting up the form.',
   lessons: {
     label: 'Which lessons?',
+    areas: {
+      fluid: 'Fluid, leaks, pressure and force',
+      circuits: 'Pump, regulator and circuits',
+      selection: 'Range selection and Park',
+      complaint: 'Complaint, drive and outside checks',
+      log: 'Log, codes and slip',
+      tests: 'Pressure and bench tests',
+      parts: 'Parts and assembly',
+      proof: 'Proof and the customer',
+    },
+    every: 'Tick all lessons',
+    none: 'Untick all',
     all: 'All of these',
     count: (p: { count: string }) => questions(p.count),
     ticked: (p: { count: string; lessons: string }) =>
@@ -42,7 +54,7 @@ export const words = {
   units: { label: 'Units on paper', us: 'US: psi, °F', si: 'Metric: kPa, °C' },
   seed: {
     label: 'Seed',
-    hint: 'A word or a number. It stands on the sheet, and typing it again prints the same sheet.',
+    hint: 'A word or a number. It stands on the sheet, and typing it again prints the same sheet. Whoever types it here can print the key as well.',
     draw: 'Draw another',
   },
   version: {
@@ -90,6 +102,7 @@ export const words = {
       'Something other than the questions arrived. If your network asks you to log in, do that first, then try again.',
   },
   again: 'Try again',
+  nothing: 'There is no sheet on this page yet. Make one, then print it.',
   made: {
     title: 'Your sheets',
     about: (p: { count: string; seed: string }) =>
@@ -112,8 +125,8 @@ export const words = {
     seed: (p: { seed: string; version: string }) => `seed ${p.seed}, version ${p.version}`,
     name: 'Name',
     date: 'Date',
-    score: (p: { count: string }) => `Right, of ${p.count}`,
-    how: 'Tick the box of the answer you would give. The words after a question say so where more than one box may be right.',
+    score: (p: { count: string }) => `Right answers, of ${p.count}`,
+    how: 'Tick the box of the answer you would give. Where more than one box may be right, the question says so.',
     asks: {
       one: '',
       several: 'Tick every one that fits.',
@@ -131,9 +144,9 @@ export const words = {
     from: (p: { amount: string; least: string; most: string }) =>
       `${p.amount} (${p.least} to ${p.most})`,
     reasons: 'Why',
-    inA: 'The numbers are those of sheet A; those of sheet B stand behind them.',
-    onB: (p: { number: string; letters: string }) => `on sheet B ${p.number} ${p.letters}`,
-    onlyB: (p: { number: string }) => `on sheet B ${p.number}`,
+    inA: 'The numbers are those of sheet A. Number and letters on sheet B stand at the side.',
+    onB: (p: { number: string; letters: string }) => `On sheet B: ${p.number}, ${p.letters}`,
+    onlyB: (p: { number: string }) => `On sheet B: ${p.number}`,
     wrong: 'Not:',
     ifThey: (p: { mistake: string }) => `You get this if you ${p.mistake}.`,
   },

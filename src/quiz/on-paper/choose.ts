@@ -1,5 +1,4 @@
 import type { Asked } from '../asked.ts';
-import { pickRound } from '../pick-round.ts';
 import { shuffled } from '../seeded-order.ts';
 import { chanceFor } from './seed.ts';
 
@@ -9,29 +8,46 @@ export interface LessonQuestions {
 }
 
 /**
- * The questions of a sheet: as evenly from the lessons as they can give, and from each what its own round would ask,
- * every objective and a new setting first. In the order of the lessons handed in.
+ * The questions of a sheet: as evenly from the lessons as they can give, and from each lesson an objective that was not
+ * asked for yet before another. In the order of the lessons handed in.
  */
 export function chooseQuestions(
   sets: readonly LessonQuestions[],
   count: number,
   seed: string,
 ): readonly Asked[] {
-  const quota = new Map(sets.map(({ lesson }) => [lesson, 0]));
+  const shares = sharesOf(sets, count, seed);
+  return sets.flatMap(({ lesson, questions }) => {
+    const left = [...shuffled(questions, chanceFor(seed, `from ${lesson}`))];
+    const covered = new Set<string>();
+    return Array.from({ length: shares.get(lesson) ?? 0 }, () => {
+      const at = left.findIndex(({ objectives }) => objectives.some((one) => !covered.has(one)));
+      const taken = left.splice(Math.max(at, 0), 1);
+      for (const { objectives } of taken) for (const one of objectives) covered.add(one);
+      return taken;
+    }).flat();
+  });
+}
+
+/** How many questions each lesson gives: one each in turns, until there are enough or none is left. */
+function sharesOf(
+  sets: readonly LessonQuestions[],
+  count: number,
+  seed: string,
+): ReadonlyMap<string, number> {
+  const shares = new Map<string, number>();
   const turns = shuffled(sets, chanceFor(seed, 'lessons'));
-  let left = Math.min(
-    count,
-    sets.reduce((sum, { questions }) => sum + questions.length, 0),
-  );
-  while (left > 0) {
+  let left = count;
+  let given = -1;
+  while (left > 0 && given !== 0) {
+    given = 0;
     for (const { lesson, questions } of turns) {
-      const has = quota.get(lesson) ?? 0;
-      if (left === 0 || has === questions.length) continue;
-      quota.set(lesson, has + 1);
-      left -= 1;
+      const has = shares.get(lesson) ?? 0;
+      if (given === left || has === questions.length) continue;
+      shares.set(lesson, has + 1);
+      given += 1;
     }
+    left -= given;
   }
-  return sets.flatMap(({ lesson, questions }) =>
-    pickRound(questions, chanceFor(seed, `from ${lesson}`), new Set(), quota.get(lesson)),
-  );
+  return shares;
 }

@@ -2,7 +2,8 @@
  * A question as it stands on paper and in the key. The kinds of question are told apart here and nowhere else: a sheet
  * prints whatever is put to it.
  */
-import { printBoth } from '../../quantity/print-both.ts';
+import { formatNumber } from '../../quantity/print.ts';
+import type { Quantity } from '../../quantity/quantity.ts';
 import { quantityOf } from '../../quantity/by-name.ts';
 import type { Asked, AskedChoice, AskedNumber, Passage, TwoUnits } from '../asked.ts';
 
@@ -24,7 +25,7 @@ export type Right =
   | {
       readonly kind: 'amount';
       readonly words: Passage;
-      /** Whatever lies from here to there counts. */
+      /** Whatever lies from here to there counts; without its unit. */
       readonly least: TwoUnits;
       readonly most: TwoUnits;
     };
@@ -76,7 +77,8 @@ function putChoice({ id, stem, kind, options, ordered }: AskedChoice, mix: Mix):
 
 function putAmount(asked: AskedNumber): Put {
   const { id, stem, quantity, value, within, valueWords, why, distractors } = asked;
-  const { si, us } = quantityOf(quantity);
+  const measured = quantityOf(quantity);
+  const { si, us } = measured;
   return {
     id,
     stem,
@@ -86,8 +88,8 @@ function putAmount(asked: AskedNumber): Put {
     right: {
       kind: 'amount',
       words: valueWords,
-      least: printBoth(value - within, quantity),
-      most: printBoth(value + within, quantity),
+      least: bare(value - within, measured),
+      most: bare(value + within, measured),
     },
     reasons: [
       { words: valueWords, correct: true, why },
@@ -100,3 +102,8 @@ function putAmount(asked: AskedNumber): Put {
     ],
   };
 }
+
+const bare = (metric: number, quantity: Quantity): TwoUnits => ({
+  si: formatNumber(metric, quantity, 'si'),
+  us: formatNumber(metric, quantity, 'us'),
+});
