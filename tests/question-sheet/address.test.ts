@@ -19,7 +19,7 @@ describe('the address of a sheet', () => {
       fc.property(choices, fc.constantFrom(...SHOWN), (choice, shown) => {
         const read = readAddress(searchOf(choice, '7k2m9q', shown), areas, 'us');
         expect(read).toMatchObject({ shown, gone: [] });
-        expect(readChoice(read!.typed, areas)).toEqual(choice);
+        expect(read && readChoice(read.typed, areas)).toEqual(choice);
       }),
     );
   });
