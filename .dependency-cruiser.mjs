@@ -175,6 +175,14 @@ export const folders = [
     npm: true,
   },
   {
+    name: 'course-package-wraps',
+    comment:
+      'The course package wraps the built site and reports what the device keeps; no page of the site knows of it.',
+    from: 'src/scorm',
+    mayReach: ['src/storage'],
+    npm: true,
+  },
+  {
     name: 'quiz-is-pure',
     comment:
       'Grading and scheduling must be testable without a screen, a clock or the physics; numeric keys are computed where questions are loaded and passed in.',

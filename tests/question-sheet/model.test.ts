@@ -1,4 +1,4 @@
-import { afterEach, describe, expect, test, vi } from 'vitest';
+import { afterAll, afterEach, describe, expect, test, vi } from 'vitest';
 import type { QuestionSet } from '../../src/quiz/question-set.ts';
 import { draw } from '../../src/question-sheet/draw.ts';
 import { sheetModel } from '../../src/question-sheet/model.ts';
@@ -26,6 +26,7 @@ let answer = (lesson: string): Response => new Response(sent(lesson));
 vi.stubGlobal('fetch', (address: string) =>
   Promise.resolve().then(() => answer(/\/questions\/(.+)\.json$/.exec(address)?.[1] ?? '')),
 );
+afterAll(() => vi.unstubAllGlobals());
 afterEach(() => {
   answer = (lesson) => new Response(sent(lesson));
 });
