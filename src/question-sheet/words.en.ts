@@ -126,7 +126,7 @@ export const words = {
     name: 'Name',
     date: 'Date',
     score: (p: { count: string }) => `Right answers, of ${p.count}`,
-    how: 'Tick the box of the answer you would give. Where more than one box may be right, the question says so.',
+    how: 'Tick the answer you would give. Where more than one may be right, the question says so.',
     asks: {
       one: '',
       several: 'Tick every one that fits.',
