@@ -184,6 +184,21 @@ export const folders = [
     npm: true,
   },
   {
+    name: 'question-sheets-join',
+    comment:
+      'A sheet for paper puts questions of src/quiz beside a form; it fetches them as a round does, and knows no lesson and no page.',
+    from: 'src/question-sheet',
+    mayReach: [
+      'src/quiz',
+      'src/quantity',
+      'src/ui',
+      'src/language',
+      'src/rounds/load.ts',
+      'src/widgets/retrieval/address.ts',
+    ],
+    npm: true,
+  },
+  {
     name: 'question-cases-are-read-at-build',
     comment:
       'A short case of the questions costs and reads what diagnosis and the engine say; it knows no page.',
@@ -204,6 +219,14 @@ export const folders = [
       'The page that saves, takes in and deletes puts what storage does into words; it knows no answer from inside, no lesson and no page.',
     from: 'src/keeping',
     mayReach: ['src/quantity', 'src/ui', 'src/storage', 'src/language'],
+    npm: true,
+  },
+  {
+    name: 'course-package-wraps',
+    comment:
+      'The course package wraps the built site and reports what the device keeps; no page of the site knows of it.',
+    from: 'src/scorm',
+    mayReach: ['src/storage'],
     npm: true,
   },
   {

@@ -1,0 +1,75 @@
+// npm run scorm: makes the course package of the built site.
+import { mkdirSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
+import { stripTypeScriptTypes } from 'node:module';
+import { dirname, join } from 'node:path';
+import { strToU8, zipSync } from 'fflate';
+import { manifestOf } from './manifest.ts';
+import { relativePage, relativeScript } from './relative.ts';
+
+const TITLE = 'Slips When Hot';
+const LAUNCH = 'index.html';
+/** The page that a platform opens, with the files of our own that its script is made of. */
+const SCRIPTS = [
+  'scorm/launch/index.ts',
+  'scorm/launch/find-api.ts',
+  'scorm/launch/kept.ts',
+  'scorm/launch/links.ts',
+  'scorm/launch/report.ts',
+  'scorm/launch/standing.ts',
+  'storage/progress.ts',
+  'storage/envelope.ts',
+  'storage/slots.ts',
+];
+const page = `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${TITLE}</title>
+<style>html,body{margin:0;block-size:100%}iframe{display:block;inline-size:100%;block-size:100%;border:0}</style>
+</head>
+<body>
+<iframe title="${TITLE}" data-src="site/course/index.html"></iframe>
+<script type="module" src="launch/scorm/launch/index.js"></script>
+</body>
+</html>
+`;
+
+/** All files of the package by their names. */
+export function packageOf(site: string): Readonly<Record<string, Uint8Array>> {
+  const files: Record<string, Uint8Array> = { [LAUNCH]: strToU8(page) };
+  for (const script of SCRIPTS) {
+    const text = stripTypeScriptTypes(readFileSync(join('src', script), 'utf8'));
+    files[`launch/${script.replace(/\.ts$/, '.js')}`] = strToU8(
+      text.replace(/(from ')(\.[^']+)\.ts'/g, "$1$2.js'"),
+    );
+  }
+  for (const entry of readdirSync(site, { recursive: true, withFileTypes: true })) {
+    if (!entry.isFile()) continue;
+    const path = join(entry.parentPath, entry.name);
+    const name = path.slice(site.length + 1).replaceAll('\\', '/');
+    files[`site/${name}`] = moved(name, readFileSync(path));
+  }
+  files['imsmanifest.xml'] = strToU8(
+    manifestOf({ title: TITLE, launch: LAUNCH, files: Object.keys(files).sort() }),
+  );
+  return files;
+}
+
+function moved(name: string, bytes: Buffer): Uint8Array {
+  if (name.endsWith('.html'))
+    return strToU8(relativePage(bytes.toString(), `/${name.replace(/index\.html$/, '')}`));
+  return /(^|\/)_astro\/[^/]+\.js$/u.test(name)
+    ? strToU8(relativeScript(bytes.toString(), name.startsWith('_astro/') ? '..' : '../..'))
+    : bytes;
+}
+
+if (import.meta.main) {
+  const [site = 'dist', target = join('dist.scorm', 'slips-when-hot-scorm-1.2.zip')] =
+    process.argv.slice(2);
+  const files = packageOf(site);
+  const zip = zipSync(files, { level: 9 });
+  mkdirSync(dirname(target), { recursive: true });
+  writeFileSync(target, zip);
+  console.log(`${target}: ${Object.keys(files).length} files, ${(zip.length / 1e6).toFixed(1)} MB`);
+}
