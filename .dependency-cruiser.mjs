@@ -160,6 +160,22 @@ export const folders = [
     npm: true,
   },
   {
+    name: 'question-charts-are-drawn-at-build',
+    comment:
+      'The chart of a question is the engine’s answer over a range, drawn as data before it travels; it knows no question and no page.',
+    from: 'src/question-charts',
+    mayReach: [
+      'src/engine',
+      'src/car',
+      'src/diagnosis',
+      'src/quantity',
+      'src/charts',
+      'src/quiz',
+      'src/language',
+    ],
+    npm: true,
+  },
+  {
     name: 'quiz-is-pure',
     comment:
       'Grading and scheduling must be testable without a screen, a clock or the physics; numeric keys are computed where questions are loaded and passed in.',
@@ -262,6 +278,7 @@ export const folders = [
       'src/engine',
       'src/car',
       'src/numbers',
+      'src/question-charts',
       'src/quantity',
       'src/quiz',
       'src/qti',

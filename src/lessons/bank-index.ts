@@ -12,7 +12,10 @@ export function bankIndex(): BankIndex {
     items: lessons.flatMap(({ id: lesson }) =>
       bank
         .filter((question) => question.lesson === lesson)
-        .map(({ id, concept, lookAlikes = [] }) => ({ id, concept, lookAlikes, lesson })),
+        .map(({ id, concept, lookAlikes = [], healthy }) => ({
+          ...{ id, concept, lookAlikes, lesson },
+          ...(healthy && { healthy }),
+        })),
     ),
   };
 }

@@ -9,6 +9,7 @@ import type { Asked } from '../quiz/asked.ts';
 import { readQuestionSet, writeQuestionSet, type QuestionSet } from '../quiz/question-set.ts';
 import { resolveQuestion } from '../quiz/resolve.ts';
 import { parseQuestions, type Question } from '../quiz/schema.ts';
+import { chartNamed } from './chart-named.ts';
 import { numberNamed } from './number-named.ts';
 import { objectivesOf, type Objective } from './objectives.ts';
 
@@ -59,7 +60,7 @@ export interface RetrievalSet {
 export function retrievalSet(lesson: string): RetrievalSet {
   const questions = questionBank()
     .filter((q) => q.lesson === lesson)
-    .map((q) => resolveQuestion(q, numberNamed));
+    .map((q) => resolveQuestion(q, numberNamed, chartNamed));
   return { lesson, questions, objectives: objectivesOf(lesson) };
 }
 

@@ -3,13 +3,11 @@
  * can be computed at build time and sent to the page as a file; nothing here knows zod or the engine.
  */
 import type { QuantityName } from '../quantity/by-name.ts';
-import type { PrintedBoth } from '../quantity/print-both.ts';
+import type { Passage } from './passage.ts';
 import type { UnitSystem } from '../quantity/unit-system.ts';
+import type { ChartPicture } from './chart-picture.ts';
 
-/** An amount; only the page's own list has it before rounding, the questions that travel do without. */
-export type TwoUnits = Pick<PrintedBoth, 'si' | 'us'> & Partial<PrintedBoth>;
-/** Text of a question in pieces: what stands as it is, and amounts in both systems. Plain data, unlike `UnitText`. */
-export type Passage = readonly (string | TwoUnits)[];
+export type { Passage, TwoUnits } from './passage.ts';
 
 export interface AskedOption {
   readonly id: string;
@@ -18,7 +16,7 @@ export interface AskedOption {
   readonly why: Passage;
 }
 
-interface AskedCommon {
+export interface AskedCommon {
   readonly id: string;
   readonly objectives: readonly string[];
   readonly concept: string;
@@ -26,6 +24,7 @@ interface AskedCommon {
   readonly level: 'recall' | 'apply' | 'diagnose';
   readonly unseen: boolean;
   readonly stem: Passage;
+  readonly chart?: ChartPicture | undefined;
   readonly source: string;
 }
 
@@ -54,7 +53,46 @@ export interface AskedNumber extends AskedCommon {
   }[];
 }
 
-export type Asked = AskedChoice | AskedNumber;
+export interface AskedStep {
+  readonly id: string;
+  readonly words: Passage;
+  readonly why: Passage;
+}
+
+/** Steps to put in order. */
+export interface AskedOrder extends AskedCommon {
+  readonly kind: 'order';
+  /** As shown. Right is every order in which no rank comes after a higher one; equal ranks may swap. */
+  readonly steps: readonly (AskedStep & { readonly rank: number })[];
+}
+
+/** Lines on the left, each to find its own on the right. */
+export interface AskedMatch extends AskedCommon {
+  readonly kind: 'match';
+  readonly pairs: readonly AskedStep[];
+  /** As shown; a partner has the id of its pair, and one may go with nothing. */
+  readonly partners: readonly { readonly id: string; readonly words: Passage }[];
+  /** Why the one that goes with nothing does so, if there is one. */
+  readonly extraWhy?: Passage | undefined;
+}
+
+/** A job in steps, of which one is wrong, or one is missing. */
+export interface AskedSpot extends AskedCommon {
+  readonly kind: 'spot';
+  readonly steps: readonly AskedStep[];
+  /** Steps that are right to point at; where one is missing, those above the gap, or `start`. */
+  readonly answers: readonly string[];
+  /** The step that is missing, if one is. */
+  readonly missing?: { readonly words: Passage; readonly why: Passage } | undefined;
+}
+/** Above the first step, among the places where one may be missing. */
+export const START = 'start';
+/** The partner that goes with nothing. */
+export const EXTRA = 'extra';
+
+/** Those in which one arranges, pairs or points. */
+export type AskedForm = AskedOrder | AskedMatch | AskedSpot;
+export type Asked = AskedChoice | AskedNumber | AskedForm;
 
 /** A passage as one reader sees it. */
 export function passageText(passage: Passage, system: UnitSystem): string {

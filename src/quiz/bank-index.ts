@@ -7,6 +7,8 @@ z.config({ jitless: true });
 
 export interface BankItem extends Idea {
   readonly lesson: string;
+  /** Nothing is wrong with the car it asks about. */
+  readonly healthy?: true | undefined;
 }
 export interface BankIndex {
   /** Raised when the form changes. */
@@ -20,7 +22,13 @@ const schema: z.ZodMiniType<BankIndex> = z.strictObject({
   form: z.literal(1),
   lessons: z.array(z.strictObject({ id: text, title: text })),
   items: z.array(
-    z.strictObject({ id: text, concept: text, lookAlikes: z.array(text), lesson: text }),
+    z.strictObject({
+      id: text,
+      concept: text,
+      lookAlikes: z.array(text),
+      lesson: text,
+      healthy: z.optional(z.literal(true)),
+    }),
   ),
 });
 

@@ -2,49 +2,55 @@
  * Grading. Whatever was answered, what comes back explains EVERY option: right or wrong alone teaches almost nothing
  * (Van der Kleij 2015: .05 against .49 with an explanation).
  */
-import type { Asked, AskedChoice, AskedNumber, Passage } from './asked.ts';
+import type { Asked, AskedChoice, AskedNumber } from './asked.ts';
+import type { Explained, Given, Outcome } from './outcome.ts';
+import { gradeMatch, gradeOrder, gradeSpot, type Judged } from './grade-forms.ts';
 import { marks, type Certainty } from './certainty.ts';
 import { quantityOf } from '../quantity/by-name.ts';
 import { parseAmount } from '../quantity/parse-amount.ts';
-import type { UnitSystem } from '../quantity/unit-system.ts';
 import { words } from './words.en.ts';
 
-export type Given =
-  | { readonly kind: 'chosen'; readonly ids: readonly string[] }
-  | { readonly kind: 'typed'; readonly text: string; readonly system: UnitSystem };
-
-export interface Explained {
-  readonly id: string;
-  readonly words: Passage;
-  readonly correct: boolean;
-  /** What the person ticked, or the wrong rule their number came from. */
-  readonly taken: boolean;
-  readonly why: Passage;
-}
-
-export interface Outcome {
-  readonly right: boolean;
-  readonly certainty: Certainty;
-  readonly marks: number;
-  /** One sentence, never the whole of the feedback. */
-  readonly verdict: string;
-  readonly explained: readonly Explained[];
-}
+export type { Explained, Given, Outcome } from './outcome.ts';
 
 export type Graded =
   | { readonly ok: true; readonly outcome: Outcome }
   | { readonly ok: false; readonly sentence: string };
 
 export function grade(asked: Asked, given: Given, certainty: Certainty): Graded {
-  if (asked.kind === 'number') return gradeNumber(asked, given, certainty);
-  return gradeChoice(asked, given, certainty);
+  switch (asked.kind) {
+    case 'number':
+      return gradeNumber(asked, given, certainty);
+    case 'single':
+    case 'several':
+      return gradeChoice(asked, given, certainty);
+    case 'order':
+      return counted(gradeOrder(asked, chosen(asked, given)), certainty);
+    case 'match':
+      return counted(gradeMatch(asked, chosen(asked, given)), certainty);
+    case 'spot':
+      return counted(gradeSpot(asked, chosen(asked, given)), certainty);
+  }
 }
 
-function gradeChoice(asked: AskedChoice, given: Given, certainty: Certainty): Graded {
+/** What was judged, with the marks it earns; a sentence says what is missing. */
+function counted(judged: Judged | string, certainty: Certainty): Graded {
+  if (typeof judged === 'string') return { ok: false, sentence: judged };
+  return {
+    ok: true,
+    outcome: { ...judged, certainty, marks: marks(judged.right, certainty) },
+  };
+}
+
+function chosen(asked: Asked, given: Given): readonly string[] {
   if (given.kind !== 'chosen')
     throw new Error(`Question "${asked.id}" is answered by choosing, not by typing.`);
-  const ids = new Set(given.ids);
-  const stray = given.ids.find((id) => !asked.options.some((o) => o.id === id));
+  return given.ids;
+}
+
+function gradeChoice(asked: AskedChoice, answer: Given, certainty: Certainty): Graded {
+  const given = chosen(asked, answer);
+  const ids = new Set(given);
+  const stray = given.find((id) => !asked.options.some((o) => o.id === id));
   if (stray !== undefined) throw new Error(`Question "${asked.id}" has no option "${stray}".`);
   if (asked.kind === 'single' && ids.size !== 1) return { ok: false, sentence: words.chooseOne };
   if (ids.size === 0) return { ok: false, sentence: words.tickOne };

@@ -77,8 +77,30 @@ export function lintItem(
   if (negative.test(questionPart(q.stem)) || shouting.test(q.stem)) {
     say('the stem asks in the negative; ask what is true instead.', 'stem');
   }
-  if (q.kind !== 'number') lintOptions(q, (sentence) => say(sentence, 'options'));
+  switch (q.kind) {
+    case 'single':
+    case 'several':
+      lintOptions(q, (sentence) => say(sentence, 'options'));
+      break;
+    case 'order':
+    case 'spot':
+      lintWhys(q.steps, (sentence) => say(sentence, 'steps'));
+      break;
+    case 'match':
+      lintWhys(q.pairs, (sentence) => say(sentence, 'pairs'));
+      break;
+    case 'number':
+      break;
+  }
   return out;
+}
+
+function lintWhys(
+  lines: readonly { readonly why: string }[],
+  say: (sentence: string) => void,
+): void {
+  if (new Set(lines.map(({ why }) => why)).size !== lines.length)
+    say('two lines share one explanation.');
 }
 
 function lintOptions(q: ChoiceQuestion, say: (sentence: string) => void): void {

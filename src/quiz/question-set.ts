@@ -4,7 +4,16 @@
  * of it is used.
  */
 import * as z from 'zod/mini';
-import type { Asked, AskedChoice, AskedNumber } from './asked.ts';
+import {
+  START,
+  type Asked,
+  type AskedChoice,
+  type AskedMatch,
+  type AskedNumber,
+  type AskedOrder,
+  type AskedSpot,
+} from './asked.ts';
+import type { ChartPicture } from './chart-picture.ts';
 import { quantityNames } from '../quantity/by-name.ts';
 import type { PrintedBoth } from '../quantity/print-both.ts';
 
@@ -34,6 +43,30 @@ const words = z
   .array(z.union([text, z.strictObject({ si: text, us: text })]))
   .check(z.minLength(1));
 
+const place = z.number();
+const pictureAxis = z.strictObject({
+  title: text,
+  ticks: z.array(z.strictObject({ place, text })),
+});
+const inBothUnits = z.strictObject({ si: pictureAxis, us: pictureAxis });
+const chart: z.ZodMiniType<ChartPicture> = z.strictObject({
+  about: words,
+  ...{ width: place, height: place, left: place, right: place, top: place, bottom: place },
+  x: inBothUnits,
+  y: inBothUnits,
+  lines: z
+    .array(
+      z.strictObject({
+        path: z.string().check(z.regex(/^[ML\d. -]+$/)),
+        letter: z.string(),
+        at: z.tuple([place, place]),
+      }),
+    )
+    .check(z.minLength(1)),
+  head: z.array(text),
+  rows: z.array(z.array(words)),
+});
+
 const common = {
   id: text,
   objectives: z.array(text).check(z.minLength(1)),
@@ -42,6 +75,7 @@ const common = {
   level: z.enum(['recall', 'apply', 'diagnose']),
   unseen: z.boolean(),
   stem: words,
+  chart: z.optional(chart),
   source: text,
 };
 
@@ -70,10 +104,52 @@ const number: z.ZodMiniType<AskedNumber> = z.strictObject({
   ),
 });
 
+const step = { id: text, words, why: words };
+
+const order: z.ZodMiniType<AskedOrder> = z.strictObject({
+  ...common,
+  kind: z.literal('order'),
+  steps: z.array(z.strictObject({ ...step, rank: z.number() })).check(
+    z.minLength(3),
+    z.refine((steps) => new Set(steps.map(({ rank }) => rank)).size > 1),
+  ),
+});
+
+const match: z.ZodMiniType<AskedMatch> = z
+  .strictObject({
+    ...common,
+    kind: z.literal('match'),
+    pairs: z.array(z.strictObject(step)).check(z.minLength(3)),
+    partners: z.array(z.strictObject({ id: text, words })),
+    extraWhy: z.optional(words),
+  })
+  .check(
+    z.refine(({ pairs, partners }) =>
+      pairs.every((pair) => partners.some((partner) => partner.id === pair.id)),
+    ),
+  );
+
+const spot: z.ZodMiniType<AskedSpot> = z
+  .strictObject({
+    ...common,
+    kind: z.literal('spot'),
+    steps: z.array(z.strictObject(step)).check(z.minLength(3)),
+    answers: z.array(text).check(z.minLength(1)),
+    missing: z.optional(z.strictObject({ words, why: words })),
+  })
+  .check(
+    z.refine(({ steps, answers, missing }) =>
+      answers.every(
+        (answer) =>
+          (missing !== undefined && answer === START) || steps.some(({ id }) => id === answer),
+      ),
+    ),
+  );
+
 const set: z.ZodMiniType<QuestionSet> = z.strictObject({
   form: z.literal(1),
   lesson: text,
-  questions: z.array(z.union([choice, number])).check(z.minLength(1)),
+  questions: z.array(z.union([choice, number, order, match, spot])).check(z.minLength(1)),
   objectives: z.array(z.strictObject({ id: text, text })),
 });
 

@@ -1,18 +1,26 @@
 /** Turns questions as authored into questions as asked. The engine's numbers come through `numbers`: quiz knows no engine. */
+import type { ChartPicture } from './chart-picture.ts';
 import { printBoth } from '../quantity/print-both.ts';
-import type { Asked, AskedNumber, AskedOption } from './asked.ts';
-import type { Question } from './schema.ts';
+import type { Asked, AskedChoice, AskedCommon, AskedNumber, AskedOption } from './asked.ts';
+import { resolveMatch, resolveOrder, resolveSpot } from './resolve-forms.ts';
+import type { ChoiceQuestion, NumberQuestion, Question } from './schema.ts';
 import { readPassage, type EngineNumber, type Lookup } from './read-passage.ts';
 
 export interface KeyNumber extends EngineNumber {
   /** Wrong rules under this key: what the mistake is called, and the value it leads to. */
   readonly wrong: Readonly<Record<string, { readonly mistake: string; readonly value: number }>>;
 }
+export type ChartLookup = (id: string) => ChartPicture;
 export type KeyLookup = (key: string) => KeyNumber;
 
-export function resolveQuestion(question: Question, numbers: KeyLookup): Asked {
+/** @param charts what draws the chart that a question names; a question with one cannot be asked without it */
+export function resolveQuestion(
+  question: Question,
+  numbers: KeyLookup,
+  charts: ChartLookup = noCharts,
+): Asked {
   try {
-    return resolve(question, numbers);
+    return resolve(question, numbers, charts);
   } catch (error) {
     throw new Error(
       `Question "${question.id}": ${error instanceof Error ? error.message : String(error)}`,
@@ -21,7 +29,11 @@ export function resolveQuestion(question: Question, numbers: KeyLookup): Asked {
   }
 }
 
-function resolve(question: Question, numbers: KeyLookup): Asked {
+const noCharts: ChartLookup = (id) => {
+  throw new Error(`it has the chart "${id}", and there is nothing here to draw one.`);
+};
+
+function resolve(question: Question, numbers: KeyLookup, charts: ChartLookup): Asked {
   const lookup: Lookup = numbers;
   const { id, objectives, concept, level, unseen, source } = question;
   const common = {
@@ -33,23 +45,47 @@ function resolve(question: Question, numbers: KeyLookup): Asked {
     unseen,
     source,
     stem: readPassage(question.stem, lookup),
+    ...(question.chart !== undefined && { chart: charts(question.chart) }),
   };
-  if (question.kind !== 'number') {
-    const options = question.options.map((o) => ({
+  switch (question.kind) {
+    case 'single':
+    case 'several':
+      return { ...common, ...resolveChoice(question, lookup) };
+    case 'number': {
+      const asked = { ...common, ...resolveNumber(question, numbers) };
+      return question.number.entry === 'type' ? asked : asChoices(asked);
+    }
+    case 'order':
+      return { ...common, ...resolveOrder(question, lookup) };
+    case 'match':
+      return { ...common, ...resolveMatch(question, lookup) };
+    case 'spot':
+      return { ...common, ...resolveSpot(question, lookup) };
+  }
+}
+
+function resolveChoice(
+  { kind, options }: ChoiceQuestion,
+  lookup: Lookup,
+): Omit<AskedChoice, keyof AskedCommon> {
+  return {
+    kind,
+    options: options.map((o) => ({
       id: o.id,
       words: readPassage(o.text, lookup),
       correct: o.correct,
       why: readPassage(o.why, lookup),
-    }));
-    return {
-      ...common,
-      kind: question.kind,
-      options,
-      ordered: isOrdered(question.options.map((o) => o.text)),
-    };
-  }
+    })),
+    ordered: isOrdered(options.map((o) => o.text)),
+  };
+}
 
-  const { key, quantity, tolerance, distractors, why, entry } = question.number;
+function resolveNumber(
+  question: NumberQuestion,
+  numbers: KeyLookup,
+): Omit<AskedNumber, keyof AskedCommon> {
+  const lookup: Lookup = numbers;
+  const { key, quantity, tolerance, distractors, why } = question.number;
   const answer = numbers(key);
   if (answer.quantity !== quantity) {
     throw new Error(
@@ -60,8 +96,7 @@ function resolve(question: Question, numbers: KeyLookup): Asked {
     tolerance.absolute ?? 0,
     (tolerance.relative ?? 0) * Math.abs(answer.value),
   );
-  const asked: AskedNumber = {
-    ...common,
+  return {
     kind: 'number',
     quantity,
     value: answer.value,
@@ -84,12 +119,11 @@ function resolve(question: Question, numbers: KeyLookup): Asked {
       };
     }),
   };
-  return entry === 'type' ? asked : asChoices(asked);
 }
 
 /** The same number as a choice between the right value and the values of the wrong rules, smallest first. */
 export function asChoices(asked: AskedNumber): Asked {
-  const { id, objectives, concept, lookAlikes, level, unseen, source, stem } = asked;
+  const { id, objectives, concept, lookAlikes, level, unseen, source, stem, chart } = asked;
   const options: (AskedOption & { readonly size: number })[] = [
     { id: 'right', size: asked.value, words: asked.valueWords, correct: true, why: asked.why },
     ...asked.distractors.map((d) => ({
@@ -103,6 +137,7 @@ export function asChoices(asked: AskedNumber): Asked {
   options.sort((a, b) => a.size - b.size);
   return {
     ...{ id, objectives, concept, lookAlikes, level, unseen, source, stem },
+    ...(chart !== undefined && { chart }),
     kind: 'single',
     ordered: true,
     options: options.map(({ id: optionId, words, correct, why }) => ({

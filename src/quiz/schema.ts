@@ -8,42 +8,8 @@
  */
 import { z } from 'zod';
 import { quantityNames } from '../quantity/by-name.ts';
-
-const slug = /^[a-z0-9]+(-[a-z0-9]+)*$/;
-
-function strict<Shape extends z.ZodRawShape>(what: string, shape: Shape) {
-  return z.strictObject(shape, {
-    error: (issue) => {
-      if (issue.code === 'unrecognized_keys') {
-        const unknown = (issue as { keys?: readonly string[] }).keys ?? [];
-        return `${what} does not know ${unknown.map((k) => `"${k}"`).join(', ')}. It may have: ${Object.keys(shape).join(', ')}.`;
-      }
-      return `${what} must be an object in braces.`;
-    },
-  });
-}
-
-const words = (what: string, least = 3) =>
-  z
-    .string({ error: `${what} is missing: write a sentence in quotes.` })
-    .trim()
-    .min(least, { error: `${what} is empty or too short.` });
-
-const id = (what: string) =>
-  z.string({ error: `${what} is missing.` }).regex(slug, {
-    error: (issue) =>
-      `${what} "${String(issue.input)}" may only have small letters, digits and single hyphens.`,
-  });
-
-const list = <Item extends z.ZodType>(what: string, item: Item) =>
-  z.array(item, { error: `${what} must be a list in square brackets.` });
-
-const share = (what: string) =>
-  z
-    .number({ error: `${what} must be a number above 0.` })
-    .positive({ error: `${what} must be above 0.` });
-
-const levels = ['recall', 'apply', 'diagnose'] as const;
+import { matchSchema, orderSchema, spotSchema } from './schema-forms.ts';
+import { common, id, list, share, strict, words } from './schema-parts.ts';
 
 export const optionSchema = strict('An option', {
   id: id('The id of an option'),
@@ -84,29 +50,13 @@ export const numberSchema = strict('The "number" part', {
   entry: z.enum(['type', 'choose'], { error: 'The "entry" of a number is "type" or "choose".' }),
 });
 
-const common = {
-  id: id('The id of a question'),
-  lesson: id('The lesson of a question'),
-  objectives: list('"objectives"', id('An objective id')).min(1, {
-    error: 'A question serves at least one objective.',
-  }),
-  concept: id('The concept'),
-  lookAlikes: list('"lookAlikes"', id('A look-alike concept')).optional(),
-  level: z.enum(levels, { error: 'The level is "recall", "apply" or "diagnose".' }),
-  unseen: z.boolean({ error: '"unseen" is true (a setting the lesson never shows) or false.' }),
-  stem: words('The stem', 15),
-  /** A source id, "engine" (every number in it comes from the model), or these words. */
-  source: z.union(
-    [z.literal('engine'), z.literal('common practice, no source'), z.string().regex(slug)],
-    {
-      error: 'The source is a source id, "engine", or "common practice, no source".',
-    },
-  ),
-};
-
 const singleSchema = strict('A question of kind "single"', {
   ...common,
   kind: z.literal('single'),
+  /** `deciding-reading`: it asks which reading decides between what is left. */
+  form: z
+    .literal('deciding-reading', { error: 'The "form" is "deciding-reading", or left out.' })
+    .optional(),
   options: list('"options"', optionSchema)
     .min(2, { error: 'At least two options.' })
     .max(5, { error: 'At most five options; three are enough.' }),
@@ -128,15 +78,18 @@ const numericSchema = strict('A question of kind "number"', {
 
 export const questionSchema = z.discriminatedUnion(
   'kind',
-  [singleSchema, severalSchema, numericSchema],
+  [singleSchema, severalSchema, numericSchema, orderSchema, matchSchema, spotSchema],
   {
-    error: 'The kind of a question is "single", "several" or "number".',
+    error: 'The kind of a question is "single", "several", "number", "order", "match" or "spot".',
   },
 );
 
 export type Question = z.infer<typeof questionSchema>;
 export type ChoiceQuestion = Extract<Question, { kind: 'single' | 'several' }>;
 export type NumberQuestion = Extract<Question, { kind: 'number' }>;
+export type OrderQuestion = Extract<Question, { kind: 'order' }>;
+export type MatchQuestion = Extract<Question, { kind: 'match' }>;
+export type SpotQuestion = Extract<Question, { kind: 'spot' }>;
 export type Level = Question['level'];
 
 /** Reads one parsed question file; on any fault throws ONE error that lists every fault with file, question and place. */

@@ -5,6 +5,7 @@
 import type { Asked } from './asked.ts';
 import { grade, type Given, type Outcome } from './grade.ts';
 import type { Certainty } from './certainty.ts';
+import { mixedUp } from './mixed-up.ts';
 import { seededRandom, shuffled } from './seeded-order.ts';
 
 export interface SessionAnswer {
@@ -32,9 +33,7 @@ export function startSession(
   if (questions.length === 0) throw new Error('A session needs at least one question.');
   const random = seededRandom(seed);
   const asked = order === 'kept' ? questions : spread(shuffled(questions, random));
-  const mixed = asked.map((q) =>
-    q.kind === 'number' || q.ordered ? q : { ...q, options: shuffled(q.options, random) },
-  );
+  const mixed = asked.map((q) => mixedUp(q, random));
   return { seed, questions: mixed, answers: [], explaining: false };
 }
 

@@ -16,5 +16,30 @@ export const words = {
   /** `mistake`: "forget the spring". */
   byMistake: (p: { mistake: string }) =>
     `Not that. This is the number you get if you ${p.mistake}.`,
+  orderFirst: 'Put the steps in order first. None has been moved yet.',
+  inOrder: (p: { stand: string; count: string }) =>
+    `Not yet. ${p.stand} of the ${p.count} steps stand in the right order.`,
+  standsRight: 'You have this one where it belongs',
+  standsWrong: (p: { place: string }) => `You had this one at place ${p.place}`,
+  oneOpen: 'One line has no partner yet. Choose one for it first.',
+  someOpen: (p: { open: string }) =>
+    `${p.open} lines have no partner yet. Choose one for each first.`,
+  /** Between what stands on the left and what it goes with. */
+  goesWith: ' goes with: ',
+  pairRight: 'You paired this one right',
+  youPaired: 'You paired it with: ',
+  goesWithNothing: 'This one goes with nothing here',
+  pairsRight: (p: { found: string; count: string }) =>
+    `Not yet. ${p.found} of the ${p.count} pairs are right.`,
+  stepFirst: 'Point at one step first.',
+  placeFirst: 'Point at one place first.',
+  foundStep: 'This is the one, and you found it',
+  thisStep: 'This is the one to find',
+  pointedAt: 'You pointed at this one, and it is right',
+  stepIsRight: 'This step is right',
+  foundGap: 'This step was missing, and you found the place',
+  thisGap: 'This step was missing here',
+  notAtStart: 'Not there. Nothing is missing before the first step.',
+  notAfter: (p: { place: string }) => `Not there. Nothing is missing after step ${p.place}.`,
   ifYou: (p: { mistake: string }) => `You get this if you ${p.mistake}. `,
 };

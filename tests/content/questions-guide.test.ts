@@ -15,8 +15,11 @@ const examples = Array.from(guide.matchAll(/```json\n([^]*?)```/g), ([, json = '
 test('there is an example of each kind and of each entry of a number', () => {
   expect(examples.map((q) => (q.kind === 'number' ? q.number.entry : q.kind)).sort()).toEqual([
     'choose',
+    'match',
+    'order',
     'several',
     'single',
+    'spot',
     'type',
   ]);
 });
@@ -34,9 +37,14 @@ test('the examples make a good question file', () => {
 });
 
 test('every field is explained', () => {
-  const fields = questionSchema.options.flatMap((kind) => Object.keys(kind.shape));
-  const [, , number] = questionSchema.options;
-  const inner = Object.keys(number.shape.number.shape);
+  const kinds = questionSchema.options.map(({ shape }) => shape);
+  const inner = kinds.flatMap((shape) => [
+    ...('number' in shape ? Object.keys(shape.number.shape) : []),
+    ...('pairs' in shape ? Object.keys(shape.pairs.element.shape) : []),
+    ...('steps' in shape ? Object.keys(shape.steps.element.shape) : []),
+    ...('missing' in shape ? Object.keys(shape.missing.unwrap().shape) : []),
+  ]);
+  const fields = kinds.flatMap((shape) => Object.keys(shape));
   const missing = [...fields, ...inner].filter((name) => !guide.includes(`\`${name}\``));
   expect(missing).toEqual([]);
 });

@@ -2,17 +2,34 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { lintBank } from '../../src/quiz/lint.ts';
-import { passageText, type Asked } from '../../src/quiz/asked.ts';
+import { passageText, type Asked, type Passage } from '../../src/quiz/asked.ts';
 import { grade } from '../../src/quiz/grade.ts';
+import { best, worst } from '../quiz/given.ts';
 import { resolveQuestion } from '../../src/quiz/resolve.ts';
 import { course } from '../../src/lessons/course.ts';
+import { chartNamed } from '../../src/lessons/chart-named.ts';
 import { numberNamed } from '../../src/lessons/number-named.ts';
 import { objectives } from '../../src/lessons/objectives.ts';
 import { questionBank, retrievalSet } from '../../src/lessons/question-bank.ts';
 import { numbers } from '../../src/numbers/index.ts';
 
 const bank = questionBank();
-const asked: readonly Asked[] = bank.map((q) => resolveQuestion(q, numberNamed));
+const asked: readonly Asked[] = bank.map((q) => resolveQuestion(q, numberNamed, chartNamed));
+/** What is shown to choose among. */
+function shownIn(q: Asked): readonly Passage[] {
+  switch (q.kind) {
+    case 'number':
+      return [];
+    case 'single':
+    case 'several':
+      return q.options.map(({ words }) => words);
+    case 'order':
+    case 'spot':
+      return q.steps.map(({ words }) => words);
+    case 'match':
+      return [...q.pairs, ...q.partners].map(({ words }) => words);
+  }
+}
 const lessons = [...new Set(objectives.map((o) => o.lesson))];
 
 test('the lint finds nothing: one best answer, positive stems, coverage, keys spread (L10, L11)', () => {
@@ -86,9 +103,9 @@ describe('numbers', () => {
 
   test('numbers offered as a choice read differently in both unit systems', () => {
     for (const q of asked) {
-      if (q.kind === 'number') continue;
+      const offered = shownIn(q);
       for (const system of ['si', 'us'] as const) {
-        const texts = q.options.map((o) => passageText(o.words, system));
+        const texts = offered.map((words) => passageText(words, system));
         expect(new Set(texts).size, `${q.id}: ${texts.join(' | ')}`).toBe(texts.length);
       }
     }
@@ -117,16 +134,28 @@ describe('numbers', () => {
   });
 });
 
+test('what the bank says is right is graded right, and every line of it is explained', () => {
+  for (const q of asked) {
+    const right = grade(q, best(q), 1);
+    const wrong = grade(q, worst(q), 1);
+    if (!right.ok || !wrong.ok) throw new Error(q.id);
+    expect([right.outcome.right, wrong.outcome.right], q.id).toEqual([true, false]);
+    expect(right.outcome.explained.every(({ why }) => why.length > 0)).toBe(true);
+  }
+});
+
 describe('words', () => {
-  const texts = (q: Asked): string[] => [
-    passageText(q.stem, 'si'),
-    ...(q.kind === 'number'
-      ? [
-          passageText(q.why, 'si'),
-          ...q.distractors.flatMap((d) => [passageText(d.why, 'si'), d.mistake]),
-        ]
-      : q.options.flatMap((o) => [passageText(o.words, 'si'), passageText(o.why, 'si')])),
-  ];
+  /** Everything that a reader of it may come to see. */
+  const texts = (q: Asked): string[] => {
+    const graded = [best(q), worst(q)].map((given) => grade(q, given, 1));
+    return [
+      q.stem,
+      ...shownIn(q),
+      ...graded.flatMap((one) =>
+        one.ok ? one.outcome.explained.flatMap((e) => [e.words, e.why]) : [],
+      ),
+    ].map((words) => passageText(words, 'si'));
+  };
 
   test('no filler, and no braces left over', () => {
     for (const q of asked) {

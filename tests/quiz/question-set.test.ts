@@ -5,12 +5,12 @@ import {
   writeQuestionSet,
   type QuestionSet,
 } from '../../src/quiz/question-set.ts';
-import { asked } from './sample.ts';
+import { ask, asked, forms } from './sample.ts';
 
 const set: QuestionSet = {
   form: 1,
   lesson: 'lesson-a',
-  questions: asked,
+  questions: [...asked, ...forms.map(ask)],
   objectives: [{ id: 'a-1', text: 'Tell a gap from a hole.' }],
 };
 const print = (value: unknown): string => JSON.stringify(value);
@@ -33,7 +33,7 @@ test('what travels reads as what was asked, and leaves the values before roundin
   for (const system of ['si', 'us'] as const) {
     const stems = (list: QuestionSet['questions']) =>
       list.map(({ stem }) => passageText(stem, system));
-    expect(stems(questions)).toEqual(stems(asked));
+    expect(stems(questions)).toEqual(stems(set.questions));
   }
   expect(print(set)).toContain('"amount"');
   expect(sent).not.toContain('"amount"');
@@ -51,6 +51,11 @@ test.each<[string, (string | number)[], unknown]>([
   ['a number in words', ['questions', 3, 'value'], '400'],
   ['no tolerance', ['questions', 3, 'within'], 0],
   ['a quantity nobody knows', ['questions', 3, 'quantity'], 'luck'],
+  ['steps without an order', ['questions', 4, 'steps', 1, 'rank'], 'first'],
+  ['a pair without its partner', ['questions', 5, 'pairs', 0, 'id'], 'moon'],
+  ['an unsafe step that is not there', ['questions', 6, 'answers'], ['moon']],
+  ['a gap where none can be', ['questions', 6, 'answers'], ['start']],
+  ['a gap after no step', ['questions', 7, 'answers'], ['moon']],
   ['an objective without words', ['objectives', 0, 'text'], ''],
 ])('%s is refused', (_, path, value) => {
   expect(() => readQuestionSet(print(spoilt(path, value)), 'lesson-a')).toThrow(/lesson-[ab]/u);

@@ -1,5 +1,11 @@
 /** Small questions and numbers for the quiz tests; no engine, no real content. */
-import type { NumberQuestion, Question } from '../../src/quiz/schema.ts';
+import type {
+  MatchQuestion,
+  NumberQuestion,
+  OrderQuestion,
+  Question,
+  SpotQuestion,
+} from '../../src/quiz/schema.ts';
 import { resolveQuestion, type KeyNumber } from '../../src/quiz/resolve.ts';
 
 export const numbers: Record<string, KeyNumber> = {
@@ -90,4 +96,60 @@ export const number: NumberQuestion = {
 
 export const all: readonly Question[] = [single, several, amounts, number];
 export const asked = all.map((q) => resolveQuestion(q, lookup));
+
+const step = (id: string, text: string) => ({
+  id,
+  text,
+  why: `Because step ${id} is what it is.`,
+});
+const { id, lesson, objectives, concept, level, unseen, stem, source } = single;
+const common = { id, lesson, objectives, concept, level, unseen, stem, source };
+
+export const order: OrderQuestion = {
+  ...common,
+  id: 'q-order',
+  kind: 'order',
+  steps: [
+    step('chock', 'Chock the wheels'),
+    step('level', 'Look at the level at {temperature 40}'),
+    step('codes', 'Read the codes'),
+    step('drive', 'Drive it hot'),
+  ],
+  anyOrder: [['level', 'codes']],
+};
+export const match: MatchQuestion = {
+  ...common,
+  id: 'q-match',
+  kind: 'match',
+  pairs: [
+    {
+      id: 'both',
+      left: 'Drive and Reverse',
+      right: 'Shared seal',
+      why: 'Both are fed through it.',
+    },
+    { id: 'one', left: 'Reverse alone', right: 'Reverse piston', why: 'Only Reverse has it.' },
+    { id: 'all', left: 'Every range', right: 'Pump', why: 'It feeds all of them.' },
+  ],
+  extra: { text: 'Park pawl', why: 'It holds the car and slips nowhere.' },
+};
+export const spot: SpotQuestion = {
+  ...common,
+  id: 'q-spot',
+  kind: 'spot',
+  steps: [
+    step('lift', 'Lift the car'),
+    step('under', 'Go under it'),
+    step('engine', 'Start the engine'),
+  ],
+  unsafe: 'under',
+};
+export const gap: SpotQuestion = {
+  ...common,
+  id: 'q-gap',
+  kind: 'spot',
+  steps: spot.steps,
+  missing: { after: ['lift'], text: 'Set the stands', why: 'A jack is no stand at all.' },
+};
+export const forms: readonly Question[] = [order, match, spot, gap];
 export const ask = (q: Question) => resolveQuestion(q, lookup);

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Asked } from '../../src/quiz/asked.ts';
-import type { Given } from '../../src/quiz/grade.ts';
+import { grade, type Given } from '../../src/quiz/grade.ts';
 import {
   answer,
   current,
@@ -10,22 +10,8 @@ import {
   summarise,
   type Session,
 } from '../../src/quiz/session.ts';
-import { asked } from './sample.ts';
-
-const best = (q: Asked): Given =>
-  q.kind === 'number'
-    ? { kind: 'typed', text: String(q.value), system: 'si' }
-    : { kind: 'chosen', ids: q.options.filter((o) => o.correct).map((o) => o.id) };
-const worst = (q: Asked): Given =>
-  q.kind === 'number'
-    ? { kind: 'typed', text: '9999', system: 'si' }
-    : {
-        kind: 'chosen',
-        ids: q.options
-          .filter((o) => !o.correct)
-          .slice(0, 1)
-          .map((o) => o.id),
-      };
+import { best, worst } from './given.ts';
+import { ask, asked, forms } from './sample.ts';
 
 function step(session: Session, given: (q: Asked) => Given, certainty: 1 | 2 | 3): Session {
   const q = current(session);
@@ -45,13 +31,34 @@ test('options move with the seed, amounts stay in order', () => {
   const positions = new Set<number>();
   for (let seed = 0; seed < 40; seed += 1) {
     for (const q of startSession(asked, seed).questions) {
-      if (q.id === 'q-amounts' && q.kind !== 'number')
+      if (q.id === 'q-amounts' && q.kind === 'single')
         expect(q.options.map((o) => o.id)).toEqual(['low', 'mid', 'high']);
-      if (q.id === 'q-single' && q.kind !== 'number')
+      if (q.id === 'q-single' && q.kind === 'single')
         positions.add(q.options.findIndex((o) => o.correct));
     }
   }
   expect(positions).toEqual(new Set([0, 1, 2]));
+});
+
+test('steps are never shown in a right order, partners move, a job keeps its order', () => {
+  const shown = forms.map(ask);
+  const partners = new Set<number>();
+  fc.assert(
+    fc.property(fc.integer(), (seed) => {
+      for (const q of startSession(shown, seed, 'kept').questions) {
+        const as = shown.find(({ id }) => id === q.id);
+        if (q.kind === 'order') {
+          const ids = q.steps.map(({ id }) => id);
+          const graded = grade(q, { kind: 'chosen', ids }, 1);
+          expect(graded.ok && graded.outcome.right).toBe(false);
+          expect([...ids].sort()).toEqual(['chock', 'codes', 'drive', 'level']);
+        }
+        if (q.kind === 'match') partners.add(q.partners.findIndex(({ id }) => id === 'extra'));
+        if (q.kind === 'spot') expect(q).toEqual(as);
+      }
+    }),
+  );
+  expect(partners.size).toBe(4);
 });
 
 test('nothing is lost or doubled by shuffling, and one concept does not follow itself while another waits', () => {

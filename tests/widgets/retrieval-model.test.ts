@@ -1,12 +1,14 @@
 import { expect, test } from 'vitest';
 import { retrievalModel } from '../../src/widgets/retrieval/model.ts';
+import { best } from '../quiz/given.ts';
 import { asked } from '../quiz/sample.ts';
 
 const answerRight = (model: ReturnType<typeof retrievalModel>): void => {
   const q = model.question.value;
   if (q === undefined) throw new Error('nothing asked');
-  if (q.kind === 'number') model.type(`${q.value} kPa`);
-  else for (const o of q.options) if (o.correct) model.tick(o.id);
+  const given = best(q);
+  if (given.kind === 'typed') model.type(`${given.text} kPa`);
+  else model.give(given.ids);
 };
 
 test('offered, then covered and asking; nothing is covered before start', () => {

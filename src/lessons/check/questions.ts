@@ -2,6 +2,8 @@
 import { lintItem, type ItemFault } from '../../quiz/lint.ts';
 import { questionSchema, type Question } from '../../quiz/schema.ts';
 import { readPassage } from '../../quiz/read-passage.ts';
+import { chartIds } from '../../question-charts/index.ts';
+import { noChart } from '../chart-named.ts';
 import { noNumber, numberNamed } from '../number-named.ts';
 import { objectives } from '../objectives.ts';
 import { inFile, type Fault, type Placed } from './fault.ts';
@@ -120,7 +122,9 @@ const marks = ['engine', 'common practice, no source'];
 /** What a question points at: its source, and the numbers in the registry. */
 function targets(question: Question, known: Known): readonly ItemFault[] {
   const faults: ItemFault[] = [];
-  const { source } = question;
+  const { source, chart } = question;
+  if (chart !== undefined && !chartIds.includes(chart))
+    faults.push({ path: ['chart'], sentence: noChart(chart) });
   if (!marks.includes(source) && !known.sources.has(source))
     faults.push({
       path: ['source'],
@@ -154,24 +158,65 @@ function targets(question: Question, known: Known): readonly ItemFault[] {
   return faults;
 }
 
-function texts(
-  question: Question,
-): readonly { path: readonly (string | number)[]; words: string }[] {
-  const { stem } = question;
-  const inner =
-    question.kind === 'number'
-      ? [
-          { path: ['number', 'why'], words: question.number.why },
-          ...question.number.distractors.map(({ why }, index) => ({
-            path: ['number', 'distractors', index, 'why'],
-            words: why,
-          })),
-        ]
-      : question.options.flatMap(({ text, why }, index) => [
-          { path: ['options', index, 'text'], words: text },
-          { path: ['options', index, 'why'], words: why },
-        ]);
-  return [{ path: ['stem'], words: stem }, ...inner];
+function texts(question: Question): readonly Placing[] {
+  return [{ path: ['stem'], words: question.stem }, ...innerTexts(question)];
+}
+
+interface Placing {
+  readonly path: readonly (string | number)[];
+  readonly words: string;
+}
+
+/** Every text in a list of things, with its place. */
+const textsIn = <Key extends string>(
+  name: string,
+  things: readonly Readonly<Record<Key, string>>[],
+  keys: readonly Key[],
+): readonly Placing[] =>
+  things.flatMap((thing, index) =>
+    keys.map((key) => ({ path: [name, index, key], words: thing[key] })),
+  );
+
+function innerTexts(question: Question): readonly Placing[] {
+  switch (question.kind) {
+    case 'number':
+      return [
+        { path: ['number', 'why'], words: question.number.why },
+        ...question.number.distractors.map(({ why }, index) => ({
+          path: ['number', 'distractors', index, 'why'],
+          words: why,
+        })),
+      ];
+    case 'single':
+    case 'several':
+      return textsIn('options', question.options, ['text', 'why']);
+    case 'order':
+      return textsIn('steps', question.steps, ['text', 'why']);
+    case 'match': {
+      const { pairs, extra } = question;
+      return [
+        ...textsIn('pairs', pairs, ['left', 'right', 'why']),
+        ...(extra === undefined
+          ? []
+          : [
+              { path: ['extra', 'text'], words: extra.text },
+              { path: ['extra', 'why'], words: extra.why },
+            ]),
+      ];
+    }
+    case 'spot': {
+      const { steps, missing } = question;
+      return [
+        ...textsIn('steps', steps, ['text', 'why']),
+        ...(missing === undefined
+          ? []
+          : [
+              { path: ['missing', 'text'], words: missing.text },
+              { path: ['missing', 'why'], words: missing.why },
+            ]),
+      ];
+    }
+  }
 }
 
 /** Amounts that read differently in the two unit systems; typed into a text they would show to every reader. */

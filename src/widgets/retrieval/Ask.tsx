@@ -1,7 +1,9 @@
+import { useEffect } from 'preact/hooks';
 import type { Asked } from '../../quiz/asked.ts';
 import { certainties } from '../../quiz/certainty.ts';
 import { quantityOf } from '../../quantity/by-name.ts';
 import { units } from '../../ui/units-signal.ts';
+import { FormField, isForm, preloadForms } from './FormField.tsx';
 import { price } from './how-sure.ts';
 import type { RetrievalModel } from './model.ts';
 import { words } from './player/words.en.ts';
@@ -18,6 +20,7 @@ interface AskProps {
 /** One question: answer, then certainty, then check. A form, so that Enter works and the browser does the keyboard. */
 export function Ask({ model, asked, id, leave = words.uncover }: AskProps) {
   const complaint = model.complaint.value;
+  useEffect(() => preloadForms(model.session.peek()?.questions ?? []), [model]);
   const at = (place: 'answer' | 'certainty'): string | undefined =>
     complaint?.place === place ? complaint.sentence : undefined;
 
@@ -26,7 +29,11 @@ export function Ask({ model, asked, id, leave = words.uncover }: AskProps) {
     const form = event.currentTarget as HTMLFormElement;
     if (model.check(units.peek())) return;
     const place = model.complaint.peek()?.place;
-    form.querySelector<HTMLInputElement>(`[data-place="${place ?? 'answer'}"] input`)?.focus();
+    form
+      .querySelector<HTMLElement>(
+        `[data-place="${place ?? 'answer'}"] :is(input, button:not([aria-disabled='true']))`,
+      )
+      ?.focus();
   }
 
   return (
@@ -34,6 +41,8 @@ export function Ask({ model, asked, id, leave = words.uncover }: AskProps) {
       <div data-place="answer">
         {asked.kind === 'number' ? (
           <NumberField model={model} asked={asked} id={id} fault={at('answer')} />
+        ) : isForm(asked) ? (
+          <FormField model={model} asked={asked} id={id} />
         ) : (
           <fieldset class="choice retrieval-options" aria-describedby={`${id}-fault-answer`}>
             <legend>{asked.kind === 'single' ? words.best : words.everyOne}</legend>

@@ -39,7 +39,9 @@ export function Explain({
         {outcome.explained.map((e) => (
           <li key={e.id} class={e.correct ? 'fits' : undefined}>
             <p class="retrieval-option">
-              <span class="retrieval-tag">{tag(e, typed)}</span>{' '}
+              <span class="retrieval-tag">
+                {e.note === undefined ? tag(e, typed) : <WordsText words={e.note} />}
+              </span>{' '}
               <strong>
                 <WordsText words={e.words} />
               </strong>

@@ -5,6 +5,7 @@ import { keepAt } from '../../ui/keep-at.ts';
 import { NotKept } from '../../ui/NotKept.tsx';
 import { useReady } from '../../ui/use-units.ts';
 import { Ask } from './Ask.tsx';
+import { ChartPicture } from './ChartPicture.tsx';
 import { Explain } from './Explain.tsx';
 import { retrievalModel } from './model.ts';
 import { Over } from './Over.tsx';
@@ -89,6 +90,9 @@ export function Retrieval({ lesson, questions, objectives, seed, begun = false }
           <p class="retrieval-stem">
             <WordsText words={asked.stem} />
           </p>
+          {asked.chart !== undefined && (
+            <ChartPicture chart={asked.chart} asTable={words.chartAsTable} />
+          )}
           {stage === 'asking' ? (
             <Ask key={asked.id} model={model} asked={asked} id={id} />
           ) : (

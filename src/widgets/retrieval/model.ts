@@ -129,6 +129,11 @@ export function retrievalModel(
           : [...ticked.value, id];
       if (complaint.value?.place === 'answer') complaint.value = undefined;
     },
+    /** The whole answer at once, where it is more than a tick. */
+    give: (ids: readonly string[]): void => {
+      ticked.value = ids;
+      if (complaint.value?.place === 'answer') complaint.value = undefined;
+    },
     type: (text: string): void => {
       typed.value = text;
       if (complaint.value?.place === 'answer') complaint.value = undefined;

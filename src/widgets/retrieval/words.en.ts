@@ -22,9 +22,19 @@ export const words = {
   },
   /** The questions without a script, and in print. */
   plain: {
+    chartAsTable: 'The chart in numbers',
     number: 'Work it out.',
     single: 'One answer is best.',
     several: 'More than one answer fits.',
+    order: 'Put the steps in order.',
+    match: 'Find the letter that goes with each line.',
+    spotStep: 'One step is wrong or unsafe. Which one?',
+    spotGap: 'One step is missing. Which one, and where?',
+    mayStandBefore: 'or before the step above',
+    nothing: 'goes with nothing here.',
+    missingFirst: 'Missing before step 1:',
+    missingAfter: (step: string) => `Missing after step ${step}:`,
+    wrongStep: 'This is the one:',
     answer: 'Answer and reasons',
     /** Between a number and the mistake that leads to it, which is in the words of the question. */
     comesOf: (mistake: string) => `is what you get if you ${mistake}.`,

@@ -26,6 +26,12 @@ export const words = {
   plainNumber: 'A number, without a unit.',
   typed: (quantity: string) => `A ${quantity}. Type a unit if you mean another than the one shown.`,
 
+  chartAsTable: 'The chart in numbers',
+  loadingForm: 'Loading this kind of question',
+  formMissing:
+    'This kind of question could not be loaded. Check that you are connected, then try again. If that does not help, reload the page.',
+  tryAgain: 'Try again',
+
   wrote: (text: string) => `You wrote “${text}”.`,
   marks: (howSure: string, marks: string, count: number) =>
     `${howSure}: ${marks} ${plural(count, { one: 'mark', other: 'marks' }, locale)}.`,

@@ -26,6 +26,12 @@ export const words: typeof en = {
   plainNumber: 'Un número, sin unidad.',
   typed: (quantity) => `Se pide: ${quantity}. Escribe la unidad si no es la que se muestra.`,
 
+  chartAsTable: 'La gráfica en números',
+  loadingForm: 'Cargando este tipo de pregunta',
+  formMissing:
+    'No se pudo cargar este tipo de pregunta. Revisa tu conexión y vuelve a intentarlo. Si eso no ayuda, recarga la página.',
+  tryAgain: 'Intentar otra vez',
+
   wrote: (text) => `Escribiste “${text}”.`,
   marks: (howSure, marks, count) =>
     `${howSure}: ${marks} ${plural(count, { one: 'punto', other: 'puntos' }, locale)}.`,

@@ -1,0 +1,1 @@
+export { Form } from './Form.tsx';
