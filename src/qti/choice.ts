@@ -6,7 +6,7 @@ import type { AskedChoice } from '../quiz/asked.ts';
 import { declaration } from './declaration.ts';
 import { feedback, toldIn } from './feedback.ts';
 import { named, RESPONSE, unnamed } from './names.ts';
-import { passageIn, passageNodes } from './passage.ts';
+import { passageIn, passageNodes, stemIn, stemNode } from './passage.ts';
 import type { Parts } from './parts.ts';
 import { given, key, processing } from './rules.ts';
 import { words } from './words.en.ts';
@@ -37,7 +37,7 @@ export function choiceParts(asked: AskedChoice, system: UnitSystem): Parts {
         },
         [
           x('qti-prompt', [
-            x('p', passageNodes(asked.stem, system)),
+            stemNode(asked.stem, system),
             ...(several ? [x('p', words.severalFit)] : []),
           ]),
           ...asked.options.map((option) =>
@@ -66,8 +66,7 @@ export function readChoice(item: Element) {
   const keys = all(one(item, 'qti-correct-response'), 'qti-value').map(textOf);
   const told = toldIn(item);
   return {
-    kind: attribute(interaction, 'max-choices') === '1' ? 'single' : 'several',
-    stem: passageIn(one(one(interaction, 'qti-prompt'), 'p')),
+    stem: stemIn(item),
     ordered: attribute(interaction, 'shuffle') === 'false',
     options: all(interaction, 'qti-simple-choice').map((choice) => {
       const identifier = attribute(choice, 'identifier');

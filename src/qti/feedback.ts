@@ -5,7 +5,7 @@ import type { UnitSystem } from '../quantity/unit-system.ts';
 import type { Passage } from '../quiz/asked.ts';
 import { FEEDBACK } from './names.ts';
 import { passageIn, passageNodes } from './passage.ts';
-import { all, attribute } from './xml.ts';
+import { all, attribute, classed } from './xml.ts';
 
 export interface Explained {
   readonly id: string;
@@ -52,14 +52,11 @@ export function toldIn(item: Element): ReadonlyMap<string, Told> {
   return new Map(
     (first === undefined ? [] : all(first, 'li')).map((line) => [
       attribute(line, 'data-for'),
-      { line, words: part(line, 'words'), why: part(line, 'why') },
+      {
+        line,
+        words: passageIn(classed(line, 'span', 'words')),
+        why: passageIn(classed(line, 'p', 'why')),
+      },
     ]),
   );
-}
-
-function part(line: Element, name: string): Passage {
-  const found = [...all(line, 'span'), ...all(line, 'p')].find(
-    (element) => element.attributes['class'] === name,
-  );
-  return found === undefined ? [] : passageIn(found);
 }

@@ -4,31 +4,10 @@ import { x } from 'xastscript';
 import { language } from '../language/current.ts';
 import type { UnitSystem } from '../quantity/unit-system.ts';
 import type { Asked } from '../quiz/asked.ts';
-import { choiceParts, readChoice } from './choice.ts';
+import { chartNodes, readChart } from './chart.ts';
+import { partsOf, readParts } from './kinds.ts';
 import { ASI, FEEDBACK, named, SCORE, TOOL, unnamed } from './names.ts';
-import { numberParts, readNumber } from './number.ts';
-import type { Parts } from './parts.ts';
-import { Refusal } from './refusal.ts';
-import { words } from './words.en.ts';
-import { all, attribute, maybe } from './xml.ts';
-
-/** The one place where kinds part, on the way out. */
-function partsOf(asked: Asked, system: UnitSystem): Parts {
-  switch (asked.kind) {
-    case 'single':
-    case 'several':
-      return choiceParts(asked, system);
-    case 'number':
-      return numberParts(asked, system);
-  }
-}
-
-/** And on the way in: an interaction stands for a kind. */
-function readKind(item: Element): object {
-  if (all(item, 'qti-choice-interaction').length > 0) return readChoice(item);
-  if (all(item, 'qti-text-entry-interaction').length > 0) return readNumber(item);
-  throw new Refusal(words.refused.part({ file: 'An item', what: 'a question that we know' }));
-}
+import { attribute, maybe } from './xml.ts';
 
 const outcome = (identifier: string, type: 'float' | 'identifier', most?: string): Element =>
   x(
@@ -60,6 +39,7 @@ export function itemOf(asked: Asked, system: UnitSystem, version: string): Eleme
       'xml:lang': language.id,
       'tool-name': TOOL,
       'tool-version': version,
+      'data-kind': asked.kind,
       'data-objectives': asked.objectives.join(' '),
       'data-concept': asked.concept,
       ...(asked.lookAlikes.length > 0 && { 'data-look-alikes': asked.lookAlikes.join(' ') }),
@@ -71,7 +51,10 @@ export function itemOf(asked: Asked, system: UnitSystem, version: string): Eleme
       parts.declaration,
       outcome(SCORE, 'float', '1'),
       outcome(FEEDBACK, 'identifier'),
-      x('qti-item-body', [...parts.body]),
+      x('qti-item-body', [
+        ...(asked.chart === undefined ? [] : chartNodes(asked.id, asked.chart, system)),
+        ...parts.body,
+      ]),
       parts.processing,
       ...parts.feedback,
     ],
@@ -89,5 +72,6 @@ export const readItem = (item: Element): object => ({
   level: attribute(item, 'data-level'),
   unseen: attribute(item, 'data-unseen') === 'true',
   source: attribute(item, 'data-source'),
-  ...readKind(item),
+  ...readParts(item),
+  ...readChart(item),
 });

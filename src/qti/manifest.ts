@@ -5,7 +5,16 @@ import { language } from '../language/current.ts';
 import type { Asked } from '../quiz/asked.ts';
 import type { QtiBank, QtiLesson } from './bank.ts';
 import { titleOf } from './item.ts';
-import { ITEM_TYPE, itemPath, LOM, PACKAGING, TEST_TYPE, testPath, TOOL } from './names.ts';
+import {
+  chartPath,
+  ITEM_TYPE,
+  itemPath,
+  LOM,
+  PACKAGING,
+  TEST_TYPE,
+  testPath,
+  TOOL,
+} from './names.ts';
 import { words } from './words.en.ts';
 
 const said = (text: string): Element => x('string', { language: language.id }, text);
@@ -62,4 +71,5 @@ const itemResource = (asked: Asked, { objectives }: QtiLesson): Element =>
       ]),
     ]),
     x('file', { href: itemPath(asked.id) }),
+    ...(asked.chart === undefined ? [] : [x('file', { href: chartPath(asked.id) })]),
   ]);

@@ -13,6 +13,7 @@ export const SCORE = 'SCORE';
 export const FEEDBACK = 'FEEDBACK';
 
 export const itemPath = (id: string): string => `items/${id}.xml`;
+export const chartPath = (id: string): string => `charts/${id}.svg`;
 export const testPath = (lesson: string): string => `${lesson}.xml`;
 
 /** An id as an identifier, which in XML does not begin with a digit. No id of ours begins with the mark. */

@@ -8,14 +8,14 @@ import type { AskedNumber } from '../quiz/asked.ts';
 import { declaration } from './declaration.ts';
 import { feedback, toldIn } from './feedback.ts';
 import { RESPONSE } from './names.ts';
-import { passageIn, passageNodes } from './passage.ts';
+import { stemIn, stemNode } from './passage.ts';
 import type { Parts } from './parts.ts';
 import { given, processing, value } from './rules.ts';
 import { words } from './words.en.ts';
 import { attribute, one } from './xml.ts';
 
-/** The answer itself among the lines that explain: no rule is called so. */
-const RIGHT = 'right';
+/** The answer itself among the lines that explain. No rule has a dot. */
+const ANSWER = '.answer';
 /** Conversions leave dust, and a number typed at the very limit counts: this much of the tolerance. */
 const HAIR = 1e-9;
 
@@ -49,7 +49,7 @@ export function numberParts(asked: AskedNumber, system: UnitSystem): Parts {
   const reach = asked.within * (1 + HAIR);
   const ranges = mistakeRanges(asked);
   const explained = [
-    { id: RIGHT, mark: words.fits, words: asked.valueWords, why: asked.why },
+    { id: ANSWER, mark: words.fits, words: asked.valueWords, why: asked.why },
     ...asked.distractors.map((d) => ({
       id: d.rule,
       mark: words.fitsNot,
@@ -63,7 +63,7 @@ export function numberParts(asked: AskedNumber, system: UnitSystem): Parts {
   return {
     declaration: declaration('single', 'float', [String(shown(asked.value))]),
     body: [
-      x('p', passageNodes(asked.stem, system)),
+      stemNode(asked.stem, system),
       x('p', [
         words.answerIn({ unit: quantity[system].symbol }),
         ' ',
@@ -79,7 +79,7 @@ export function numberParts(asked: AskedNumber, system: UnitSystem): Parts {
     processing: processing(
       [
         {
-          id: RIGHT,
+          id: 'right',
           score: 1,
           when: between(shown(asked.value - reach), shown(asked.value + reach)),
         },
@@ -97,7 +97,7 @@ export function numberParts(asked: AskedNumber, system: UnitSystem): Parts {
       { id: 'low', score: 0 },
     ),
     feedback: [
-      told(RIGHT, words.right),
+      told('right', words.right),
       ...asked.distractors.map(({ mistake }, index) =>
         told(`mistake-${index + 1}`, words.byMistake({ mistake })),
       ),
@@ -110,17 +110,16 @@ export function numberParts(asked: AskedNumber, system: UnitSystem): Parts {
 export function readNumber(item: Element) {
   const entry = one(item, 'qti-text-entry-interaction');
   const told = toldIn(item);
-  const right = told.get(RIGHT);
+  const right = told.get(ANSWER);
   return {
-    kind: 'number',
-    stem: passageIn(one(one(item, 'qti-item-body'), 'p')),
+    stem: stemIn(item),
     quantity: attribute(entry, 'data-quantity'),
     value: Number(attribute(entry, 'data-value')),
     within: Number(attribute(entry, 'data-within')),
     valueWords: right?.words,
     why: right?.why,
     distractors: [...told]
-      .filter(([rule]) => rule !== RIGHT)
+      .filter(([rule]) => rule !== ANSWER)
       .map(([rule, { line, words: valueWords, why }]) => ({
         rule,
         value: Number(attribute(line, 'data-value')),

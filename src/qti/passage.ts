@@ -3,7 +3,7 @@ import type { Element, ElementContent } from 'xast';
 import { x } from 'xastscript';
 import type { UnitSystem } from '../quantity/unit-system.ts';
 import type { Passage } from '../quiz/asked.ts';
-import { attribute, textOf } from './xml.ts';
+import { attribute, classed, textOf } from './xml.ts';
 
 /** The same text in as few pieces as it takes: amounts that read alike in both systems are text. */
 export function settled(passage: Passage): Passage {
@@ -33,3 +33,8 @@ export const passageIn = (element: Element): Passage =>
         : textOf(child),
     ),
   );
+
+export const stemNode = (stem: Passage, system: UnitSystem): Element =>
+  x('p', { class: 'stem' }, passageNodes(stem, system));
+
+export const stemIn = (item: Element): Passage => passageIn(classed(item, 'p', 'stem'));

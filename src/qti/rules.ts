@@ -8,6 +8,12 @@ export const key = (): Element => x('qti-correct', { identifier: RESPONSE });
 export const value = (type: 'identifier' | 'float', of: string): Element =>
   x('qti-base-value', { 'base-type': type }, of);
 
+/** One rule needs no "or". */
+export const either = (rules: readonly Element[]): Element => {
+  const [only] = rules;
+  return rules.length === 1 && only !== undefined ? only : x('qti-or', [...rules]);
+};
+
 const set = (outcome: string, to: Element): Element =>
   x('qti-set-outcome-value', { identifier: outcome }, [to]);
 

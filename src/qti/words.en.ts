@@ -13,6 +13,21 @@ export const words = {
   byMistake: (p: { mistake: string }) =>
     `Not that. This is the number you get if you ${p.mistake}.`,
   ifYou: (p: { mistake: string }) => `You get this if you ${p.mistake}.`,
+  notThatOrder: 'Not in that order.',
+  notAllPairs: 'Not quite. Compare your pairs with these.',
+  putInOrder: 'Put the steps in order, the first one on top.',
+  /** The place of a step; two that may swap share theirs. */
+  step: (p: { from: string; to: string }) =>
+    p.from === p.to ? `Step ${p.from}:` : `Step ${p.from} to ${p.to}, in either order:`,
+  pair: 'Pair:',
+  goesWith: 'goes with',
+  goesWithNothing: 'Goes with nothing:',
+  beforeAll: 'Before step 1',
+  after: (p: { step: string }) => `After step ${p.step}`,
+  thisStep: 'This is the one:',
+  stepIsRight: 'This step is right:',
+  missing: 'This step is missing:',
+  asTable: 'The same in numbers',
   fits: 'Fits:',
   fitsNot: 'Does not fit:',
   bank: {
@@ -39,6 +54,8 @@ export const words = {
     foreign:
       'The package was not written by this site. Only what this site wrote can be read back, because its questions explain every answer.',
     part: (p: { file: string; what: string }) => `${p.file} lacks ${p.what}.`,
+    kind: (p: { kind: string; kinds: string }) =>
+      `A question is of the kind “${p.kind}”. Kinds that can be read are ${p.kinds}.`,
     question: (p: { why: string }) => `A question of the package cannot be used. ${p.why}`,
     stray: (p: { file: string }) => `The package holds ${p.file}, which does not belong in it.`,
     changed: (p: { file: string; version: string; there: string; expected: string }) =>

@@ -4,9 +4,10 @@ import type { Element } from 'xast';
 import { toXml } from 'xast-util-to-xml';
 import { x } from 'xastscript';
 import type { QtiBank } from './bank.ts';
+import { chartSvg } from './chart.ts';
 import { itemOf } from './item.ts';
 import { manifestOf } from './manifest.ts';
-import { itemPath, MANIFEST, testPath } from './names.ts';
+import { chartPath, itemPath, MANIFEST, testPath } from './names.ts';
 import { testOf } from './test.ts';
 
 const document = (element: Element): string =>
@@ -27,9 +28,12 @@ export function qtiFiles(bank: QtiBank): ReadonlyMap<string, string> {
       (lesson) => [testPath(lesson.id), document(testOf(lesson, system, version))] as const,
     ),
     ...bank.lessons.flatMap(({ questions }) =>
-      questions.map(
-        (asked) => [itemPath(asked.id), document(itemOf(asked, system, version))] as const,
-      ),
+      questions.flatMap((asked) => [
+        [itemPath(asked.id), document(itemOf(asked, system, version))] as const,
+        ...(asked.chart === undefined
+          ? []
+          : [[chartPath(asked.id), document(chartSvg(asked.chart, system))] as const]),
+      ]),
     ),
   ]);
 }

@@ -22,6 +22,12 @@ export function one(node: Element | Root, name: string): Element {
   return found;
 }
 
+export function classed(node: Element, name: string, of: string): Element {
+  const found = all(node, name).find((element) => element.attributes['class'] === of);
+  if (found === undefined) throw new Refusal(lacks(`${name} of the class ${of}`));
+  return found;
+}
+
 export const maybe = (element: Element, name: string): string | undefined =>
   element.attributes[name] ?? undefined;
 

@@ -1,6 +1,6 @@
 /** Any bank of questions that the site could have. */
 import fc from 'fast-check';
-import type { Asked, AskedOption, Passage } from '../../src/quiz/asked.ts';
+import { EXTRA, START, type Asked, type AskedOption, type Passage } from '../../src/quiz/asked.ts';
 import { quantityNames } from '../../src/quantity/by-name.ts';
 import type { QtiBank } from '../../src/qti/bank.ts';
 import { settled } from '../../src/qti/passage.ts';
@@ -63,7 +63,53 @@ const number = fc.record({
   ),
 });
 
-export const question = fc.oneof(choice, number) as fc.Arbitrary<Asked>;
+const steps = fc.uniqueArray(fc.record(lines), { ...byId, minLength: 3, maxLength: 5 });
+
+const order = fc.record({
+  ...common,
+  kind: fc.constant('order'),
+  steps: steps.map((all) => all.map((step, place) => ({ ...step, rank: (place * 2) % 3 }))),
+});
+
+const match = fc
+  .record({ ...common, kind: fc.constant('match'), pairs: steps, extra: fc.option(passage) })
+  .map(({ extra, pairs, ...asked }) => ({
+    ...asked,
+    pairs,
+    partners: [
+      ...(extra === null ? [] : [{ id: EXTRA, words: extra }]),
+      ...pairs.map(({ id, why }) => ({ id, words: why })).reverse(),
+    ],
+    ...(extra !== null && { extraWhy: extra }),
+  }));
+
+const spot = fc
+  .record({ ...common, kind: fc.constant('spot'), steps, missing: fc.option(passage) })
+  .map(({ missing, ...asked }) => ({
+    ...asked,
+    answers: [
+      ...(missing === null ? [] : [START]),
+      ...asked.steps.slice(0, missing === null ? 2 : 1).map(({ id }) => id),
+    ],
+    ...(missing !== null && { missing: { words: missing, why: missing } }),
+  }));
+
+const axis = { title: 'Pressure', ticks: [{ place: 12.5, text: '100' }] };
+const chart = fc.record({ about: passage, cell: passage }).map(({ about, cell }) => ({
+  about,
+  ...{ width: 400, height: 250, left: 40, right: 380, top: 20, bottom: 220 },
+  x: { si: axis, us: { ...axis, title: 'Pressure in psi' } },
+  y: { si: axis, us: axis },
+  lines: [{ path: 'M40 20L380 220', letter: 'A', at: [380, 220] }],
+  head: ['Speed', 'A'],
+  rows: [[cell, cell]],
+}));
+
+export const question = fc
+  .tuple(fc.oneof(choice, number, order, match, spot), fc.option(chart, { freq: 4 }))
+  .map(([asked, drawn]) =>
+    drawn === null ? asked : { ...asked, chart: drawn },
+  ) as fc.Arbitrary<Asked>;
 
 export const bank: fc.Arbitrary<QtiBank> = fc.record({
   system: fc.constantFrom('si', 'us'),

@@ -99,8 +99,8 @@ test.each<[string, () => Uint8Array, RegExp]>([
   ],
   [
     'an interaction that we do not ask',
-    () => changed('items/q-single.xml', /qti-choice-interaction/g, 'qti-hotspot-interaction'),
-    /a question that we know/,
+    () => changed('items/q-single.xml', 'data-kind="single"', 'data-kind="drawing"'),
+    /of the kind “drawing”\. Kinds that can be read are single/,
   ],
   [
     'a key changed in one place',

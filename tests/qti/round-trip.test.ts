@@ -18,12 +18,16 @@ test('any questions come back as they went out, in either unit system', () => {
   );
 });
 
-const PASSAGES = new Set(['stem', 'words', 'why', 'valueWords', 'extraWhy']);
+const PASSAGES = new Set(['stem', 'words', 'why', 'valueWords', 'extraWhy', 'about']);
 /** The questions as the page of a lesson fetches them, with text in as few pieces as it takes. */
 const asFetched = (lesson: string): unknown =>
   (
     JSON.parse(questionFile(lesson), (key, value: unknown) =>
-      PASSAGES.has(key) ? settled(value as Passage) : value,
+      PASSAGES.has(key)
+        ? settled(value as Passage)
+        : key === 'rows'
+          ? (value as Passage[][]).map((row) => row.map(settled))
+          : value,
     ) as { questions: unknown }
   ).questions;
 
