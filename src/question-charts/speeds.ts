@@ -39,7 +39,7 @@ function stop({ plant }: Car, hotC: number = nominalWarmth.hot) {
   return thinned(times, turbineSeenRpm, { from: SELECT_S, to: SELECT_S + LONGEST_S, count: 50 });
 }
 
-const TAKE_OFF_S = 3;
+const TAKE_OFF_S = 4;
 const TAKE_OFF_C = 95;
 const takeOff = (car: Car) => {
   const { trace } = engage(car, { tempC: TAKE_OFF_C });
@@ -74,9 +74,9 @@ export const speeds = {
   }),
   'slip-in-take-off': (): Recipe => ({
     x: { ...time, label: words.afterBrake, max: TAKE_OFF_S },
-    y: { ...speed, label: words.slip, max: 600 },
+    y: { ...speed, label: words.slip, max: 100 },
     about: words.takeOff,
-    tableAt: [0, 0.5, 1, 1.5, 2, TAKE_OFF_S],
+    tableAt: [0, 1, 2, 3, TAKE_OFF_S],
     lines: [takeOff(makeCar({})), takeOff(makeCar({ crackMm: 0.2 }))],
   }),
 } satisfies Record<string, () => Recipe>;
