@@ -5,7 +5,6 @@ import Caution from './tags/Caution.astro';
 import GoDeeper from './tags/GoDeeper.astro';
 import Mistake from './tags/Mistake.astro';
 import Num from './tags/Num.astro';
-import QuestionPackages from './tags/QuestionPackages.astro';
 import Recap from './tags/Recap.astro';
 import Retrieval from './tags/Retrieval.astro';
 import Section from './tags/Section.astro';
@@ -28,7 +27,6 @@ export const tags = {
   GoDeeper,
   Mistake,
   Num,
-  QuestionPackages,
   Recap,
   Retrieval,
   Section,

@@ -22,12 +22,6 @@ export const words = {
     elsewhere: 'The questions of this lesson are in English.',
     link: 'Answer them there',
   },
-  /** The questions for other systems. */
-  packages: {
-    links: { us: 'Questions in US units', metric: 'Questions in metric units' },
-    about: (p: { questions: string; lessons: string; size: string }) =>
-      ` (${p.questions} questions of ${p.lessons} lessons, a zip file of ${p.size} kB)`,
-  },
   /** The mark for what has no source: as a lesson writes it in brackets, and as a reader is told. */
   noSource: { words: 'common practice, no source', label: 'Common practice, no source' },
   /** Before the name of a source, for the ear. */

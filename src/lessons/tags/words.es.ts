@@ -19,11 +19,6 @@ export const words: typeof en = {
     elsewhere: 'Por ahora, las preguntas de esta lección están solo en inglés.',
     link: 'Contéstalas en la lección en inglés',
   },
-  packages: {
-    links: { us: 'Preguntas en unidades de EE. UU.', metric: 'Preguntas en unidades métricas' },
-    about: (p) =>
-      ` (${p.questions} preguntas de ${p.lessons} lecciones, un archivo zip de ${p.size} kB)`,
-  },
   noSource: { words: 'práctica común, sin fuente', label: 'Práctica común, sin fuente' },
   source: 'Fuente:',
   engineTable: {
