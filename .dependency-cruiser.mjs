@@ -316,6 +316,14 @@ export const folders = [
     npm: true,
   },
   {
+    name: 'qti-knows-only-questions',
+    comment:
+      'A question leaves for another system as it would be asked; lessons, pages and storage do not come into it. Kept libraries write XML and zip files.',
+    from: 'src/qti',
+    mayReach: ['src/quiz', 'src/quantity', 'src/language'],
+    npm: true,
+  },
+  {
     name: 'lessons-map-tags',
     comment:
       'Lessons turn the tags of the prose into components, and print the numbers of the course; they know no page.',
@@ -329,6 +337,7 @@ export const folders = [
       'src/variations',
       'src/quantity',
       'src/quiz',
+      'src/qti',
       'src/drawings',
       'src/ui',
       'src/widgets',
@@ -412,10 +421,10 @@ export default {
       comment: 'An import that leads nowhere fails only when somebody opens that page.',
       severity: 'error',
       from: {},
-      // astro:content and its like exist only inside Astro's build; .astro files resolve there too. mdast is types alone.
+      // astro:content and its like exist only inside Astro's build; .astro files resolve there too. mdast and xast are types alone.
       to: {
         couldNotResolve: true,
-        pathNot: '^(astro:|virtual:)|^mdast$|\\.astro$|\\?(raw|worker&url)$',
+        pathNot: '^(astro:|virtual:)|^(mdast|xast)$|\\.astro$|\\?(raw|worker&url)$',
       },
     },
     {

@@ -29,9 +29,10 @@ import WarmUpDrive from '../widgets/warm-up/index.astro';
 import ControllerDiagram from './tags/ControllerDiagram.astro';
 import Drawing from './tags/Drawing.astro';
 import EngineTable from './tags/EngineTable.astro';
+import QuestionPackages from './tags/QuestionPackages.astro';
 
 /**
- * What a lesson can show: simulations, drawings, tables of the engine's data. A simulation joins
+ * What a lesson can show: simulations, drawings, tables of the engine's data; and the files that the page of practice offers. A simulation joins
  * with two lines, `import Fluid from '../widgets/fluid/index.astro';` and its name below. In another
  * language only those join whose words are written in it: see figures.es.ts.
  */
@@ -55,6 +56,7 @@ export const figures = {
   LevelWindow,
   NextTest,
   NowOrTwice,
+  QuestionPackages,
   SamplingTrap,
   StallTorque,
   StockOrOrder,

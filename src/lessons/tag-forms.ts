@@ -70,6 +70,7 @@ export const tagForms = {
   NextTest: picture,
   NowOrTwice: picture,
   Num: { props: z.strictObject({ id }), stands: 'in a line', holds: false },
+  QuestionPackages: picture,
   Recap: { ...box, inside: top },
   Retrieval: { ...picture, props: z.strictObject({ lesson: id }), inside: top },
   SamplingTrap: picture,

@@ -1,0 +1,43 @@
+/** What goes out as a package comes back as the same questions. */
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { qtiBank } from '../../src/lessons/qti-bank.ts';
+import { questionFile } from '../../src/lessons/question-bank.ts';
+import type { Passage } from '../../src/quiz/asked.ts';
+import { settled } from '../../src/qti/passage.ts';
+import { readQti } from '../../src/qti/read.ts';
+import { writeQti } from '../../src/qti/write.ts';
+import { bank } from './banks.ts';
+
+test('any questions come back as they went out, in either unit system', () => {
+  fc.assert(
+    fc.property(bank, (given) => {
+      expect(readQti(writeQti(given))).toEqual(given);
+    }),
+    { numRuns: 40 },
+  );
+});
+
+const PASSAGES = new Set(['stem', 'words', 'why', 'valueWords', 'extraWhy', 'about']);
+/** The questions as the page of a lesson fetches them, with text in as few pieces as it takes. */
+const asFetched = (lesson: string): unknown =>
+  (
+    JSON.parse(questionFile(lesson), (key, value: unknown) =>
+      PASSAGES.has(key)
+        ? settled(value as Passage)
+        : key === 'rows'
+          ? (value as Passage[][]).map((row) => row.map(settled))
+          : value,
+    ) as { questions: unknown }
+  ).questions;
+
+test('all questions of the site come back, lesson by lesson', () => {
+  const given = qtiBank('us');
+  const bytes = writeQti(given);
+  const back = readQti(bytes).lessons;
+  expect(back.map(({ id, title }) => [id, title])).toEqual(
+    given.lessons.map(({ id, title }) => [id, title]),
+  );
+  for (const { id, questions } of back) expect(questions, id).toEqual(asFetched(id));
+  expect(writeQti(given), 'the same questions give the same file').toEqual(bytes);
+});
