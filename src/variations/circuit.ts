@@ -377,7 +377,7 @@ export const circuit = {
       const cars = { [slips]: cracked, [places[0] ?? '']: others[0], [places[1] ?? '']: others[1] };
       const clear = [cracked, ...others]
         .flat()
-        .every((has) => has !== undefined && !near(has, need, 0.05));
+        .every((has) => !near(has, need, 0.05));
       const slipsHot = ([cold = 0, hot = 0]: readonly number[] = []) => cold > need && hot < need;
       const truth = Object.fromEntries(
         Object.entries(cars).map(([place, readings]) => [place, slipsHot(readings)]),
