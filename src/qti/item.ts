@@ -47,6 +47,7 @@ export function itemOf(asked: Asked, system: UnitSystem, version: string): Eleme
       'data-unseen': String(asked.unseen),
       'data-source': asked.source,
       ...(asked.variant !== undefined && { 'data-variant': asked.variant }),
+      ...(asked.tryIt !== undefined && { 'data-try-it': asked.tryIt }),
     },
     [
       parts.declaration,
@@ -74,6 +75,7 @@ export const readItem = (item: Element): object => ({
   unseen: attribute(item, 'data-unseen') === 'true',
   source: attribute(item, 'data-source'),
   variant: maybe(item, 'data-variant'),
+  tryIt: maybe(item, 'data-try-it'),
   ...readParts(item),
   ...readChart(item),
 });

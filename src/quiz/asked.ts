@@ -27,6 +27,8 @@ export interface AskedCommon {
   readonly stem: Passage;
   readonly chart?: ChartPicture | undefined;
   readonly source: string;
+  /** Address of a simulation at the state that it is about. */
+  readonly tryIt?: string | undefined;
   /** Which of its variants this is, where the question varies. */
   readonly variant?: string | undefined;
 }

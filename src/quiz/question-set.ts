@@ -83,6 +83,7 @@ const common = {
   unseen: z.boolean(),
   stem: words,
   chart: z.optional(chart),
+  tryIt: z.optional(text),
   source: text,
   variant: z.optional(text),
 };

@@ -57,6 +57,7 @@ function resolve(question: Question, numbers: KeyLookup, made: Made): Asked {
     source,
     stem: readPassage(question.stem, lookup),
     ...(question.chart !== undefined && { chart: made.chart(question.chart) }),
+    ...(question.tryIt !== undefined && { tryIt: question.tryIt }),
   };
   switch (question.kind) {
     case 'single':
@@ -136,7 +137,7 @@ function resolveNumber(
 
 /** The same number as a choice between the right value and the values of the wrong rules, smallest first. */
 export function asChoices(asked: AskedNumber): Asked {
-  const { id, objectives, concept, lookAlikes, level, unseen, source, stem, chart } = asked;
+  const { id, objectives, concept, lookAlikes, level, unseen, source, stem, chart, tryIt } = asked;
   const options: (AskedOption & { readonly size: number })[] = [
     { id: 'right', size: asked.value, words: asked.valueWords, correct: true, why: asked.why },
     ...asked.distractors.map((d) => ({
@@ -151,6 +152,7 @@ export function asChoices(asked: AskedNumber): Asked {
   return {
     ...{ id, objectives, concept, lookAlikes, level, unseen, source, stem },
     ...(chart !== undefined && { chart }),
+    ...(tryIt !== undefined && { tryIt }),
     kind: 'single',
     ordered: true,
     options: options.map(({ id: optionId, words, correct, why }) => ({

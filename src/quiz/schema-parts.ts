@@ -2,6 +2,7 @@
 import { z } from 'zod';
 
 const slug = /^[a-z0-9]+(-[a-z0-9]+)*$/;
+const TRY_IT = /^\/[a-z-]+\/(?:[a-z-]+\/)?\?[a-z-]+=\d+(?:~[\w.-]+)*#[a-z-]+$/;
 
 export function strict<Shape extends z.ZodRawShape>(what: string, shape: Shape) {
   return z.strictObject(shape, {
@@ -53,6 +54,14 @@ export const common = {
   chart: id('The chart').optional(),
   /** The family in src/variations that its numbers, and what is true in it, come from. */
   varies: id('The family that a question varies by').optional(),
+  /** A simulation at the state that the question is about, shown beside the explanation. */
+  tryIt: z
+    .string({ error: '"tryIt" is an address in quotes.' })
+    .regex(TRY_IT, {
+      error: (issue) =>
+        `"${String(issue.input)}" is no address of a simulation's state. Copy one with "Copy link" under a simulation: /lessons/thin-gap-open-hole/?gap-or-hole=1~temp.90#gap-or-hole.`,
+    })
+    .optional(),
   stem: words('The stem', 15),
   /** A source id, "engine" (every number in it comes from the model), or these words. */
   source: z.union(

@@ -65,10 +65,19 @@ export function Explain({
   readonly answer: SessionAnswer;
   readonly leave?: string;
 }) {
+  const tryIt = model.question.value?.tryIt;
   return (
     <div class="retrieval-answer">
       <Verdict outcome={outcome} given={given} />
       <Reasons explained={outcome.explained} typed={given.kind === 'typed'} />
+      {tryIt !== undefined && (
+        <p>
+          {/* In a tab of its own: the questions stay as they are. */}
+          <a href={tryIt} target="_blank" rel="noopener">
+            {words.tryIt}
+          </a>
+        </p>
+      )}
       <div class="retrieval-row">
         <button type="button" class="act" onClick={model.next}>
           {model.place.value >= model.count ? words.toEnd : words.next}

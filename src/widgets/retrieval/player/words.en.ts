@@ -22,6 +22,7 @@ export const words = {
   price: (right: string, wrong: string) => `right ${right}, wrong ${wrong}`,
   check: 'Check my answer',
   uncover: 'Show the lesson',
+  tryIt: 'See it in the simulation (in a new tab; your answers stay here)',
   yours: 'Your answer',
   plainNumber: 'A number, without a unit.',
   typed: (quantity: string) => `A ${quantity}. Type a unit if you mean another than the one shown.`,

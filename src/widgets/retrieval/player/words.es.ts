@@ -22,6 +22,7 @@ export const words: typeof en = {
   price: (right, wrong) => `bien ${right}, mal ${wrong}`,
   check: 'Revisar mi respuesta',
   uncover: 'Mostrar la lección',
+  tryIt: 'Míralo en la simulación (en otra pestaña; tus respuestas se quedan aquí)',
   yours: 'Tu respuesta',
   plainNumber: 'Un número, sin unidad.',
   typed: (quantity) => `Se pide: ${quantity}. Escribe la unidad si no es la que se muestra.`,
