@@ -131,7 +131,15 @@ export const words = {
       one: '',
       several: 'Tick every one that fits.',
       amount: 'Write the number.',
+      order: 'Number the steps in the right order.',
+      match: 'Write the letter that goes with each line.',
+      step: 'Tick the step that is wrong or unsafe.',
+      gap: 'Tick the place where a step is missing.',
+      fault: 'Every reading has been taken here. Tick what it is.',
     },
+    minutes: (p: { minutes: string }) => `${p.minutes} min`,
+    beforeFirst: 'before step 1',
+    afterStep: (p: { step: string }) => `after step ${p.step}`,
   },
   key: {
     title: 'Key to sheets A and B',
@@ -143,6 +151,14 @@ export const words = {
     answers: { a: 'Answers to sheet A', b: 'Answers to sheet B' },
     from: (p: { amount: string; least: string; most: string }) =>
       `${p.amount} (${p.least} to ${p.most})`,
+    /** Numbers of steps that stand for one another. */
+    swap: (p: { numbers: readonly string[] }) => `${listOf(p.numbers)} may swap`,
+    either: (p: { answers: readonly string[] }) => p.answers.join(' or '),
+    topDown:
+      'Where steps are numbered or lines get a letter, the answer runs from the top line to the bottom one.',
+    cheapest: (p: { minutes: string }) =>
+      `The cheapest readings that decide take ${p.minutes} min:`,
+    marks: { rightStep: 'Right as it stands:', withNothing: 'Goes with nothing:' },
     reasons: 'Why',
     inA: 'The numbers are those of sheet A. Number and letters on sheet B stand at the side.',
     onB: (p: { number: string; letters: string }) => `On sheet B: ${p.number}, ${p.letters}`,
