@@ -26,6 +26,9 @@ export function Reasons({ put, onB, units, wrongToo }: ReasonsProps) {
           .map(({ letter, words: text, correct, mark, mistake, why }, place) => (
             <li key={place}>
               {!correct && <>{mark === undefined ? said.wrong : said.marks[mark]} </>}
+              {correct && put.right.kind === 'gaps' && (
+                <>{said.missing({ places: answerIn(put.right, units) })} </>
+              )}
               <strong>
                 {letter} {passageText(text, units)}
               </strong>
