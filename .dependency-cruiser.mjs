@@ -186,7 +186,7 @@ export const folders = [
   {
     name: 'question-sheets-join',
     comment:
-      'A sheet for paper puts questions of src/quiz beside a form; it fetches them as a round does, and knows no lesson and no page.',
+      'A sheet for paper puts questions of src/quiz beside a form; it fetches them as a round does, draws their charts as it does, and knows no lesson and no page.',
     from: 'src/question-sheet',
     mayReach: [
       'src/quiz',
@@ -195,6 +195,7 @@ export const folders = [
       'src/language',
       'src/rounds/load.ts',
       'src/widgets/retrieval/address.ts',
+      'src/widgets/retrieval/ChartDrawing.tsx',
     ],
     npm: true,
   },

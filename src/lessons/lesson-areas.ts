@@ -1,57 +1,32 @@
-/** Lessons by area, for whoever picks some of them. Areas stand in the order of the work: why, then the car, then the bench. */
+/** Lessons by area, for whoever picks some of them. A lesson stands where most of its objectives do; of two areas, in the first. */
+import { areas, type Area } from '../quiz/rehearsal/blueprint.ts';
 import { course, type PlannedLesson } from './course.ts';
-
-const areaOf: Readonly<Record<string, Area>> = {
-  'what-pressure-does': 'fluid',
-  'hot-fluid-thin-fluid': 'fluid',
-  'thin-gap-open-hole': 'fluid',
-  'holds-cold-slips-hot': 'circuits',
-  'pump-and-regulator': 'circuits',
-  'regulator-to-clutch': 'circuits',
-  'cold-hot-and-air': 'circuits',
-  'two-range-selections': 'selection',
-  'turbine-must-stop': 'log',
-  'how-hard-the-converter-pushes': 'log',
-  'what-slip-is': 'log',
-  'live-data': 'log',
-  'codes-are-questions': 'log',
-  'warm-to-the-complaint': 'complaint',
-  'the-complaint': 'complaint',
-  'outside-first': 'complaint',
-  'other-complaints': 'complaint',
-  'pressures-hot-and-cold': 'tests',
-  'the-next-best-test': 'tests',
-  'air-on-the-bench': 'tests',
-  'parts-that-seal': 'parts',
-  'do-it-together': 'parts',
-  'whose-parts': 'parts',
-  'putting-back': 'parts',
-  'proving-the-repair': 'proof',
-};
-
-export const areas = [
-  'fluid',
-  'circuits',
-  'selection',
-  'complaint',
-  'log',
-  'tests',
-  'parts',
-  'proof',
-] as const;
-export type Area = (typeof areas)[number];
+import { objectives } from './objectives.en.ts';
+import { areaOf } from './rehearsal-areas.ts';
 
 export interface LessonArea {
   readonly area: Area;
   readonly lessons: readonly PlannedLesson[];
 }
 
+function areaOfLesson({ id }: PlannedLesson): Area | undefined {
+  const its = objectives.filter(({ lesson }) => lesson === id).map((one) => areaOf[one.id]);
+  const countIn = (area: Area): number => its.filter((one) => one === area).length;
+  return its.toSorted(
+    (one, other) => countIn(other) - countIn(one) || areas.indexOf(one) - areas.indexOf(other),
+  )[0];
+}
+
 /** @throws Error if a lesson has no area */
 export function lessonsByArea(lessons: readonly PlannedLesson[] = course): readonly LessonArea[] {
-  const lost = lessons.find(({ id }) => areaOf[id] === undefined);
+  const placed = lessons.map((lesson) => ({ lesson, area: areaOfLesson(lesson) }));
+  const lost = placed.find(({ area }) => area === undefined);
   if (lost !== undefined)
     throw new Error(
-      `The lesson "${lost.id}" has no area: give it one in src/lessons/lesson-areas.ts.`,
+      `The lesson "${lost.lesson.id}" has no area: its objectives are missing in src/lessons/objectives.en.ts.`,
     );
-  return areas.map((area) => ({ area, lessons: lessons.filter(({ id }) => areaOf[id] === area) }));
+  return areas.map((area) => ({
+    area,
+    lessons: placed.filter((one) => one.area === area).map(({ lesson }) => lesson),
+  }));
 }

@@ -1,8 +1,7 @@
-import { passageText } from '../quiz/asked.ts';
-import type { Put, Right } from '../quiz/on-paper/put.ts';
 import { SHEETS } from '../quiz/on-paper/sheets.ts';
-import type { UnitSystem } from '../quantity/unit-system.ts';
+import { answerIn } from './answer-in.ts';
 import type { Made } from './model.ts';
+import { Reasons } from './Reasons.tsx';
 import { Running } from './Running.tsx';
 import { words } from './words.en.ts';
 
@@ -26,6 +25,7 @@ export function Key({ made, wrongToo }: KeyProps) {
           ? said.howAll(told)
           : said.how({ ...told, lessons: choice.lessons.map(({ title }) => title) })}
       </p>
+      <p>{said.topDown}</p>
       {SHEETS.map((sheet) => (
         <section key={sheet}>
           <h4>{said.answers[sheet]}</h4>
@@ -49,57 +49,4 @@ export function Key({ made, wrongToo }: KeyProps) {
       </ol>
     </Running>
   );
-}
-
-function answerIn(right: Right, units: UnitSystem): string {
-  switch (right.kind) {
-    case 'letters':
-      return right.letters.join(' ');
-    case 'amount':
-      return said.from({
-        amount: passageText(right.words, units),
-        least: right.least[units],
-        most: right.most[units],
-      });
-  }
-}
-
-interface ReasonsProps {
-  readonly put: Put;
-  readonly onB: { readonly put: Put; readonly place: number } | undefined;
-  readonly units: UnitSystem;
-  readonly wrongToo: boolean;
-}
-
-function Reasons({ put, onB, units, wrongToo }: ReasonsProps) {
-  return (
-    <>
-      <p>
-        {onB !== undefined && <span class="paper-on-b">{alsoOnB(onB)}</span>}
-        {passageText(put.stem, units)}
-      </p>
-      <ul class="paper-reasons">
-        {put.reasons
-          .filter(({ correct }) => correct || wrongToo)
-          .map(({ letter, words: text, correct, mistake, why }, place) => (
-            <li key={place}>
-              {!correct && <>{said.wrong} </>}
-              <strong>
-                {letter} {passageText(text, units)}
-              </strong>
-              <br />
-              {mistake !== undefined && `${said.ifThey({ mistake })} `}
-              {passageText(why, units)}
-            </li>
-          ))}
-      </ul>
-    </>
-  );
-}
-
-function alsoOnB({ put: { right }, place }: { readonly put: Put; readonly place: number }): string {
-  const number = String(place + 1);
-  return right.kind === 'letters'
-    ? said.onB({ number, letters: right.letters.join(' ') })
-    : said.onlyB({ number });
 }

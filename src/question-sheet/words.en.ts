@@ -23,16 +23,6 @@ export const words = {
   reading: 'Setting up the form.',
   lessons: {
     label: 'Which lessons?',
-    areas: {
-      fluid: 'Fluid, leaks, pressure and force',
-      circuits: 'Pump, regulator and circuits',
-      selection: 'Range selection and Park',
-      complaint: 'Complaint, drive and outside checks',
-      log: 'Log, codes and slip',
-      tests: 'Pressure and bench tests',
-      parts: 'Parts and assembly',
-      proof: 'Proof and the customer',
-    },
     every: 'Tick all lessons',
     none: 'Untick all',
     all: 'All of these',
@@ -131,7 +121,15 @@ export const words = {
       one: '',
       several: 'Tick every one that fits.',
       amount: 'Write the number.',
+      order: 'Number the steps in the right order.',
+      match: 'Write the letter that goes with each line.',
+      step: 'Tick the step that is wrong or unsafe.',
+      gap: 'Tick the place where a step is missing.',
+      fault: 'On paper every reading has been taken for you. Tick what it is.',
     },
+    minutes: (p: { minutes: string }) => `${p.minutes} min`,
+    beforeFirst: 'before step 1',
+    afterStep: (p: { step: string }) => `after step ${p.step}`,
   },
   key: {
     title: 'Key to sheets A and B',
@@ -143,6 +141,16 @@ export const words = {
     answers: { a: 'Answers to sheet A', b: 'Answers to sheet B' },
     from: (p: { amount: string; least: string; most: string }) =>
       `${p.amount} (${p.least} to ${p.most})`,
+    /** Numbers of steps that stand for one another. */
+    swap: (p: { numbers: readonly string[] }) => `${listOf(p.numbers)} may swap`,
+    either: (p: { answers: readonly string[] }) => p.answers.join(' or '),
+    topDown:
+      'Where steps are numbered or lines get a letter, the answer runs from the top line to the bottom one.',
+    cheapest: (p: { minutes: string }) =>
+      `The cheapest readings that decide take ${p.minutes} min:`,
+    /** Before the step that is not there. */
+    missing: (p: { places: string }) => `Missing ${p.places}:`,
+    marks: { rightStep: 'Right as it stands:', withNothing: 'Goes with nothing:' },
     reasons: 'Why',
     inA: 'The numbers are those of sheet A. Number and letters on sheet B stand at the side.',
     onB: (p: { number: string; letters: string }) => `On sheet B: ${p.number}, ${p.letters}`,

@@ -130,17 +130,81 @@ test('forty questions on Letter and A4: each whole on its page, the seed on ever
   await expect(page.getByText('Not:').first()).toBeVisible();
 });
 
+/** Four lessons that have charts and every kind of question. */
+const every = `${address}?lessons=live-data.warm-to-the-complaint.codes-are-questions.holds-cold-slips-hot&count=40&units=us&seed=friday&`;
+
+/** Questions whose parts stand on more than one page, by what begins them. */
+async function torn(page: Page, format: 'Letter' | 'A4'): Promise<readonly string[]> {
+  const pages = (await printed(page, format)).map((text) => text.replace(/\s+/g, ''));
+  const questions = await page
+    .locator('.paper-questions > li')
+    .evaluateAll((all) =>
+      all.map((one) =>
+        [...one.querySelectorAll('p, figcaption, li, svg text')].map((part) => part.textContent),
+      ),
+    );
+  return questions
+    .filter(
+      (parts) =>
+        !pages.some((text) => parts.every((part) => text.includes(part.replace(/\s+/g, '')))),
+    )
+    .map(([stem = '']) => stem);
+}
+
+test('every kind of question and a chart are printed whole, and the key has their answers', async ({
+  page,
+}) => {
+  const paper = page.locator('.paper-questions > li');
+  for (const show of ['a', 'b']) {
+    await shown(page, `${every}show=${show}`);
+    for (const format of ['Letter', 'A4'] as const) expect(await torn(page, format)).toEqual([]);
+  }
+  const order = paper.filter({ hasText: 'A motorhome has five codes' });
+  await expect(order.locator('.paper-lines .paper-short')).toHaveCount(5);
+  const steps = await order.locator('.paper-lines li').allInnerTexts();
+  const orderOnB = (await paper.allInnerTexts()).findIndex((text) => text.includes('A motorhome'));
+  await expect(paper.locator('.paper-partners')).not.toHaveCount(0);
+  await expect(paper.locator('.paper-gaps')).not.toHaveCount(0);
+  await expect(paper.locator('.paper-readings')).not.toHaveCount(0);
+
+  // One unit is printed, and lines differ by their dashes.
+  const chart = paper.filter({ hasText: 'A is the tap of the forward clutch' }).locator('svg');
+  await expect(chart).toContainText('Pressure, psi');
+  await expect(chart).not.toContainText('kPa');
+  const dashes = await chart
+    .locator('.question-chart-line')
+    .evaluateAll((lines) => lines.map((line) => getComputedStyle(line).strokeDasharray));
+  expect(dashes).toHaveLength(3);
+  expect(new Set(dashes).size).toBe(3);
+
+  await shown(page, `${every}show=key`);
+  const answers = page.locator('.paper-answers').nth(1).locator('li');
+  const numbers = (await answers.nth(orderOnB).innerText()).match(/\d/g)?.slice(0, 5) ?? [];
+  // A supply that is low comes first, and a ratio, which is reckoned from the rest, last: common practice, no source.
+  expect(steps[numbers.indexOf('1')]).toContain('Supply voltage');
+  expect(steps[numbers.indexOf('5')]).toContain('wrong ratio');
+  await expect(answers.nth(orderOnB)).toContainText('may swap');
+  await expect(paper.filter({ hasText: 'A hatchback stores' })).toContainText(
+    /cheapest readings that decide take \d+ min/,
+  );
+  expect(await torn(page, 'Letter')).toEqual([]);
+  // No number of an answer is cut off at the edge of the paper.
+  expect((await printed(page, 'Letter')).join('\n')).toMatch(/^\s*1\. \S/m);
+});
+
 test('black on white on paper, also from a dark page, and nothing leans on a color', async ({
   page,
 }) => {
   await page.emulateMedia({ colorScheme: 'dark', media: 'print' });
-  await shown(page, link('show=a'));
+  await shown(page, `${every}show=a`);
   await expect(page.locator('.sheet-form, .sheet-chosen, .site-header').first()).toBeHidden();
   const colors = await page.evaluate(() => {
     const used = new Set<string>();
     for (const one of document.querySelectorAll('.paper, .paper *')) {
-      const { color, backgroundColor, borderBottomColor } = getComputedStyle(one);
+      const { color, backgroundColor, borderBottomColor, fill, stroke } = getComputedStyle(one);
       for (const value of [color, backgroundColor, borderBottomColor]) used.add(value);
+      if (one instanceof SVGElement)
+        for (const value of [fill, stroke]) if (value !== 'none') used.add(value);
     }
     return [...used];
   });

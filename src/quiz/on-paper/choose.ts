@@ -1,10 +1,10 @@
-import type { Asked } from '../asked.ts';
+import type { Varied } from '../asked.ts';
 import { shuffled } from '../seeded-order.ts';
 import { chanceFor } from './seed.ts';
 
 export interface LessonQuestions {
   readonly lesson: string;
-  readonly questions: readonly Asked[];
+  readonly questions: readonly Varied[];
 }
 
 /**
@@ -15,7 +15,7 @@ export function chooseQuestions(
   sets: readonly LessonQuestions[],
   count: number,
   seed: string,
-): readonly Asked[] {
+): readonly Varied[] {
   const shares = sharesOf(sets, count, seed);
   return sets.flatMap(({ lesson, questions }) => {
     const left = [...shuffled(questions, chanceFor(seed, `from ${lesson}`))];

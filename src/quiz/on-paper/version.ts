@@ -2,7 +2,7 @@
 import { hashOf } from './hash.ts';
 
 /** Raised when the same questions would give another sheet. */
-const FORM = 1;
+const FORM = 2;
 /** The 32 signs of Crockford's base 32: none of I, L, O and U, which are taken for others. */
 const SIGNS = '0123456789abcdefghjkmnpqrstvwxyz';
 const LENGTH = 6;
@@ -19,6 +19,6 @@ export function versionOf(texts: readonly string[]): string {
  */
 export function readVersion(typed: string): string | undefined {
   const text = typed.trim().toLowerCase().replaceAll('o', '0').replace(/[il]/g, '1');
-  const known = [...text].every((sign) => SIGNS.includes(sign));
+  const known = Array.from(text).every((sign) => SIGNS.includes(sign));
   return text === '' || (text.length === LENGTH && known) ? text : undefined;
 }
