@@ -7,7 +7,7 @@ import type { ChartPicture, PictureAxis } from '../quiz/chart-picture.ts';
 import { chartPath } from './names.ts';
 import { passageNodes, settled } from './passage.ts';
 import { words } from './words.en.ts';
-import { all, attribute } from './xml.ts';
+import { all, jsonIn } from './xml.ts';
 
 const SVG = 'http://www.w3.org/2000/svg';
 /** Lines are told apart by letter and by how they are drawn. */
@@ -54,12 +54,7 @@ export const chartNodes = (id: string, chart: ChartPicture, system: UnitSystem):
 /** What the picture was drawn from: a drawing cannot be turned back. */
 export function readChart(item: Element): { readonly chart: unknown } | undefined {
   const [image] = all(item, 'img');
-  if (image === undefined) return undefined;
-  try {
-    return { chart: JSON.parse(attribute(image, 'data-chart')) };
-  } catch {
-    return { chart: null };
-  }
+  return image && { chart: jsonIn(image, 'data-chart') };
 }
 
 export function chartSvg(chart: ChartPicture, system: UnitSystem): Element {
@@ -72,7 +67,7 @@ export function chartSvg(chart: ChartPicture, system: UnitSystem): Element {
       ...across(chart.x[system], chart),
       ...up(chart.y[system], chart),
       stroke(`M${left} ${top}V${bottom}H${right}`, 1.5),
-      ...lines.flatMap(({ path, letter, at: [atX, atY] }, place) => [
+      ...lines.flatMap(({ path, letter, x: atX, y: atY }, place) => [
         stroke(path, 2, DASHES[place % DASHES.length]),
         label(letter, { x: atX, y: atY, 'font-weight': 'bold' }),
       ]),

@@ -2,9 +2,9 @@
 import type { Element } from 'xast';
 import { x } from 'xastscript';
 import type { UnitSystem } from '../quantity/unit-system.ts';
-import type { AskedChoice } from '../quiz/asked.ts';
+import type { AskedChoice, AskedOption } from '../quiz/asked.ts';
 import { declaration } from './declaration.ts';
-import { feedback, toldIn } from './feedback.ts';
+import { feedback, toldIn, type Explained } from './feedback.ts';
 import { named, RESPONSE, unnamed } from './names.ts';
 import { passageIn, passageNodes, stemIn, stemNode } from './passage.ts';
 import type { Parts } from './parts.ts';
@@ -12,20 +12,29 @@ import { given, key, processing } from './rules.ts';
 import { words } from './words.en.ts';
 import { all, attribute, one, textOf } from './xml.ts';
 
-export function choiceParts(asked: AskedChoice, system: UnitSystem): Parts {
-  const several = asked.kind === 'several';
-  const explained = asked.options.map(({ id, words: text, correct, why }) => ({
+type Options = readonly AskedOption[];
+
+export const rightOf = (options: Options): readonly string[] =>
+  options.filter(({ correct }) => correct).map(({ id }) => named(id));
+
+export const optionNodes = (options: Options, system: UnitSystem): Element[] =>
+  options.map(({ id, words: text }) =>
+    x('qti-simple-choice', { identifier: named(id) }, passageNodes(text, system)),
+  );
+
+export const explainedOptions = (options: Options): readonly Explained[] =>
+  options.map(({ id, words: text, correct, why }) => ({
     id,
     mark: correct ? words.fits : words.fitsNot,
     words: text,
     why,
   }));
+
+export function choiceParts(asked: AskedChoice, system: UnitSystem): Parts {
+  const several = asked.kind === 'several';
+  const explained = explainedOptions(asked.options);
   return {
-    declaration: declaration(
-      several ? 'multiple' : 'single',
-      'identifier',
-      asked.options.filter(({ correct }) => correct).map(({ id }) => named(id)),
-    ),
+    declaration: declaration(several ? 'multiple' : 'single', 'identifier', rightOf(asked.options)),
     body: [
       x(
         'qti-choice-interaction',
@@ -40,13 +49,7 @@ export function choiceParts(asked: AskedChoice, system: UnitSystem): Parts {
             stemNode(asked.stem, system),
             ...(several ? [x('p', words.severalFit)] : []),
           ]),
-          ...asked.options.map((option) =>
-            x(
-              'qti-simple-choice',
-              { identifier: named(option.id) },
-              passageNodes(option.words, system),
-            ),
-          ),
+          ...optionNodes(asked.options, system),
         ],
       ),
     ],
@@ -61,22 +64,23 @@ export function choiceParts(asked: AskedChoice, system: UnitSystem): Parts {
   };
 }
 
-export function readChoice(item: Element) {
-  const interaction = one(item, 'qti-choice-interaction');
+export const readChoice = (item: Element) => ({
+  stem: stemIn(item),
+  ordered: attribute(one(item, 'qti-choice-interaction'), 'shuffle') === 'false',
+  options: readOptions(item),
+});
+
+export function readOptions(item: Element) {
   const keys = all(one(item, 'qti-correct-response'), 'qti-value').map(textOf);
   const told = toldIn(item);
-  return {
-    stem: stemIn(item),
-    ordered: attribute(interaction, 'shuffle') === 'false',
-    options: all(interaction, 'qti-simple-choice').map((choice) => {
-      const identifier = attribute(choice, 'identifier');
-      const id = unnamed(identifier);
-      return {
-        id,
-        words: passageIn(choice),
-        correct: keys.includes(identifier),
-        why: told.get(id)?.why,
-      };
-    }),
-  };
+  return all(item, 'qti-simple-choice').map((choice) => {
+    const identifier = attribute(choice, 'identifier');
+    const id = unnamed(identifier);
+    return {
+      id,
+      words: passageIn(choice),
+      correct: keys.includes(identifier),
+      why: told.get(id)?.why,
+    };
+  });
 }

@@ -46,6 +46,7 @@ export function itemOf(asked: Asked, system: UnitSystem, version: string): Eleme
       'data-level': asked.level,
       'data-unseen': String(asked.unseen),
       'data-source': asked.source,
+      ...(asked.variant !== undefined && { 'data-variant': asked.variant }),
     },
     [
       parts.declaration,
@@ -72,6 +73,7 @@ export const readItem = (item: Element): object => ({
   level: attribute(item, 'data-level'),
   unseen: attribute(item, 'data-unseen') === 'true',
   source: attribute(item, 'data-source'),
+  variant: maybe(item, 'data-variant'),
   ...readParts(item),
   ...readChart(item),
 });

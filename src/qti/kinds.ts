@@ -2,6 +2,7 @@
 import type { Element } from 'xast';
 import type { UnitSystem } from '../quantity/unit-system.ts';
 import type { Asked } from '../quiz/asked.ts';
+import { caseParts, readCase } from './case.ts';
 import { choiceParts, readChoice } from './choice.ts';
 import { matchParts, readMatch } from './match.ts';
 import { numberParts, readNumber } from './number.ts';
@@ -25,6 +26,8 @@ export function partsOf(asked: Asked, system: UnitSystem): Parts {
       return matchParts(asked, system);
     case 'spot':
       return spotParts(asked, system);
+    case 'case':
+      return caseParts(asked, system);
   }
 }
 
@@ -35,6 +38,7 @@ const readers = {
   order: readOrder,
   match: readMatch,
   spot: readSpot,
+  case: readCase,
 } as const satisfies Record<Asked['kind'], (item: Element) => object>;
 
 export function readParts(item: Element): object {

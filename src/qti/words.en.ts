@@ -28,6 +28,14 @@ export const words = {
   stepIsRight: 'This step is right:',
   missing: 'This step is missing:',
   asTable: 'The same in numbers',
+  openReadings:
+    'Open the readings that you would pay for, and add up their minutes. A gauge or a warm-up that two of them share is paid for once.',
+  /** After the name of a reading. */
+  alone: (p: { minutes: string }) => ` (${p.minutes} min on its own)`,
+  whatIsIt: 'Then name what it is.',
+  cheapest: (p: { minutes: string }) => `The cheapest readings that decide take ${p.minutes} min.`,
+  decides: 'One of the cheapest:',
+  leftOut: 'You can leave this out:',
   fits: 'Fits:',
   fitsNot: 'Does not fit:',
   bank: {

@@ -37,4 +37,14 @@ export function attribute(element: Element, name: string): string {
   return value;
 }
 
+/** What an attribute holds as JSON; null if it is none, which no question has. */
+export function jsonIn(element: Element, name: string): unknown {
+  const text = attribute(element, name);
+  try {
+    return JSON.parse(text);
+  } catch {
+    return null;
+  }
+}
+
 const lacks = (what: string): string => words.refused.part({ file: 'A file', what });

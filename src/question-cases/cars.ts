@@ -22,7 +22,7 @@ function faultsNamed(faults: Option['faults']): FaultSet {
     if (circuit !== undefined && !circuits?.includes(circuit))
       throw new Error(`There is no circuit "${circuit}". There are: ${CIRCUITS.join(', ')}.`);
   }
-  return faults as FaultSet;
+  return faults;
 }
 
 /** All cars that a wrong option may stand for: with that fault, as bad as it says or worse. */

@@ -54,8 +54,9 @@ export const caseSchema = strict('A question of kind "case"', {
     .min(2, { error: 'At least two options.' })
     .max(5, { error: 'At most five options.' }),
 }).superRefine(({ options, readings, healthy = false }, context) => {
-  const say = (path: (string | number)[], message: string): void =>
-    void context.addIssue({ code: 'custom', path, message });
+  const say = (path: (string | number)[], message: string): void => {
+    context.addIssue({ code: 'custom', path, message });
+  };
   const right = options.filter(({ correct }) => correct);
   if (right.length !== 1)
     say(['options'], `Exactly one option is right, but ${right.length} are marked correct.`);
@@ -88,8 +89,9 @@ export const orderSchema = strict('A question of kind "order"', {
     }),
   ).optional(),
 }).superRefine(({ steps, anyOrder = [] }, context) => {
-  const say = (path: (string | number)[], message: string): void =>
-    void context.addIssue({ code: 'custom', path, message });
+  const say = (path: (string | number)[], message: string): void => {
+    context.addIssue({ code: 'custom', path, message });
+  };
   const twice = distinct(steps, 'steps');
   if (twice !== undefined) say(['steps'], twice);
   const known = ids(steps);
@@ -132,8 +134,9 @@ export const matchSchema = strict('A question of kind "match"', {
     why: words('The explanation ("why") of the "extra"', 15),
   }).optional(),
 }).superRefine(({ pairs, extra }, context) => {
-  const say = (message: string): void =>
-    void context.addIssue({ code: 'custom', path: ['pairs'], message });
+  const say = (message: string): void => {
+    context.addIssue({ code: 'custom', path: ['pairs'], message });
+  };
   const twice = distinct(pairs, 'pairs');
   if (twice !== undefined) say(twice);
   if (pairs.some((pair) => pair.id === EXTRA)) say(`A pair cannot have the id "${EXTRA}".`);
@@ -162,8 +165,9 @@ export const spotSchema = strict('A question of kind "spot"', {
     why: words('The explanation ("why") of the missing step', 15),
   }).optional(),
 }).superRefine(({ steps, unsafe, missing }, context) => {
-  const say = (path: (string | number)[], message: string): void =>
-    void context.addIssue({ code: 'custom', path, message });
+  const say = (path: (string | number)[], message: string): void => {
+    context.addIssue({ code: 'custom', path, message });
+  };
   const twice = distinct(steps, 'steps');
   if (twice !== undefined) say(['steps'], twice);
   const known = ids(steps);

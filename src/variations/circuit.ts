@@ -375,9 +375,7 @@ export const circuit = {
       const others = sound === 'first' ? [read({}), holed] : [holed, read({})];
       const places = (['a', 'b', 'c'] as const).filter((place) => place !== slips);
       const cars = { [slips]: cracked, [places[0] ?? '']: others[0], [places[1] ?? '']: others[1] };
-      const clear = [cracked, ...others]
-        .flat()
-        .every((has) => has !== undefined && !near(has, need, 0.05));
+      const clear = [cracked, ...others].flat().every((has) => !near(has, need, 0.05));
       const slipsHot = ([cold = 0, hot = 0]: readonly number[] = []) => cold > need && hot < need;
       const truth = Object.fromEntries(
         Object.entries(cars).map(([place, readings]) => [place, slipsHot(readings)]),

@@ -84,7 +84,9 @@ describe('numbers', () => {
   test('every number that is asked for has a rival value', () => {
     // Those of questions that vary: variations.test.ts.
     const missing = bank.flatMap((q) =>
-      q.kind === 'number' && q.varies === undefined && truth[q.number.key] === undefined ? [q.number.key] : [],
+      q.kind === 'number' && q.varies === undefined && truth[q.number.key] === undefined
+        ? [q.number.key]
+        : [],
     );
     expect(missing).toEqual([]);
   });

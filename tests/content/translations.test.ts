@@ -154,6 +154,7 @@ describe.each(others)('$name', ({ id, base }) => {
           .replace(/<(script|style|math)\b[^]*?<\/\1>/g, ' ')
           // What says that it is in another language may be.
           .replace(new RegExp(`<a\\b[^>]*\\slang="(?!${id}")[^>]*>[^]*?</a>`, 'g'), ' ')
+          .replace(new RegExp(`<span\\b[^>]*\\slang="(?!${id}")[^>]*>[^]*?</span>`, 'g'), ' ')
           .replace(
             /<[^>]*?\s(?:aria-label|aria-valuetext|placeholder|title)="([^"]*)"[^>]*>/g,
             ' | $1 | ',

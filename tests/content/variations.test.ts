@@ -197,7 +197,9 @@ test('options read differently in both systems, amounts stand in order, and one 
       const texts = asked.options.map(({ words }) => passageText(words, system));
       expect(new Set(texts).size, `${where}: ${texts.join(' | ')}`).toBe(texts.length);
       if (!asked.ordered) continue;
-      const sizes = texts.map((text) => Number(/-?[\d.]+/.exec(text.replace('−', '-').replaceAll(',', ''))?.[0]));
+      const sizes = texts.map((text) =>
+        Number(/-?[\d.]+/.exec(text.replace('−', '-').replaceAll(',', ''))?.[0]),
+      );
       expect(sizes, where).toEqual([...sizes].sort((a, b) => a - b));
     }
   });

@@ -39,7 +39,9 @@ async function begin(page: Page): Promise<void> {
 
 const onShow = async (page: Page): Promise<Asked> => {
   const stem = (await page.locator('.retrieval-stem').textContent()) ?? '';
-  const found = questions.find(({ stem: [first] }) => stem.startsWith(String(first)));
+  const found = questions.find(
+    ({ stem: [first] }) => typeof first === 'string' && stem.startsWith(first),
+  );
   if (found === undefined) throw new Error(`What is on show is none of these: ${stem}`);
   return found;
 };

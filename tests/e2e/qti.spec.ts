@@ -124,7 +124,7 @@ test('a player of the standard scores each kind of question as it is graded here
     ),
   );
   const questions = sampled(sets.flatMap((set) => set.questions));
-  expect(new Set(questions.map(({ kind }) => kind)).size).toBeGreaterThanOrEqual(6);
+  expect(new Set(questions.map(({ kind }) => kind)).size).toBeGreaterThanOrEqual(7);
   const tries = questions.flatMap((asked) =>
     answersTo(asked).map((given) => {
       const graded = grade(asked, given, 3);

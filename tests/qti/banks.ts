@@ -1,6 +1,7 @@
 /** Any bank of questions that the site could have. */
 import fc from 'fast-check';
 import { EXTRA, START, type Asked, type AskedOption, type Passage } from '../../src/quiz/asked.ts';
+import { arrivals } from '../../src/quiz/case-minutes.ts';
 import { quantityNames } from '../../src/quantity/by-name.ts';
 import type { QtiBank } from '../../src/qti/bank.ts';
 import { settled } from '../../src/qti/passage.ts';
@@ -25,19 +26,22 @@ const common = {
   unseen: fc.boolean(),
   stem: passage,
   source: fc.oneof(slug, fc.constant('common practice, no source')),
+  variant: fc.option(slug, { nil: undefined }),
 };
 const lines = { id: slug, words: passage, why: passage };
 const byId = { selector: ({ id }: { id: string }) => id };
+
+const options = fc.uniqueArray(fc.record({ ...lines, correct: fc.boolean() }), {
+  ...byId,
+  minLength: 2,
+  maxLength: 6,
+});
 
 const choice = fc
   .record({
     ...common,
     kind: fc.constantFrom('single', 'several'),
-    options: fc.uniqueArray(fc.record({ ...lines, correct: fc.boolean() }), {
-      ...byId,
-      minLength: 2,
-      maxLength: 6,
-    }),
+    options,
     ordered: fc.boolean(),
   })
   .map((asked) => ({ ...asked, options: keyed(asked.options, asked.kind) }));
@@ -94,19 +98,46 @@ const spot = fc
     ...(missing !== null && { missing: { words: missing, why: missing } }),
   }));
 
+const minutes = fc.nat(90);
+/** Ids of readings have dots, as those of the tests they are. */
+const test = fc.tuple(slug, slug).map((parts) => parts.join('.'));
+const reading = fc.record({
+  ...{ ...lines, id: test, reads: passage, minutes },
+  warmth: fc.option(fc.constantFrom('cold', 'hot'), { nil: undefined }),
+  setUps: fc.array(fc.record({ id: slug, minutes }), { maxLength: 3 }),
+});
+const shortCase = fc
+  .record({
+    ...common,
+    kind: fc.constant('case'),
+    arrives: fc.constantFrom(...arrivals),
+    readings: fc.uniqueArray(reading, { ...byId, minLength: 1, maxLength: 5 }),
+    options,
+    cheapest: fc.nat(4),
+  })
+  .map(({ cheapest, ...asked }) => ({
+    ...asked,
+    options: keyed(asked.options, asked.kind),
+    // They are taken in an order of their own.
+    cheapest: asked.readings
+      .slice(0, cheapest + 1)
+      .map(({ id }) => id)
+      .reverse(),
+  }));
+
 const axis = { title: 'Pressure', ticks: [{ place: 12.5, text: '100' }] };
 const chart = fc.record({ about: passage, cell: passage }).map(({ about, cell }) => ({
   about,
   ...{ width: 400, height: 250, left: 40, right: 380, top: 20, bottom: 220 },
   x: { si: axis, us: { ...axis, title: 'Pressure in psi' } },
   y: { si: axis, us: axis },
-  lines: [{ path: 'M40 20L380 220', letter: 'A', at: [380, 220] }],
+  lines: [{ path: 'M40 20L380 220', letter: 'A', x: 380, y: 220 }],
   head: ['Speed', 'A'],
   rows: [[cell, cell]],
 }));
 
 export const question = fc
-  .tuple(fc.oneof(choice, number, order, match, spot), fc.option(chart, { freq: 4 }))
+  .tuple(fc.oneof(choice, number, order, match, spot, shortCase), fc.option(chart, { freq: 4 }))
   .map(([asked, drawn]) =>
     drawn === null ? asked : { ...asked, chart: drawn },
   ) as fc.Arbitrary<Asked>;

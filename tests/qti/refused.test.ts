@@ -6,8 +6,9 @@ import type { QtiBank } from '../../src/qti/bank.ts';
 import { readQti } from '../../src/qti/read.ts';
 import { Refusal } from '../../src/qti/refusal.ts';
 import { writeQti } from '../../src/qti/write.ts';
-import { asked } from '../quiz/sample.ts';
+import { ask, asked, shortCase } from '../quiz/sample.ts';
 
+const questions = [...asked, ask(shortCase)];
 const bank: QtiBank = {
   system: 'us',
   version: '1.2.3',
@@ -16,7 +17,7 @@ const bank: QtiBank = {
       id: 'lesson-a',
       title: 'Lesson A',
       objectives: [{ id: 'a-1', text: 'Say what a gauge shows.' }],
-      questions: asked,
+      questions,
     },
   ],
 };
@@ -113,6 +114,21 @@ test.each<[string, () => Uint8Array, RegExp]>([
     /items\/q-single.xml is not as/,
   ],
   [
+    'minutes of a reading changed where they are kept',
+    () => changed('items/q-case.xml', 'data-minutes="2"', 'data-minutes="3"'),
+    /items\/q-case.xml is not as/,
+  ],
+  [
+    'set-ups of a reading that are no list',
+    () => changed('items/q-case.xml', /data-set-ups="[^"]+"/, 'data-set-ups="[{"'),
+    /cannot be used/,
+  ],
+  [
+    'a cheapest reading that is not there',
+    () => changed('items/q-case.xml', /data-cheapest="[^"]+"/, 'data-cheapest="[&quot;pan&quot;]"'),
+    /cannot be used/,
+  ],
+  [
     'an amount changed where it is shown',
     () => changed('items/q-single.xml', /(<span data-si="600[^>]*>)/, '$1more than '),
     /items\/q-single.xml is not as/,
@@ -128,7 +144,7 @@ test('damage anywhere is refused in a sentence, or leaves questions that are who
       const bytes = whole.slice();
       bytes[at] = (bytes[at] ?? 0) ^ by;
       try {
-        expect(readQti(bytes).lessons[0]?.questions).toHaveLength(asked.length);
+        expect(readQti(bytes).lessons[0]?.questions).toHaveLength(questions.length);
       } catch (error) {
         expect(error).toBeInstanceOf(Refusal);
         expect((error as Refusal).message).toMatch(/^[A-Z].*\.$/su);

@@ -11,16 +11,15 @@ const lax: LintRules = {
 };
 const objectives = [{ id: 'a-1', lesson: 'lesson-a' }];
 const faults = (...bank: Question[]) => lintBank(bank, objectives, lax);
-const withOptions = (...options: [text: string, correct: boolean][]): Question =>
-  ({
-    ...single,
-    options: options.map(([text, correct], i) => ({
-      id: `o${i}`,
-      text,
-      correct,
-      why: `Reason number ${i} of its own.`,
-    })),
-  }) as Question;
+const withOptions = (...options: [text: string, correct: boolean][]): Question => ({
+  ...single,
+  options: options.map(([text, correct], i) => ({
+    id: `o${i}`,
+    text,
+    correct,
+    why: `Reason number ${i} of its own.`,
+  })),
+});
 
 test('the sample bank is clean', () => {
   expect(faults(...all)).toEqual([]);

@@ -10,7 +10,9 @@
 export function apportion(shares: readonly number[], seats: number): readonly number[] {
   const sum = shares.reduce((total, share) => total + share, 0);
   if (shares.some((share) => !(share >= 0)) || !Number.isFinite(sum) || sum === 0) {
-    throw new RangeError(`Shares are numbers from 0, not all of them 0; "${shares}" are not.`);
+    throw new RangeError(
+      `Shares are numbers from 0, not all of them 0; "${shares.join(', ')}" are not.`,
+    );
   }
   if (!Number.isInteger(seats) || seats < 0) {
     throw new RangeError(`What is shared out is a whole number from 0; "${seats}" is none.`);

@@ -25,5 +25,8 @@ function rightAnswer(asked: Asked): Given {
 export function explainedOpen(asked: Asked): readonly Explained[] {
   const graded = grade(asked, rightAnswer(asked), 1);
   if (!graded.ok) return [];
-  return graded.outcome.explained.map(({ note: _, ...one }) => ({ ...one, taken: false }));
+  return graded.outcome.explained.map(({ id, words, correct, why }) => ({
+    ...{ id, words, correct, why },
+    taken: false,
+  }));
 }

@@ -61,17 +61,17 @@ export function keeping(device: Device, gone: () => void) {
     const unwritten = notKept.peek() !== undefined;
     const ran = Math.max(mine.seconds, seconds.peek());
     let changed = step({ ...mine, seconds: ran });
-    let isGone = false;
+    const found = { gone: false };
     const status = device.underWay.update((kept) => {
       const there = kept.rehearsal;
       if (!unwritten) {
-        isGone = there?.begun !== mine.begun || there.ended !== null;
-        if (isGone || there === null) return kept;
+        found.gone = there?.begun !== mine.begun || there.ended !== null;
+        if (found.gone || there === null) return kept;
         changed = step({ ...there, place: mine.place, seconds: Math.max(there.seconds, ran) });
       }
       return { rehearsal: changed };
     });
-    if (isGone) {
+    if (found.gone) {
       take(open(read()));
       gone();
       return;

@@ -23,7 +23,7 @@ export async function logAnswers(rehearsal: Rehearsal, log: Log, fresh: boolean)
     }
   }
   const kept = await Promise.all(
-    rehearsal.items.map(({ id, lesson, variant, given, certainty, result }) => {
+    rehearsal.items.map(async ({ id, lesson, variant, given, certainty, result }) => {
       if (given === undefined || certainty === undefined || result === undefined) return true;
       if (there.has(id)) return true;
       return log.keepAnswer({

@@ -43,10 +43,8 @@ test('a file without a name has none, and one without answers is none', () => {
 });
 
 test('what is no such file is refused in the words of the reader of files', () => {
-  expect(takeFile('{"kind":"other"}', [], 1)).toMatchObject({
-    kind: 'refused',
-    sentence: expect.stringMatching(/comes from somewhere else/),
-  });
+  const one = takeFile('{"kind":"other"}', [], 1);
+  expect(one.kind === 'refused' && one.sentence).toMatch(/comes from somewhere else/);
 });
 
 test('the same learner twice counts once, by the fuller file, whatever the names say', () => {
