@@ -3,7 +3,7 @@ import { listOf } from '../quantity/lists.ts';
 import type { Comparison } from '../storage/bundle/compare.ts';
 import type { RecordsCompared } from '../storage/bundle/compare-records.ts';
 import type { Sides } from '../storage/bundle/take-in.ts';
-import { planInWords } from './in-words.ts';
+import { planInWords, rehearsalInWords } from './in-words.ts';
 import type { Opened } from './model.ts';
 import { words } from './words.en.ts';
 
@@ -25,7 +25,8 @@ const ofRecords = ({ added, same, completed, replaced, deleted, hereOnly }: Reco
 
 /** A row for each part that one side has something of. */
 export function rowsOf(compared: Comparison): readonly (readonly [string, string])[] {
-  const { answers, lessons, plan, settings, cases, columns, jobs, sheets } = compared;
+  const { answers, lessons, plan, rehearsal, rehearsed, settings, cases, columns, jobs, sheets } =
+    compared;
   const { rows, added, same, differ, differKept, hereOnly, one } = take;
   const all: [string, string][] = [
     [
@@ -45,6 +46,16 @@ export function rowsOf(compared: Comparison): readonly (readonly [string, string
       ]),
     ],
     [rows.plan, plan === 'neither' ? '' : one[plan]],
+    [rows.rehearsal, rehearsal === 'neither' ? '' : one[rehearsal]],
+    [
+      rows.rehearsed,
+      several([
+        [rehearsed.added.length, added],
+        [rehearsed.same.length, same],
+        [rehearsed.differ.length, differKept],
+        [rehearsed.hereOnly.length, hereOnly],
+      ]),
+    ],
     [
       rows.cases,
       several([
@@ -77,12 +88,17 @@ const lostOf = ({ replaced, deleted }: RecordsCompared): string[] => [
 
 /** What is here and would not be afterward, as things are chosen now. */
 export function lossesOf({ compared, here, toChoose }: Opened, sides: Sides): readonly string[] {
-  const { cases, jobs, sheets } = compared;
+  const { cases, rehearsed, jobs, sheets } = compared;
+  const underWay = here.rehearsal?.rehearsal;
   const fromFile = new Set(toChoose.filter((part) => sides[part] === 'file'));
   return [
     ...(fromFile.has('plan') && here.plan
       ? [take.lost.plan({ what: planInWords(here.plan) })]
       : []),
+    ...(fromFile.has('rehearsal') && underWay
+      ? [take.lost.rehearsal({ what: rehearsalInWords(underWay) })]
+      : []),
+    ...(rehearsed.dropped > 0 ? [take.lost.rehearsed({ count: String(rehearsed.dropped) })] : []),
     ...(fromFile.has('cases') ? [take.lost.cases({ count: String(cases.differ.length) })] : []),
     ...(cases.dropped > 0 ? [take.lost.dropped({ count: String(cases.dropped) })] : []),
     ...(fromFile.has('jobs') ? lostOf(jobs) : []),

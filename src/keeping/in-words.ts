@@ -4,6 +4,7 @@ import { listOf } from '../quantity/lists.ts';
 import type { Bundle } from '../storage/bundle/bundle.ts';
 import type { Faults, Place } from '../storage/bundle/device.ts';
 import type { Plan } from '../storage/plan.ts';
+import type { Rehearsal } from '../storage/rehearsals.ts';
 import { dateOf } from '../ui/dates.ts';
 import { words } from './words.en.ts';
 
@@ -39,12 +40,20 @@ function answersInWords({ answers }: Bundle): string {
     : words.here.answersFrom({ count, from: first, to: last });
 }
 
+export const rehearsalInWords = ({ begun, items }: Rehearsal): string =>
+  words.here.rehearsal({
+    date: dateOf(begun),
+    done: String(items.filter(({ given }) => given !== undefined).length),
+    of: String(items.length),
+  });
+
 const standing = (records: readonly { readonly deleted: { readonly value: boolean } }[]): number =>
   records.filter(({ deleted }) => !deleted.value).length;
 
 /** A line for each thing that there is some of. */
 export function factsOf(bundle: Bundle, unreadable = 0): readonly string[] {
   const { plan, progress, visits, columns, settings, answers, jobs, sheets } = bundle;
+  const underWay = bundle.rehearsal?.rehearsal;
   const { here } = words;
   const some = (count: number, say: (p: { count: string }) => string): string[] =>
     count === 0 ? [] : [say({ count: String(count) })];
@@ -53,6 +62,8 @@ export function factsOf(bundle: Bundle, unreadable = 0): readonly string[] {
     ...some(progress?.done.length ?? 0, here.lessons),
     ...(progress?.last ? [here.place] : []),
     ...(plan === null ? [] : [here.plan({ plan: planInWords(plan) })]),
+    ...(underWay ? [rehearsalInWords(underWay)] : []),
+    ...some(bundle.rehearsed?.rehearsals.length ?? 0, here.rehearsed),
     ...some(Object.keys(visits?.byCase ?? {}).length, here.cases),
     ...some(standing(jobs), here.jobs),
     ...some(standing(sheets), here.sheets),

@@ -159,8 +159,10 @@ export function keepModel(around: Surroundings) {
       const now = here.value;
       if (now === undefined) return false;
       const { answers, jobs, sheets, plan, progress, visits, columns } = now.bundle;
+      const { rehearsal, rehearsed } = now.bundle;
       const lists = answers.length + jobs.length + sheets.length + now.unreadable;
-      return lists === 0 && [plan, progress, visits, columns].every((part) => part === null);
+      const parts = [plan, progress, visits, columns, rehearsal, rehearsed];
+      return lists === 0 && parts.every((part) => part === null);
     }),
     /** A file was chosen: it is compared, and nothing else. */
     choose: async (file: GivenFile): Promise<void> => {

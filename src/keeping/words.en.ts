@@ -29,6 +29,10 @@ export const words = {
       count(p.count, 'lesson marked as done', 'lessons marked as done'),
     place: 'The place where you stopped reading',
     plan: (p: { plan: string }) => `Your plan: ${p.plan}`,
+    rehearsal: (p: { date: string; done: string; of: string }) =>
+      `A rehearsal under way, begun on ${p.date}, with ${p.done} of ${p.of} questions answered`,
+    rehearsed: (p: { count: string }) =>
+      count(p.count, 'rehearsal handed in', 'rehearsals handed in'),
     cases: (p: { count: string }) => count(p.count, 'practice case', 'practice cases'),
     jobs: (p: { count: string }) => count(p.count, 'job sheet', 'job sheets'),
     sheets: (p: { count: string }) =>
@@ -53,7 +57,7 @@ export const words = {
     answers: 'answers',
     jobs: 'job sheets',
     sheets: 'transmissions',
-    parts: 'plan, lessons done, and practice cases',
+    parts: 'plan, lessons done, rehearsals, and practice cases',
   },
   faults: {
     unread: (p: { what: string; why: string }) => `Your ${p.what} could not be read: ${p.why}.`,
@@ -97,6 +101,8 @@ export const words = {
       answers: 'Answers',
       lessons: 'Lessons done',
       plan: 'Plan',
+      rehearsal: 'Rehearsal under way',
+      rehearsed: 'Rehearsals handed in',
       settings: 'Units, light or dark',
       cases: 'Practice cases',
       columns: 'Log columns',
@@ -128,6 +134,11 @@ export const words = {
         here: (p: { what: string }) => `The one here: ${p.what}`,
         file: (p: { what: string }) => `The one in the file: ${p.what}`,
       },
+      rehearsal: {
+        legend: 'Which rehearsal goes on?',
+        here: 'The one under way here',
+        file: 'The one in the file, or none if it was handed in there',
+      },
       settings: {
         legend: 'Which units, and light or dark?',
         here: 'As they are set here',
@@ -153,6 +164,9 @@ export const words = {
       title: 'What would be lost here',
       nothing: 'Nothing that is here would be lost.',
       plan: (p: { what: string }) => `Your plan: ${p.what}.`,
+      rehearsal: (p: { what: string }) => `${p.what}.`,
+      rehearsed: (p: { count: string }) =>
+        `${count(p.count, 'rehearsal that was', 'rehearsals that were')} handed in longest ago, because the list holds 20. Answers in the record stay.`,
       settings: 'How units and light or dark are set here.',
       cases: (p: { count: string }) =>
         `Your way through ${count(p.count, 'practice case', 'practice cases')}.`,

@@ -4,12 +4,15 @@
  */
 import type { RetrievalAnswer } from './answer.ts';
 import { keeper, type Area, type Keeper } from './envelope.ts';
+import type { Form } from './versioned.ts';
 
 export interface RehearsalItem {
   readonly id: string;
   readonly lesson: string;
   /** As the blueprint names it. */
   readonly area: string;
+  /** Which of its variants is asked, where the question varies; once it was on show. */
+  readonly variant?: string | undefined;
   readonly given?: RetrievalAnswer['given'] | undefined;
   readonly certainty?: RetrievalAnswer['certainty'] | undefined;
   readonly flagged?: boolean | undefined;
@@ -40,13 +43,17 @@ export interface Past {
 }
 
 /** As many that were handed in are remembered. */
-const MOST_PAST = 20;
+export const MOST_PAST = 20;
+/** To the end of the year 9999: what is later is no day. */
+const LATEST = 253_402_300_799_000;
 
 const isRecord = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 const isText = (value: unknown): value is string => typeof value === 'string' && value !== '';
 const isAmount = (value: unknown): value is number =>
   typeof value === 'number' && Number.isFinite(value) && value >= 0;
+const isTime = (value: unknown): value is number =>
+  Number.isInteger(value) && isAmount(value) && value <= LATEST;
 const oneOf = <const All extends readonly unknown[]>(
   all: All,
   value: unknown,
@@ -62,18 +69,19 @@ function isGiven(value: unknown): value is RetrievalAnswer['given'] | undefined 
 
 function parseItem(value: unknown): RehearsalItem | undefined {
   if (!isRecord(value)) return undefined;
-  const { id, lesson, area, given, certainty, flagged, result } = value;
+  const { id, lesson, area, variant, given, certainty, flagged, result } = value;
   if (!isText(id) || !isText(lesson) || !isText(area) || !isGiven(given)) return undefined;
+  if (variant !== undefined && !isText(variant)) return undefined;
   if (!oneOf([1, 2, 3], certainty) || !oneOf([true, false], flagged)) return undefined;
   if (!oneOf(['right', 'partial', 'wrong'], result)) return undefined;
-  return { id, lesson, area, given, certainty, flagged, result };
+  return { id, lesson, area, variant, given, certainty, flagged, result };
 }
 
 function parseRehearsal(value: unknown): Rehearsal | undefined {
   if (!isRecord(value) || !Array.isArray(value['items'])) return undefined;
   const { begun, ended, seconds, timed, place, logged } = value;
-  if (!isAmount(begun) || !isAmount(seconds) || !isAmount(place)) return undefined;
-  if (ended !== null && !isAmount(ended)) return undefined;
+  if (!isTime(begun) || !isAmount(seconds) || !isAmount(place)) return undefined;
+  if (ended !== null && !isTime(ended)) return undefined;
   if (typeof timed !== 'boolean' || typeof logged !== 'boolean') return undefined;
   const read = value['items'].map(parseItem);
   const items = read.filter((item) => item !== undefined);
@@ -97,21 +105,16 @@ function parsePast(data: unknown): Past | undefined {
   return rehearsals.length === read.length ? { rehearsals } : undefined;
 }
 
-export function underWayKeeper(area?: Area): Keeper<UnderWay> {
-  return keeper({
-    ...{ name: 'rehearsal', version: 1, parse: parseUnderWay },
-    empty: { rehearsal: null },
-    area,
-  });
-}
+export const underWayForm: Form<UnderWay> = {
+  ...{ name: 'rehearsal', version: 1 },
+  parse: parseUnderWay,
+};
+export const pastForm: Form<Past> = { name: 'rehearsals-past', version: 1, parse: parsePast };
 
-export function pastKeeper(area?: Area): Keeper<Past> {
-  return keeper({
-    ...{ name: 'rehearsals-past', version: 1, parse: parsePast },
-    empty: { rehearsals: [] },
-    area,
-  });
-}
+export const underWayKeeper = (area?: Area): Keeper<UnderWay> =>
+  keeper({ ...underWayForm, empty: { rehearsal: null }, area });
+export const pastKeeper = (area?: Area): Keeper<Past> =>
+  keeper({ ...pastForm, empty: { rehearsals: [] }, area });
 
 /** With this one in its place, and no more than are remembered. */
 export const withPast = ({ rehearsals }: Past, one: Rehearsal): Past => ({

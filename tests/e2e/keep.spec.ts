@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import type { Page } from '@playwright/test';
 import { axeOn } from './axe.ts';
 import { expect, test } from './fixtures.ts';
+import { giveAnswer } from './give-answer.ts';
 import { keptAnswers } from './kept-answers.ts';
 
 const address = '/practise/keep/';
@@ -52,9 +53,7 @@ async function round(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Begin' }).press('Enter');
   for (let place = 1; place <= 6; place += 1) {
     await expect(page.getByRole('heading', { name: `Question ${place} of 6` })).toBeFocused();
-    const field = page.getByRole('textbox', { name: /Your answer/ });
-    if ((await field.count()) > 0) await field.press('5');
-    else await page.locator('.retrieval-options input').first().press('Space');
+    await giveAnswer(page);
     await page.getByRole('radio', { name: 'Fairly sure' }).press('Space');
     await page.keyboard.press('Enter');
     await page.getByRole('button', { name: /Next question|See how it went/ }).press('Enter');

@@ -1,6 +1,7 @@
 import type { Page } from '@playwright/test';
 import { axeOn } from './axe.ts';
 import { expect, test } from './fixtures.ts';
+import { giveAnswer } from './give-answer.ts';
 import { keptAnswers } from './kept-answers.ts';
 
 const address = '/practise/rehearsal/';
@@ -12,9 +13,7 @@ const press = (page: Page, name: string | RegExp) =>
 /** Answers the question on show, by keyboard alone, and goes on. */
 async function answer(page: Page, place: number): Promise<void> {
   await expect(head(page, `Question ${place} of 50`)).toBeFocused();
-  const field = page.getByRole('textbox', { name: /Your answer/ });
-  if ((await field.count()) > 0) await field.press('5');
-  else await page.locator('.retrieval-options input').first().press('Space');
+  await giveAnswer(page);
   await page.getByRole('radio', { name: 'Fairly sure' }).press('Space');
   await page.keyboard.press('Enter');
 }
@@ -59,9 +58,7 @@ test('fifty questions by keyboard: flagged, left by a reload, changed, handed in
   await expect(page.getByText('7 answered, 43 open. 1 is flagged.')).toBeVisible();
   expect((await axeOn(page).analyze()).violations).toEqual([]);
   await press(page, 'Question 1, answered');
-  const taken = page
-    .locator('.retrieval-options input')
-    .or(page.locator('.retrieval-number input'));
+  const taken = page.locator('.retrieval-form').locator('input, .nudge');
   await expect(head(page, 'Question 1 of 50')).toBeFocused();
   await expect(page.getByRole('radio', { name: 'Fairly sure' })).toBeChecked();
   await page.getByRole('radio', { name: 'Guessing' }).press('Space');

@@ -5,6 +5,7 @@ import { factsOf } from '../../src/keeping/in-words.ts';
 import { keepModel, type GivenFile } from '../../src/keeping/model.ts';
 import * as stores from '../../src/keeping/stores.ts';
 import { writeBundle, type Bundle } from '../../src/storage/bundle/bundle.ts';
+import type { Rehearsal } from '../../src/storage/rehearsals.ts';
 import { aBundle, emptyBundle } from '../storage/bundle/a-bundle.ts';
 import {
   aDevice,
@@ -92,6 +93,30 @@ describe('the page', () => {
     expect(opened && rowsOf(opened.compared)).toContainEqual(['Answers', '3 are the same on both']);
   });
 
+  test('a rehearsal under way that gives way is told with what it holds', async () => {
+    const [first, other] = [1_795_000_000_001, 1_795_000_000_002].map((begun) => ({
+      rehearsal: { ...(aBundle.rehearsal?.rehearsal as Rehearsal), begun },
+    }));
+    const { model } = page(await filled({ ...aBundle, rehearsal: first ?? null }));
+    await model.choose(file({ ...aBundle, rehearsal: other ?? null }));
+    const opened = model.opened.value;
+    if (opened === undefined || model.sides.value === undefined)
+      throw new Error('Nothing is open.');
+    expect(opened.toChoose).toEqual(['rehearsal']);
+    expect(rowsOf(opened.compared)).toEqual(
+      expect.arrayContaining([
+        ['Rehearsal under way', 'differs: choose below'],
+        ['Rehearsals handed in', '1 is the same on both'],
+      ]),
+    );
+    expect(lossesOf(opened, model.sides.value)).toEqual([]);
+    model.setSide('rehearsal', 'file');
+    // November 18, 2026, 11:06 in Greenwich.
+    expect(lossesOf(opened, model.sides.value)).toEqual([
+      'A rehearsal under way, begun on Nov 18, 2026, with 2 of 3 questions answered.',
+    ]);
+  });
+
   test('what reads the device did not load: said, and asked for again', async () => {
     let tries = 0;
     const { model } = page(aDevice(), () => {
@@ -106,7 +131,13 @@ describe('the page', () => {
 
   test('every part is told of, also an exam on a day that is none', () => {
     expect(factsOf(emptyBundle)).toEqual([]);
-    expect(factsOf(aBundle, 2)).toHaveLength(10);
+    const facts = factsOf(aBundle, 2);
+    expect(facts).toHaveLength(12);
+    // 1,795,942,800,000 ms of Unix time are November 29, 2026, 9:00 in Greenwich.
+    expect(facts).toContain(
+      'A rehearsal under way, begun on Nov 29, 2026, with 2 of 3 questions answered',
+    );
+    expect(facts).toContain('1 rehearsal handed in');
     const odd = { ...emptyBundle, plan: { exam: '2026-99-99', minutes: 5 as const, round: null } };
     expect(factsOf(odd)).toEqual(['Your plan: exam on 2026-99-99, rounds of 5 minutes']);
   });

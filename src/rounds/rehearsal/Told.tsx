@@ -21,7 +21,6 @@ interface Placed {
 
 /** Every question with its explanations: what was not right first, and of that the surest. */
 export function Told({ model, one }: ToldProps) {
-  const questions = model.questions.value;
   const miss = model.miss.value;
   const placed = one.items.map((item, at): Placed => ({ item, place: at + 1 }));
   const right = placed.filter(({ item }) => item.result === 'right');
@@ -45,7 +44,7 @@ export function Told({ model, one }: ToldProps) {
                 {all.map(({ item, place }) => (
                   <Question
                     key={item.id}
-                    asked={questions.get(item.id)}
+                    asked={model.askedOf(one, item)}
                     item={item}
                     place={place}
                   />

@@ -1,9 +1,9 @@
 /** The question on show, and how each of the fifty stands. */
 import { computed, effect, signal, untracked, type ReadonlySignal } from '@preact/signals';
-import type { Asked } from '../../quiz/asked.ts';
+import type { Asked, Varied } from '../../quiz/asked.ts';
 import type { Standing } from '../../quiz/rehearsal/standing.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
-import type { RehearsalItem } from '../../storage/rehearsals.ts';
+import type { Rehearsal, RehearsalItem } from '../../storage/rehearsals.ts';
 import type { RetrievalModel } from '../../widgets/retrieval/model.ts';
 import type { Miss } from '../load.ts';
 import type { Keeping } from './keeping.ts';
@@ -28,17 +28,24 @@ export function asking(
   const miss = signal<Miss | undefined>(undefined);
   const loading = signal(false);
   const play = signal<Play | undefined>(undefined);
-  const questions = signal<ReadonlyMap<string, Asked>>(new Map());
+  const questions = signal<ReadonlyMap<string, Varied>>(new Map());
   const player = signal<RetrievalModel | undefined>(undefined);
   const loaded = new Set<string>();
   let stopSaving: (() => void) | undefined;
 
-  const standings = computed<readonly Standing[]>(() =>
-    (rehearsal.value?.items ?? []).map((item) => {
-      const asked = questions.value.get(item.id);
+  /** The question of one of its items; undefined while it is not here, and if it is gone from the site. */
+  function askedOf(one: Rehearsal, item: RehearsalItem): Asked | undefined {
+    const question = questions.value.get(item.id);
+    return question && play.value?.askedIn(one, item, question);
+  }
+
+  const standings = computed<readonly Standing[]>(() => {
+    const one = rehearsal.value;
+    return (one?.items ?? []).map((item) => {
+      const asked = one && askedOf(one, item);
       return (asked && play.value?.standingOf(asked, item)) ?? 'open';
-    }),
-  );
+    });
+  });
 
   /** Fetches what asks, and the questions of some lessons. False if something did not come; `miss` says what. */
   async function need(items: readonly RehearsalItem[]): Promise<boolean> {
@@ -74,11 +81,10 @@ export function asking(
     change((one) => ({ ...one, place }));
     const now = rehearsal.peek();
     const item = now?.items[place];
-    const asked = questions.peek().get(item?.id ?? '');
     const script = play.peek();
-    if (now === undefined || item === undefined || asked === undefined || script === undefined) {
-      return;
-    }
+    if (now === undefined || item === undefined || script === undefined) return;
+    const asked = askedOf(now, item);
+    if (asked === undefined) return;
     const made = script.retrievalModel([asked], undefined, 'all');
     made.start(now.begun + place);
     const shown = units.peek();
@@ -87,12 +93,13 @@ export function asking(
     stopSaving = effect(() => {
       const given = made.given(units.value);
       const put = {
+        variant: asked.variant,
         given: script.isBlank(given) ? undefined : given,
         certainty: made.certainty.value,
       };
       untracked(() => {
-        const { given: was, certainty } = rehearsal.peek()?.items[place] ?? {};
-        if (JSON.stringify({ given: was, certainty }) === JSON.stringify(put)) return;
+        const { variant, given: was, certainty } = rehearsal.peek()?.items[place] ?? {};
+        if (JSON.stringify({ variant, given: was, certainty }) === JSON.stringify(put)) return;
         changeItem(place, (one) => ({ ...one, ...put }));
       });
     });
@@ -113,10 +120,11 @@ export function asking(
   }
 
   /** The items with what came of each. */
-  const graded = (items: readonly RehearsalItem[]): readonly RehearsalItem[] =>
-    items.map((item) => {
+  const graded = (one: Rehearsal): readonly RehearsalItem[] =>
+    one.items.map((was) => {
+      const asked = askedOf(one, was);
+      const item = asked?.variant === undefined ? was : { ...was, variant: asked.variant };
       const { given, certainty } = item;
-      const asked = questions.peek().get(item.id);
       if (asked === undefined || given === undefined || certainty === undefined) return item;
       const outcome = play.peek()?.gradedAgain(asked, given, certainty);
       const result = outcome?.ok === true && play.peek()?.resultOf(outcome.outcome);
@@ -130,6 +138,7 @@ export function asking(
     questions,
     player,
     standings,
+    askedOf,
     need,
     goTo,
     putAway,

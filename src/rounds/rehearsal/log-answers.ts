@@ -23,11 +23,12 @@ export async function logAnswers(rehearsal: Rehearsal, log: Log, fresh: boolean)
     }
   }
   const kept = await Promise.all(
-    rehearsal.items.map(async ({ id, lesson, given, certainty, result }) => {
+    rehearsal.items.map(async ({ id, lesson, variant, given, certainty, result }) => {
       if (given === undefined || certainty === undefined || result === undefined) return true;
       if (there.has(id)) return true;
       return log.keepAnswer({
         ...{ kind: 'retrieval', lesson, item: id, seed: rehearsal.begun },
+        ...(variant !== undefined && { variant }),
         ...{ given, result, certainty },
       });
     }),

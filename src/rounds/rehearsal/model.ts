@@ -4,7 +4,7 @@ import type { BankIndex } from '../../quiz/bank-index.ts';
 import { REHEARSAL_MINUTES } from '../../quiz/rehearsal/blueprint.ts';
 import { drawRehearsal } from '../../quiz/rehearsal/draw.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
-import type { Rehearsal } from '../../storage/rehearsals.ts';
+import type { Rehearsal, RehearsalItem } from '../../storage/rehearsals.ts';
 import type { Loaded } from '../load.ts';
 import { asking, type Needs } from './asking.ts';
 import { stopwatch } from './clock.ts';
@@ -60,26 +60,29 @@ export function rehearsalModel(around: Surroundings) {
 
   /** Questions that are gone from the site since are left out. */
   function withoutGone(): void {
-    const has = asks.questions.peek();
-    const { items, place } = rehearsal.peek() ?? { items: [], place: 0 };
-    const left = items.filter(({ id }) => has.has(id));
+    const now = rehearsal.peek();
+    if (now === undefined) return;
+    const { items, place } = now;
+    const isThere = (item: RehearsalItem): boolean => asks.askedOf(now, item) !== undefined;
+    const left = items.filter(isThere);
     if (left.length === items.length) return;
     if (left.length === 0) {
       drop();
       return;
     }
-    const before = items.slice(0, place).filter(({ id }) => has.has(id)).length;
+    const before = items.slice(0, place).filter(isThere).length;
     const at = Math.min(before, left.length - 1);
     asks.putAway();
-    kept.change((one) => ({ ...one, place: at, items: one.items.filter(({ id }) => has.has(id)) }));
+    kept.change((one) => ({ ...one, place: at, items: one.items.filter(isThere) }));
     asks.goTo(at);
   }
 
   /** Puts a question on show, which may have to come first. */
   async function go(place: number): Promise<void> {
-    const item = rehearsal.peek()?.items[place];
-    if (item === undefined) return;
-    const has = (): boolean => asks.questions.peek().has(item.id);
+    const now = rehearsal.peek();
+    const item = now?.items[place];
+    if (now === undefined || item === undefined) return;
+    const has = (): boolean => asks.askedOf(now, item) !== undefined;
     if (!has() && !(await asks.need([item]))) view.value = BEFORE;
     else if (has()) {
       asks.goTo(place);
@@ -129,6 +132,7 @@ export function rehearsalModel(around: Surroundings) {
     ...{ view, index, next, minutesLeft, seconds, rehearsal, past },
     ...{ dropped: kept.dropped, notKept: kept.notKept, heard: kept.heard },
     ...{ miss: asks.miss, loading: asks.loading, questions: asks.questions },
+    askedOf: asks.askedOf,
     ...{ player: asks.player, standings: asks.standings },
     ...{ show, rest, drop },
     look: async (to: View = BEFORE): Promise<void> => {
@@ -185,7 +189,7 @@ export function rehearsalModel(around: Surroundings) {
       if (one === undefined) return;
       asks.putAway();
       rest();
-      const logged = kept.handIn(asks.graded(rehearsal.peek()?.items ?? one.items));
+      const logged = kept.handIn(asks.graded(rehearsal.peek() ?? one));
       seed.value = around.now();
       if (logged === undefined) return;
       await show({ at: 'result', begun: one.begun });

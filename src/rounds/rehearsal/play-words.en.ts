@@ -31,18 +31,20 @@ export const words = {
       answered: (p: { place: string }) => `Question ${p.place}, answered`,
       open: (p: { place: string }) => `Question ${p.place}, open`,
       unsure: (p: { place: string }) => `Question ${p.place}, answered, how sure is missing`,
-      unread: (p: { place: string }) => `Question ${p.place}, the answer cannot be read`,
+      unread: (p: { place: string }) =>
+        `Question ${p.place}, the answer is incomplete or cannot be read`,
     },
     flagged: {
       answered: (p: { place: string }) => `Question ${p.place}, answered, flagged`,
       open: (p: { place: string }) => `Question ${p.place}, open, flagged`,
       unsure: (p: { place: string }) =>
         `Question ${p.place}, answered, how sure is missing, flagged`,
-      unread: (p: { place: string }) => `Question ${p.place}, the answer cannot be read, flagged`,
+      unread: (p: { place: string }) =>
+        `Question ${p.place}, the answer is incomplete or cannot be read, flagged`,
     },
     legend: {
       answered: 'answered',
-      half: 'not complete: how sure is missing, or the answer cannot be read',
+      half: 'not complete: how sure is missing, or the answer is incomplete or cannot be read',
       open: 'open',
       flagged: 'flagged',
     },
@@ -68,8 +70,8 @@ export const words = {
     unread: (p: { count: string; places: string }) =>
       count(
         p.count,
-        `Question ${p.places} has an answer that cannot be read, and counts as open.`,
-        `Questions ${p.places} have answers that cannot be read, and count as open.`,
+        `Question ${p.places} has an answer that is incomplete or cannot be read, and counts as open.`,
+        `Questions ${p.places} have answers that are incomplete or cannot be read, and count as open.`,
       ),
     flagged: (p: { count: string; places: string }) =>
       count(
@@ -114,7 +116,7 @@ export const words = {
     question: (p: { place: string }) => `Question ${p.place}`,
     leftOpen: 'You left it open.',
     unsure: 'Your answer did not say how sure you were, so it does not count.',
-    unread: 'Your answer could not be read, so it does not count.',
+    unread: 'Your answer was incomplete or could not be read, so it does not count.',
     changed: 'This question has changed since, so your answer cannot be shown in it.',
     gone: 'This question is no longer on the site.',
     onScreen: 'The questions with their explanations are on the screen.',

@@ -8,6 +8,7 @@ import type { Job } from '../jobs/job.ts';
 import { logColumnsForm, type LogColumns } from '../log-columns.ts';
 import { planForm, type Plan } from '../plan.ts';
 import { progressForm, type Progress } from '../progress.ts';
+import { pastForm, underWayForm, type Past, type UnderWay } from '../rehearsals.ts';
 import { settingsForm, type Settings } from '../settings.ts';
 import type { OwnSheet } from '../sheets/own-sheet.ts';
 import type { Form } from '../versioned.ts';
@@ -27,6 +28,10 @@ export interface Parts {
   readonly visits: Visits | null;
   readonly columns: LogColumns | null;
   readonly settings: Settings | null;
+  /** The rehearsal under way. */
+  readonly rehearsal: UnderWay | null;
+  /** Rehearsals that were handed in. */
+  readonly rehearsed: Past | null;
 }
 
 export interface Bundle extends Parts {
@@ -47,6 +52,8 @@ export const forms: { readonly [Part in keyof Parts]: Form<NonNullable<Parts[Par
   visits: visitsForm,
   columns: logColumnsForm,
   settings: settingsForm,
+  rehearsal: underWayForm,
+  rehearsed: pastForm,
 };
 export const partNames = Object.keys(forms) as readonly (keyof Parts)[];
 
@@ -86,6 +93,8 @@ export const nothingKept = (written: number): Bundle => ({
   visits: null,
   columns: null,
   settings: null,
+  rehearsal: null,
+  rehearsed: null,
   jobs: [],
   sheets: [],
 });

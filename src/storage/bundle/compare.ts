@@ -1,13 +1,20 @@
 /** The dry run: what taking a file in would do to what is here. Pure; nothing is written by it. */
+import { MOST_PAST } from '../rehearsals.ts';
 import { MOST_VISITS } from '../visits.ts';
 import type { Bundle } from './bundle.ts';
 import { compareRecords, type RecordsCompared } from './compare-records.ts';
 import { compareNames, type Names } from './merge-parts.ts';
+import { underWayFrom } from './merge-rehearsals.ts';
 import { missingFrom } from './missing-answers.ts';
 import { ways } from './ways.ts';
 import { isSame } from '../same.ts';
 
 export type OneCompared = 'neither' | 'same' | 'added' | 'hereOnly' | 'differs';
+
+interface NamesInRoom extends Names {
+  /** How many would have to go because there is no place for all. */
+  readonly dropped: number;
+}
 
 export interface Comparison {
   readonly answers: {
@@ -20,10 +27,11 @@ export interface Comparison {
   readonly lessons: Names;
   readonly plan: OneCompared;
   readonly settings: OneCompared;
-  readonly cases: Names & {
-    /** How many would have to go because there is no place for all. */
-    readonly dropped: number;
-  };
+  readonly cases: NamesInRoom;
+  /** The one under way. */
+  readonly rehearsal: OneCompared;
+  /** Those that were handed in, by when they were begun. */
+  readonly rehearsed: NamesInRoom;
   readonly columns: Names;
   readonly jobs: RecordsCompared;
   readonly sheets: RecordsCompared;
@@ -42,11 +50,22 @@ const named = (names: readonly string[]): Readonly<Record<string, true>> =>
 const byHeader = ({ columns }: Bundle): Readonly<Record<string, unknown>> =>
   Object.fromEntries((columns?.tools ?? []).map((tool) => [tool.header, tool]));
 
+/** Whether its answers have reached the log tells nothing of a rehearsal. */
+const byBegun = ({ rehearsed }: Bundle): Readonly<Record<string, unknown>> =>
+  Object.fromEntries(
+    (rehearsed?.rehearsals ?? []).map((past) => [past.begun, { ...past, logged: true }]),
+  );
+
+function inRoom(names: Names, room: number): NamesInRoom {
+  const { added, same, differ, hereOnly } = names;
+  const all = added.length + same.length + differ.length + hereOnly.length;
+  return { ...names, dropped: Math.max(0, all - room) };
+}
+
 export function compare(here: Bundle, file: Bundle, now: number): Comparison {
   const added = missingFrom(here.answers, file.answers).length;
   const same = file.answers.length - added;
   const cases = compareNames(here.visits?.byCase ?? {}, file.visits?.byCase ?? {});
-  const all = cases.added.length + cases.same.length + cases.differ.length + cases.hereOnly.length;
   return {
     answers: {
       added,
@@ -57,7 +76,9 @@ export function compare(here: Bundle, file: Bundle, now: number): Comparison {
     lessons: compareNames(named(here.progress?.done ?? []), named(file.progress?.done ?? [])),
     plan: one(here.plan, file.plan),
     settings: one(here.settings, file.settings),
-    cases: { ...cases, dropped: Math.max(0, all - MOST_VISITS) },
+    cases: inRoom(cases, MOST_VISITS),
+    rehearsal: one(here.rehearsal?.rehearsal ?? null, underWayFrom(here, file)),
+    rehearsed: inRoom(compareNames(byBegun(here), byBegun(file)), MOST_PAST),
     columns: compareNames(byHeader(here), byHeader(file)),
     jobs: compareRecords(here.jobs, file.jobs, ways.jobs),
     sheets: compareRecords(here.sheets, file.sheets, ways.sheets),
@@ -65,13 +86,15 @@ export function compare(here: Bundle, file: Bundle, now: number): Comparison {
 }
 
 /** Parts of which both sides have something that cannot stand beside the other: whose counts must be chosen. */
-export type Chosen = 'plan' | 'settings' | 'cases' | 'jobs' | 'sheets';
+export type Chosen = 'plan' | 'rehearsal' | 'settings' | 'cases' | 'jobs' | 'sheets';
 
-export function toChoose({ plan, settings, cases, jobs, sheets }: Comparison): readonly Chosen[] {
+export function toChoose(compared: Comparison): readonly Chosen[] {
+  const { plan, rehearsal, settings, cases, jobs, sheets } = compared;
   const loses = ({ replaced, deleted }: RecordsCompared): boolean =>
     replaced.length + deleted.length > 0;
   return [
     ...(plan === 'differs' ? ['plan' as const] : []),
+    ...(rehearsal === 'differs' ? ['rehearsal' as const] : []),
     ...(settings === 'differs' ? ['settings' as const] : []),
     ...(cases.differ.length > 0 ? ['cases' as const] : []),
     ...(loses(jobs) ? ['jobs' as const] : []),
@@ -81,13 +104,15 @@ export function toChoose({ plan, settings, cases, jobs, sheets }: Comparison): r
 
 /** True if taking it in would change nothing, whatever is chosen. */
 export const bringsNothing = (compared: Comparison): boolean => {
-  const { answers, lessons, plan, settings, cases, columns, jobs, sheets } = compared;
-  const fresh = [lessons, cases, columns, jobs, sheets].map(({ added }) => added.length);
+  const { answers, lessons, plan, rehearsal, rehearsed, settings, cases, columns, jobs, sheets } =
+    compared;
+  const fresh = [lessons, cases, rehearsed, columns, jobs, sheets].map(({ added }) => added.length);
   const fuller = [jobs, sheets].map(({ completed }) => completed.length);
   return (
     answers.added === 0 &&
     [...fresh, ...fuller].every((count) => count === 0) &&
     plan !== 'added' &&
+    rehearsal !== 'added' &&
     settings !== 'added' &&
     toChoose(compared).length === 0
   );

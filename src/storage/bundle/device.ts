@@ -7,9 +7,11 @@ import { logColumnsKeeper } from '../log-columns.ts';
 import { planKeeper } from '../plan.ts';
 import { progressKeeper } from '../progress.ts';
 import { readAnswers } from '../read-answers.ts';
+import { pastKeeper, underWayKeeper } from '../rehearsals.ts';
 import { settingsKeeper } from '../settings.ts';
 import { sheetStore, type SheetStore } from '../sheets/sheet-store.ts';
 import { visitKeeper } from '../visits.ts';
+import { inOrder } from './merge-rehearsals.ts';
 import { partNames, type Bundle, type Parts } from './bundle.ts';
 
 export type Keepers = { readonly [Part in keyof Parts]: Keeper<NonNullable<Parts[Part]>> };
@@ -32,6 +34,8 @@ export function device(now: () => number = Date.now, area?: Area): Device {
       visits: visitKeeper(area),
       columns: logColumnsKeeper(area),
       settings: settingsKeeper(area),
+      rehearsal: underWayKeeper(area),
+      rehearsed: pastKeeper(area),
     },
     now,
   };
@@ -73,6 +77,7 @@ export async function gather({ log, jobs, sheets, keepers, now }: Device): Promi
   return {
     bundle: {
       ...parts,
+      ...inOrder(parts),
       name: null,
       written: at,
       answers: answers.answers.map(({ at: given, answer }) => ({ at: given, answer })),

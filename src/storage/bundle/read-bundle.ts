@@ -142,6 +142,8 @@ function bundleOf(text: string): Bundle {
     visits: partOf(parts, 'visits'),
     columns: partOf(parts, 'columns'),
     settings: partOf(parts, 'settings'),
+    rehearsal: partOf(parts, 'rehearsal'),
+    rehearsed: partOf(parts, 'rehearsed'),
     jobs: listOf(file, 'jobs', readJob),
     sheets: listOf(file, 'sheets', readOwnSheet),
   };

@@ -8,12 +8,14 @@ import type { Chosen } from './compare.ts';
 import { recordsToTake, type Ways } from './compare-records.ts';
 import { faultIn, type Device, type Faults } from './device.ts';
 import { mergeColumns, mergeProgress, mergeVisits, oneOf, type Side } from './merge-parts.ts';
+import { mergeRehearsed, mergeUnderWay } from './merge-rehearsals.ts';
 import { takeAnswers, takeBack } from './take-answers.ts';
 import { ways } from './ways.ts';
 
 export type Sides = Readonly<Record<Chosen, Side>>;
 export const allHere: Sides = {
   plan: 'here',
+  rehearsal: 'here',
   settings: 'here',
   cases: 'here',
   jobs: 'here',
@@ -21,6 +23,7 @@ export const allHere: Sides = {
 };
 export const allFile: Sides = {
   plan: 'file',
+  rehearsal: 'file',
   settings: 'file',
   cases: 'file',
   jobs: 'file',
@@ -95,7 +98,13 @@ export async function takeIn(device: Device, file: Bundle, sides: Sides): Promis
     const keeper = keepers[name] as unknown as Keeper<NonNullable<Parts[Name]>>;
     return takePart(keeper, (here) => merge(here, file[name]));
   };
+  // Which one is under way goes by what had been handed in before those of the file come.
+  const { data: rehearsed } = keepers.rehearsed.read();
   const parts = [
+    part('rehearsal', (rehearsal) =>
+      mergeUnderWay({ rehearsal, rehearsed }, file, sides.rehearsal),
+    ),
+    part('rehearsed', mergeRehearsed),
     part('progress', mergeProgress),
     part('visits', (a, b) => mergeVisits(a, b, sides.cases)),
     part('columns', mergeColumns),

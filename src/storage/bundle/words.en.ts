@@ -4,6 +4,8 @@ const parts = {
   visits: 'list of practice cases',
   columns: 'list of log columns',
   settings: 'choice of units and of light or dark',
+  rehearsal: 'rehearsal under way',
+  rehearsed: 'list of rehearsals',
 };
 
 export const words = {

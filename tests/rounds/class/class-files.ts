@@ -1,14 +1,11 @@
 import type { RetrievalAnswer } from '../../../src/storage/answer.ts';
-import { writeBundle, type Bundle } from '../../../src/storage/bundle/bundle.ts';
+import { nothingKept, writeBundle, type Bundle } from '../../../src/storage/bundle/bundle.ts';
 
 /** Noon in Greenwich on 29 November 2026 [ms of Unix time]. */
 export const NOON = Date.UTC(2026, 10, 29, 12);
 const MINUTE = 60_000;
 
-export const emptyBundle: Bundle = {
-  ...{ name: null, written: 0, answers: [], jobs: [], sheets: [] },
-  ...{ plan: null, progress: null, visits: null, columns: null, settings: null },
-};
+export const emptyBundle: Bundle = nothingKept(0);
 
 /** "id right certain" and so on, a minute apart from `from` on. */
 export function answersFrom(said: readonly string[], from = NOON) {

@@ -1,4 +1,4 @@
-/** A device with a clock that the test turns, and what it keeps; a bank of 24 questions in three lessons. */
+/** A device with a clock that the test turns, and what it keeps; a bank of 24 questions of every kind in three lessons. */
 import { signal } from '@preact/signals';
 import type { UnitSystem } from '../../../src/quantity/unit-system.ts';
 import type { QuestionSet } from '../../../src/quiz/question-set.ts';
@@ -7,18 +7,16 @@ import * as play from '../../../src/rounds/rehearsal/script.ts';
 import { rehearsalModel, type Surroundings } from '../../../src/rounds/rehearsal/model.ts';
 import type { RetrievalAnswer } from '../../../src/storage/answer.ts';
 import { pastKeeper, underWayKeeper } from '../../../src/storage/rehearsals.ts';
-import { ask, number, single } from '../../quiz/sample.ts';
+import { best, worst } from '../../quiz/given.ts';
+import { oneOfEach } from './kinds.ts';
 import { fakeArea } from '../../storage/fake-area.ts';
 
 const LESSONS = ['lesson-a', 'lesson-b', 'lesson-c'];
-/** The last of each lesson is typed, the others are chosen. */
 export const sets: readonly QuestionSet[] = LESSONS.map((lesson) => ({
   form: 1,
   lesson,
   objectives: [{ id: 'a-1', text: 'Say what a gauge reads.' }],
-  questions: Array.from({ length: 8 }, (_, i) =>
-    ask({ ...(i === 7 ? number : single), id: `${lesson}-${i}`, concept: `${lesson}-${i % 4}` }),
-  ),
+  questions: oneOfEach(lesson),
 }));
 const index = {
   form: 1 as const,
@@ -69,16 +67,14 @@ export function device() {
 }
 export type Visit = Awaited<ReturnType<ReturnType<typeof device>['visit']>>;
 
-/** Puts down an answer to the question on show, and how sure. */
+/** Puts down an answer to the question on show, whatever its kind, and how sure. */
 export function putDown({ player }: Visit, right: boolean, sure: 1 | 2 | 3 | null = 2): void {
   const made = player.value;
   const asked = made?.question.value;
   if (made === undefined || asked === undefined) throw new Error('No question is on show.');
-  if (asked.kind === 'number') made.type(right ? `${asked.value} kPa` : '7 kPa');
-  else if ('options' in asked) {
-    const option = asked.options.find(({ correct }) => correct === right);
-    made.tick(option?.id ?? '');
-  }
+  const given = right ? best(asked) : worst(asked);
+  if (given.kind === 'typed') made.type(`${given.text} kPa`);
+  else made.give(given.ids);
   if (sure !== null) made.sure(sure);
 }
 /** To the end, every answer right where the test says so. */

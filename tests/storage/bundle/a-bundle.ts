@@ -2,7 +2,9 @@ import type { Answer } from '../../../src/storage/answer.ts';
 import { nothingKept, type Bundle } from '../../../src/storage/bundle/bundle.ts';
 import { readJob } from '../../../src/storage/jobs/job-form.ts';
 import { readOwnSheet } from '../../../src/storage/sheets/sheet-form.ts';
+import { pastForm, underWayForm } from '../../../src/storage/rehearsals.ts';
 import answers from '../answers-version-1.json' with { type: 'json' };
+import rehearsals from '../rehearsals-version-1.json' with { type: 'json' };
 import { jobs } from '../jobs/jobs-version-1.json' with { type: 'json' };
 import { transmissions } from '../sheets/sheets-version-1.json' with { type: 'json' };
 
@@ -42,6 +44,8 @@ export const aBundle: Bundle = {
     tools: [{ header: 'Time,RPM', columns: { time: { column: 0, unit: 's' } }, ranges: {} }],
   },
   settings: { units: 'si', theme: 'dark' },
+  rehearsal: underWayForm.parse(rehearsals.underWay.data) ?? null,
+  rehearsed: pastForm.parse(rehearsals.past.data) ?? null,
   jobs: some(jobs, readJob),
   sheets: some(transmissions, readOwnSheet),
 };
