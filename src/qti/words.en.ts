@@ -29,7 +29,7 @@ export const words = {
   missing: 'This step is missing:',
   asTable: 'The same in numbers',
   openReadings:
-    'Open the readings that you would pay for, and add up their minutes. A gauge or a warm-up that two of them share is paid for once.',
+    'Open the readings that you would pay for, and add up their minutes. They count from the car as it came in, and a gauge or a warm-up that two readings share is paid for once.',
   /** After the name of a reading. */
   alone: (p: { minutes: string }) => ` (${p.minutes} min on its own)`,
   whatIsIt: 'Then name what it is.',
