@@ -18,7 +18,7 @@ export const highRings = oneFault('sealingRings', 50, 'high');
 export const has = (what: string, faults: FaultSet, tempC: number, circuit: Circuit = 'forward') =>
   kPa(tapKpa({ faults, tempC, circuit }), `${circuit} clutch at idle, ${what}, ${tempC} °C`);
 /** All that the forward circuit loses at idle, and what of it goes past the rings [L/min]. */
-export function losses(faults: FaultSet, tempC: number) {
+function losses(faults: FaultSet, tempC: number) {
   const { leakLmin, leaksLmin } = read({ faults, tempC }).clutches.forward;
   return { all: leakLmin, rings: leaksLmin.rings, rest: leakLmin - leaksLmin.rings };
 }
