@@ -1,22 +1,15 @@
 import { airReading, PRINTED_CEILINGS } from '../car/air-bench.ts';
 import { makeCar, oneFault, soundCar } from '../car/index.ts';
 import { airHeldBehind, airHoleFlow, BENCH_AIR, holeArea, TESTER_HOLE } from '../engine/index.ts';
-import { fifthWorn } from './circuit-asks.ts';
 import { kPa, mm, percent, type Entries } from './entry.ts';
 
 /** The rig of the course: supply [kPa] and hole [mm]. */
 const RIG = { supply: 275, hole: 1.5, wet: true };
-const WIDE = 3;
 const LEAKS = { small: 1, even: 1.5, wide: 2, widest: 3 };
 
 const throughHole = (leak: number): number =>
   100 * airHeldBehind(TESTER_HOLE, BENCH_AIR, (air) => airHoleFlow(holeArea(leak / 1e3), air));
 const plain = (leak: number) => percent(throughHole(leak), `held into a hole of ${leak} mm`);
-const areas = (RIG.hole / LEAKS.wide) ** 2;
-/** What a question reads on another rig [kPa]. */
-const ASKED = { supply: 250, reads: 60 };
-const worn = (hole: number): number =>
-  airReading(makeCar({ faults: fifthWorn }), 'forward', { ...RIG, hole }).held;
 
 export const airOnTheBench: Entries = {
   'bench-leak-small': mm(LEAKS.small, 'a plain hole for a leak'),
@@ -25,14 +18,7 @@ export const airOnTheBench: Entries = {
   'bench-leak-widest': mm(LEAKS.widest, 'a plain hole for a leak'),
   'bench-held-small': plain(LEAKS.small),
   'bench-held-even': plain(LEAKS.even),
-  'bench-held-wide': percent(throughHole(LEAKS.wide), 'held into a hole of 2 mm', {
-    areas: { mistake: 'take the share of the two areas', value: 100 * areas },
-    diameters: {
-      mistake: 'take the share of the two diameters',
-      value: (100 * RIG.hole) / LEAKS.wide,
-    },
-    nothing: { mistake: 'let a hole that is wider than the tester’s hold nothing', value: 0 },
-  }),
+  'bench-held-wide': percent(throughHole(LEAKS.wide), 'held into a hole of 2 mm'),
   'bench-held-widest': plain(LEAKS.widest),
   'bench-dry': percent(
     airReading(soundCar, 'forward', { ...RIG, wet: false }).held,
@@ -42,21 +28,6 @@ export const airOnTheBench: Entries = {
     airReading(makeCar({ faults: oneFault('pistonSeal', 60, 'high') }), 'high', RIG).held,
     'held with a cut piston seal in high',
   ),
-  'bench-wide-hole': mm(WIDE, 'a hole before the gauge that is too wide'),
-  'bench-wide-worn': percent(worn(WIDE), 'worn rings behind a hole that is too wide', {
-    'as-narrow': { mistake: 'keep the number of the narrow hole', value: worn(RIG.hole) },
-    sound: {
-      mistake: 'let the wide hole make it look like a good one',
-      value: airReading(soundCar, 'forward', { ...RIG, hole: WIDE }).held,
-    },
-  }),
-  'bench-asked': percent((100 * ASKED.reads) / ASKED.supply, 'reads 60 of 250', {
-    lost: {
-      mistake: 'take what is lost for what is held',
-      value: 100 - (100 * ASKED.reads) / ASKED.supply,
-    },
-    reading: { mistake: 'take the pressure for the percent', value: ASKED.reads },
-  }),
   'bench-ceiling-low': kPa(PRINTED_CEILINGS.low, 'printed ceiling for air on a clutch, 50 psi'),
   'bench-ceiling-high': kPa(PRINTED_CEILINGS.high, 'printed ceiling for air on a clutch, 80 psi'),
   'bench-front-least': mm(0.102, 'front end play, an example from a manual'),

@@ -33,9 +33,6 @@ export const kinematicCSt = (tempC: number, name?: FluidName): number =>
 /** Dynamic viscosity [mPa·s]. */
 export const dynamicMPas = (tempC: number, name?: FluidName): number =>
   fluidState(tempC, name).dynamic * 1e3;
-/** Density [kg/L]. */
-export const densityKgL = (tempC: number, name?: FluidName): number =>
-  fluidState(tempC, name).density / 1e3;
 
 /** A car and what is asked of it in one. */
 export type CarAsked = CarGiven & Asked;
@@ -51,7 +48,7 @@ export interface GapLeak {
 }
 type Gap = Parameters<typeof gapFlow>[0];
 
-export function gapLeak(gap: Gap, tempC: number, kPa: number): GapLeak {
+function gapLeak(gap: Gap, tempC: number, kPa: number): GapLeak {
   const { flow, viscousShare } = gapFlow(gap, kPa * 1e3, fluidState(tempC));
   return { flow: litresPerMinute(flow), viscousPercent: 100 * viscousShare };
 }

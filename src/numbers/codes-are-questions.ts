@@ -22,9 +22,6 @@ const openWith = (read: readonly Line[]) => asGoodAs(sharesOf(sameAs(job, read))
 const hot = storedAt(HOT_C, COLD_C);
 const first = training.drive.ratios.forward;
 
-/** A question's frame [rpm]. */
-const ASKED = { turbine: 840, output: 60 };
-
 export const codesAreQuestions: Entries = {
   'codes-faults': count(LISTED.length - 1, 'faults of the list'),
   'codes-stores': count(storesFirst().length, 'faults that can store the code of first gear'),
@@ -42,14 +39,4 @@ export const codesAreQuestions: Entries = {
   'codes-pressure': kPa(frame.pressure, 'in the clutch at that instant, which no frame holds'),
   'codes-ratio': ratio(first, 'first gear'),
   'codes-worked-slip': rpm(frame.turbine - first * frame.output, 'slip in the frame of the lesson'),
-  'codes-slip-asked': rpm(ASKED.turbine - first * ASKED.output, 'slip of 840 and 60 rpm in first', {
-    'no-ratio': {
-      mistake: 'take the output from the turbine without the ratio',
-      value: ASKED.turbine - ASKED.output,
-    },
-    divided: {
-      mistake: 'divide the turbine by the ratio and take the output from that',
-      value: ASKED.turbine / first - ASKED.output,
-    },
-  }),
 };

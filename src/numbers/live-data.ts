@@ -15,11 +15,6 @@ const each = (items: number) => readingsEach(LINE, items);
 const long = 1 / each(LONG);
 const short = 1 / each(SHORT);
 
-/** A question's line and list. */
-const ASKED = { line: 40, items: 8 };
-/** A question's rows [s]: the last in Park, the first in Drive, the last that turned, the first that stood. */
-const ROWS = { park: 12, drive: 12.5, turned: 13.5, stood: 14 };
-
 export const liveData: Entries = {
   'live-each-long': entry('rate', each(LONG), 'readings a second, ten items on 20 values'),
   'live-each-six': entry('rate', each(6), 'readings a second, six items on 20 values'),
@@ -34,27 +29,4 @@ export const liveData: Entries = {
   'live-stop-friction': seconds(standsAfter('friction'), 'turbine under 30 rpm, worn plates'),
   'live-fall': seconds(fallsIn('hot'), 'turbine pulled down, healthy, 100 °C'),
   'live-spread': seconds(spreadOf(long), 'spread of one end, a row every 0.5 s'),
-  'live-each-asked': entry(
-    'rate',
-    readingsEach(ASKED.line, ASKED.items),
-    'readings a second, 8 items on 40 values',
-    {
-      unshared: { mistake: 'give every item the whole line', value: ASKED.line },
-      multiplied: { mistake: 'multiply values by items', value: ASKED.line * ASKED.items },
-    },
-  ),
-  'live-longest-asked': seconds(
-    ROWS.stood - ROWS.park,
-    'longest time from a Park row to a standing row',
-    {
-      'first-row': {
-        mistake: 'count from the first row in Drive',
-        value: ROWS.stood - ROWS.drive,
-      },
-      'turning-row': {
-        mistake: 'count from the first row in Drive to the last that turned',
-        value: ROWS.turned - ROWS.drive,
-      },
-    },
-  ),
 };

@@ -13,10 +13,6 @@ const minutes = (value: number, what: string) => entry('minutes', value, what);
 const begunWith = (check: string) =>
   minutes(minutesFrom(late, check, late.causes), `late cold, to one name if begun with ${check}`);
 
-/** What a question gives: five names alike; one check names one of them, the other parts all the rest [min]. */
-const ASKED = { cheap: 10, dear: 40, names: 5 };
-const both = ASKED.cheap + ASKED.dear;
-
 export const otherComplaints: Entries = {
   'other-lip-drive': time(of(hardLip), 'hard lip, Drive, 0 °C'),
   'other-lip-reverse': time(of(hardLip, 1), 'the same car, Reverse, 0 °C'),
@@ -27,15 +23,4 @@ export const otherComplaints: Entries = {
   'other-drive-line': kPa(of(line.boost), 'line in Reverse with the boost lost'),
   'other-reverse-tap': kPa(of(tap.pack), 'reverse tap of a sound circuit, hot idle'),
   'other-open-tap': kPa(of(tap.leak), 'reverse tap with a plug missing, hot idle'),
-  'other-asked-cheap': minutes(ASKED.cheap, 'the cheap check of a question'),
-  'other-asked-dear': minutes(ASKED.dear, 'the dear check of a question'),
-  'other-asked-mean': entry(
-    'minutes',
-    (ASKED.cheap + (ASKED.names - 1) * both) / ASKED.names,
-    'the cheap check first, on the average over five names',
-    {
-      'always-both': { mistake: 'take both checks on every car', value: both },
-      'mean-of-two': { mistake: 'halve the two checks together', value: both / 2 },
-    },
-  ),
 };

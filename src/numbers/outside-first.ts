@@ -13,8 +13,7 @@ import { training } from '../engine/index.ts';
 import { degC, entry, kPa, percent, rpm, type Entries } from './entry.ts';
 
 const { idle } = training.testPoints;
-const litres = (value: number, what: string, wrong = {}) =>
-  entry('fluidVolume', value, what, wrong);
+const litres = (value: number, what: string) => entry('fluidVolume', value, what);
 const fill = (given: Partial<Fill>): Fill => ({
   offL: 0,
   tempC: COLD_C,
@@ -38,8 +37,6 @@ const FAST_RPM = 3000;
 /** A plug opened too hot: what stands over its pipe runs out [L]. */
 const PLUG_HOT_C = 80;
 const runsOut = swollenBy(PLUG_HOT_C) - swollenBy(PLUG_C.middle);
-/** The fill of a truck in an unseen setting [L]. */
-const TRUCK_FILL = 20;
 const swelling = swollenBy(HOT_C) / (training.sump.fill * 1e3);
 
 export const outsideFirst: Entries = {
@@ -50,13 +47,7 @@ export const outsideFirst: Entries = {
   'plug-to': degC(PLUG_C.to, 'where a plug with an overflow pipe is often read, to'),
   'plug-middle': degC(PLUG_C.middle, 'middle of that'),
   'plug-hot': degC(PLUG_HOT_C, 'a plug opened too hot'),
-  'plug-runs-out': litres(runsOut, 'what swelling alone puts over the pipe, 40 to 80 °C', {
-    'all-of-it': { mistake: 'take the whole way from a cold night', value: swollenBy(PLUG_HOT_C) },
-    'wrong-leg': {
-      mistake: 'take the way from a cold night up to the window',
-      value: swollenBy(PLUG_C.middle),
-    },
-  }),
+  'plug-runs-out': litres(runsOut, 'what swelling alone puts over the pipe, 40 to 80 °C'),
   'pan-fill': litres(training.sump.fill * 1e3, 'all the fluid in the training transmission'),
   'swell-percent': percent(100 * swelling, 'swelling of the fluid, 20 to 100 °C'),
   'swell-litres': litres(swollenBy(HOT_C), 'swelling of the whole fill, 20 to 100 °C'),
@@ -86,12 +77,4 @@ export const outsideFirst: Entries = {
   'far-air-100': air({ offL: FAR, tempC: HOT_C }, 'far short, 100 °C'),
   'far-line-20': line({ offL: FAR }, 'line, idle, far short, 20 °C'),
   'far-line-100': line({ offL: FAR, tempC: HOT_C }, 'line, idle, far short, 100 °C'),
-  'truck-fill': litres(TRUCK_FILL, 'the fill of a truck, a setting of a question'),
-  'truck-swells': litres(TRUCK_FILL * swelling, 'what that swells, 20 to 100 °C', {
-    'tenth-of-it': {
-      mistake: 'slip a place in the percentage',
-      value: (TRUCK_FILL * swelling) / 10,
-    },
-    'like-the-car': { mistake: 'take the amount of the smaller fill', value: swollenBy(HOT_C) },
-  }),
 };

@@ -8,7 +8,6 @@ import {
   type Car,
 } from '../car/index.ts';
 import { LIP, SHOP_C, slowness, squeezeMm, standsOffBelowC } from '../car/lip.ts';
-import { RUBBER_EXPANSION, rubberOverSteel, STEEL_EXPANSION } from '../engine/index.ts';
 import { degC, entry, mm, times, type Entries } from './entry.ts';
 
 const sound = makeCar({});
@@ -34,10 +33,6 @@ const alike = turnsAt(0, 60, (tempC) => stops(split, tempC) >= stops(hard, tempC
 /** What is left of nine tenths set. */
 const SET = 0.9;
 const DROP = 20;
-/** What questions give: a press with 20 mm of rubber that cools by 50 K. */
-const PRESS = { reachMm: 20, drop: 50 };
-const shrinks = (reachMm: number, drop: number): number =>
-  -1e3 * rubberOverSteel(reachMm / 1e3, drop, 0);
 
 export const partsThatSeal: Entries = {
   'seals-article-cold': degC((-30 - 32) / 1.8, 'where nitrile has hardened, in an article: -30 °F'),
@@ -62,16 +57,4 @@ export const partsThatSeal: Entries = {
   ),
   'seals-stands-off': degC(standsOffBelowC(SET), 'a lip set by nine tenths stands off below'),
   'seals-slow-0': times(slowness(0), 'times as long to spring back, 0 against 20 °C'),
-  'seals-press-reach': entry('dimension', PRESS.reachMm, 'free rubber of a press seal'),
-  'seals-press-drop': entry('temperatureRise', PRESS.drop, 'how far the press cools'),
-  'seals-press-shrinks': mm(shrinks(PRESS.reachMm, PRESS.drop), 'what the press seal loses', {
-    'rubber-alone': {
-      mistake: 'forget that the steel shrinks as well',
-      value: PRESS.reachMm * RUBBER_EXPANSION * PRESS.drop,
-    },
-    'as-steel': {
-      mistake: 'let the rubber shrink as little as the steel',
-      value: PRESS.reachMm * STEEL_EXPANSION * PRESS.drop,
-    },
-  }),
 };

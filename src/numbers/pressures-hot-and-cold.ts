@@ -16,8 +16,6 @@ const line = (faults: FaultSet, point: 'idle' | 'load'): number =>
 const share = (kpa: number, command: number): number => (100 * kpa) / (command / 1e3);
 
 const pumpIdle = line(pump, 'idle');
-/** What a question says is commanded in Drive [kPa], and how much Reverse is raised there. */
-const ASKED = { drive: 650, boost: 1.3 };
 
 export const pressuresHotAndCold: Entries = {
   'pressures-gauge-full': kPa(2000, 'full scale of a gauge, an example from a manual'),
@@ -27,7 +25,6 @@ export const pressuresHotAndCold: Entries = {
   'pressures-gap-100': kPa(tapKpa({ faults: gap, tempC: 100 }), 'cut piston seal, tap, 100 °C'),
   'pressures-tap-command': kPa(idle.clutch / 1e3, 'commanded of the forward clutch, idle'),
   'pressures-line-command': kPa(idle.line / 1e3, 'commanded of the line in Drive, idle'),
-  'pressures-line-command-fast': kPa(fast.line / 1e3, 'commanded of the line, 1500 rpm'),
   'pressures-reverse-command': kPa(reverse.line / 1e3, 'commanded of the line in Reverse, idle'),
   'pressures-pump-idle': kPa(pumpIdle, 'worn pump, line in Drive, 700 rpm, 100 °C'),
   'pressures-pump-idle-share': percent(share(pumpIdle, idle.line), 'the same, of its command'),
@@ -43,16 +40,4 @@ export const pressuresHotAndCold: Entries = {
     share(line(bore, 'load'), fast.line),
     'worn bore at 1500 rpm, of its command',
   ),
-  'pressures-pump-fast': kPa(line(pump, 'load'), 'worn pump, line in Drive, 1500 rpm, 100 °C', {
-    'as-at-idle': { mistake: 'leave the reading where it was at idle', value: pumpIdle },
-    'same-share': {
-      mistake: 'keep its share of the command',
-      value: (pumpIdle * fast.line) / idle.line,
-    },
-    'all-of-it': { mistake: 'let the revs make up for all of the wear', value: fast.line / 1e3 },
-  }),
-  'pressures-boost-asked': kPa(ASKED.drive * ASKED.boost, 'commanded in Reverse, 1.3 times Drive', {
-    'not-boosted': { mistake: 'judge Reverse by what Drive is commanded', value: ASKED.drive },
-    doubled: { mistake: 'double it', value: 2 * ASKED.drive },
-  }),
 };

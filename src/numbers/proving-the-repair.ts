@@ -20,11 +20,6 @@ const WARM = 85;
 const was = tap('untouched', COMPLAINT_C);
 const is = tap('sound', COMPLAINT_C);
 
-/** What two readings of a question may be off by [kPa]. */
-const ASKED = { before: 30, after: 40 };
-/** The same of two gauges at a press. */
-const PRESS = { was: 9, is: 12 };
-
 /** The worked task, in Reverse with half the crack of the course renewed, and a pump in the one to finish. */
 const NEAR = 93;
 const reverse = (repair: Repair, tempC: number): number =>
@@ -68,16 +63,4 @@ export const provingTheRepair: Entries = {
     commandsAt(training, 'idle', 'forward').line / 1e3,
     'commanded of the line in Park, idle',
   ),
-  'proof-asked-before': kPa(ASKED.before, 'what the first may be off by'),
-  'proof-asked-after': kPa(ASKED.after, 'what the second may be off by'),
-  'proof-asked-doubt': kPa(Math.hypot(ASKED.before, ASKED.after), 'doubt on their difference', {
-    added: { mistake: 'add the two', value: ASKED.before + ASKED.after },
-    larger: { mistake: 'take the larger alone', value: ASKED.after },
-    less: { mistake: 'take one from the other', value: ASKED.after - ASKED.before },
-  }),
-  'proof-press-doubt': kPa(Math.hypot(PRESS.was, PRESS.is), 'two gauges of a press', {
-    added: { mistake: 'add the two', value: PRESS.was + PRESS.is },
-    larger: { mistake: 'take the larger alone', value: PRESS.is },
-    less: { mistake: 'take one from the other', value: PRESS.is - PRESS.was },
-  }),
 };

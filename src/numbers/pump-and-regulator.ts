@@ -8,17 +8,7 @@ import {
   type Plant,
 } from '../engine/index.ts';
 import { fluidState, read, tapKpa } from './ask.ts';
-import {
-  degC,
-  entry,
-  kPa,
-  lmin,
-  rpm,
-  seconds,
-  times,
-  type Entries,
-  type WrongRules,
-} from './entry.ts';
+import { degC, entry, kPa, lmin, rpm, seconds, times, type Entries } from './entry.ts';
 
 /** As worn as the one that the lesson's simulation runs. */
 const wornPump: FaultSet = { pumpWear: { severity: 0.2 } };
@@ -36,33 +26,17 @@ const displacementCm3 = training.pump.displacement * 1e6;
 type At = keyof Plant['testPoints'];
 const at = (tempC: number, faults: FaultSet = {}, point: At = 'idle') =>
   read({ faults, tempC, point });
-const line = (
-  what: string,
-  faults: FaultSet,
-  tempC: number,
-  point: At = 'idle',
-  wrong?: WrongRules,
-) => kPa(at(tempC, faults, point).lineKpa, `line, ${what}, ${tempC} °C, ${point}`, wrong);
+const line = (what: string, faults: FaultSet, tempC: number, point: At = 'idle') =>
+  kPa(at(tempC, faults, point).lineKpa, `line, ${what}, ${tempC} °C, ${point}`);
 const clutch = (what: string, faults: FaultSet, tempC: number) =>
   kPa(tapKpa({ faults, tempC }), `forward clutch, ${what}, ${tempC} °C, idle`);
 const left = (what: string, faults: FaultSet, tempC: number) =>
   lmin(at(tempC, faults).leftOverLmin, `left over, ${what}, ${tempC} °C, idle`);
-const draws = (
-  what: string,
-  faults: FaultSet,
-  tempC: number,
-  point: At = 'idle',
-  wrong?: WrongRules,
-) => lmin(at(tempC, faults, point).intakeLmin, `pump draws, ${what}, ${tempC} °C, ${point}`, wrong);
+const draws = (what: string, faults: FaultSet, tempC: number, point: At = 'idle') =>
+  lmin(at(tempC, faults, point).intakeLmin, `pump draws, ${what}, ${tempC} °C, ${point}`);
 
 /** The lines of one flow budget, by the name that goes in front of each. */
-function budget(
-  name: string,
-  what: string,
-  tempC: number,
-  faults: FaultSet = {},
-  wrongLeft?: WrongRules,
-) {
+function budget(name: string, what: string, tempC: number, faults: FaultSet = {}) {
   const state = at(tempC, faults);
   const where = `${what}, ${tempC} °C, idle`;
   return {
@@ -70,7 +44,7 @@ function budget(
     [`${name}-clearances`]: lmin(state.clearancesLmin, `line clearances, ${where}`),
     [`${name}-bleed`]: lmin(state.bleedLmin, `line bleeds, ${where}`),
     [`${name}-clutch`]: lmin(state.clutches.forward.feedLmin, `forward clutch, ${where}`),
-    [`${name}-left`]: lmin(state.leftOverLmin, `left over, ${where}`, wrongLeft),
+    [`${name}-left`]: lmin(state.leftOverLmin, `left over, ${where}`),
   };
 }
 const slips = (what: string, tempC: number, faults: FaultSet = {}) =>
@@ -100,17 +74,7 @@ export const pumpAndRegulator: readonly Entries[] = [
   {
     'pump-turn': entry('volume', displacementCm3, 'pump displacement, one turn'),
     'speed-load': rpm(load.engineRpm, 'engine speed of the second test point'),
-    'pump-draws-idle': draws('healthy', {}, 100, 'idle', {
-      'per-second': { mistake: 'stop at one second', value: hot.intakeLmin / 60 },
-      tenfold: {
-        mistake: 'slip a decimal place on the way to the unit of flow',
-        value: (displacementCm3 * idle.engineRpm) / 100,
-      },
-      doubled: {
-        mistake: 'count the fluid twice, once in and once out',
-        value: (2 * displacementCm3 * idle.engineRpm) / 1000,
-      },
-    }),
+    'pump-draws-idle': draws('healthy', {}, 100, 'idle'),
     'pump-draws-load': draws('healthy', {}, 100, 'load'),
     'line-command-idle': kPa(idle.line / 1e3, 'line commanded at idle'),
     'line-command-load': kPa(load.line / 1e3, 'line commanded at 1500 rpm'),
@@ -120,30 +84,7 @@ export const pumpAndRegulator: readonly Entries[] = [
   {
     'budget-warm-slip': slips('healthy', 80),
   },
-  budget(
-    'budget-hot',
-    'healthy',
-    100,
-    {},
-    {
-      'forgot-clutch': {
-        mistake: 'leave out what the clutch circuit loses',
-        value: hot.pumpLmin - hot.clearancesLmin - hot.bleedLmin,
-      },
-      'forgot-clearances': {
-        mistake: 'leave out the clearances',
-        value: hot.pumpLmin - hot.bleedLmin - hotClutch.leakLmin,
-      },
-      'forgot-bleed': {
-        mistake: 'leave out the bleed holes',
-        value: hot.pumpLmin - hot.clearancesLmin - hotClutch.leakLmin,
-      },
-      'all-of-it': {
-        mistake: 'give the converter all that the pump brings',
-        value: hot.pumpLmin,
-      },
-    },
-  ),
+  budget('budget-hot', 'healthy', 100),
   budget('budget-worn', 'worn pump', 60, wornPump),
   {
     'budget-worn-slip': slips('worn pump', 60, wornPump),
@@ -184,16 +125,6 @@ export const pumpAndRegulator: readonly Entries[] = [
     'low-command-line-20': line('low command', lowCommand, 20),
     'low-command-line-100': line('low command', lowCommand, 100),
     'low-command-line-load': line('low command', lowCommand, 100, 'load'),
-    'low-command-line-load-20': line('low command', lowCommand, 20, 'load', {
-      'same-loss': {
-        mistake: 'take off the same number of units as at idle',
-        value: load.line / 1e3 - (idle.line / 1e3 - at(20, lowCommand).lineKpa),
-      },
-      'speed-cures': {
-        mistake: 'let engine speed cure it, as it would a leak',
-        value: at(20, {}, 'load').lineKpa,
-      },
-    }),
     'clogged-draws-idle-20': draws('clogged filter', clogged, 20),
     'clogged-draws-load-20': draws('clogged filter', clogged, 20, 'load'),
     'clogged-draws-idle-100': draws('clogged filter', clogged, 100),
@@ -201,18 +132,7 @@ export const pumpAndRegulator: readonly Entries[] = [
     'clogged-left-20': left('clogged filter', clogged, 20),
     'clogged-stops-0': stopsAfter(0, clogged, 'clogged filter, 0 °C'),
     'sound-stops-0': stopsAfter(0, {}, 'healthy, 0 °C'),
-    'worst-filter-draws-idle-20': draws('worst filter', worstFilter, 20),
     'worst-filter-draws-idle-100': draws('worst filter', worstFilter, 100),
-    'worst-filter-draws-load-20': draws('worst filter', worstFilter, 20, 'load', {
-      'with-speed': {
-        mistake: 'let flow follow engine speed',
-        value: (at(20, worstFilter).intakeLmin * load.engineRpm) / idle.engineRpm,
-      },
-      healthy: {
-        mistake: 'leave the filter out of it',
-        value: at(20, {}, 'load').intakeLmin,
-      },
-    }),
     'foam-draws-idle': draws('air in the fluid', foam, 100),
     'foam-line-100': line('air in the fluid', foam, 100),
   },

@@ -6,10 +6,6 @@ const [ball, lip] = [driveAfter(['balls']), driveAfter(['lip'])];
 const signed = STEPS.slice(0, STEPS.indexOf('pan') + 1);
 const again = signed.filter((step) => step === 'rings' || hidersOf('rings').includes(step));
 
-/** A question's pan: over the middle, and what its marks hold [mm, L]. */
-const ASKED = { over: 20, apart: 10, holds: 0.8 };
-const litres = (over: number): number => (over / ASKED.apart) * ASKED.holds;
-
 export const puttingBack: Entries = {
   'back-feeler': mm(0.38, 'feeler that helps a lip into its drum, an example from a manual'),
   'back-ball-20': kPa(ball.cold.forward.kPa, 'ball left out, forward tap, idle, 20 °C'),
@@ -27,15 +23,5 @@ export const puttingBack: Entries = {
       value: 3,
     },
     'all-of-them': { mistake: 'start over from the first line', value: signed.length },
-  }),
-  'back-let-out': entry('fluidVolume', litres(ASKED.over), 'to let out, 20 mm over the middle', {
-    'down-to-max': {
-      mistake: 'stop at MAX, and not at the middle',
-      value: litres(ASKED.over - ASKED.apart / 2),
-    },
-    'middle-to-mark': {
-      mistake: 'take what the marks hold for what lies between the middle and one mark',
-      value: 2 * litres(ASKED.over),
-    },
   }),
 };

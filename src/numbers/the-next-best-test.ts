@@ -54,8 +54,8 @@ function three(name: BayKey): Entries {
   };
 }
 
-/** What a question gives: a test that leaves two names of eight, or six; and one that halves a list [min]. */
-const ASKED = { quarter: 5, half: 25 };
+/** What the test takes that leaves two names of eight, or six [min]. */
+const QUARTER_TAKES = 5;
 const quarter = halves(1 / 4, 3 / 4);
 
 export const theNextBestTest: Entries = {
@@ -82,19 +82,8 @@ export const theNextBestTest: Entries = {
   'next-sure': percent(100 * SURE, 'from here the planner stops'),
   'next-one-of-eight': times(halves(1 / 8, 7 / 8), 'a sure answer on one name of eight'),
   'next-two-of-eight': times(quarter, 'a test that parts two names of eight from six'),
-  'next-asked-quarter': minutes(ASKED.quarter, 'what the test of two and six takes'),
-  'next-asked-half': minutes(ASKED.half, 'what the test that halves the list takes'),
-  'next-quarter-rate': times(inTen(quarter, ASKED.quarter), 'two and six, in ten minutes', {
-    'names-taken': {
-      mistake: 'count the quarter of the list that it may leave',
-      value: inTen(1 / 4, ASKED.quarter),
-    },
-    'whole-halving': { mistake: 'take it for a full halving', value: inTen(1, ASKED.quarter) },
-  }),
-  'next-half-rate': times(inTen(1, ASKED.half), 'halvings in ten minutes, a half in 25 min', {
-    upside: { mistake: 'divide the minutes by ten', value: ASKED.half / 10 },
-    'in-one-minute': { mistake: 'stop at one minute', value: 1 / ASKED.half },
-  }),
+  'next-asked-quarter': minutes(QUARTER_TAKES, 'what the test of two and six takes'),
+  'next-quarter-rate': times(inTen(quarter, QUARTER_TAKES), 'two and six, in ten minutes'),
   'next-eight-to-one': count(halves(...Array.from({ length: 8 }, () => 1 / 8)), 'eight to one', {
     'one-by-one': { mistake: 'strike off one name at a time', value: 7 },
     'half-of-eight': { mistake: 'take half of the eight', value: 4 },

@@ -4,7 +4,6 @@ import {
   coolestWith,
   engage,
   makeCar,
-  needs,
   oneFault,
   REFERENCE_CRACK_MM,
   soundCar,
@@ -39,7 +38,6 @@ export const holdsCrackCold = traceAt(crackCold, 'capacity', WAITING);
 const settled = (tempC: number): number =>
   tapKpa({ tempC, crackMm: REFERENCE_CRACK_MM, ...IDLE_COMMAND });
 const commandKpa = training.commands.clutchLeast / 1e3;
-const neededKpa = needs.standing.kPa;
 
 /** The coolest fluid at which this crack makes the training controller say "not finished". */
 const lateFrom = coolestWith(cracked, 'engagement not finished');
@@ -80,20 +78,6 @@ export const turbineMustStop: Entries = {
   ),
   'stop-settles-crack-20': kPa(settled(20), 'clutch pressure, settled at idle, 0.25 mm, 20 °C'),
   'stop-settles-crack-100': kPa(settled(100), 'clutch pressure, settled at idle, 0.25 mm, 100 °C'),
-  'stop-missing-crack-100': kPa(
-    neededKpa - settled(100),
-    'what is missing to hold at idle, settled, 0.25 mm, 100 °C',
-    {
-      'from-command': {
-        mistake: 'count from the command instead of from what is needed',
-        value: commandKpa - settled(100),
-      },
-      'over-need': {
-        mistake: 'take what the command has to spare over the need',
-        value: commandKpa - neededKpa,
-      },
-    },
-  ),
   'stop-holds-crack-20': newtonMetres(holdsCrackCold, 'clutch holds at idle, 0.25 mm, 20 °C'),
   'stop-holds-crack-100': newtonMetres(
     traceAt(crackHot, 'capacity', WAITING),
@@ -103,18 +87,4 @@ export const turbineMustStop: Entries = {
   'stop-minutes-gentle': minutesTo(lateFrom, 'gentle'),
   'stop-minutes-idling': minutesTo(lateFrom, 'idling'),
   'stop-minutes-pulling': minutesTo(lateFrom, 'pulling'),
-  'stop-seen-at-rest': rpm(
-    420 - training.drive.ratios.forward * 0,
-    'slip at standstill with the turbine at 420 rpm',
-    {
-      'times-ratio': {
-        mistake: 'multiply the turbine by the ratio',
-        value: 420 * training.drive.ratios.forward,
-      },
-      'by-ratio': {
-        mistake: 'divide the turbine by the ratio',
-        value: 420 / training.drive.ratios.forward,
-      },
-    },
-  ),
 };

@@ -37,32 +37,9 @@ const head = (speed: number) =>
     `push of the spinning fluid on the example piston at ${speed} rpm`,
   );
 
-/** A turbine, a clutch and a push, chosen: spin [N·m·s], torques [N·m]. */
-const WEAK = { spin: 2.8, holds: 60, push: 34 };
-
 export const turbineSums: Entries = {
   'stop-capacity': entry('converterCapacity', drive.capacity, 'converter capacity factor K'),
-  'torque-standing': newtonMetres(stallIdle, 'on the clutch, standing in gear at idle', {
-    'no-ratio': {
-      mistake: 'leave out that the converter doubles the torque',
-      value: stallIdle / drive.stallTorqueRatio,
-    },
-    'no-square': {
-      mistake: 'take the torque at 1000 rpm down by the ratio of the speeds, without squaring it',
-      value: (stalledTorque(1000) * drive.idleRpm) / 1000,
-    },
-  }),
-  'torque-double-idle': newtonMetres(
-    stalledTorque(2 * drive.idleRpm),
-    'on the clutch, standing, at twice the idle speed',
-    {
-      doubled: {
-        mistake: 'let torque follow speed instead of its square',
-        value: 2 * stallIdle,
-      },
-      unchanged: { mistake: 'take the torque of idle for every speed', value: stallIdle },
-    },
-  ),
+  'torque-standing': newtonMetres(stallIdle, 'on the clutch, standing in gear at idle'),
   'stop-impeller-idle': newtonMetres(
     stallIdle / drive.stallTorqueRatio,
     'what the converter takes from the engine at idle, turbine standing',
@@ -92,16 +69,6 @@ export const turbineSums: Entries = {
     spinAt(1000) / (holdsHealthy - stalledTorque(1000)),
     'the sum at 1000 rpm',
   ),
-  'stop-sum-weak': seconds(WEAK.spin / (WEAK.holds - WEAK.push), 'the sum, a weak clutch, chosen', {
-    'held-not-left': {
-      mistake: 'divide by all that the clutch holds, as if nothing pushed',
-      value: WEAK.spin / WEAK.holds,
-    },
-    'push-alone': {
-      mistake: 'divide by the push of the converter',
-      value: WEAK.spin / WEAK.push,
-    },
-  }),
   'stop-stall-speed': rpm(stallFull, 'stall speed at full throttle'),
   'stop-stall-torque': newtonMetres(stalledTorque(stallFull), 'on the clutch at full stall'),
   'stop-stall-heat': entry('power', stallHeat / 1e3, 'heat at full stall'),

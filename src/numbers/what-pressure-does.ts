@@ -1,17 +1,7 @@
 import { needs } from '../car/index.ts';
 import { clutchPressureFor, clutchTorque, training } from '../engine/index.ts';
 import { read, tapKpa } from './ask.ts';
-import {
-  count,
-  entry,
-  kPa,
-  newtonMetres,
-  newtons,
-  percent,
-  rpm,
-  type Entries,
-  type WrongRules,
-} from './entry.ts';
+import { count, entry, kPa, newtonMetres, newtons, percent, rpm, type Entries } from './entry.ts';
 
 const clutch = training.clutches.forward;
 const areaCm2 = clutch.area * 1e4;
@@ -23,48 +13,22 @@ const pushN = (pressureKpa: number): number => pressureKpa * 1e3 * clutch.area;
 const holdsNm = (pressureKpa: number, on = clutch): number => clutchTorque(on, pressureKpa * 1e3);
 const neededKpa = (torqueNm: number): number => clutchPressureFor(clutch, torqueNm) / 1e3;
 
-const holds = (pressureKpa: number, wrong?: WrongRules) =>
-  newtonMetres(holdsNm(pressureKpa), `torque held at ${pressureKpa} kPa`, wrong);
+const holds = (pressureKpa: number) =>
+  newtonMetres(holdsNm(pressureKpa), `torque held at ${pressureKpa} kPa`);
 const load = { tempC: 100, point: 'load' } as const;
 
 export const whatPressureDoes: Entries = {
   'piston-area': entry('area', areaCm2, 'piston area'),
   'spring-force': newtons(clutch.springForce, 'return spring force'),
-  'spring-pressure': kPa(neededKpa(0), 'pressure that only balances the spring', {
-    'to-stand': {
-      mistake: 'take the pressure at which it holds a car that stands in gear',
-      value: needs.standing.kPa,
-    },
-    'per-face': {
-      mistake: 'share the spring out among the faces',
-      value: neededKpa(0) / clutch.faces,
-    },
-  }),
+  'spring-pressure': kPa(neededKpa(0), 'pressure that only balances the spring'),
   'pressure-400': kPa(400, 'clutch pressure commanded at idle'),
   'pressure-250': kPa(250, 'a pressure chosen for an exercise'),
   'pressure-200': kPa(200, 'half of the clutch pressure at idle'),
-  'force-at-400': newtons(pushN(400), 'piston force at 400 kPa', {
-    'spring-added': {
-      mistake: 'add the spring to what the fluid does',
-      value: pushN(400) + clutch.springForce,
-    },
-    'spring-taken': {
-      mistake: 'take the spring off already, which was not asked',
-      value: pushN(400) - clutch.springForce,
-    },
-    'ten-times': {
-      mistake: 'count the area once for each of the ten faces',
-      value: clutch.faces * pushN(400),
-    },
-  }),
+  'force-at-400': newtons(pushN(400), 'piston force at 400 kPa'),
   'left-at-400': newtons(pushN(400) - clutch.springForce, 'left for the plates, 400 kPa'),
   'force-at-200': newtons(pushN(200), 'piston force at 200 kPa'),
   'left-at-200': newtons(pushN(200) - clutch.springForce, 'left for the plates, 200 kPa'),
-  'holds-at-400': holds(400, {
-    'forgot-spring': { mistake: 'forget the spring', value: arm() * pushN(400) },
-    'one-face': { mistake: 'count one face only', value: holdsNm(400) / clutch.faces },
-    diameter: { mistake: 'use the diameter for the radius', value: 2 * holdsNm(400) },
-  }),
+  'holds-at-400': holds(400),
   'force-at-250': newtons(pushN(250), 'piston force at 250 kPa'),
   'left-at-250': newtons(pushN(250) - clutch.springForce, 'left for the plates, 250 kPa'),
   'holds-at-250': holds(250),
@@ -77,13 +41,6 @@ export const whatPressureDoes: Entries = {
   'holds-worn-400': newtonMetres(
     holdsNm(400, glazed),
     'torque held at 400 kPa with half the friction',
-    {
-      unchanged: { mistake: 'judge by the gauge alone', value: holdsNm(400) },
-      'half-pressure': {
-        mistake: 'halve the pressure instead of the friction',
-        value: holdsNm(200),
-      },
-    },
   ),
   'holds-eight-faces': newtonMetres(
     holdsNm(400, { ...clutch, faces: 8 }),
@@ -120,13 +77,6 @@ export const whatPressureDoes: Entries = {
   'push-60': newtons(squeeze(60) + clutch.springForce, 'squeeze for 60 N·m and the spring'),
   'needed-for-60': kPa(neededKpa(60), 'pressure needed for 60 N·m'),
   'no-spring-60': kPa(squeeze(60) / clutch.area / 1e3, 'the answer that forgets the spring'),
-  'needed-for-200': kPa(neededKpa(200), 'pressure needed for 200 N·m', {
-    'forgot-spring': { mistake: 'forget the spring', value: squeeze(200) / clutch.area / 1e3 },
-    'spring-helps': {
-      mistake: 'let the spring help instead of paying for it',
-      value: (squeeze(200) - clutch.springForce) / clutch.area / 1e3,
-    },
-  }),
 
   'healthy-load-100': kPa(tapKpa(load), 'forward clutch, healthy, 100 °C, load'),
   'holds-healthy-load-100': newtonMetres(
@@ -137,8 +87,4 @@ export const whatPressureDoes: Entries = {
     read({ ...load, faults: { frictionWear: { severity: 1 } } }).clutches.forward.holdsNm,
     'clutch with friction worn to the worst, 100 °C, load',
   ),
-  'jack-force': newtons((300 / 2) * 40, 'workshop press: 300 N on 2 cm², ram of 40 cm²', {
-    'same-force': { mistake: 'pass the force on instead of the pressure', value: 300 },
-    'upside-down': { mistake: 'turn the areas upside down', value: (300 * 2) / 40 },
-  }),
 };

@@ -19,17 +19,7 @@ import {
 import { record } from '../car/record.ts';
 import { readRecorded, type Recording, type RecordingId } from '../car/recordings.ts';
 import { replay } from '../car/replay.ts';
-import {
-  count,
-  entry,
-  kPa,
-  percent,
-  ratio,
-  rpm,
-  seconds,
-  type Entries,
-  type WrongRules,
-} from './entry.ts';
+import { count, entry, kPa, percent, ratio, rpm, seconds, type Entries } from './entry.ts';
 
 const { forward: first, reverse, high: third } = training.drive.ratios;
 const toothCount = 60;
@@ -81,7 +71,7 @@ interface Seen {
 }
 /** The model's section 8. */
 const slipOf = (s: Seen): number => s.turbine - s.ratio * s.output;
-const slip = (s: Seen, what: string, wrong?: WrongRules) => rpm(slipOf(s), what, wrong);
+const slip = (s: Seen, what: string) => rpm(slipOf(s), what);
 const limitAt = (turbine: number): number =>
   Math.max(limits.ratioSlipRpm, limits.ratioSlipShare * turbine);
 
@@ -95,8 +85,6 @@ const stored: Seen = {
 const sums = {
   reverse: { turbine: 900, output: 250, ratio: reverse },
   third: { turbine: 3200, output: 2060, ratio: third },
-  first: { turbine: 1650, output: 380, ratio: first },
-  saw: { turbine: 2880, output: 930, ratio: 3 },
 } as const satisfies Record<string, Seen>;
 
 export const whatSlipIs: Entries = {
@@ -111,28 +99,7 @@ export const whatSlipIs: Entries = {
     limits.ratioSlipRpm / limits.ratioSlipShare,
     'turbine speed where the share overtakes the floor',
   ),
-  'slip-limit-4000': rpm(limitAt(4000), 'ratio limit at a turbine speed of 4000 rpm', {
-    'floor-only': { mistake: 'use the floor at every speed', value: limits.ratioSlipRpm },
-    added: {
-      mistake: 'add the two limits instead of taking the larger',
-      value: limits.ratioSlipRpm + 4000 * limits.ratioSlipShare,
-    },
-    'engagement-limit': {
-      mistake: 'take the limit of the engagement check',
-      value: limits.engagementSlipRpm,
-    },
-  }),
   'slip-raise': percent(100 * (limits.pressureRaise - 1), 'what the first failed check adds'),
-  'slip-raised-from-800': kPa(800 * limits.pressureRaise, '800 kPa after the first failed check', {
-    'raise-alone': {
-      mistake: 'stop at what is added',
-      value: 800 * (limits.pressureRaise - 1),
-    },
-    'by-130': {
-      mistake: 'add 130 % instead of going to 130 %',
-      value: 800 * (1 + limits.pressureRaise),
-    },
-  }),
   'slip-cycle': entry('milliseconds', limits.sample * 1e3, 'controller cycle'),
   'slip-turbine-stored': rpm(stored.turbine, 'turbine at the code'),
   'slip-output-stored': rpm(stored.output, 'output at the code'),
@@ -164,17 +131,6 @@ export const whatSlipIs: Entries = {
     'crack of the course: how much sooner half the wait brings the code',
   ),
   'slip-false-reading': rpm(falseRpm, 'false reading at rest'),
-  'slip-as-seen': slip(
-    { turbine: falseRpm, output: 0, ratio: first },
-    'slip computed from the false reading at standstill, first selected',
-    {
-      'true-slip': {
-        mistake: 'let the controller know better than its sensor',
-        value: slipOf({ turbine: 0, output: 0, ratio: first }),
-      },
-      'times-ratio': { mistake: 'multiply by the ratio', value: falseRpm * first },
-    },
-  ),
   'slip-liar-stored-after': seconds(
     timeOf(liar, 'code stored') - BRAKE_OFF,
     'brake off to code, good clutch, false sensor',
@@ -189,25 +145,4 @@ export const whatSlipIs: Entries = {
   'slip-third-expected': rpm(third * sums.third.output, 'exercise'),
   'slip-third': slip(sums.third, 'exercise'),
   'slip-third-limit': rpm(limitAt(sums.third.turbine), 'exercise'),
-  'slip-first': slip(sums.first, 'exercise: first, turbine 1650, output 380 rpm', {
-    'forgot-ratio': {
-      mistake: 'forget the ratio',
-      value: sums.first.turbine - sums.first.output,
-    },
-    divided: {
-      mistake: 'divide the output by the ratio',
-      value: sums.first.turbine - sums.first.output / first,
-    },
-    'third-ratio': {
-      mistake: 'use the ratio of third',
-      value: slipOf({ ...sums.first, ratio: third }),
-    },
-  }),
-  'belt-slip': slip(sums.saw, 'saw: motor 2880 rpm, blade 930 rpm, pulleys 3 to 1', {
-    'forgot-ratio': { mistake: 'forget the pulleys', value: sums.saw.turbine - sums.saw.output },
-    'at-the-blade': {
-      mistake: 'count at the blade instead of at the motor',
-      value: sums.saw.turbine / sums.saw.ratio - sums.saw.output,
-    },
-  }),
 };

@@ -1,7 +1,6 @@
 import { COLD_C } from '../car/cold-and-hot.ts';
 import {
   drawnThrough,
-  FIFTH,
   fluidIn,
   LIMIT_KPA,
   POUR,
@@ -19,7 +18,7 @@ const PARTS = { full: 1, half: 0.5 } as const;
 /** Half the media is twice the resistance, as a severity of the fault: a factor of 1 to 60. */
 const HALF = { filter: { severity: 1 / 59 } };
 
-const watch = (value: number, what: string, wrong = {}) => entry('watchTime', value, what, wrong);
+const watch = (value: number, what: string) => entry('watchTime', value, what);
 const drawn = (media: number, tempC: number) =>
   drawnThrough({ media, engineRpm: FAST_RPM }, fluidIn(tempC));
 const below = (media: number): number => {
@@ -27,12 +26,10 @@ const below = (media: number): number => {
   if (found === null) throw new Error('The course needs a temperature here.');
   return found;
 };
-/** Speed from which the pump is starved in frost [rpm]. */
-const from = (media: number): number => (FAST_RPM * LIMIT_KPA) / drawn(media, FROST_C).wantedKpa;
 const frosty = (faults = {}) => read({ faults, tempC: FROST_C, engineRpm: FAST_RPM });
 
-/** What questions say that was read by the watch [s]. */
-const ASKED = { maker: 12, near: 13, unknown: 30 };
+/** What a task says that was read by the watch [s]. */
+const ASKED = { maker: 12, near: 13 };
 
 export const whoseParts: Entries = {
   'filters-limit': kPa(LIMIT_KPA, 'what the air can spare to push fluid through the filter'),
@@ -48,26 +45,9 @@ export const whoseParts: Entries = {
   ),
   'filter-full-lost-0': kPa(drawn(1, FROST_C).lostKpa, 'all the media, 0 °C'),
   'filter-half-got-0': percent(100 * drawn(0.5, FROST_C).share, 'pump gets, half the media, 0 °C'),
-  'filter-half-from': rpm(from(0.5), 'starved from, 0 °C, half the media'),
   'filter-half-line-0': kPa(frosty(HALF).lineKpa, 'line in Drive, idle command, 0 °C, 3000 rpm'),
   'filter-full-left-0': lmin(frosty().leftOverLmin, 'left over, 0 °C, 3000 rpm, all the media'),
   'filter-half-left-0': lmin(frosty(HALF).leftOverLmin, 'the same with half the media'),
-  'filter-quarter-from': rpm(from(0.25), 'starved from, 0 °C, a quarter of the media', {
-    'same-speed': { mistake: 'leave the speed where it was', value: from(0.5) },
-    'other-way': { mistake: 'let less media stand more speed', value: 2 * from(0.5) },
-  }),
-  'pour-asked-maker': watch(ASKED.maker, 'pour of a maker’s part, of a question'),
+  'pour-asked-maker': watch(ASKED.maker, 'pour of a maker’s part, of a task'),
   'pour-asked-near': watch(ASKED.near, 'pour of a part that is alike, of a task'),
-  'pour-asked-unknown': watch(ASKED.unknown, 'pour of an unknown part, of a question'),
-  'pour-longest': watch(FIFTH * ASKED.maker, 'longest pour within a fifth of that', {
-    'as-long': { mistake: 'allow nothing', value: ASKED.maker },
-    half: { mistake: 'allow half as much again', value: 1.5 * ASKED.maker },
-  }),
-  'media-of-asked': percent((100 * ASKED.maker) / ASKED.unknown, 'media by those two pours', {
-    upside: { mistake: 'divide the other way', value: (100 * ASKED.unknown) / ASKED.maker },
-    'by-difference': {
-      mistake: 'take the difference of the two times',
-      value: (100 * (ASKED.unknown - ASKED.maker)) / ASKED.unknown,
-    },
-  }),
 };
