@@ -16,11 +16,10 @@ const items = [
   { id: 'c', lesson: 'l', area: 'tests' },
 ];
 const answered = [{ ...items[0], given: { kind: 'chosen', ids: ['x'] }, certainty: 2 }, items[1]];
-const underWay = (begun: number, over: object = {}): Rehearsal =>
-  ({
-    ...{ begun, ended: null, seconds: 5, timed: true, place: 0, logged: false, items },
-    ...over,
-  }) as Rehearsal;
+const underWay = (begun: number, over: object = {}): Rehearsal => ({
+  ...{ begun, ended: null, seconds: 5, timed: true, place: 0, logged: false, items },
+  ...over,
+});
 const over = (begun: number, more: object = {}): Rehearsal =>
   underWay(begun, { ended: begun + 1000, logged: true, ...more });
 const kept = (one: Rehearsal | null, past: readonly Rehearsal[] = []): Bundle => ({
