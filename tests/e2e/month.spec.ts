@@ -18,18 +18,20 @@ async function answer(page: Page): Promise<void> {
 const question = (page: Page, place: number, of: number) =>
   page.getByRole('heading', { name: `Question ${place} of ${of}`, exact: true });
 
-/** A round of six, which is what five minutes hold. */
-async function round(page: Page, day: string): Promise<number> {
+/** A round of six, which is what five minutes hold; on most days somebody is called away after two. */
+async function round(page: Page, day: string, most = 2): Promise<number> {
   await at(page, day);
   await page.goto('/practise/today/');
   await page.getByRole('button', { name: 'Begin' }).click();
-  for (let place = 1; place <= 6; place += 1) {
+  for (let place = 1; place <= most; place += 1) {
     await expect(question(page, place, 6)).toBeVisible();
     await answer(page);
     await page.getByRole('button', { name: /Next question|See how it went/ }).click();
   }
-  await expect(page.getByRole('heading', { name: 'How it went' })).toBeVisible();
-  return 6;
+  await expect(
+    most === 6 ? page.getByRole('heading', { name: 'How it went' }) : question(page, most + 1, 6),
+  ).toBeVisible();
+  return most;
 }
 
 test('a month to an exam, with a change of phones in the middle and a rehearsal at the end', async ({
@@ -44,7 +46,7 @@ test('a month to an exam, with a change of phones in the middle and a rehearsal 
   await page.getByLabel('Date of your exam').fill(EXAM);
   await page.getByRole('button', { name: 'Set the date' }).click();
   await expect(page.getByText(/^28 days to your exam/)).toBeVisible();
-  for (const day of BEFORE) answered += await round(page, day);
+  for (const [i, day] of BEFORE.entries()) answered += await round(page, day, i === 0 ? 6 : 2);
 
   // A rehearsal is begun on the old phone, and one of its questions answered.
   await page.goto('/practise/rehearsal/');
@@ -75,7 +77,7 @@ test('a month to an exam, with a change of phones in the middle and a rehearsal 
   await expect(other.getByText(`It is in, with ${answered} new answers.`)).toBeVisible();
   expect(await keptAnswers(other)).toEqual(await keptAnswers(page));
 
-  for (const day of AFTER) answered += await round(other, day);
+  for (const [i, day] of AFTER.entries()) answered += await round(other, day, i === 0 ? 6 : 2);
   await at(other, '12-20');
   await other.goto('/practise/rehearsal/#question');
   await expect(question(other, 2, 50)).toBeVisible();

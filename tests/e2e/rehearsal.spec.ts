@@ -28,7 +28,7 @@ const asked = (page: Page, slot: 'rehearsal' | 'rehearsals-past'): Promise<reado
     return (one?.items ?? []).map(({ id }) => id);
   }, slot);
 
-test('fifty questions by keyboard: flagged, left by a reload, changed, handed in and told by area', async ({
+test('a rehearsal by keyboard: flagged, left by a reload, changed, handed in half open and told by area', async ({
   page,
 }) => {
   test.slow();
@@ -66,25 +66,28 @@ test('fifty questions by keyboard: flagged, left by a reload, changed, handed in
   // Back leads to the list, and the change stands.
   await page.goBack();
   await expect(head(page, 'All 50 questions')).toBeFocused();
-  await press(page, 'Question 9, open');
-  for (let place = 9; place <= 50; place += 1) await answer(page, place);
+  // Most are left open, so that the test is no longer than it must be.
+  await press(page, 'Question 49, open');
+  for (const place of [49, 50]) await answer(page, place);
 
   await expect(head(page, 'All 50 questions')).toBeFocused();
   await press(page, 'Hand in');
   await expect(head(page, 'Hand in now?')).toBeFocused();
-  await expect(page.getByText('Question 2 is open and counts as not right.')).toBeVisible();
+  await expect(
+    page.getByText('Questions 2 and 9 to 48 are open and count as not right.'),
+  ).toBeVisible();
   await expect(page.getByText('Question 2 is still flagged.')).toBeVisible();
   const drawn = await asked(page, 'rehearsal');
   expect(await keptAnswers(page)).toEqual([]);
   await press(page, 'Hand it in');
   await expect(head(page, 'How it went')).toBeFocused();
 
-  await expect.poll(async () => (await keptAnswers(page)).length).toBe(49);
+  await expect.poll(async () => (await keptAnswers(page)).length).toBe(9);
   const kept = await keptAnswers(page);
   const right = kept.filter(({ result }) => result === 'right').length;
   expect(kept.filter(({ certainty }) => certainty === 1)).toHaveLength(1);
   await expect(page.getByText(`${right} of 50 right.`)).toBeVisible();
-  await expect(page.getByText('1 was left open and counts as not right.')).toBeVisible();
+  await expect(page.getByText('41 were left open and count as not right.')).toBeVisible();
   const rows = await page
     .getByRole('region', { name: 'Area by area' })
     .getByRole('row')
@@ -97,8 +100,8 @@ test('fifty questions by keyboard: flagged, left by a reload, changed, handed in
     );
   const sum = (at: number): number =>
     rows.reduce((total, figures) => total + Number(figures[at]), 0);
-  expect([rows.length, sum(0), sum(1), sum(2)]).toEqual([8, right, 50, 1]);
-  // Whoever takes the first option throughout is weak somewhere, and is sent to a lesson.
+  expect([rows.length, sum(0), sum(1), sum(2)]).toEqual([8, right, 50, 41]);
+  // Whoever leaves most of it open is weak somewhere, and is sent to a lesson.
   await expect(page.locator('.rehearsal-next a').first()).toHaveAttribute('href', /^\/lessons\//);
   await expect(page.locator('.rehearsal-told details')).toHaveCount(50);
   await page.locator('.rehearsal-told summary').first().press('Enter');
