@@ -65,6 +65,42 @@ test('Escape shows the lesson, keeps the answer, and carrying on covers it again
   await expect(page.getByRole('heading', { name: 'Question 1 of 6, answered' })).toBeVisible();
 });
 
+test('a question leads to the simulation at its state, in a tab of its own, and stays where it was', async ({
+  page,
+}) => {
+  // The bank as it is, with one question of it left to ask.
+  await page.route('**/questions/outside-first.json', async (route) => {
+    const bank = (await (await route.fetch()).json()) as { questions: { id: string }[] };
+    const questions = bank.questions.filter(({ id }) => id === 'only-hot-and-low');
+    await route.fulfill({ json: { ...bank, questions } });
+  });
+  await page.goto('/lessons/outside-first/');
+  const button = page.getByRole('button', { name: 'Cover the lesson and start' });
+  await button.scrollIntoViewIfNeeded();
+  await expect(button).toBeEnabled();
+  await button.press('Enter');
+  const link = page.getByRole('link', { name: /^See it in the simulation/ });
+  await expect(page.getByRole('heading', { name: 'Question 1 of 1' })).toBeFocused();
+  await expect(link).toHaveCount(0);
+  await giveAnswer(page);
+  await page.getByRole('radio', { name: 'Fairly sure' }).press('Space');
+  await page.keyboard.press('Enter');
+  const answered = page.getByRole('heading', { name: 'Question 1 of 1, answered' });
+  await expect(answered).toBeFocused();
+
+  const opening = page.waitForEvent('popup');
+  await link.press('Enter');
+  const tab = await opening;
+  const sim = tab.locator('#level-window');
+  // 100 °C and 2 L short, in the units that a new reader has.
+  await expect(sim.getByRole('slider', { name: 'Fluid temperature' })).toHaveValue('212');
+  await expect(sim.getByRole('slider', { name: 'Against the right fill' })).toHaveValue('-2.1');
+  await tab.close();
+
+  await expect(answered).toBeVisible();
+  await expect(page.locator('.retrieval-reasons > li')).toHaveCount(3);
+});
+
 test('axe finds nothing while asking and while explaining, in light and dark', async ({ page }) => {
   // Four runs of axe over a whole lesson.
   test.setTimeout(180_000);
