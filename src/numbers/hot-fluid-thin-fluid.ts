@@ -47,6 +47,7 @@ export const hotFluidThinFluid: Entries = {
   'low-kv-20': kv(20),
   'low-kv-40': kv(40),
   'low-kv-60': kv(60),
+  'low-kv-70': kv(70),
   'low-kv-100': kv(100),
   'low-kv-drop-20-40': cSt(kinematicCSt(20) - kinematicCSt(40), 'what it loses, 20 to 40 °C'),
   'low-kv-drop-80-100': cSt(kinematicCSt(80) - kinematicCSt(100), 'what it loses, 80 to 100 °C'),

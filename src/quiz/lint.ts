@@ -73,6 +73,9 @@ export function lintItem(
     if (!concepts.has(other))
       say(`no question has the look-alike concept "${other}".`, 'lookAlikes', index);
   });
+  if (q.varies !== undefined && q.tryIt !== undefined) {
+    say('its numbers vary, and the simulation of "tryIt" stands at one of them.', 'tryIt');
+  }
   // Only the question itself must be positive: "the car does not move" is an honest description of a complaint.
   if (negative.test(questionPart(q.stem)) || shouting.test(q.stem)) {
     say('the stem asks in the negative; ask what is true instead.', 'stem');

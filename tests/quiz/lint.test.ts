@@ -52,6 +52,11 @@ test.each<[string, Question[], RegExp]>([
     [{ ...single, stem: 'The clutch slips. Which part is not at fault?' }],
     /in the negative/,
   ],
+  [
+    'a state of a simulation for numbers that vary',
+    [{ ...single, varies: 'family', tryIt: '/lessons/a/?sim=1~temp.90#sim' }],
+    /its numbers vary/,
+  ],
   ['shouted negative', [{ ...single, stem: 'Which is NOT a leak? Choose.' }], /in the negative/],
   [
     'catch-all',
