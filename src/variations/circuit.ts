@@ -339,7 +339,8 @@ export const circuit = {
         });
       const need = needOf('standing', plant, name).kPa;
       const commanded = clutchLeast / 1e3;
-      if (need - at(hot) < 8 || at(20) < need) return undefined;
+      // Read off in whole psi, need and pressure leave 7 kPa open: a shortage has to be well beyond that.
+      if (need - at(hot) < 20 || at(20) < need) return undefined;
       return {
         numbers: {
           crack: mm(crack, 'crack'),
