@@ -6,6 +6,10 @@ import { idOf, settingOf, type Family, type Made, type Setting } from './family.
 
 const made = new Map<string, Made | undefined>();
 
+/** What stands under a name itself, and nothing that every object has. */
+const own = <Value>(from: Readonly<Record<string, Value>>, name: string): Value | undefined =>
+  Object.hasOwn(from, name) ? from[name] : undefined;
+
 /** Worked out once, since numbers of one setting are asked for one by one. */
 function makeOnce(name: string, family: Family, setting: Setting): Made | undefined {
   const key = `${name}/${idOf(family, setting)}`;
@@ -15,7 +19,7 @@ function makeOnce(name: string, family: Family, setting: Setting): Made | undefi
 
 /** @throws Error with the names there are */
 export function familyNamed(name: string): Family {
-  const found = families[name];
+  const found = own(families, name);
   if (found === undefined) {
     throw new Error(
       `There is no family "${name}" in src/variations. There is: ${Object.keys(families).join(', ')}.`,
@@ -46,7 +50,8 @@ export function variationOf(name: string, setting: Setting): Variation | undefin
 /** A number by its full name, family/setting/name. */
 export function variationNumber(full: string): Entry | undefined {
   const [name = '', id = '', short = ''] = full.split('/');
-  const family = families[name];
+  const family = own(families, name);
   const setting = family && settingOf(family, id);
-  return family && setting && makeOnce(name, family, setting)?.numbers[short];
+  const result = family && setting && makeOnce(name, family, setting);
+  return result && own(result.numbers, short);
 }
