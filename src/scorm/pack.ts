@@ -1,25 +1,15 @@
 // npm run scorm: makes the course package of the built site.
 import { mkdirSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { stripTypeScriptTypes } from 'node:module';
-import { dirname, join } from 'node:path';
+import { dirname, join, posix } from 'node:path';
 import { strToU8, zipSync } from 'fflate';
 import { manifestOf } from './manifest.ts';
 import { relativePage, relativeScript } from './relative.ts';
 
 const TITLE = 'Slips When Hot';
 const LAUNCH = 'index.html';
-/** The page that a platform opens, with the files of our own that its script is made of. */
-const SCRIPTS = [
-  'scorm/launch/index.ts',
-  'scorm/launch/find-api.ts',
-  'scorm/launch/kept.ts',
-  'scorm/launch/links.ts',
-  'scorm/launch/report.ts',
-  'scorm/launch/standing.ts',
-  'storage/progress.ts',
-  'storage/envelope.ts',
-  'storage/slots.ts',
-];
+/** Where the script of the page begins that a platform opens, in src. */
+const SCRIPT = 'scorm/launch/index.ts';
 const page = `<!doctype html>
 <html lang="en">
 <head>
@@ -38,8 +28,7 @@ const page = `<!doctype html>
 /** All files of the package by their names. */
 export function packageOf(site: string): Readonly<Record<string, Uint8Array>> {
   const files: Record<string, Uint8Array> = { [LAUNCH]: strToU8(page) };
-  for (const script of SCRIPTS) {
-    const text = stripTypeScriptTypes(readFileSync(join('src', script), 'utf8'));
+  for (const [script, text] of scriptsFrom(SCRIPT)) {
     files[`launch/${script.replace(/\.ts$/, '.js')}`] = strToU8(
       text.replace(/(from ')(\.[^']+)\.ts'/g, "$1$2.js'"),
     );
@@ -54,6 +43,21 @@ export function packageOf(site: string): Readonly<Record<string, Uint8Array>> {
     manifestOf({ title: TITLE, launch: LAUNCH, files: Object.keys(files).sort() }),
   );
   return files;
+}
+
+/** A script of ours and all that it imports, without their types. */
+function scriptsFrom(first: string): ReadonlyMap<string, string> {
+  const scripts = new Map<string, string>();
+  const queue = [first];
+  for (const script of queue) {
+    if (scripts.has(script)) continue;
+    const text = stripTypeScriptTypes(readFileSync(join('src', script), 'utf8'));
+    scripts.set(script, text);
+    for (const [, from = ''] of text.matchAll(/from '(\.[^']+)'/g)) {
+      queue.push(posix.join(posix.dirname(script), from));
+    }
+  }
+  return scripts;
 }
 
 function moved(name: string, bytes: Buffer): Uint8Array {
