@@ -22,6 +22,6 @@ export function answerIn(right: Right, units: UnitSystem): string {
       return [right.numbers.join(' '), ...swaps.map((one) => `(${one})`)].join(' ');
     }
     case 'gaps':
-      return said.either({ answers: right.gaps.map(gapIn) });
+      return right.gaps.map(gapIn).reduce((one, other) => said.either({ one, other }));
   }
 }

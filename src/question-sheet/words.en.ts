@@ -143,7 +143,7 @@ export const words = {
       `${p.amount} (${p.least} to ${p.most})`,
     /** Numbers of steps that stand for one another. */
     swap: (p: { numbers: readonly string[] }) => `${listOf(p.numbers)} may swap`,
-    either: (p: { answers: readonly string[] }) => p.answers.join(' or '),
+    either: (p: { one: string; other: string }) => `${p.one} or ${p.other}`,
     topDown:
       'Where steps are numbered or lines get a letter, the answer runs from the top line to the bottom one.',
     cheapest: (p: { minutes: string }) =>

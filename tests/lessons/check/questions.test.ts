@@ -70,13 +70,7 @@ breaks(QUESTIONS, 'questions', [
     /no number "next-eight-to-ten"/,
     /mean "next-eight-to-one"/,
   ],
-  [
-    'a quantity of another kind',
-    '"count"',
-    '"pressure"',
-    '"pressure"',
-    /asks for a pressure/,
-  ],
+  ['a quantity of another kind', '"count"', '"pressure"', '"pressure"', /asks for a pressure/],
   [
     'a rule that is not there',
     '"half-of-eight"',
