@@ -3,7 +3,8 @@ import type { Page } from '@playwright/test';
 /** Gives some answer to the question on show, of whatever kind, by keyboard alone. */
 export async function giveAnswer(page: Page): Promise<void> {
   const form = page.locator('.retrieval-form');
-  await form.locator('input, .nudge').first().waitFor();
+  // Some kinds of question are fetched when one comes up; how sure is there before them.
+  await form.locator('[data-place="answer"] :is(input, .nudge)').first().waitFor();
   const field = page.getByRole('textbox', { name: /Your answer/ });
   if ((await field.count()) > 0) {
     await field.press('5');
