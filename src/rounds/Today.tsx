@@ -23,7 +23,10 @@ export function Today({ base }: { readonly base: string }) {
   const ready = useReady();
   // Storage and clock exist in the browser alone.
   const model = useMemo(() => (ready ? inBrowser(base) : undefined), [ready]);
-  useEffect(() => void model?.look(), [model]);
+  useEffect(() => {
+    // What asks the questions comes while the offer is read. If it does not come, the press on Begin says so.
+    void model?.look().then(() => import('./play.ts').catch(() => undefined));
+  }, [model]);
   return (
     <div class="today retrieval">
       {model === undefined ? <p role="status">{words.reading}</p> : <Page model={model} />}
