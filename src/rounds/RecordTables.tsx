@@ -1,5 +1,6 @@
 import { readNext, type Calibration, type DayRecord, type LessonRecord } from '../quiz/record.ts';
 import { dayInWords } from './date-field.ts';
+import { Heads } from './Heads.tsx';
 import { words } from './record-words.en.ts';
 
 type Titles = ReadonlyMap<string, string>;
@@ -28,18 +29,6 @@ export function ReadNext({ records, titles }: LessonsProps) {
     </section>
   );
 }
-
-const Heads = ({ of }: { readonly of: readonly string[] }) => (
-  <thead>
-    <tr>
-      {of.map((one) => (
-        <th key={one} scope="col">
-          {one}
-        </th>
-      ))}
-    </tr>
-  </thead>
-);
 
 export function Lessons({ records, titles }: LessonsProps) {
   const { title, about, lesson: head, asked, of, sits, shaky } = words.lessons;

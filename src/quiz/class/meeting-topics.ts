@@ -1,6 +1,6 @@
 /** What a shop meeting should talk about, by the answers of the class. */
 import type { Certainty } from '../certainty.ts';
-import { firstAnswers, type Learner } from './first-answers.ts';
+import { firstAnswers, type ClassAnswer, type Learner } from './first-answers.ts';
 
 export interface Topic {
   readonly concept: string;
@@ -34,52 +34,37 @@ export function meetingTopics(
   learners: readonly Learner[],
   most = 5,
 ): readonly Topic[] {
-  const byId = new Map(items.map((item) => [item.id, item]));
-  const topics = new Map<
-    string,
-    {
-      lesson: string;
-      asked: number;
-      missed: number;
-      certain: number;
-      missedItems: Map<string, number>;
-    }
-  >();
-  for (const { answers } of learners) {
-    const asked = new Map<string, { missed: boolean; certain: boolean }>();
-    for (const [id, { result, certainty }] of firstAnswers(answers)) {
-      const item = byId.get(id);
-      if (item === undefined) continue;
-      const { concept, lesson } = item;
-      const topic = topics.get(concept) ?? {
-        ...{ lesson, asked: 0, missed: 0, certain: 0 },
-        missedItems: new Map<string, number>(),
-      };
-      topics.set(concept, topic);
-      const so = asked.get(concept) ?? { missed: false, certain: false };
-      asked.set(concept, so);
-      if (result === 'right') continue;
-      so.missed = true;
-      so.certain ||= certainty === CERTAIN;
-      topic.missedItems.set(id, (topic.missedItems.get(id) ?? 0) + 1);
-    }
-    for (const [concept, { missed, certain }] of asked) {
-      const topic = topics.get(concept);
-      if (topic === undefined) continue;
-      topic.asked += 1;
-      topic.missed += Number(missed);
-      topic.certain += Number(certain);
-    }
-  }
-  return [...topics]
-    .map(([concept, { missedItems, ...topic }]) => {
-      const [worst] = [...missedItems].sort(([, a], [, b]) => b - a);
-      return { concept, ...topic, item: worst?.[0] ?? '' };
-    })
-    .filter(({ missed }) => missed >= FEWEST)
+  const firsts = learners.map(({ answers }) => firstAnswers(answers));
+  const ideas = new Map<string, Item[]>();
+  for (const item of items) ideas.set(item.concept, [...(ideas.get(item.concept) ?? []), item]);
+  return [...ideas]
+    .flatMap(([concept, of]) => topicOf(concept, of, firsts) ?? [])
     .sort(
       (a, b) =>
         b.certain - a.certain || b.missed - a.missed || b.missed / b.asked - a.missed / a.asked,
     )
     .slice(0, most);
+}
+
+function topicOf(
+  concept: string,
+  items: readonly Item[],
+  firsts: readonly ReadonlyMap<string, ClassAnswer>[],
+): Topic | undefined {
+  const asked = firsts
+    .map((first) => items.flatMap(({ id }) => first.get(id) ?? []))
+    .filter((answers) => answers.length > 0);
+  const wrong = asked.map((answers) => answers.filter(({ result }) => result !== 'right'));
+  const missed = wrong.filter((answers) => answers.length > 0);
+  const timesMissed = ({ id }: Item): number =>
+    wrong.flat().filter(({ item }) => item === id).length;
+  const [worst] = [...items].sort((a, b) => timesMissed(b) - timesMissed(a));
+  if (worst === undefined || missed.length < FEWEST) return undefined;
+  return {
+    ...{ concept, lesson: worst.lesson, item: worst.id },
+    asked: asked.length,
+    missed: missed.length,
+    certain: missed.filter((answers) => answers.some(({ certainty }) => certainty === CERTAIN))
+      .length,
+  };
 }

@@ -14,7 +14,7 @@ export function AreaTable({ model }: { readonly model: ClassModel }) {
       <h2 id="class-areas">{title}</h2>
       <p class="muted">{about}</p>
       {/* A class is wider than a phone: the table scrolls by itself, and keys reach it. */}
-      <div class="class-wide" tabIndex={0} role="group" aria-labelledby="class-areas">
+      <div class="table-wide" tabIndex={0} role="group" aria-labelledby="class-areas">
         <table>
           <thead>
             <tr>

@@ -3,6 +3,7 @@ import type { Asked } from '../../quiz/asked.ts';
 import type { ItemStatistics } from '../../quiz/class/item-statistics.ts';
 import { printNumber } from '../../quantity/language.ts';
 import { WordsText } from '../../widgets/retrieval/WordsText.tsx';
+import { Heads } from '../Heads.tsx';
 import type { ClassModel } from './model.ts';
 import { words } from './words.en.ts';
 
@@ -21,17 +22,9 @@ export function ItemTable({ model }: { readonly model: ClassModel }) {
     <section aria-labelledby="class-items">
       <h2 id="class-items">{said.title}</h2>
       <p class="muted">{said.about}</p>
-      <div class="class-wide" tabIndex={0} role="group" aria-labelledby="class-items">
+      <div class="table-wide" tabIndex={0} role="group" aria-labelledby="class-items">
         <table>
-          <thead>
-            <tr>
-              {heads.map((one) => (
-                <th key={one} scope="col">
-                  {one}
-                </th>
-              ))}
-            </tr>
-          </thead>
+          <Heads of={heads} />
           <tbody>
             {shown.map((one) => (
               <Row

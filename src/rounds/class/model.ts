@@ -9,8 +9,9 @@ import { byLesson } from '../../quiz/record.ts';
 import type { QuestionSet } from '../../quiz/question-set.ts';
 import { areas, type Area } from '../../quiz/rehearsal/blueprint.ts';
 import { dayOf } from '../../quiz/schedule/day.ts';
+import { tooLarge } from '../../storage/bundle/read-bundle.ts';
 import type { Loaded, Miss } from '../load.ts';
-import { refusedUnread, takeFile, type Member } from './take-file.ts';
+import { takeFile, type Member } from './take-file.ts';
 import { words } from './words.en.ts';
 
 export interface Around {
@@ -36,7 +37,6 @@ export function classModel(around: Around) {
   const index = signal<BankIndex | undefined>(undefined);
   const questions = signal<ReadonlyMap<string, Asked>>(new Map());
   const miss = signal<Miss | undefined>(undefined);
-  const loading = signal(false);
   const loaded = new Set<string>();
   let taken = 0;
 
@@ -81,7 +81,6 @@ export function classModel(around: Around) {
 
   /** Fetches the list of the bank and the questions of some lessons; what came before stays. */
   async function load(lessons: readonly string[]): Promise<void> {
-    loading.value = true;
     miss.value = undefined;
     if (index.peek() === undefined) {
       const got = await around.loadIndex();
@@ -100,7 +99,6 @@ export function classModel(around: Around) {
         ]);
       }
     }
-    loading.value = false;
   }
   function put(file: string, text: string): string | undefined {
     const one = takeFile(text, members.peek(), taken + 1);
@@ -122,7 +120,7 @@ export function classModel(around: Around) {
   }
 
   return {
-    ...{ members, said, index, questions, miss, loading, items, topics, byArea, strong, nameOf },
+    ...{ members, said, index, questions, miss, items, topics, byArea, strong, nameOf },
     /** Fetches the list of the bank and the words of every question that somebody answered. */
     need: async (): Promise<void> => {
       if (index.peek() === undefined) await load([]);
@@ -133,7 +131,7 @@ export function classModel(around: Around) {
     take: async (files: readonly File[]): Promise<void> => {
       const sentences: string[] = [];
       for (const file of files) {
-        const sentence = refusedUnread(file);
+        const sentence = tooLarge(file.size);
         const told =
           sentence === undefined
             ? put(file.name, await file.text())

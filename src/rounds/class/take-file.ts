@@ -1,7 +1,7 @@
 /** A learner's file as the class reads it. */
 import type { ClassAnswer } from '../../quiz/class/first-answers.ts';
 import type { RetrievalAnswer } from '../../storage/answer.ts';
-import { readBundle, tooLarge } from '../../storage/bundle/read-bundle.ts';
+import { readBundle } from '../../storage/bundle/read-bundle.ts';
 
 export interface Member {
   /** Of this visit, in the order taken in, from 1. */
@@ -57,7 +57,3 @@ export function takeFile(text: string, there: readonly Member[], number: number)
   }
   return { kind: 'new', member: { number, name, written, answers } };
 }
-
-/** What a file is refused with before it is read, if it is. */
-export const refusedUnread = ({ size }: { readonly size: number }): string | undefined =>
-  tooLarge(size);

@@ -17,7 +17,6 @@ export const words = {
       'Nothing is stored and nothing is sent. Close this page and it is gone; take the files in again when you need it.',
   },
   choose: 'Choose the files of your learners, as many as you have',
-  loading: 'Looking up the questions.',
   unnamed: (p: { number: string }) => `Learner ${p.number}`,
   refused: (p: { file: string; sentence: string }) => `${p.file}: ${p.sentence}`,
   empty: (p: { file: string }) =>

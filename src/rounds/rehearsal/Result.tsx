@@ -4,6 +4,7 @@ import { readNext, scoreByArea, type Rehearsed } from '../../quiz/rehearsal/scor
 import type { Rehearsal, RehearsalItem } from '../../storage/rehearsals.ts';
 import { dateAndTimeOf } from '../../ui/dates.ts';
 import { judgement, Sureness } from '../../widgets/retrieval/Sureness.tsx';
+import { Heads } from '../Heads.tsx';
 import { words as named } from './area-words.en.ts';
 import type { RehearsalModel } from './model.ts';
 import { words } from './play-words.en.ts';
@@ -69,15 +70,7 @@ function Areas({ items }: { readonly items: readonly Rehearsed[] }) {
       <h3 id="rehearsal-areas">{result.areas}</h3>
       <div class="table-wide" role="region" aria-labelledby="rehearsal-areas" tabIndex={0}>
         <table>
-          <thead>
-            <tr>
-              {[result.area, result.rightHead, result.openHead].map((head) => (
-                <th key={head} scope="col">
-                  {head}
-                </th>
-              ))}
-            </tr>
-          </thead>
+          <Heads of={[result.area, result.rightHead, result.openHead]} />
           <tbody>
             {scoreByArea(items).map(({ area, asked, right, open }) => (
               <tr key={area}>
