@@ -42,6 +42,9 @@ export function Form({ model }: { readonly model: SheetModel }) {
           {words.lessons.none}
         </button>
       </div>
+      <p class="field-error" id="sheet-lessons-fault" role="alert">
+        {faults.lessons}
+      </p>
       {model.areas.map((area, place) => (
         <Lessons key={area.id} model={model} area={area} first={place === 0} />
       ))}
@@ -50,9 +53,6 @@ export function Form({ model }: { readonly model: SheetModel }) {
           lessons: String(ticked.length),
           count: String(questionsIn(ticked)),
         })}
-      </p>
-      <p class="field-error" id="sheet-lessons-fault" role="alert">
-        {faults.lessons}
       </p>
       <TextField
         field="count"

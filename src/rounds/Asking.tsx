@@ -34,7 +34,9 @@ export function Asking({ model, asking: { player, sets } }: AskingProps) {
             <ul>
               {next.map(({ lesson }) => (
                 <li key={lesson}>
-                  <a href={`/lessons/${lesson}/`}>{lessons.get(lesson) ?? lesson}</a>
+                  <a class="way" href={`/lessons/${lesson}/`}>
+                    {lessons.get(lesson) ?? lesson}
+                  </a>
                 </li>
               ))}
             </ul>

@@ -56,7 +56,7 @@ export function Retrieval({ lesson, questions, objectives, seed, begun = false }
   useLayoutEffect(() => {
     if (shown.current === step) return;
     shown.current = step;
-    root.current?.closest('.retrieval')?.scrollIntoView({ block: 'start' });
+    root.current?.scrollIntoView({ block: 'start' });
     heading.current?.focus({ preventScroll: true });
   }, [step]);
 

@@ -52,8 +52,8 @@ test('two files make a class: its topics, who is strong where, and each question
   expect(model.topics.value).toMatchObject([{ concept: 'log', missed: 2, asked: 2, certain: 2 }]);
   const fluid = model.byArea.value.find(({ area }) => area === 'fluid');
   expect(fluid?.cells).toEqual([
-    { asked: 4, sits: 4 },
-    { asked: 1, sits: 0 },
+    { asked: 4, solid: 4 },
+    { asked: 1, solid: 0 },
   ]);
   expect(model.byArea.value).toHaveLength(8);
   expect(model.strong.value).toEqual([{ area: 'fluid', names: ['Ana'] }]);

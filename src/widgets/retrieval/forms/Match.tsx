@@ -1,7 +1,7 @@
 import type { AskedMatch } from '../../../quiz/asked.ts';
 import type { FormProps } from '../form-props.ts';
 import { WordsText } from '../WordsText.tsx';
-import { letterOf } from './letter-of.ts';
+import { letterOf } from '../../../quiz/letter-of.ts';
 import { words } from './words.en.ts';
 
 /** Lines, each to find its partner in a lettered list. */
