@@ -59,15 +59,16 @@ test('two files make a meeting; a photo among them is refused; nothing stays beh
 });
 
 test('files that were chosen before the page was ready are taken in', async ({ page }) => {
-  const chosen = Promise.withResolvers<undefined>();
+  let ready = (): void => undefined;
+  const chosen = new Promise<void>((done) => (ready = done));
   await page.route('**/ClassView*.js', async (route) => {
-    await chosen.promise;
+    await chosen;
     await route.continue();
   });
   await page.goto(address, { waitUntil: 'commit' });
   await page
     .getByLabel(/^Choose the files of your learners/)
     .setInputFiles(asFile('ana.json', classFile('Ana', [`${first?.id ?? ''} wrong certain`])));
-  chosen.resolve(undefined);
+  ready();
   await expect(page.getByRole('textbox', { name: 'Name on this page' })).toHaveValue('Ana');
 });
