@@ -99,9 +99,11 @@ export function Form({ model }: { readonly model: SheetModel }) {
         hint={words.version.hint}
         onInput={(version) => model.set({ version })}
       />
-      <button type="submit" class="act">
-        {words.make}
-      </button>
+      <div class="sheet-make">
+        <button type="submit" class="act">
+          {words.make}
+        </button>
+      </div>
       <p role="status">{model.loading.value ? words.loading : ''}</p>
       {model.miss.value !== undefined && <p role="alert">{words.miss[model.miss.value]}</p>}
     </form>
