@@ -1,4 +1,4 @@
-/** What a learner's answers say of them: what solid, what is shaky, how sure against how right, day by day. */
+/** What a learner's answers say of them: what is solid, what is shaky, how sure against how right, day by day. */
 import { certainties, type Certainty } from './certainty.ts';
 import type { Result } from './result.ts';
 import type { Day } from './schedule/day.ts';
