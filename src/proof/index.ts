@@ -58,6 +58,9 @@ for (const name of asked.length > 0 ? asked : names) {
   await keep(FIGURES, JSON.stringify({ proofs: all }));
   await keep(new URL('./figures.md', import.meta.url), markdown(all, readReasons()));
 }
-const wrong = unexplained([...kept.values()], readReasons());
+// A machine that keeps nothing may well reach a bar that this one misses.
+const wrong = unexplained([...kept.values()], readReasons()).filter(
+  (sentence) => !dry || sentence.includes(' misses its bar'),
+);
 for (const sentence of wrong) console.error(`   ${sentence}`);
 if (wrong.length > 0) process.exit(1);

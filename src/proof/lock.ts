@@ -46,23 +46,18 @@ export function lockFaults(
   };
 }
 
-/** npm audit, or why it could not be asked. */
-export function audited(): { readonly told: string | number; readonly met: boolean } {
+/** How many holes npm audit knows of, or why it could not be asked. */
+export function audited(): { readonly holes: number } | { readonly why: string } {
   const shell = process.platform === 'win32';
   const { stdout } = spawnSync('npm', ['audit', '--json'], { cwd: root, encoding: 'utf8', shell });
   try {
-    const { metadata, error, message } = JSON.parse(stdout) as {
+    const { metadata, message = '' } = JSON.parse(stdout) as {
       metadata?: { vulnerabilities: { total: number } };
-      error?: unknown;
       message?: string;
     };
-    if (metadata !== undefined) {
-      const { total } = metadata.vulnerabilities;
-      return { told: total, met: total === 0 };
-    }
-    const why = /^\d{3} [A-Za-z ]+/.exec(message ?? '')?.[0].trim() ?? (error ? 'refused' : '');
-    return { told: `not reachable (${why})`, met: false };
+    if (metadata !== undefined) return { holes: metadata.vulnerabilities.total };
+    return { why: /^\d{3} [A-Za-z ]+(?= -)/.exec(message)?.[0] ?? 'no answer' };
   } catch {
-    return { told: 'not reachable', met: false };
+    return { why: 'no answer' };
   }
 }
