@@ -7,6 +7,7 @@ import { builtPages } from '../build/pages.ts';
 import type { Figure } from './form.ts';
 import { CATEGORIES, judgePages } from './lighthouse.ts';
 import { root } from './run.ts';
+import { simulationRows } from './simulation-rows.ts';
 
 const command = 'npm run quality -- speed';
 
@@ -86,28 +87,6 @@ function buildTime(): Figure {
 }
 
 /** What the last `npm run bench -- simulations` kept; it takes an hour. */
-export function simulationRows(rows: readonly Row[]): Figure[] {
-  const kinds = Map.groupBy(rows, ({ what }) => what.replace(/^[^:]*: /, ''));
-  return [...kinds].map(([kind, all]) => {
-    const over = all.filter(({ met }) => met === false);
-    const worst = all.toSorted(
-      (a, b) => Number.parseFloat(b.measured) - Number.parseFloat(a.measured),
-    )[0];
-    const named = (row: Row | undefined): string =>
-      row === undefined ? '' : `${row.what.replace(/:.*/, '')} ${row.measured.replace(/,.*/, '')}`;
-    return {
-      what: `Simulations on a phone slowed four times: ${kind}, over the bar`,
-      value:
-        over.length === 0
-          ? `0 of ${all.length}: the most is ${named(worst)}`
-          : `${over.length} of ${all.length}: ${over.map(named).join(', ')}`,
-      bar: `0 over ${all[0]?.aim ?? ''}`,
-      met: over.length === 0,
-      command: 'npm run bench -- simulations',
-    };
-  });
-}
-
 function simulations(): Figure[] {
   const kept = join(root, 'src/bench/simulations.json');
   if (!existsSync(kept)) return [];
