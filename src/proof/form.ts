@@ -1,5 +1,6 @@
 /** The form of what is proved: the same for every proof, whatever measured it. */
-import { readFileSync } from 'node:fs';
+import figuresKept from './figures.json' with { type: 'json' };
+import reasonsGiven from './reasons.json' with { type: 'json' };
 import { z } from 'zod';
 
 const said = z.union([z.string().min(1), z.number()]);
@@ -28,15 +29,13 @@ const proof = z.strictObject({
 export type Proof = Readonly<z.infer<typeof proof>>;
 const all = z.strictObject({ proofs: z.array(proof) });
 
-export const FIGURES = new URL('./figures.json', import.meta.url);
-export const readFigures = (file: URL = FIGURES): readonly Proof[] =>
-  all.parse(JSON.parse(readFileSync(file, 'utf8'))).proofs;
+/** What the last run of each kept. */
+export const keptFigures = (): readonly Proof[] => all.parse(figuresKept).proofs;
 
 /** By the name of the proof and what was measured: why it falls short, and what comes of it. */
 const reasons = z.record(z.string(), z.record(z.string(), z.string().min(40)));
 export type Reasons = Readonly<z.infer<typeof reasons>>;
-export const readReasons = (): Reasons =>
-  reasons.parse(JSON.parse(readFileSync(new URL('./reasons.json', import.meta.url), 'utf8')));
+export const givenReasons = (): Reasons => reasons.parse(reasonsGiven);
 
 /** One sentence for each bar that is missed without a reason, and for each reason that no bar needs any more. */
 export function unexplained(proofs: readonly Proof[], given: Reasons): readonly string[] {
@@ -51,11 +50,11 @@ export function unexplained(proofs: readonly Proof[], given: Reasons): readonly 
     ),
   );
   return [
-    ...[...missed.difference(explained)].map(
-      (one) => `${one} misses its bar, and src/proof/reasons.json does not say why.`,
-    ),
-    ...[...explained.difference(missed)].map(
-      (one) => `${one} has a reason in src/proof/reasons.json, and misses no bar.`,
-    ),
+    ...[...missed]
+      .filter((one) => !explained.has(one))
+      .map((one) => `${one} misses its bar, and src/proof/reasons.json does not say why.`),
+    ...[...explained]
+      .filter((one) => !missed.has(one))
+      .map((one) => `${one} has a reason in src/proof/reasons.json, and misses no bar.`),
   ];
 }

@@ -6,7 +6,7 @@ import { basename } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { format, resolveConfig } from 'prettier';
 import { printTable } from '../bench/row.ts';
-import { FIGURES, readFigures, readReasons, unexplained, type Figure, type Proof } from './form.ts';
+import { keptFigures, givenReasons, unexplained, type Figure, type Proof } from './form.ts';
 import { machine } from './machine.ts';
 import { proofs } from './proofs.ts';
 import { leftBy, root } from './run.ts';
@@ -49,17 +49,17 @@ async function keep(file: URL, text: string): Promise<void> {
   writeFileSync(path, await format(text, { ...(await resolveConfig(path)), filepath: path }));
 }
 
-const kept = new Map(readFigures().map((proof) => [proof.name, proof]));
+const kept = new Map(keptFigures().map((proof) => [proof.name, proof]));
 for (const name of asked.length > 0 ? asked : names) {
   kept.set(name, await prove(name));
   // After each: what took minutes is not lost because a later one fails.
   if (dry) continue;
   const all = names.flatMap((one) => kept.get(one) ?? []);
-  await keep(FIGURES, JSON.stringify({ proofs: all }));
-  await keep(new URL('./figures.md', import.meta.url), markdown(all, readReasons()));
+  await keep(JSON.stringify({ proofs: all }));
+  await keep(new URL('./figures.md', import.meta.url), markdown(all, givenReasons()));
 }
 // A machine that keeps nothing may well reach a bar that this one misses.
-const wrong = unexplained([...kept.values()], readReasons()).filter(
+const wrong = unexplained([...kept.values()], givenReasons()).filter(
   (sentence) => !dry || sentence.includes(' misses its bar'),
 );
 for (const sentence of wrong) console.error(`   ${sentence}`);

