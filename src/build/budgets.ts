@@ -112,26 +112,23 @@ function inlineScript(html: string): number {
 
 const kB = (bytes: number): string => (bytes / 1000).toFixed(1);
 
-/** What sort of page it is, and how much script it may load [kB]. */
-function scriptOf({ address, simulations, hasIsland }: PageCost) {
-  if (!hasIsland) return { kind: 'a page without a simulation', most: budgets.reading };
-  if (address.startsWith('/practise/'))
-    return { kind: 'a page of practice', most: budgets.practice };
+/** What sort of page it is, how much script a page of that sort should load at most [kB], and how much this one may. */
+export function scriptLimit({ address, simulations, hasIsland }: PageCost) {
+  const limit = (kind: string, bar: number, beyond = 0) => ({ kind, bar, most: bar + beyond });
+  if (!hasIsland) return limit('a page without a simulation', budgets.reading);
+  if (address.startsWith('/practise/')) return limit('a page of practice', budgets.practice);
   const further = Math.max(0, simulations - 1);
-  return {
-    kind: further === 0 ? 'a page with a simulation' : `a page with ${simulations} simulations`,
-    most:
-      budgets.simulation +
-      budgets.cuts +
-      further * budgets.furtherSimulation +
-      (over[address] ?? 0),
-  };
+  return limit(
+    further === 0 ? 'a page with a simulation' : `a page with ${simulations} simulations`,
+    budgets.simulation + further * budgets.furtherSimulation,
+    budgets.cuts + (over[address] ?? 0),
+  );
 }
 
 /** One sentence for each budget that the page breaks. */
 export function overBudget(page: PageCost): string[] {
   const { address, total, script, fonts } = page;
-  const { kind, most: scriptBudget } = scriptOf(page);
+  const { kind, most: scriptBudget } = scriptLimit(page);
   return [
     ...(total > budgets.page * 1000
       ? [`${address} costs ${kB(total)} kB compressed; a page may cost ${budgets.page} kB.`]

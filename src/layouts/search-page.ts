@@ -123,6 +123,8 @@ function walk(event: KeyboardEvent): void {
 }
 
 if (form !== null && field !== null) {
+  // It would have said that this script has not come.
+  document.querySelector('.not-awake')?.remove();
   let timer = 0;
   // Words typed before this script ran win over those of the address.
   if (field.value === '') field.value = wordsIn(location.search);

@@ -29,7 +29,7 @@ export const words = {
       'Hot fluid burns, pressure and air injure, and a vehicle can roll, in gear, in Neutral and in Park. One that is raised can fall. Follow the vehicle maker’s service information and your local codes. Nothing here replaces them, or a licensed trade.',
     inventedTitle: 'The training transmission is invented',
     invented:
-      'It is no maker’s transmission. Its numbers are chosen for teaching. [See all of them, with every equation.](model)',
+      'It is no maker’s transmission. Its numbers are chosen for teaching. [See all of them, with every equation.](model) What the site claims was measured: [how we know.](proof)',
     about:
       'Free, and open source under the MIT license. It asks for no account and sends nothing about you anywhere. What it remembers stays on this device. Its typeface and some of its software are the work of others: [their licenses.](licences)',
   },

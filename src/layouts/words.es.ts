@@ -29,7 +29,7 @@ export const words: typeof en = {
       'El aceite caliente quema, la presión y el aire lastiman, y un vehículo se puede rodar: con cambio puesto, en neutral y en Park. Uno levantado se puede caer. Sigue la información de servicio del fabricante del vehículo y los reglamentos de tu localidad. Nada de lo que lees aquí los sustituye, ni sustituye a un técnico con licencia.',
     inventedTitle: 'La transmisión de práctica es inventada',
     invented:
-      'No es de ningún fabricante. Sus números se escogieron para enseñar. [Aquí están todos, con cada ecuación (en inglés).](model)',
+      'No es de ningún fabricante. Sus números se escogieron para enseñar. [Aquí están todos, con cada ecuación (en inglés).](model) Lo que el sitio afirma se midió: [cómo lo sabemos (en inglés).](proof)',
     about:
       'Gratis y de código abierto, con licencia MIT. No te pide cuenta y no manda a ningún lado nada sobre ti. Lo que recuerda se queda en este aparato. La letra y una parte de los programas son obra de otros: [sus licencias (en inglés).](licences)',
   },

@@ -24,8 +24,11 @@ export const MOST_ROWS = 2_000_000;
 /** A range selector has a dozen words; a column of remarks is of no use here. */
 const MOST_WORDS = 200;
 
+/** Of a column at first: few, since a file that is no log can be one line of a hundred thousand cells. */
+const FIRST_ROWS = 16;
+
 class Growing {
-  numbers = new Float64Array(4096);
+  numbers = new Float64Array(FIRST_ROWS);
   coded: Uint16Array | undefined;
   readonly codes = new Map<string, number>();
 

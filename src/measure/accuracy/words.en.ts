@@ -96,6 +96,7 @@ export const words = {
   againTitle: 'Count it again',
   again: (cars: number, seeds: string) =>
     `All figures of this page come from one file in the repository, and one command makes that file anew. It draws ${cars} cars for each of the seeds ${seeds}, and nothing in the planner was set by what came out for them. Put a number behind it to try a few cars without keeping anything.`,
+  proof: 'How we know everything else',
   back: 'Back to measuring',
 
   known: {

@@ -68,7 +68,7 @@ export function readPlace<G extends Givens, M extends SimModel<G>>(
   tasks: number,
 ): { readonly state: StageState; readonly values: Partial<G> } | null {
   const kept = all()[sim.id] as Partial<Kept> | undefined;
-  if (typeof kept !== 'object' || !isText(kept.search)) return null;
+  if (!isText(kept?.search)) return null;
   const ids = sim.predict.options.map(({ id }) => id);
   const known = (id: unknown): string | null => (isText(id) && ids.includes(id) ? id : null);
   const stage = STAGES.find((one) => one === kept.stage) ?? 'predict';

@@ -1,0 +1,23 @@
+/** The proofs that are no Playwright specs, by name. */
+import { agreement } from './agreement.ts';
+import { bytes } from './bytes.ts';
+import { faults } from './faults.ts';
+import type { Figure } from './form.ts';
+import { fuzz } from './fuzz.ts';
+import { packages } from './packages.ts';
+import { planner } from './planner.ts';
+import { security } from './security.ts';
+import { speed } from './speed.ts';
+
+type Measure = () => readonly Figure[] | Promise<readonly Figure[]>;
+
+export const proofs: Readonly<Record<string, Measure>> = {
+  agreement,
+  planner,
+  fuzz,
+  security,
+  packages,
+  faults,
+  speed,
+  bytes,
+};
