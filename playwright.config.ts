@@ -9,8 +9,6 @@ const port = Number(process.env['E2E_PORT']);
 const executablePath = findChromium();
 
 export default defineConfig({
-  testDir: 'tests/e2e',
-  outputDir: 'test-results',
   fullyParallel: true,
   forbidOnly: Boolean(process.env['CI']),
   // A test that passes on the second try has not passed.
@@ -40,6 +38,11 @@ export default defineConfig({
       ],
     },
   },
+  projects: [
+    { name: 'site', testDir: 'tests/e2e', outputDir: 'test-results/site' },
+    // Slow proof, with its figures: `npm run quality`. Its folder of figures outlives a run of the other.
+    { name: 'quality', testDir: 'tests/quality', outputDir: 'test-results/quality-runs' },
+  ],
   webServer: {
     command: `node src/build/serve.ts`,
     env: { PORT: String(port) },

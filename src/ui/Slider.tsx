@@ -115,15 +115,9 @@ export function Slider({ id, label: name, value, quantity, min, max, step, words
     />
   );
   return (
-    <div
-      class={symbol.length > LONG ? 'slider slider-long' : 'slider'}
-      role="group"
-      aria-labelledby={`${id}-label`}
-    >
+    <div class={symbol.length > LONG ? 'slider slider-long' : 'slider'}>
       <div class="slider-head">
-        <label id={`${id}-label`} for={id}>
-          {label}
-        </label>{' '}
+        <label for={id}>{label}</label>{' '}
         {/* No <output>: that is a live region, and the slider already speaks its own value. */}
         <span id={`${id}-words`} class="number-words">
           {/* The field shows the number, but while it holds one that cannot be taken. */}
