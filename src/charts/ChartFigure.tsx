@@ -42,17 +42,14 @@ export function ChartFigure(props: ChartFigureProps) {
     children,
   } = props;
   return (
-    <figure class={corner ? 'chart chart-corner' : 'chart'} id={id}>
+    <figure class={corner ? 'chart chart-corner' : 'chart'} id={id} aria-labelledby={`${id}-name`}>
       <figcaption>
-        <Name id={`${id}-name`} words={name} />{' '}
-        <span class="chart-takeaway" id={`${id}-takeaway`}>
-          {takeaway}
-        </span>
+        <Name id={`${id}-name`} words={name} /> <span class="chart-takeaway">{takeaway}</span>
       </figcaption>
       <div class={`chart-plot chart-${height}`} ref={box}>
+        {/* Hidden: its name and its sentence stand above, its values in the cursor and the table. */}
         <svg
-          role="img"
-          aria-labelledby={`${id}-name ${id}-takeaway`}
+          aria-hidden="true"
           viewBox={`0 0 ${Math.round(size.width)} ${Math.round(size.height)}`}
         >
           {children}

@@ -121,6 +121,6 @@ export function cursorWords(chart: LineChartProps, i: number, system: UnitSystem
   );
   return words.at(
     format(at, chart.xAxis.quantity, system),
-    [...values, ...states, ...happened].join(', '),
+    [...values, ...states, ...happened].join('; '),
   );
 }

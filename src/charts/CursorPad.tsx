@@ -11,6 +11,8 @@ interface CursorPadProps {
   readonly cursor: Signal<number | null>;
   /** Moved by dragging alone, and left where it is by whoever goes away. */
   readonly stays?: boolean;
+  /** Where the controls stand, if that shows in the chart: a cursor that nobody has moved reads there. */
+  readonly now: number | undefined;
   readonly frame: Frame;
   /** From a stop to its place, to turn a pointer's place back into a stop. */
   readonly place: (metric: number) => number;
@@ -28,12 +30,13 @@ export function CursorPad({
   x,
   cursor,
   stays = false,
+  now,
   frame,
   place,
   words,
 }: CursorPadProps) {
-  const at = cursor.value;
-  const index = at === null ? 0 : bisectCenter(x, at);
+  const at = cursor.value ?? now;
+  const index = at === undefined ? 0 : bisectCenter(x, at);
   const go = (i: number) => (cursor.value = x[i] ?? null);
   const follow = (event: PointerEvent & { currentTarget: HTMLElement }) => {
     const box = event.currentTarget.getBoundingClientRect();
@@ -51,13 +54,13 @@ export function CursorPad({
       aria-valuemin={x[0] ?? 0}
       aria-valuemax={x.at(-1) ?? 0}
       aria-valuenow={x[index] ?? 0}
-      aria-valuetext={at === null ? text.noPoint : words(index)}
+      aria-valuetext={at === undefined ? text.noPoint : words(index)}
       onKeyDown={(event) => {
         if (event.key === 'Escape' && !stays) {
           cursor.value = null;
           return;
         }
-        const next = moveIndex(event.key, at === null ? null : index, x.length);
+        const next = moveIndex(event.key, at === undefined ? null : index, x.length);
         if (next === null) return;
         event.preventDefault();
         go(next);

@@ -83,6 +83,7 @@ export function LineChart(chart: LineChartProps) {
       x={chart.x}
       cursor={cursor}
       stays={chart.cursorStays === true}
+      now={marks.find(({ kind }) => kind === 'now')?.x}
       frame={frame}
       place={x.place}
       words={(i) => cursorWords(chart, i, system)}

@@ -10,7 +10,7 @@ interface LiveTextProps {
 
 /** A polite live region that speaks at most twice a second and never loses the last sentence. */
 export function LiveText({ text, visible = false }: LiveTextProps) {
-  const [spoken, setSpoken] = useState('');
+  const [spoken, setSpoken] = useState(visible ? text : '');
   const last = useRef(Number.NEGATIVE_INFINITY);
   const first = useRef(true);
   useEffect(() => {

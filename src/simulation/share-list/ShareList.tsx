@@ -1,3 +1,6 @@
+import { format } from '../../quantity/print.ts';
+import { percent } from '../../quantity/quantities.ts';
+
 /** A name with how much speaks for it; `off` where next to nothing does. */
 export interface Listed {
   readonly id: string;
@@ -25,7 +28,10 @@ export function ShareList({ listed, words }: ShareListProps) {
               <s>{name}</s> <span class="visually-hidden">{words.off}</span>
             </>
           ) : (
-            <span>{name}</span>
+            <>
+              <span>{name}</span>{' '}
+              <span class="visually-hidden">{format(100 * share, percent, 'us')}</span>
+            </>
           )}
           <svg viewBox="0 0 100 4" preserveAspectRatio="none" aria-hidden="true">
             <rect width={FULL * share} height={4} />

@@ -26,7 +26,9 @@ export function Bars({ model }: { readonly model: BenchAirModel }) {
             <svg viewBox="0 0 100 8" preserveAspectRatio="none" aria-hidden="true">
               <rect width={shut.value ? 0 : held} height={8} />
             </svg>
-            <span>{shut.value ? bars.shut : format(held, percent, system)}</span>
+            <span>
+              {shut.value ? bars.shut : bars.held({ share: format(held, percent, system) })}
+            </span>
           </dd>
         </div>
       ))}

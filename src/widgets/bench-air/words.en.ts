@@ -49,6 +49,7 @@ export const words = {
     sister: (p: { place: string }) => `Sister: ${p.place}`,
     whole: 'A whole seal',
     shut: 'valve shut',
+    held: (p: { share: string }) => `${p.share} held`,
   },
   predict: {
     question: (p: Run) =>

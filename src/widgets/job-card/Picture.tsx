@@ -106,7 +106,7 @@ export function Picture({ model, revealed }: PictureProps<JobCardModel>) {
     [picture.stick, read === null ? picture.none : stickWords(read, system)],
   ] as const;
   return (
-    <svg class="job-picture" viewBox={`0 0 ${WIDTH} 206`}>
+    <svg class="job-picture" viewBox={`0 0 ${WIDTH} 206`} role="group" aria-label={picture.whole}>
       <Strip model={model} />
       {read === null ? <Section model={model} /> : <Taps read={read} />}
       {rows.map(([name, text], at) => (

@@ -85,6 +85,7 @@ export const words = {
     silent: 'The gauges and the stick read as if nothing had been left out.',
   },
   picture: {
+    whole: 'The job card, and what the car reads',
     forward: 'Forward tap, Drive',
     reverse: 'Reverse tap',
     cold: 'cold',

@@ -1,6 +1,7 @@
 import { BelowTable } from '../../simulation/below/BelowTable.tsx';
 import type { PictureProps } from '../../simulation/simulation-view.tsx';
 import { words } from './below-words.en.ts';
+import { columnsOf } from './columns-of.ts';
 import { shelfAt, type ShelfModel } from './model.ts';
 import { printCount, printIn100, printTenth } from './print.ts';
 
@@ -8,7 +9,7 @@ const ROWS = [0, 1, 2, 3, 4, 5, 6];
 
 /** What each one more brings; fetched once the answer is out. */
 export function Below({ model }: PictureProps<ShelfModel>) {
-  const { table, taken } = words;
+  const { table, columns, taken } = words;
   const { keep } = model.shelf.value;
   const rows = keep < ROWS.length ? ROWS : [...ROWS, keep];
   return (
@@ -31,6 +32,16 @@ export function Below({ model }: PictureProps<ShelfModel>) {
             ],
           };
         })}
+      />
+      <BelowTable
+        class="shelf-columns"
+        head={columns.head}
+        caption={columns.caption}
+        columns={[columns.used, columns.often, columns.next]}
+        rows={columnsOf(model).map(({ name, chance, found }) => ({
+          key: name,
+          cells: [name, printTenth(100 * chance), found ? columns.found : columns.waits],
+        }))}
       />
       <div class="below-taken">
         <p>

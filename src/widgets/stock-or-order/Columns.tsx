@@ -1,4 +1,5 @@
 import { hatchFill, Hatches } from '../../charts/Hatches.tsx';
+import { columnsOf, LAST } from './columns-of.ts';
 import type { ShelfModel } from './model.ts';
 import { printCount, printIn100 } from './print.ts';
 import { words } from './words.en.ts';
@@ -7,19 +8,16 @@ const ID = 'stock-or-order-columns';
 const WIDTH = 390;
 const FOOT = 122;
 const HEAD = 30;
-/** The last column stands for itself and all beyond it. */
-const LAST = 12;
 const STEP = (WIDTH - 6) / (LAST + 1);
 
 const { picture } = words;
 
 /** How many are used before the order comes, each column by what that means for the next car. */
 export function Columns({ model, shown }: { readonly model: ShelfModel; readonly shown: boolean }) {
-  const { keep, found, chanceOf } = model.shelf.value;
-  const chances = Array.from({ length: LAST }, (_, used) => chanceOf(used));
-  const all = [...chances, Math.max(0, 1 - chances.reduce((sum, one) => sum + one, 0))];
+  const { keep, found } = model.shelf.value;
+  const all = columnsOf(model);
   // Against the highest, since it is their shares that tell; the number in the corner is the sum of the full ones.
-  const highest = Math.max(...all);
+  const highest = Math.max(...all.map(({ chance }) => chance));
   const high = (chance: number): number => (chance / highest) * (FOOT - HEAD);
   const said = shown
     ? picture.describe({ keep: printCount(keep), found: printIn100(found) })
@@ -28,15 +26,15 @@ export function Columns({ model, shown }: { readonly model: ShelfModel; readonly
     <div class="chart">
       <svg class="shelf" viewBox={`0 0 ${WIDTH} 190`} role="img" aria-label={said}>
         <Hatches id={ID} />
-        {all.map((chance, used) => {
+        {all.map(({ name, chance, found: there }, used) => {
           const x = 3 + used * STEP;
           const [middle, tall] = [x + STEP / 2, high(chance)];
           return (
             <g key={used}>
               {shown && (
                 <rect
-                  class={used < keep ? 'part full' : 'part'}
-                  fill={used < keep ? undefined : hatchFill(ID, 'even')}
+                  class={there ? 'part full' : 'part'}
+                  fill={there ? undefined : hatchFill(ID, 'even')}
                   x={(x + 2).toFixed(1)}
                   y={(FOOT - tall).toFixed(1)}
                   width={(STEP - 4).toFixed(1)}
@@ -44,7 +42,7 @@ export function Columns({ model, shown }: { readonly model: ShelfModel; readonly
                 />
               )}
               <text x={middle.toFixed(1)} y={FOOT + 18} text-anchor="middle">
-                {used === LAST ? picture.beyond({ last: printCount(used) }) : printCount(used)}
+                {name}
               </text>
             </g>
           );

@@ -7,6 +7,16 @@ export const words = {
     wait: 'A year wait',
     lying: 'Money lying there',
   },
+  columns: {
+    head: 'The columns as numbers.',
+    caption:
+      'Of 100 orders, how often so many are used before one comes, and what the next car finds.',
+    used: 'Used',
+    often: 'Of 100 orders',
+    next: 'The next car',
+    found: 'finds one',
+    waits: 'waits',
+  },
   taken: {
     head: 'What is taken for granted.',
     law: 'Cars come each by itself, at no set time, as calls to a switchboard do; what is used before the order comes then follows what is called the Poisson law. Whenever one is used one is ordered, so the order goes out when the shelf is one under what you keep. It is a published result (Feeney and Sherbrooke, 1966) that the chance of finding one depends on the mean wait alone, and not on how much waits differ.',

@@ -1,5 +1,5 @@
 import type { ThreeChecksModel } from './model.ts';
-import { causeName } from './print.ts';
+import { causeName, printMinutes } from './print.ts';
 import { words } from './words.en.ts';
 
 /** As wide as all four checks together. */
@@ -19,7 +19,10 @@ export function Lines({ model }: { readonly model: ThreeChecksModel }) {
           <li key={cause} class={ended ? 'check-off' : undefined}>
             {ended ? (
               <>
-                <s>{name}</s> <span class="visually-hidden">{words.list.off}</span>
+                <s>{name}</s>{' '}
+                <span class="visually-hidden">
+                  {words.list.off({ until: printMinutes(ended.until) })}
+                </span>
               </>
             ) : (
               <span>{name}</span>

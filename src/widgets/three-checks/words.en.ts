@@ -274,7 +274,10 @@ export const words = {
   before: (p: { minutes: string; can: string }) => `${p.minutes}. Can say: ${p.can}.`,
   after: (p: { said: string }) => `It said: ${p.said}.`,
   checks: 'Checks',
-  list: { name: 'The causes, and until when each stayed on the list', off: 'off the list' },
+  list: {
+    name: 'The causes, and until when each stayed on the list',
+    off: (p: { until: string }) => `off the list after ${p.until}`,
+  },
   controls: {
     complaint: 'Complaint',
     car: 'Car with it',

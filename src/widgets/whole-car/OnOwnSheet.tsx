@@ -79,7 +79,9 @@ export function OnOwnSheet({ model, open }: OnOwnProps) {
         {past && <p>{words.past(words.clutches[circuit])}</p>}
       </div>
       <p>
-        <a href="/measure/transmission/">{words.enter}</a>
+        <a class="way" href="/measure/transmission/">
+          {words.enter}
+        </a>
       </p>
     </section>
   );

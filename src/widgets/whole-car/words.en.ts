@@ -46,7 +46,7 @@ export const words = {
   chart: {
     time: 'Time',
     turbine: 'Turbine speed',
-    takeaway: 'Drag along it: both cars go with you.',
+    takeaway: 'Move along it, and both cars go with you.',
     clutch: 'Clutch pressure',
     clutchTakeaway:
       'Wanted is what the controller commands in the hot car; had is what the clutch gets.',
