@@ -325,6 +325,19 @@ export const folders = [
     npm: true,
   },
   {
+    name: 'meeting-is-pure',
+    comment:
+      'Scenes, steps, hands and the clock of a meeting are tested without a screen; what a scene points at is put in when the site is built.',
+    from: 'src/meeting',
+    mayReach: [
+      'src/quiz',
+      'src/quantity',
+      'src/cases/made-key.ts',
+      'src/cases/car-of-the-day.ts',
+    ],
+    npm: true,
+  },
+  {
     name: 'lessons-map-tags',
     comment:
       'Lessons turn the tags of the prose into components, and print the numbers of the course; they know no page.',
@@ -339,6 +352,8 @@ export const folders = [
       'src/quantity',
       'src/quiz',
       'src/qti',
+      'src/meeting',
+      'src/cases/written.ts',
       'src/drawings',
       'src/ui',
       'src/widgets',
