@@ -61,10 +61,13 @@ const simulation = strict('A scene of the kind "simulation"', {
   run: state('"run"').optional(),
   lines: lines.optional(),
   notes,
-}).refine(({ state: from, run }) => run === undefined || simulationOf(run) === simulationOf(from), {
-  error: '"run" is a state of the same simulation as "state".',
-  path: ['run'],
-});
+}).refine(
+  ({ state: from, run }) =>
+    // What is no state at all is told where it stands.
+    [from, run ?? from].some((one) => !isStateLink(one)) ||
+    simulationOf(run ?? from) === simulationOf(from),
+  { error: '"run" is a state of the same simulation as "state".', path: ['run'] },
+);
 
 const option = strict('An option of a vote', {
   text: words('The text of an option', 1).max(LONGEST_LINE, {
