@@ -8,6 +8,8 @@ export function Figure({ scene }: { readonly scene: number }) {
     const figure = home?.firstElementChild;
     if (!home || !figure || !box.current) return undefined;
     box.current.append(figure);
+    const { width, height } = figure.querySelector('svg')?.viewBox.baseVal ?? {};
+    if (width && height) box.current.style.setProperty('--tall', String(height / width));
     return () => home.append(figure);
   }, [scene]);
   return <div class="stage-figure" ref={box} />;

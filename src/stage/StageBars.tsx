@@ -53,6 +53,7 @@ export function StageBars({ model, command, said, children }: StageBarsProps) {
         </details>
         {press({ do: 'leave' }, words.leave)}
         <p role="status">{said}</p>
+        {said === '' && <p class="stage-quiet stage-hint">{words.hint}</p>}
       </footer>
     </>
   );

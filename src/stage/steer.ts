@@ -8,7 +8,7 @@ export function whereOf(target: EventTarget | null): Where {
   if (!(target instanceof Element)) return 'stage';
   if (target.matches('input[type="text"], input[type="number"], input:not([type]), textarea'))
     return 'text';
-  if (target.matches('input, select, [role="slider"]')) return 'control';
+  if (['input', 'select', '[role="slider"]'].some((one) => target.matches(one))) return 'control';
   if (target.closest(OWN_KEYS) !== null) return 'control';
   return target.closest('button, a, summary') === null ? 'stage' : 'button';
 }

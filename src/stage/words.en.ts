@@ -9,6 +9,8 @@ export const words = {
   notFull: 'This browser does not go full screen. F11 may do it.',
   blank: 'Blank',
   blanked: 'Blank. Any step, or B, brings the scene back.',
+  /** At the foot, for whoever has a keyboard. */
+  hint: 'Arrow keys step, B blanks, ? shows all keys.',
   code: 'Code for phones',
   keys: 'Keys',
   more: 'More',

@@ -51,7 +51,7 @@ test('is walked by keyboard: hands, bars, answer, and every letter 24 px or more
   await expect(wall(page).locator('header')).toContainText(`1 of ${SCENES}`);
   for (let press = 0; press < 30; press += 1) {
     if (await page.locator('.stage-simulation').count())
-      await expect(page.locator('.stage-simulation .sim-stage')).toBeVisible();
+      await expect(page.locator('.stage-simulation .sim:not(.sim-asking)')).toBeVisible();
     await expect.poll(() => tooSmall(page), `press ${press}`).toEqual([]);
     const counters = page.locator('.stage-counter');
     if (await counters.count()) {
@@ -202,7 +202,7 @@ test('the code leads to what is on the wall, and says that phones cannot reach t
   await expect(page.locator('.stage-code')).toContainText('phones cannot reach it');
   await page.goto(`${MEETING}#stage-5-2`);
   await page.reload();
-  await expect(page.locator('.stage-simulation .sim-stage')).toBeVisible();
+  await expect(page.locator('.stage-simulation .sim:not(.sim-asking)')).toBeVisible();
   await page.keyboard.press('q');
   const address = new URL((await readCode(page)) ?? '');
   expect(address.pathname).toBe('/lessons/holds-cold-slips-hot/');
@@ -281,7 +281,7 @@ test('one’s own: put together, kept over a reload, shared as a link, started',
   const link = (await page.locator('body').getAttribute('data-copied')) ?? '';
   expect(link.length).toBeLessThanOrEqual(2000);
   await page.getByRole('button', { name: 'Start the meeting' }).click();
-  await expect(page.locator('.stage-simulation .sim-stage')).toBeVisible();
+  await expect(page.locator('.stage-simulation .sim:not(.sim-asking)')).toBeVisible();
   await step(page);
   await expect(heading(page)).toHaveText('Two seconds');
   await page.reload();
