@@ -36,8 +36,13 @@ const policies: Readonly<Record<string, string>> = {
   '/measure/transmission/': 'own-sheet',
   '/practise/case/': 'planner',
 };
-const policyOf = (address: string): string =>
-  isSearch(address) ? 'default' : (policies[address] ?? "'none'");
+/** A meeting may bring a case onto its stage. */
+const isMeeting = (address: string): boolean =>
+  /^\/meetings\/[^/]+\/$/.test(address) && address !== '/meetings/notes/';
+const policyOf = (address: string): string => {
+  if (isSearch(address)) return 'default';
+  return policies[address] ?? (isMeeting(address) ? 'planner' : "'none'");
+};
 
 /** One sentence for each thing that the policy of a page should say and does not. */
 function weakPolicy(address: string, html: string): string[] {

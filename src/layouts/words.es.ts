@@ -32,6 +32,7 @@ export const words: typeof en = {
       'No es de ningún fabricante. Sus números se escogieron para enseñar. [Aquí están todos, con cada ecuación (en inglés).](model) Lo que el sitio afirma se midió: [cómo lo sabemos (en inglés).](proof)',
     about:
       'Gratis y de código abierto, con licencia MIT. No te pide cuenta y no manda a ningún lado nada sobre ti. Lo que recuerda se queda en este aparato. La letra y una parte de los programas son obra de otros: [sus licencias (en inglés).](licences)',
+    shop: 'Para el taller: [reuniones para proyector (en inglés),](meetings) con votaciones y notas.',
   },
   coursePath: {
     name: (part, lessons) => `${part}: lección ${lessons}.`,

@@ -34,7 +34,7 @@ describe('what counts as a sentence in code', () => {
 });
 
 const files = [
-  'src/{simulation,widgets,planner,own-sheet,practice,ui,charts,measure,drawings,layouts,pages}/**/*.{ts,tsx}',
+  'src/{simulation,widgets,planner,own-sheet,practice,stage,ui,charts,measure,drawings,layouts,pages}/**/*.{ts,tsx}',
   'src/lessons/{measured,rows}/*.{ts,tsx}',
   'src/quantity/hairs/*.ts',
   'src/quiz/grade.ts',

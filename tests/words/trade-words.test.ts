@@ -30,7 +30,7 @@ const shown = (text: string): string =>
     .replace(/\/\*[^]*?\*\/|\/\/ .*$/gmu, '');
 
 const files = [
-  ...globSync('content/en/{lessons,pages,glossary,questions,cases}/*.{mdx,yaml,json}'),
+  ...globSync('content/en/{lessons,pages,glossary,questions,cases,meetings}/*.{mdx,yaml,json}'),
   ...globSync('src/**/*words.en.ts'),
 ];
 

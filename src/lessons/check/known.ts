@@ -22,6 +22,7 @@ export const endings = {
   questions: '.json',
   glossary: '.yaml',
   sources: '.yaml',
+  meetings: '.yaml',
 } as const;
 export type Folder = keyof typeof endings;
 
@@ -52,6 +53,7 @@ export function knownIn(root: string, source = root): Known {
       questions: folderOf(root, 'questions'),
       glossary: folderOf(root, 'glossary'),
       sources: folderOf(source, 'sources'),
+      meetings: folderOf(root, 'meetings'),
     },
     terms: new Map(readIn(root, 'glossary').map(({ id, text }) => [id, introducedBy(text)])),
     sources: new Map(readIn(source, 'sources').map(({ id }) => [id, true])),

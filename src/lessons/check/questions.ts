@@ -60,6 +60,10 @@ export function checkQuestions(files: readonly File[], known: Known): readonly F
   });
 }
 
+/** Those of good form. */
+export const questionsOf = (files: readonly File[]): readonly Question[] =>
+  files.flatMap((file) => readFile(file).questions.map(({ question }) => question));
+
 function readFile(file: File): Read {
   const json = readJson(file.text);
   const items = Array.isArray(json.value) ? (json.value as unknown[]) : [];
@@ -256,7 +260,7 @@ function innerTexts(question: Question): readonly Placing[] {
 }
 
 /** Amounts that read differently in the two unit systems; typed into a text they would show to every reader. */
-const oneSystem = /(?<![\d.])\d[\d.,]*\s?(°C|°F|kPa|psi|L\/min|gpm|N·m|lbf)/g;
+export const oneSystem = /(?<![\d.])\d[\d.,]*\s?(°C|°F|kPa|psi|L\/min|gpm|N·m|lbf)/g;
 
 function typedAmounts(text: string): readonly Placed[] {
   const outside = text.replace(/\{[^{}"\n]*\}/g, (token) => ' '.repeat(token.length));

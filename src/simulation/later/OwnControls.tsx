@@ -4,6 +4,7 @@ import { parseLink, printLink, type LinkValues } from '../../ui/link-state.ts';
 import { More } from '../../ui/More.tsx';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { Reset } from '../../ui/Reset.tsx';
+import { useAskedToRun } from './asked-to-run.ts';
 import { Controls } from './Controls.tsx';
 import { currentValues } from '../current-values.ts';
 import { linkSchema } from './link-schema.ts';
@@ -34,6 +35,7 @@ export function OwnControls<G extends Givens, M extends SimModel<G>>(
   const schema = useMemo(() => linkSchema(sim, defaults, system), [sim, defaults, system]);
   // What had to be changed in the link; told again when the units change, in the new ones.
   const notes = useMemo(() => parseLink(schema, search).notes, [schema, search]);
+  useAskedToRun(sim, model, schema);
   const head = useArrival<HTMLHeadingElement>(byHand);
   const { id, controls, open = OPEN_CONTROLS } = sim;
   const rest = controls.slice(open);

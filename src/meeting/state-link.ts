@@ -1,0 +1,19 @@
+/** The address of a simulation at one state: `/lessons/<lesson>/?<simulation>=1~temp.90#<simulation>`. */
+const FORM = /^\/[a-z-]+\/(?:[a-z-]+\/)?\?([a-z-]+)=(\d+(?:~[\w.-]+)*)#([a-z-]+)$/;
+
+export interface StateLink {
+  /** The simulation. */
+  readonly id: string;
+  /** What stands behind the = : the version and the values. */
+  readonly state: string;
+  readonly href: string;
+}
+
+/** @returns undefined if the address is of another form, or names one simulation and opens at another */
+export function readStateLink(href: string): StateLink | undefined {
+  const [, id, state, anchor] = FORM.exec(href) ?? [];
+  return id === undefined || state === undefined || id !== anchor ? undefined : { id, state, href };
+}
+
+export const isStateLink = (href: string): boolean => readStateLink(href) !== undefined;
+export const simulationOf = (href: string): string | undefined => readStateLink(href)?.id;

@@ -1,0 +1,133 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Command } from '../meeting/keys.ts';
+import { WordsText } from '../widgets/retrieval/WordsText.tsx';
+import { useReady } from '../ui/use-units.ts';
+import { ClockText } from './ClockText.tsx';
+import { channelName, type Snapshot, type ToNotes, type ToStage } from './notes-line.ts';
+import { words as page } from './page-words.en.ts';
+import { commandFor } from './steer.ts';
+
+const words = page.notesWindow;
+
+/** The stage may be loading itself; until it has answered it is asked again [ms]. */
+const ASK_MS = 700;
+/** What a key in this window may do: what is about this window stays here. */
+const HERE = new Set<Command['do']>(['leave', 'full', 'notes', 'keys', 'code']);
+
+/** What the foreman sees: the notes, what comes next, and the wall at his fingers. */
+export function NotesWindow() {
+  const [now, setNow] = useState<Snapshot | 'over' | 'none' | null>(null);
+  const ready = useReady();
+  const line = useRef<BroadcastChannel>();
+  const command = (asked: Command): void =>
+    line.current?.postMessage({ ask: 'do', command: asked } satisfies ToStage);
+
+  useEffect(() => {
+    if (typeof BroadcastChannel === 'undefined') {
+      setNow('none');
+      return undefined;
+    }
+    const opened = new BroadcastChannel(channelName(location.hash.slice(1)));
+    line.current = opened;
+    let heard = false;
+    const ask = (): void => {
+      if (!heard) opened.postMessage({ ask: 'now' } satisfies ToStage);
+    };
+    opened.onmessage = ({ data }: MessageEvent<ToNotes>) => {
+      heard = data.say === 'now';
+      setNow(data.say === 'now' ? data.snapshot : 'over');
+    };
+    const onKey = (event: KeyboardEvent): void => {
+      const asked = commandFor(event);
+      if (!asked || HERE.has(asked.do)) return;
+      event.preventDefault();
+      command(asked);
+    };
+    ask();
+    const timer = setInterval(ask, ASK_MS);
+    addEventListener('keydown', onKey);
+    return () => {
+      clearInterval(timer);
+      removeEventListener('keydown', onKey);
+      opened.close();
+    };
+  }, []);
+
+  return (
+    <div class="notes-window" data-ready={ready}>
+      {now === null || typeof now === 'string' ? (
+        <p role="status">{now === null ? words.waiting : words[now]}</p>
+      ) : (
+        <Notes now={now} command={command} />
+      )}
+    </div>
+  );
+}
+
+interface NotesProps {
+  readonly now: Snapshot;
+  readonly command: (command: Command) => void;
+}
+
+function Notes({ now, command }: NotesProps) {
+  const { next, blank, clock } = now;
+  return (
+    <>
+      <p class="notes-place">
+        <span>{words.scene({ scene: String(now.scene + 1), of: String(now.scenes) })}</span>
+        <ClockText clock={clock} minutes={now.minutes} />
+      </p>
+      <h2>{now.heading}</h2>
+      <p class="notes-text">
+        <WordsText words={now.notes} />
+      </p>
+      {now.votes.length > 0 && (
+        <ol class="notes-votes">
+          {now.votes.map(({ words: option, hands, correct }, i) => (
+            <li key={i}>
+              <WordsText words={option} />
+              {correct && ` (${words.right})`}: <strong>{words.hands(String(hands))}</strong>{' '}
+              <button
+                type="button"
+                class="quiet"
+                aria-label={words.take(String(i + 1))}
+                onClick={() => command({ do: 'hand', option: i, by: -1 })}
+              >
+                −
+              </button>{' '}
+              <button
+                type="button"
+                class="quiet"
+                aria-label={words.add(String(i + 1))}
+                onClick={() => command({ do: 'hand', option: i, by: 1 })}
+              >
+                +
+              </button>
+            </li>
+          ))}
+        </ol>
+      )}
+      <p class="notes-next">
+        {next === null
+          ? words.last
+          : 'heading' in next
+            ? words.next(next.heading)
+            : words.nextStep[next.step]}
+      </p>
+      <div class="notes-buttons">
+        <button type="button" class="act" onClick={() => command({ do: 'next' })}>
+          {words.forward}
+        </button>
+        <button type="button" class="quiet" onClick={() => command({ do: 'back' })}>
+          {words.backward}
+        </button>
+        <button type="button" class="quiet" onClick={() => command({ do: 'blank' })}>
+          {blank ? words.unblank : words.blank}
+        </button>
+        <button type="button" class="quiet" onClick={() => command({ do: 'pause' })}>
+          {clock.since === null ? words.go : words.pause}
+        </button>
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,48 @@
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { askToRun } from '../simulation/later/asked-to-run.ts';
+import type { SimulationScene as Scene } from '../meeting/meeting.ts';
+import { putAddress } from './address.ts';
+import { fetchSimulation, searchOf, type Fetched } from './simulations.ts';
+import { words } from './words.en.ts';
+
+interface SimulationSceneProps {
+  readonly base: string;
+  readonly scene: Scene;
+  readonly running: boolean;
+}
+
+/** A simulation at the very state of the scene; the next press runs it to the other one. */
+export function SimulationScene({ base, scene, running }: SimulationSceneProps) {
+  const [got, setGot] = useState<Fetched | 'failed' | 'unknown' | null>(null);
+  const box = useRef<HTMLDivElement>(null);
+  const first = searchOf(running && scene.run !== undefined ? scene.run : scene.state);
+  // A simulation reads its state from the address when it comes up, so that has to say it by then.
+  useLayoutEffect(() => {
+    putAddress(first?.search ?? '');
+    return () => putAddress('');
+  }, []);
+  useEffect(() => {
+    if (first === undefined) return setGot('unknown');
+    fetchSimulation(base, first.id).then(
+      (fetched) => setGot(fetched ?? 'unknown'),
+      () => setGot('failed'),
+    );
+    return undefined;
+  }, []);
+  const shown = useRef(running);
+  useEffect(() => {
+    if (shown.current === running) return undefined;
+    shown.current = running;
+    const to = searchOf((running ? scene.run : undefined) ?? scene.state);
+    return to && box.current ? askToRun(box.current, to) : undefined;
+  }, [running]);
+  if (got === null) return <p role="status">{words.simulation.loading}</p>;
+  if (got === 'failed') return <p role="alert">{words.simulation.failed}</p>;
+  if (got === 'unknown') return <p role="alert">{words.simulation.unknown}</p>;
+  const { View, props } = got;
+  return (
+    <div class="stage-simulation" ref={box} data-own-keys>
+      <View {...props} />
+    </div>
+  );
+}

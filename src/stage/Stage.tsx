@@ -1,0 +1,123 @@
+import { effect } from '@preact/signals';
+import { useEffect, useLayoutEffect, useMemo, useState } from 'preact/hooks';
+import type { Command } from '../meeting/keys.ts';
+import type { Meeting } from '../meeting/meeting.ts';
+import { hashOf, readHash } from '../meeting/steps.ts';
+import { readSession, writeSession } from '../storage/meeting-session.ts';
+import { putAddress, putOwn, putPlace, type OwnAddress } from './address.ts';
+import { Code } from './Code.tsx';
+import { KeyList } from './KeyList.tsx';
+import { sessionKey, stageModel, type StageModel } from './model.ts';
+import { SceneView } from './SceneView.tsx';
+import { StageBars } from './StageBars.tsx';
+import { addressNow } from './state-now.ts';
+import { commandFor } from './steer.ts';
+import { useLine } from './use-line.ts';
+import { words } from './words.en.ts';
+
+export interface StageProps {
+  readonly meeting: Meeting;
+  /** The folder that the site stands in. */
+  readonly base: string;
+  readonly own?: OwnAddress | undefined;
+  readonly onLeave: () => void;
+}
+
+const made = ({ meeting }: StageProps): StageModel =>
+  stageModel({
+    meeting,
+    now: Date.now,
+    at: readHash(meeting, location.hash),
+    kept: readSession(sessionKey(meeting)),
+    channel: () => crypto.getRandomValues(new Uint32Array(2)).join('-'),
+  });
+
+/** The wall: one scene at a time, steered by keys, a clicker, a finger or the second window. */
+export function Stage(props: StageProps) {
+  const { base, onLeave, own } = props;
+  const model = useMemo(() => made(props), []);
+  const [blocked, setBlocked] = useState(false);
+  const [notFull, setNotFull] = useState(false);
+
+  const openNotes = (): void => {
+    const address = `${base.replace(/\/$/, '')}/meetings/notes/#${model.channel}`;
+    setBlocked(
+      window.open(address, `notes-${model.channel}`, 'popup,width=720,height=800') === null,
+    );
+  };
+  const goFull = async (): Promise<void> => {
+    try {
+      if (document.fullscreenElement) await document.exitFullscreen();
+      else await document.documentElement.requestFullscreen();
+      setNotFull(false);
+    } catch {
+      setNotFull(true);
+    }
+  };
+  const leave = (): void => {
+    if (document.fullscreenElement) void document.exitFullscreen();
+    putOwn('');
+    putPlace('');
+    onLeave();
+  };
+  const command = (asked: Command): void => {
+    const outer = model.run(asked);
+    if (outer === 'leave') leave();
+    if (outer === 'full') void goFull();
+    if (outer === 'notes') openNotes();
+  };
+  useLine(model, command);
+
+  useLayoutEffect(() => {
+    if (own) putOwn(own.search);
+    document.documentElement.classList.add('on-stage');
+    return () => document.documentElement.classList.remove('on-stage');
+  }, []);
+  useEffect(() => {
+    const stops = [
+      effect(() => putPlace(hashOf(model.place.value))),
+      effect(() => writeSession(model.session.value)),
+    ];
+    const onKey = (event: KeyboardEvent): void => {
+      const asked = commandFor(event);
+      if (!asked) return;
+      event.preventDefault();
+      event.stopPropagation();
+      command(asked);
+    };
+    // Before the controls of a simulation: a clicker goes on wherever the focus is.
+    addEventListener('keydown', onKey, { capture: true });
+    const awake = navigator.wakeLock?.request('screen').catch(() => undefined);
+    return () => {
+      for (const stop of stops) stop();
+      removeEventListener('keydown', onKey, { capture: true });
+      putAddress('');
+      void awake?.then((lock) => lock?.release());
+    };
+  }, []);
+
+  const open = model.open.value;
+  return (
+    <section class="stage" aria-label={words.stage(model.meeting.title)}>
+      <StageBars model={model} command={command} said={said(blocked, notFull)}>
+        <SceneView key={model.place.value.scene} model={model} base={base} />
+      </StageBars>
+      {open !== null && (
+        <div class="stage-over">
+          {open === 'code' ? <Code address={addressNow(model, own)} /> : <KeyList />}
+          <button type="button" class="stage-button" onClick={() => command({ do: 'leave' })}>
+            {words.close}
+          </button>
+        </div>
+      )}
+      {model.blank.value && (
+        <button type="button" class="stage-blank" onClick={() => command({ do: 'blank' })}>
+          <span class="visually-hidden">{words.blanked}</span>
+        </button>
+      )}
+    </section>
+  );
+}
+
+const said = (blocked: boolean, notFull: boolean): string =>
+  blocked ? words.blocked : notFull ? words.notFull : '';

@@ -1,0 +1,47 @@
+import type { ComponentType } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import type { Meeting } from '../meeting/meeting.ts';
+import { readHash } from '../meeting/steps.ts';
+import { useReady } from '../ui/use-units.ts';
+import type { StageProps } from './Stage.tsx';
+import { words } from './page-words.en.ts';
+
+interface StartProps {
+  readonly meeting: Meeting;
+  readonly base: string;
+}
+
+/** The button that opens the stage; an address with a scene in it opens it by itself. */
+export function Start({ meeting, base }: StartProps) {
+  const [Stage, setStage] = useState<ComponentType<StageProps> | null>(null);
+  const [state, setState] = useState<'rest' | 'loading' | 'failed'>('rest');
+  const ready = useReady();
+  const open = (): void => {
+    setState('loading');
+    import('./Stage.tsx').then(
+      (came) => {
+        setStage(() => came.Stage);
+        setState('rest');
+      },
+      () => setState('failed'),
+    );
+  };
+  useEffect(() => {
+    if (readHash(meeting, location.hash)) open();
+  }, []);
+  if (Stage) return <Stage meeting={meeting} base={base} onLeave={() => setStage(null)} />;
+  return (
+    <p class="meeting-start no-print" data-ready={ready}>
+      <button type="button" class="act" onClick={open}>
+        {words.start}
+      </button>{' '}
+      <button type="button" class="quiet" onClick={() => print()}>
+        {words.print}
+      </button>
+      <span role="status">
+        {state === 'loading' && words.loading}
+        {state === 'failed' && words.failed}
+      </span>
+    </p>
+  );
+}

@@ -1,0 +1,106 @@
+import type { VoteScene as Scene } from '../meeting/meeting.ts';
+import { allHands, barOf, type Hands } from '../meeting/tally.ts';
+import type { Step } from '../meeting/steps.ts';
+import { ChartPicture } from '../widgets/retrieval/ChartPicture.tsx';
+import { WordsText } from '../widgets/retrieval/WordsText.tsx';
+import type { StageModel } from './model.ts';
+import { words } from './words.en.ts';
+
+interface VoteSceneProps {
+  readonly model: StageModel;
+  readonly scene: Scene;
+  readonly step: Step;
+}
+
+/** Hands first, then the bars, then which is right and why. */
+export function VoteScene({ model, scene, step }: VoteSceneProps) {
+  const hands = model.handsHere.value;
+  const all = allHands(hands);
+  const answered = step === 'answer';
+  return (
+    <div class={scene.chart ? 'stage-vote with-chart' : 'stage-vote'}>
+      <p class="stage-stem">
+        <WordsText words={scene.stem} />
+      </p>
+      {scene.chart && <ChartPicture chart={scene.chart} asTable={words.vote.asTable} />}
+      <ol class="stage-options">
+        {scene.options.map((option, i) => (
+          <li key={i} class={answered && option.correct ? 'stage-right' : undefined}>
+            <span class="stage-number" aria-hidden="true">
+              {i + 1}
+            </span>
+            <div class="stage-option">
+              <span>
+                {answered && option.correct && <strong>{words.vote.right}. </strong>}
+                <WordsText words={option.words} />
+              </span>
+              {step !== 'ask' && <Bar hands={hands} option={i} />}
+              {answered &&
+                option.why.length > 0 &&
+                (option.correct || scene.options.length < 4) && (
+                  <span class="stage-why">
+                    <WordsText words={option.why} />
+                  </span>
+                )}
+            </div>
+            {step === 'ask' && <Counter model={model} hands={hands} option={i} />}
+          </li>
+        ))}
+      </ol>
+      <p class="stage-quiet" role="status">
+        {step === 'ask' && `${words.vote.how} `}
+        {all === 0 && step !== 'ask' ? words.vote.none : all > 0 && words.vote.total(String(all))}
+      </p>
+    </div>
+  );
+}
+
+function Bar({ hands, option }: { readonly hands: Hands; readonly option: number }) {
+  return (
+    <span class="stage-bar">
+      <svg viewBox="0 0 100 10" preserveAspectRatio="none" aria-hidden="true">
+        <rect width={100 * barOf(hands, option)} height="10" />
+      </svg>
+      <strong class="number">{hands[option]}</strong>
+    </span>
+  );
+}
+
+interface CounterProps {
+  readonly model: StageModel;
+  readonly hands: Hands;
+  readonly option: number;
+}
+
+function Counter({ model, hands, option }: CounterProps) {
+  const name = String(option + 1);
+  return (
+    <span class="stage-counter">
+      <button
+        type="button"
+        aria-label={words.vote.take(name)}
+        onClick={() => model.run({ do: 'hand', option, by: -1 })}
+      >
+        −
+      </button>
+      <input
+        type="text"
+        inputMode="numeric"
+        aria-label={words.vote.hands(name)}
+        value={hands[option]}
+        onChange={({ currentTarget }) => {
+          model.typeHands(option, Number.parseInt(currentTarget.value, 10));
+          // What cannot be counted is not kept, and the field says what is.
+          currentTarget.value = String(model.handsHere.value[option]);
+        }}
+      />
+      <button
+        type="button"
+        aria-label={words.vote.add(name)}
+        onClick={() => model.run({ do: 'hand', option, by: 1 })}
+      >
+        +
+      </button>
+    </span>
+  );
+}

@@ -1,0 +1,190 @@
+import { LONGEST, MOST_OPTIONS, type OwnScene } from '../../storage/meetings/own-meeting.ts';
+import { words } from './words.en.ts';
+
+const { editor } = words;
+
+interface SceneFormProps {
+  readonly scene: OwnScene;
+  readonly index: number;
+  readonly last: boolean;
+  readonly put: (scene: OwnScene) => void;
+  readonly move: (by: -1 | 1) => void;
+  readonly remove: () => void;
+}
+
+/** One scene, to be written and moved about. */
+export function SceneForm({ scene, index, last, put, move, remove }: SceneFormProps) {
+  const number = String(index + 1);
+  const id = `own-${number}`;
+  return (
+    <fieldset class="own-scene">
+      <legend>
+        {editor.scene(number)}: {editor.kinds[scene.kind]}
+      </legend>
+      <Field
+        id={`${id}-heading`}
+        label={editor.heading}
+        most={LONGEST.heading}
+        value={scene.heading}
+        put={(heading) => put({ ...scene, heading })}
+      />
+      <Inner id={id} scene={scene} put={put} />
+      <label for={`${id}-notes`}>{editor.notes}</label>
+      <textarea
+        id={`${id}-notes`}
+        rows={3}
+        maxLength={LONGEST.notes}
+        value={scene.notes}
+        onInput={({ currentTarget }) => put({ ...scene, notes: currentTarget.value })}
+      />
+      <p class="own-buttons">
+        <button
+          type="button"
+          class="quiet"
+          disabled={index === 0}
+          aria-label={editor.up(number)}
+          onClick={() => move(-1)}
+        >
+          {editor.upShort}
+        </button>{' '}
+        <button
+          type="button"
+          class="quiet"
+          disabled={last}
+          aria-label={editor.down(number)}
+          onClick={() => move(1)}
+        >
+          {editor.downShort}
+        </button>{' '}
+        <button type="button" class="quiet" aria-label={editor.remove(number)} onClick={remove}>
+          {editor.removeShort}
+        </button>
+      </p>
+    </fieldset>
+  );
+}
+
+interface InnerProps {
+  readonly id: string;
+  readonly scene: OwnScene;
+  readonly put: (scene: OwnScene) => void;
+}
+
+function Inner({ id, scene, put }: InnerProps) {
+  switch (scene.kind) {
+    case 'say':
+      return (
+        <>
+          {[0, 1, 2].map((i) => (
+            <Field
+              key={i}
+              id={`${id}-line-${i}`}
+              label={editor.line(String(i + 1))}
+              most={LONGEST.line}
+              value={scene.lines[i] ?? ''}
+              put={(line) =>
+                put({
+                  ...scene,
+                  lines: [0, 1, 2].map((j) => (j === i ? line : (scene.lines[j] ?? ''))),
+                })
+              }
+            />
+          ))}
+        </>
+      );
+    case 'vote':
+      return <VoteFields id={id} scene={scene} put={put} />;
+    case 'question':
+      return (
+        <p>
+          {editor.question} {scene.lesson}, {scene.id}
+        </p>
+      );
+    case 'simulation':
+      return (
+        <p>
+          {editor.from} <a href={scene.href}>{scene.href}</a>
+        </p>
+      );
+    case 'case':
+      return (
+        <p>
+          {editor.from}{' '}
+          <a href={`/practise/case/${scene.search}`}>{`/practise/case/${scene.search}`}</a>
+        </p>
+      );
+  }
+}
+
+function VoteFields({
+  id,
+  scene,
+  put,
+}: InnerProps & { readonly scene: Extract<OwnScene, { kind: 'vote' }> }) {
+  const places = Array.from({ length: MOST_OPTIONS }, (_, i) => i);
+  return (
+    <>
+      <Field
+        id={`${id}-stem`}
+        label={editor.stem}
+        most={LONGEST.line * 2}
+        value={scene.stem}
+        put={(stem) => put({ ...scene, stem })}
+      />
+      {places.map((i) => (
+        <div class="own-option" key={i}>
+          <Field
+            id={`${id}-option-${i}`}
+            label={editor.option(String(i + 1))}
+            most={LONGEST.line}
+            value={scene.options[i] ?? ''}
+            put={(option) =>
+              put({
+                ...scene,
+                options: places.map((j) => (j === i ? option : (scene.options[j] ?? ''))),
+              })
+            }
+          />
+          <label class="own-right">
+            <input
+              type="radio"
+              name={`${id}-right`}
+              checked={scene.right === i}
+              onChange={() => put({ ...scene, right: i })}
+            />
+            {editor.right(String(i + 1))}
+          </label>
+        </div>
+      ))}
+      <Field
+        id={`${id}-why`}
+        label={editor.why}
+        most={LONGEST.line * 2}
+        value={scene.why}
+        put={(why) => put({ ...scene, why })}
+      />
+    </>
+  );
+}
+
+interface FieldProps {
+  readonly id: string;
+  readonly label: string;
+  readonly most: number;
+  readonly value: string;
+  readonly put: (text: string) => void;
+}
+
+const Field = ({ id, label, most, value, put }: FieldProps) => (
+  <>
+    <label for={id}>{label}</label>
+    <input
+      id={id}
+      type="text"
+      autoComplete="off"
+      maxLength={most}
+      value={value}
+      onInput={({ currentTarget }) => put(currentTarget.value)}
+    />
+  </>
+);

@@ -1,0 +1,297 @@
+/** A meeting on the wall, by keyboard alone: votes, sizes, the second window, blank, reload, the code for phones. */
+import jsQR from 'jsqr';
+import type { Page } from '@playwright/test';
+import { axeOn } from './axe.ts';
+import { expect, test } from './fixtures.ts';
+
+const MEETING = '/meetings/hot-only/';
+const SCENES = 9;
+/** Read from 6 m off a projector [px]. */
+const LEAST = 24;
+const WALL = { width: 1920, height: 1080 };
+
+const wall = (page: Page) => page.locator('.stage');
+const heading = (page: Page) => page.locator('.stage-scene > h2');
+const step = async (page: Page, key = 'PageDown') => page.keyboard.press(key);
+
+async function start(page: Page, address = MEETING): Promise<void> {
+  await page.goto(address);
+  await expect(page.locator('.meeting-start')).toHaveAttribute('data-ready', 'true');
+  await page.getByRole('button', { name: 'Start the meeting' }).press('Enter');
+  await expect(wall(page)).toBeVisible();
+  await expect(heading(page)).toBeFocused();
+}
+
+/** Letters on the wall that are smaller than they may be, those of pictures after scaling. */
+const tooSmall = (page: Page) =>
+  wall(page).evaluate((stage, least) => {
+    const found: string[] = [];
+    for (const element of stage.querySelectorAll<HTMLElement | SVGElement>('*')) {
+      const own = [...element.childNodes].some(
+        (node) => node.nodeType === Node.TEXT_NODE && (node.textContent ?? '').trim() !== '',
+      );
+      if (!own && !element.matches('input, select')) continue;
+      if (!element.checkVisibility() || element.closest('.visually-hidden, title, desc')) continue;
+      const box = element.getBoundingClientRect();
+      if (box.width < 2 || box.height < 2) continue;
+      const matrix = element instanceof SVGGraphicsElement ? element.getScreenCTM() : null;
+      const scale = matrix ? Math.hypot(matrix.c, matrix.d) : 1;
+      const px = parseFloat(getComputedStyle(element).fontSize) * scale;
+      if (px < least - 0.05)
+        found.push(`${px.toFixed(1)}: ${(element.textContent ?? '').slice(0, 40)}`);
+    }
+    return found;
+  }, LEAST);
+
+test('is walked by keyboard: hands, bars, answer, and every letter 24 px or more at 1920 x 1080', async ({
+  page,
+}) => {
+  await page.setViewportSize(WALL);
+  await start(page);
+  await expect(wall(page).locator('header')).toContainText(`1 of ${SCENES}`);
+  for (let press = 0; press < 30; press += 1) {
+    if (await page.locator('.stage-simulation').count())
+      await expect(page.locator('.stage-simulation .sim:not(.sim-asking)')).toBeVisible();
+    await expect.poll(() => tooSmall(page), `press ${press}`).toEqual([]);
+    const counters = page.locator('.stage-counter');
+    if (await counters.count()) {
+      await page.keyboard.press('1');
+      await page.keyboard.press('2');
+      await page.keyboard.press('2');
+      await page.keyboard.press('Shift+Digit1');
+      await expect(counters.first().locator('input')).toHaveValue('0');
+      await expect(page.locator('.stage-bar')).toHaveCount(0);
+      await step(page, 'ArrowRight');
+      await expect(page.locator('.stage-bar strong').nth(1)).toHaveText('2');
+      await expect(page.locator('.stage-right')).toHaveCount(0);
+      expect(await tooSmall(page)).toEqual([]);
+      await step(page, ' ');
+      await expect(page.locator('.stage-right')).toHaveCount(1);
+      await expect(page.locator('.stage-why').first()).toBeVisible();
+      expect(await tooSmall(page)).toEqual([]);
+    }
+    const before = page.url();
+    // The case is a page of its own; its letters are another matter.
+    if (await page.locator('.stage-case').count()) break;
+    await step(page);
+    if (page.url() === before) break;
+  }
+  await page.keyboard.press('End');
+  await expect(wall(page).locator('header')).toContainText(`${SCENES} of ${SCENES}`);
+  await page.keyboard.press('Home');
+  await expect(wall(page).locator('header')).toContainText(`1 of ${SCENES}`);
+  await page.keyboard.press('Escape');
+  await expect(wall(page)).toHaveCount(0);
+  expect(new URL(page.url()).hash).toBe('');
+});
+
+test('a simulation opens at the very state, and the next press runs it to the other', async ({
+  page,
+}) => {
+  await page.goto(`${MEETING}#stage-5-1`);
+  const cursor = page.locator('.stage-simulation input[type="range"]').first();
+  await expect(cursor).toBeVisible();
+  const cold = await cursor.inputValue();
+  await step(page);
+  // 20 °C to 100 °C, in whichever unit the slider has: hot is more.
+  await expect.poll(() => cursor.inputValue()).not.toBe(cold);
+  await expect
+    .poll(async () => Number(await cursor.inputValue()))
+    .toBeGreaterThan(Number(cold) + 70);
+  // The arrows belong to the slider that has the focus, and a clicker goes on all the same.
+  await cursor.focus();
+  await step(page, 'ArrowLeft');
+  await expect(heading(page)).toHaveText('Warm it and watch the needle');
+  await step(page);
+  await expect(heading(page)).toHaveText('Which ranges does it take?');
+});
+
+test('a reload comes back to the same step with its hands, and another tab knows nothing of them', async ({
+  page,
+  context,
+}) => {
+  await start(page);
+  await step(page);
+  for (let i = 0; i < 3; i += 1) await page.keyboard.press('2');
+  await step(page);
+  await expect(page.locator('.stage-bar strong').nth(1)).toHaveText('3');
+  await page.reload();
+  await expect(page.locator('.stage-bar strong').nth(1)).toHaveText('3');
+  expect(await page.evaluate(() => JSON.stringify({ ...localStorage }))).not.toContain('hands');
+  const other = await context.newPage();
+  await other.goto(page.url());
+  await expect(other.locator('.stage-bar strong').nth(1)).toHaveText('0');
+  await other.close();
+});
+
+test('B and the full stop blank the wall, and any step brings it back without going on', async ({
+  page,
+}) => {
+  await start(page);
+  for (const key of ['b', '.']) {
+    await page.keyboard.press(key);
+    await expect(page.locator('.stage-blank')).toBeVisible();
+    await step(page);
+    await expect(page.locator('.stage-blank')).toHaveCount(0);
+    await expect(wall(page).locator('header')).toContainText('1 of');
+  }
+  await page.keyboard.press('?');
+  await expect(page.locator('.stage-keys')).toBeVisible();
+  await page.keyboard.press('Escape');
+  await expect(page.locator('.stage-keys')).toHaveCount(0);
+  await page.keyboard.press('t');
+  await expect(page.locator('.stage-clock')).toHaveCount(0);
+});
+
+test('the second window has the notes, and each steers the other', async ({ page }) => {
+  await start(page);
+  const [notes] = await Promise.all([page.waitForEvent('popup'), page.keyboard.press('n')]);
+  await expect(notes.locator('.notes-window')).toContainText('Scene 1 of');
+  await expect(notes.locator('.notes-text')).toContainText('Read the customer aloud');
+  await expect(notes.locator('.notes-next')).toContainText('What has changed since the morning?');
+  await notes.getByRole('button', { name: 'Next' }).click();
+  await expect(heading(page)).toHaveText('What has changed since the morning?');
+  await notes.getByRole('button', { name: 'One more hand: 2' }).click();
+  await expect(page.locator('.stage-counter input').nth(1)).toHaveValue('1');
+  await step(page);
+  await expect(notes.locator('.notes-next')).toContainText('the answer');
+  await notes.keyboard.press('PageDown');
+  await expect(page.locator('.stage-right')).toHaveCount(1);
+  await notes.getByRole('button', { name: 'Blank the wall' }).click();
+  await expect(page.locator('.stage-blank')).toBeVisible();
+  await page.keyboard.press('Escape');
+  await page.keyboard.press('Escape');
+  await expect(notes.locator('.notes-window')).toContainText('The meeting was left');
+});
+
+test('says it when the browser blocked the second window', async ({ page }) => {
+  await page.addInitScript(() => {
+    window.open = () => null;
+  });
+  await start(page);
+  await page.keyboard.press('n');
+  await expect(wall(page).getByText('The browser blocked the second window')).toBeVisible();
+});
+
+/** What a phone would read off the wall. */
+async function readCode(page: Page): Promise<string | undefined> {
+  const picture = await page.locator('.stage-squares').screenshot();
+  const { width, height, data } = await page.evaluate(
+    async (bytes) => {
+      const bitmap = await createImageBitmap(
+        new Blob([new Uint8Array(bytes)], { type: 'image/png' }),
+      );
+      const canvas = new OffscreenCanvas(bitmap.width, bitmap.height);
+      const context = canvas.getContext('2d');
+      if (!context) throw new Error('no canvas');
+      context.drawImage(bitmap, 0, 0);
+      const { data: pixels } = context.getImageData(0, 0, bitmap.width, bitmap.height);
+      return { width: bitmap.width, height: bitmap.height, data: [...pixels] };
+    },
+    [...picture],
+  );
+  return jsQR(Uint8ClampedArray.from(data), width, height)?.data;
+}
+
+test('the code leads to what is on the wall, and says that phones cannot reach this computer', async ({
+  page,
+}) => {
+  await start(page);
+  await page.keyboard.press('q');
+  expect(await readCode(page)).toBe(page.url());
+  await expect(page.locator('.stage-code')).toContainText('phones cannot reach it');
+  await page.goto(`${MEETING}#stage-5-2`);
+  await page.reload();
+  await expect(page.locator('.stage-simulation .sim:not(.sim-asking)')).toBeVisible();
+  await page.keyboard.press('q');
+  const address = new URL((await readCode(page)) ?? '');
+  expect(address.pathname).toBe('/lessons/holds-cold-slips-hot/');
+  expect(address.search).toContain('temp.100');
+  expect(address.hash).toBe('#clutch-pressure');
+});
+
+for (const scheme of ['light', 'dark'] as const)
+  test(`axe finds nothing on the wall, ${scheme}`, async ({ page }) => {
+    await page.emulateMedia({ colorScheme: scheme });
+    await start(page);
+    for (const hash of ['#stage-1-1', '#stage-2-1', '#stage-2-3', '#stage-7-1']) {
+      await page.goto(`${MEETING}${hash}`);
+      await page.reload();
+      await expect(wall(page)).toBeVisible();
+      const { violations } = await axeOn(page).include('.stage').analyze();
+      expect(violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([]);
+    }
+  });
+
+for (const [width, height] of [
+  [1366, 768],
+  [844, 390],
+  [390, 664],
+] as const)
+  test(`fits ${width} x ${height}: nothing hangs over its side, and a finger gets on`, async ({
+    page,
+  }) => {
+    await page.setViewportSize({ width, height });
+    await start(page);
+    for (let i = 0; i < 10; i += 1) {
+      const over = await wall(page).evaluate((stage) => stage.scrollWidth - stage.clientWidth);
+      expect(over).toBeLessThanOrEqual(0);
+      const button = page.locator('.stage-foot').getByRole('button', { name: 'Next' });
+      expect((await button.boundingBox())?.height ?? 0).toBeGreaterThanOrEqual(48);
+      await button.click();
+    }
+  });
+
+test('one’s own: put together, kept over a reload, shared as a link, started', async ({ page }) => {
+  await page.goto('/meetings/own/');
+  await page.getByLabel('What it is about').fill('Cold seals');
+  await page.getByRole('button', { name: 'Begin' }).click();
+  await page.getByRole('button', { name: 'Something to say' }).click();
+  await page.getByLabel('Heading, up to').fill('Two seconds');
+  await page.getByLabel('Line 1').fill('It waits on cold mornings.');
+  await page.getByLabel('A link of this site').fill('https://example.org/');
+  await page.getByRole('button', { name: 'Add what it leads to' }).click();
+  await expect(page.getByText('That link leads to another site.')).toBeVisible();
+  await expect(page.getByLabel('A link of this site')).toHaveValue('https://example.org/');
+  const state = '/lessons/thin-gap-open-hole/?gap-or-hole=1~temp.90#gap-or-hole';
+  await page.getByLabel('A link of this site').fill(new URL(state, page.url()).href);
+  await page.getByRole('button', { name: 'Add what it leads to' }).click();
+  await page.getByRole('button', { name: 'Move scene 2 up' }).click();
+  await page.getByLabel('A question of the course').selectOption('parts-that-seal');
+  await page.getByRole('button', { name: 'Add this question' }).click();
+  await page.getByRole('button', { name: 'A vote of your own' }).click();
+  await expect(page.getByText('Scene 4 needs its question.')).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Start the meeting' })).toBeDisabled();
+  await page.getByRole('button', { name: 'Delete scene 4' }).click();
+  await expect
+    .poll(() => page.getByRole('button', { name: 'Bring the scene back' }).count())
+    .toBe(1);
+  // A moment later it is kept.
+  await page.waitForTimeout(600);
+  await page.reload();
+  await expect(page.getByLabel('Title')).toHaveValue('Cold seals');
+  await expect(page.locator('.own-scene')).toHaveCount(3);
+  await page.evaluate(() => {
+    navigator.clipboard.writeText = (text) => {
+      document.body.dataset['copied'] = text;
+      return Promise.resolve();
+    };
+  });
+  await page.getByRole('button', { name: 'Copy a link to it' }).click();
+  const link = (await page.locator('body').getAttribute('data-copied')) ?? '';
+  expect(link.length).toBeLessThanOrEqual(2000);
+  await page.getByRole('button', { name: 'Start the meeting' }).click();
+  await expect(page.locator('.stage-simulation .sim:not(.sim-asking)')).toBeVisible();
+  await step(page);
+  await expect(heading(page)).toHaveText('Two seconds');
+  await page.reload();
+  await expect(heading(page)).toHaveText('Two seconds');
+  await page.keyboard.press('Escape');
+  await page.goto('about:blank');
+  await page.goto(link);
+  await page.getByRole('button', { name: 'Keep it here and open it' }).click();
+  await expect(page.getByLabel('Title')).toHaveValue('Cold seals');
+  await page.goto('about:blank');
+  await page.goto(link.replace('#meeting=1.', '#meeting=7.'));
+  await expect(page.getByText('made by another version of the site')).toBeVisible();
+});

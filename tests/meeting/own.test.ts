@@ -1,0 +1,55 @@
+import { expect, test } from 'vitest';
+import { lacking, shownOf } from '../../src/meeting/own.ts';
+import type { OwnPlan } from '../../src/storage/meetings/own-meeting.ts';
+import { moved } from '../../src/stage/own/model.ts';
+
+const plan: OwnPlan = {
+  title: ' ',
+  minutes: 5,
+  scenes: [
+    { kind: 'say', heading: '', lines: ['', ' '], notes: '' },
+    {
+      ...{ kind: 'vote', heading: 'H', stem: '', options: ['a', '', 'c'], right: 1 },
+      why: '',
+      notes: '',
+    },
+    { kind: 'simulation', heading: 'S', href: '/glossary/', notes: '' },
+    { kind: 'question', heading: 'Q', lesson: 'live-data', id: 'gone', notes: 'n' },
+  ],
+};
+
+test('whatever is missing is told with its scene', () => {
+  expect(lacking(plan).map(({ scene, what }) => `${scene ?? '-'} ${what}`)).toEqual([
+    '- title',
+    '0 heading',
+    '0 lines',
+    '1 stem',
+    '1 right',
+    '2 simulation',
+  ]);
+  expect(lacking({ ...plan, title: 'T', scenes: [] })).toEqual([{ what: 'scenes' }]);
+});
+
+test('empty options and lines do not come onto the wall, and the right one stays right', () => {
+  const vote = { ...plan.scenes[1], right: 2, why: 'So.' } as OwnPlan['scenes'][number];
+  const shown = shownOf('x', { ...plan, scenes: [vote] }, new Map());
+  expect(shown.scenes[0]).toMatchObject({
+    kind: 'vote',
+    options: [
+      { words: ['a'], correct: false, why: [] },
+      { words: ['c'], correct: true, why: ['So.'] },
+    ],
+  });
+});
+
+test('a question that the site has no more leaves its scene with its notes', () => {
+  const scene = shownOf('x', plan, new Map()).scenes[3];
+  expect(scene).toMatchObject({ kind: 'say', heading: 'Q', notes: ['n'] });
+});
+
+test('a scene is moved by one, and off the ends nothing moves', () => {
+  expect(moved(['a', 'b', 'c'], 0, 1)).toEqual(['b', 'a', 'c']);
+  expect(moved(['a', 'b', 'c'], 2, -1)).toEqual(['a', 'c', 'b']);
+  expect(moved(['a', 'b'], 0, -1)).toEqual(['a', 'b']);
+  expect(moved(['a', 'b'], 1, 1)).toEqual(['a', 'b']);
+});

@@ -1,0 +1,107 @@
+import { describe, expect, test } from 'vitest';
+import type { Meeting } from '../../src/meeting/meeting.ts';
+import { sessionKey, stageModel } from '../../src/stage/model.ts';
+import { snapshotOf } from '../../src/stage/notes-line.ts';
+import { readSession, writeSession } from '../../src/storage/meeting-session.ts';
+
+const common = { lines: [], notes: ['Say it.'] };
+const meeting: Meeting = {
+  id: 'a-try',
+  title: 'A try',
+  minutes: 10,
+  scenes: [
+    { ...common, kind: 'say', heading: 'First' },
+    {
+      ...common,
+      ...{ kind: 'vote', heading: 'Hands', stem: ['Which?'] },
+      options: [
+        { words: ['a'], correct: false, why: [] },
+        { words: ['b'], correct: true, why: ['So.'] },
+      ],
+    },
+    { ...common, kind: 'say', heading: 'Last' },
+  ],
+};
+const make = (more: Partial<Parameters<typeof stageModel>[0]> = {}) =>
+  stageModel({ meeting, now: () => 0, channel: () => 'one', ...more });
+
+/** A Storage as browsers have it, of this test alone. */
+function storage(): Storage {
+  const kept = new Map<string, string>();
+  return {
+    get length() {
+      return kept.size;
+    },
+    clear: () => kept.clear(),
+    getItem: (key) => kept.get(key) ?? null,
+    key: (index) => [...kept.keys()][index] ?? null,
+    removeItem: (key) => void kept.delete(key),
+    setItem: (key, value) => void kept.set(key, value),
+  };
+}
+
+describe('the wall', () => {
+  test('hands go to the vote on show, and stand once the answer is out', () => {
+    const model = make();
+    model.run({ do: 'hand', option: 0, by: 1 });
+    model.run({ do: 'next' });
+    expect(model.handsHere.value).toEqual([0, 0]);
+    model.run({ do: 'hand', option: 1, by: 1 });
+    model.run({ do: 'next' });
+    model.run({ do: 'hand', option: 1, by: 1 });
+    model.run({ do: 'next' });
+    expect(model.step.value).toBe('answer');
+    model.run({ do: 'hand', option: 0, by: 1 });
+    model.typeHands(1, 40);
+    expect(model.handsHere.value).toEqual([0, 2]);
+  });
+
+  test('a step on a blank wall brings the scene back and goes nowhere', () => {
+    const model = make();
+    model.run({ do: 'blank' });
+    model.run({ do: 'next' });
+    expect([model.blank.value, model.place.value.scene]).toEqual([false, 0]);
+  });
+
+  test('Escape closes what is open before it leaves', () => {
+    const model = make();
+    model.run({ do: 'keys' });
+    expect(model.run({ do: 'leave' })).toBeUndefined();
+    expect(model.open.value).toBeNull();
+    model.run({ do: 'blank' });
+    expect(model.run({ do: 'leave' })).toBeUndefined();
+    expect(model.run({ do: 'leave' })).toBe('leave');
+  });
+
+  test('the notes tell what the next press brings', () => {
+    const model = make();
+    expect(snapshotOf(model)).toMatchObject({ heading: 'First', next: { heading: 'Hands' } });
+    model.run({ do: 'next' });
+    expect(snapshotOf(model).next).toEqual({ step: 'tally' });
+    model.run({ do: 'last' });
+    expect(snapshotOf(model).next).toBeNull();
+  });
+});
+
+describe('what a reload finds', () => {
+  test('hands and clock, until the tab is closed', () => {
+    const area = storage();
+    const model = make();
+    model.run({ do: 'next' });
+    model.run({ do: 'hand', option: 1, by: 1 });
+    writeSession(model.session.value, area);
+    const kept = readSession(sessionKey(meeting), area);
+    expect(make({ kept, at: { scene: 1, step: 0 } }).handsHere.value).toEqual([0, 1]);
+    expect(kept?.channel).toBe('one');
+  });
+
+  test('nothing of another meeting, and nothing of what cannot be read', () => {
+    const area = storage();
+    writeSession(make().session.value, area);
+    expect(readSession('another 2', area)).toBeUndefined();
+    for (const text of ['', '{', 'null', '{"v":1}', '{"v":9,"meeting":"a"}', '[]']) {
+      area.setItem('hot-clutch:meeting', text);
+      expect(readSession(sessionKey(meeting), area)).toBeUndefined();
+    }
+  });
+});
