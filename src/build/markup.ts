@@ -28,7 +28,10 @@ export function forbiddenMarkup({ address, html }: BuiltPage): string[] {
 /** The search page, in whatever language: the one that needs more than reading and drawing. */
 const isSearch = (address: string): boolean => address.endsWith('/search/');
 
-/** Pages that start a worker name the one policy that passes its address; all others may make none. */
+/**
+ * Pages that start a worker name the one policy that passes its address; all others may make none but the one that every
+ * page has, for the worker that stores the site.
+ */
 const policies: Readonly<Record<string, string>> = {
   '/measure/': 'own-sheet planner',
   '/measure/jobs/': 'own-sheet planner',
@@ -37,7 +40,7 @@ const policies: Readonly<Record<string, string>> = {
   '/practise/case/': 'planner',
 };
 const policyOf = (address: string): string =>
-  isSearch(address) ? 'default' : (policies[address] ?? "'none'");
+  ['offline', isSearch(address) ? 'default' : policies[address]].filter(Boolean).join(' ');
 
 /** One sentence for each thing that the policy of a page should say and does not. */
 function weakPolicy(address: string, html: string): string[] {

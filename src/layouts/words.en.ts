@@ -32,6 +32,7 @@ export const words = {
       'It is no maker’s transmission. Its numbers are chosen for teaching. [See all of them, with every equation.](model)',
     about:
       'Free, and open source under the MIT license. It asks for no account and sends nothing about you anywhere. What it remembers stays on this device. Its typeface and some of its software are the work of others: [their licenses.](licences)',
+    offline: 'It works where there is no signal, too: [use it without internet.](offline)',
   },
   coursePath: {
     /** A name for the picture, for the ear: "Why it happens: lesson 3 after 1 and 2, 4 after 3." */

@@ -32,6 +32,8 @@ export const words: typeof en = {
       'No es de ningún fabricante. Sus números se escogieron para enseñar. [Aquí están todos, con cada ecuación (en inglés).](model)',
     about:
       'Gratis y de código abierto, con licencia MIT. No te pide cuenta y no manda a ningún lado nada sobre ti. Lo que recuerda se queda en este aparato. La letra y una parte de los programas son obra de otros: [sus licencias (en inglés).](licences)',
+    offline:
+      'También funciona donde no hay señal: [cómo usarlo sin internet (en inglés).](offline)',
   },
   coursePath: {
     name: (part, lessons) => `${part}: lección ${lessons}.`,

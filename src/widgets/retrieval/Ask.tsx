@@ -40,7 +40,7 @@ export function Ask({ model, asked, id, leave = words.uncover, row }: AskProps) 
   }
 
   return (
-    <form class="retrieval-form" onSubmit={submit} noValidate>
+    <form class="retrieval-form" data-busy onSubmit={submit} noValidate>
       <div data-place="answer">
         {asked.kind === 'number' ? (
           <NumberField model={model} asked={asked} id={id} fault={at('answer')} />

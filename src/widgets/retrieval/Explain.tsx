@@ -67,7 +67,7 @@ export function Explain({
 }) {
   const tryIt = model.question.value?.tryIt;
   return (
-    <div class="retrieval-answer">
+    <div class="retrieval-answer" data-busy>
       <Verdict outcome={outcome} given={given} />
       <Reasons explained={outcome.explained} typed={given.kind === 'typed'} />
       {tryIt !== undefined && (

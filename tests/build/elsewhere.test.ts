@@ -1,11 +1,12 @@
 import { createHash } from 'node:crypto';
 import { describe, expect, test } from 'vitest';
-import { relativePage, relativeScript } from '../../src/scorm/relative.ts';
+import { inPackage, movedData, movedPage, movedScript, under } from '../../src/build/elsewhere.ts';
+import { readBase } from '../../src/build/move-site.ts';
 
 const sum = (text: string) => `sha256-${createHash('sha256').update(text).digest('base64')}`;
 
 describe('a page two folders down', () => {
-  const moved = (html: string) => relativePage(html, '/lessons/live-data/');
+  const moved = (html: string) => movedPage(html, '/lessons/live-data/', inPackage);
   test.each([
     ['<a href="/course/#live-data">', '<a href="../../course/index.html#live-data">'],
     ['<a href="/">', '<a href="../../index.html">'],
@@ -33,7 +34,7 @@ describe('a page two folders down', () => {
 });
 
 test('a page at the root', () => {
-  expect(relativePage('<a href="/course/">', '/')).toBe('<a href="./course/index.html">');
+  expect(movedPage('<a href="/course/">', '/', inPackage)).toBe('<a href="./course/index.html">');
 });
 
 test.each([
@@ -48,5 +49,53 @@ test.each([
   ['function(e){return`/es/`+e}', "function(e){return new URL('../'+e,import.meta.url).href}"],
   ['`/ 2`', '`/ 2`'],
 ])('in a script %s', (script, there) => {
-  expect(relativeScript(script)).toBe(there);
+  expect(movedScript(script, '..', inPackage)).toBe(there);
+});
+
+describe('in a folder of a host', () => {
+  const shop = under('/shop/');
+  test.each([
+    ['<a href="/course/#live-data">', '<a href="/shop/course/#live-data">'],
+    ['<a href="/">', '<a href="/shop/">'],
+    ['<form action="/search/">', '<form action="/shop/search/">'],
+    ['<a href="#here">', '<a href="#here">'],
+    ['<a href="https://a.test/x/">', '<a href="https://a.test/x/">'],
+    [
+      '<astro-island component-url="/_astro/A.js" props="{&quot;base&quot;:[0,&quot;/es/&quot;]}">',
+      '<astro-island component-url="/shop/_astro/A.js" props="{&quot;base&quot;:[0,&quot;/shop/es/&quot;]}">',
+    ],
+  ])('%s', (html, there) => {
+    // Wherever the page is: the one for a miss is shown at any depth.
+    for (const page of ['/404.html', '/lessons/live-data/'])
+      expect(movedPage(html, page, shop)).toBe(there);
+  });
+  test.each([
+    ['`/lessons/${e}/`', '`/shop/lessons/${e}/`'],
+    ['`/search/?${q}`', '`/shop/search/?${q}`'],
+    ['`/practise/case/${s(k)}`', '`/shop/practise/case/${s(k)}`'],
+    ['`/pagefind/${u}/pagefind.js`', '`/shop/pagefind/${u}/pagefind.js`'],
+    ['`/ 2`', '`/ 2`'],
+  ])('in a script %s', (script, there) => {
+    expect(movedScript(script, '..', shop)).toBe(there);
+  });
+  test('in data', () => {
+    expect(movedData('{"href":"/lessons/x/","unit":"/ 2"}', '/shop/')).toBe(
+      '{"href":"/shop/lessons/x/","unit":"/ 2"}',
+    );
+  });
+});
+
+test.each(['shop', '/shop', 'https://a.test/shop/', '/a b/', '/../', '//'])(
+  'the base %s is refused with a sentence',
+  (asked) => {
+    expect(readBase(asked)).toEqual({ wrong: expect.stringContaining('for example /shop/') });
+  },
+);
+test.each([
+  ['/shop/', '/shop/'],
+  ['/a/b-2/', '/a/b-2/'],
+  ['', '/'],
+  [undefined, '/'],
+])('the base %s is taken', (asked, base) => {
+  expect(readBase(asked)).toEqual({ base });
 });
