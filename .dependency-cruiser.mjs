@@ -361,6 +361,22 @@ export const folders = [
     npm: true,
   },
   {
+    name: 'stick-takes-what-was-built',
+    comment:
+      'The stick is the built site and little servers; it knows nothing of what is in the site.',
+    from: 'src/stick',
+    mayReach: ['src/build/pages.ts', 'src/build/put-in-place.ts'],
+    npm: true,
+  },
+  {
+    name: 'hosting-takes-what-was-built',
+    comment:
+      'A server’s configuration follows from the headers and the base of the built site alone.',
+    from: 'src/hosting',
+    mayReach: ['src/build'],
+    npm: true,
+  },
+  {
     name: 'offline-knows-no-page',
     comment:
       'What stores the site runs beside every page, so it may know none of them; a kept library keeps the files.',

@@ -91,6 +91,11 @@ export function movedScript(script: string, up: string, place: Elsewhere): strin
     script
       // The search may start its worker from the folder of the index, wherever that stands now.
       .replace(String.raw`/^(\/[a-z]{2})?\/pagefind`, String.raw`/\/pagefind`)
+      // What addresses are put together with: src/language/languages.ts.
+      .replace(
+        /(\bbase:`)\/((?:[a-z]{2}\/)?`)/gu,
+        (_, before: string, after: string) => before + root + after,
+      )
       // What is fetched ahead is named by its place beside the folder of scripts.
       .replace(
         /function\((\w)\)\{return`\/(?:[a-z]{2}\/)?`\+\1\}/gu,

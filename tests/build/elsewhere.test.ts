@@ -74,6 +74,7 @@ describe('in a folder of a host', () => {
     ['`/search/?${q}`', '`/shop/search/?${q}`'],
     ['`/practise/case/${s(k)}`', '`/shop/practise/case/${s(k)}`'],
     ['`/pagefind/${u}/pagefind.js`', '`/shop/pagefind/${u}/pagefind.js`'],
+    ['{base:`/`},{base:`/es/`}', '{base:`/shop/`},{base:`/shop/es/`}'],
     ['`/ 2`', '`/ 2`'],
   ])('in a script %s', (script, there) => {
     expect(movedScript(script, '..', shop)).toBe(there);
