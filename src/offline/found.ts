@@ -1,7 +1,7 @@
 // What of the site is on this device, found by asking the store, never from what was begun.
 import { isRefused } from '../storage/site-copy.ts';
 import type { Standing } from './messages.ts';
-import { canStore, register, scope, standingOf } from './registration.ts';
+import { canStore, register, scope, standingOf, storeRest } from './registration.ts';
 
 export type Found =
   | { readonly kind: 'insecure' | 'none' | 'blocked' | 'off' | 'begun' | 'failed' }
@@ -16,6 +16,7 @@ async function isFull({ bytes, have, of }: Standing): Promise<boolean> {
 export function finder() {
   let last: Standing | undefined;
   let registering: Promise<ServiceWorkerRegistration> | undefined;
+  let mending = false;
 
   async function look(): Promise<Found> {
     if (!canStore()) return { kind: isSecureContext ? 'none' : 'insecure' };
@@ -28,6 +29,7 @@ export function finder() {
     if (active !== null) {
       last = await standingOf(active);
       if (last.have === last.of) return { kind: 'ready', standing: last };
+      if (mending) return { kind: 'storing', standing: last };
     }
     const coming = installing ?? waiting;
     if (coming !== null) {
@@ -40,9 +42,14 @@ export function finder() {
 
   return {
     look: (): Promise<Found> => look().catch(() => ({ kind: 'failed' as const })),
-    /** The next look registers anew. */
-    again(): void {
+    /** Stores what is missing. The next look registers anew, and a worker that is in force fetches the rest. */
+    async again(): Promise<void> {
+      const active = (await registering?.catch(() => undefined))?.active;
       registering = undefined;
+      if (!active) return;
+      mending = true;
+      await storeRest(active);
+      mending = false;
     },
   };
 }

@@ -1,5 +1,5 @@
 /** What a page says to the service worker. */
-export type Ask = 'standing' | 'take over';
+export type Ask = 'standing' | 'store' | 'take over';
 
 /** What of the site is on the device, as the store itself says. */
 export interface Standing {

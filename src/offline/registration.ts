@@ -36,14 +36,19 @@ export function register(): Promise<ServiceWorkerRegistration> {
 /** How long a worker may say nothing [ms]: one that ends with the question would never answer. */
 const SILENCE = 5000;
 
-function ask<Answer>(worker: ServiceWorker, what: Ask): Promise<Answer> {
+function ask<Answer>(worker: ServiceWorker, what: Ask, silence?: number): Promise<Answer> {
   const { port1, port2 } = new MessageChannel();
   return new Promise<Answer>((resolve, reject) => {
     port1.onmessage = ({ data }: MessageEvent<Answer>) => resolve(data);
-    setTimeout(() => reject(new Error('The service worker did not answer.')), SILENCE);
+    if (silence !== undefined)
+      setTimeout(() => reject(new Error('The service worker did not answer.')), silence);
     worker.postMessage(what, [port2]);
   }).finally(() => port1.close());
 }
 
-export const standingOf = (worker: ServiceWorker): Promise<Standing> => ask(worker, 'standing');
-export const takeOver = (worker: ServiceWorker): Promise<TakenOver> => ask(worker, 'take over');
+export const standingOf = (worker: ServiceWorker): Promise<Standing> =>
+  ask(worker, 'standing', SILENCE);
+export const takeOver = (worker: ServiceWorker): Promise<TakenOver> =>
+  ask(worker, 'take over', SILENCE);
+/** Fetches what a worker in force misses; answers when it is over, with what is there then. */
+export const storeRest = (worker: ServiceWorker): Promise<Standing> => ask(worker, 'store');

@@ -50,6 +50,11 @@ stored.addToCacheList(
 
 /** What is there already, whole, is not fetched again: so a store that broke off goes on where it was. */
 async function store(event: Lasting): Promise<void> {
+  // Workbox stores what it fetches during an installation, and a file may be missing later too: browsers clear what they keep.
+  const installing = {
+    type: 'install',
+    waitUntil: (work: Promise<unknown>) => event.waitUntil(work),
+  } as ExtendableEvent;
   const waiting = [...stored.getURLsToCacheKeys()];
   const lane = async (): Promise<void> => {
     for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) {
@@ -61,7 +66,7 @@ async function store(event: Lasting): Promise<void> {
       });
       await Promise.all(
         stored.strategy.handleAll({
-          event: event as ExtendableEvent,
+          event: installing,
           request,
           params: { cacheKey },
         }),
@@ -91,10 +96,20 @@ self.addEventListener('activate', (event) => {
   // What the version before had and this one has not is deleted here.
   event.waitUntil(stored.activate(event as ExtendableEvent).then(() => self.clients.claim()));
 });
-self.addEventListener('message', (event) => {
-  const answer = event.data === 'take over' ? takeOver() : standing();
-  event.waitUntil(answer.then((said) => event.ports[0]?.postMessage(said)));
-});
+function answer(event: Asked): Promise<Standing | TakenOver> {
+  switch (event.data) {
+    case 'take over':
+      return takeOver();
+    case 'store':
+      // Whether it went well is told by what is there afterwards.
+      return store(event).then(standing, standing);
+    case 'standing':
+      return standing();
+  }
+}
+self.addEventListener('message', (event) =>
+  event.waitUntil(answer(event).then((said) => event.ports[0]?.postMessage(said))),
+);
 
 registerRoute(
   new PrecacheRoute(stored, {

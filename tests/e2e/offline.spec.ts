@@ -170,6 +170,8 @@ test('a file that cannot be stored: "ready" is not said, and it is once the file
   await page.reload();
   await expect(state(page)).toHaveAttribute('data-state', 'broken');
   await expect(says(page)).not.toContainText('Ready offline');
+  await page.getByRole('button', { name: 'Try again' }).click();
+  await expect(state(page)).toHaveAttribute('data-state', 'ready');
 });
 
 test('a new version asks, waits while something is open, and comes whole', async ({
