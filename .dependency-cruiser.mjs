@@ -227,7 +227,7 @@ export const folders = [
     comment:
       'The course package wraps the built site and reports what the device keeps; no page of the site knows of it.',
     from: 'src/scorm',
-    mayReach: ['src/storage'],
+    mayReach: ['src/storage', 'src/build/elsewhere.ts'],
     npm: true,
   },
   {
@@ -389,7 +389,38 @@ export const folders = [
     name: 'layouts-frame',
     comment: 'A layout frames whatever it is given; what that is, is the page’s business.',
     from: 'src/layouts',
-    mayReach: ['src/quantity', 'src/ui', 'src/storage', 'src/styles', 'src/language'],
+    mayReach: [
+      'src/quantity',
+      'src/ui',
+      'src/storage',
+      'src/styles',
+      'src/language',
+      'src/offline/start.ts',
+    ],
+    npm: true,
+  },
+  {
+    name: 'stick-takes-what-was-built',
+    comment:
+      'The stick is the built site and little servers; it knows nothing of what is in the site.',
+    from: 'src/stick',
+    mayReach: ['src/build/pages.ts', 'src/build/put-in-place.ts'],
+    npm: true,
+  },
+  {
+    name: 'hosting-takes-what-was-built',
+    comment:
+      'A server’s configuration follows from the headers and the base of the built site alone.',
+    from: 'src/hosting',
+    mayReach: ['src/build'],
+    npm: true,
+  },
+  {
+    name: 'offline-knows-no-page',
+    comment:
+      'What stores the site runs beside every page, so it may know none of them; a kept library keeps the files.',
+    from: 'src/offline',
+    mayReach: ['src/storage', 'src/language'],
     npm: true,
   },
   {

@@ -55,10 +55,11 @@ const drawing = {
   test: /\/src\/drawings\/(scale|parts\/(label|frame|hatch|gear|spring|words\.[a-z]+))\.tsx?$/,
 };
 
-// What every lesson keeps in browser storage: left alone it is four files, since one page reads them with all the rest.
+// What every lesson keeps in browser storage: left alone it is four files, since one page reads them with all the rest. Vite's few
+// lines that fetch a script later go with it, since every page fetches one: beside a simulation they would bring all of that along.
 const kept = {
   name: 'kept',
-  test: /\/src\/storage\/(envelope|slots|versioned|settings|progress)\.ts$/,
+  test: /\/src\/storage\/(envelope|slots|versioned|settings|progress)\.ts$|vite\/preload-helper/,
 };
 
 // The names of the car, and those among them that a drawing reads: a file of 0.2 kB of its own would cost as much again.
@@ -150,7 +151,7 @@ export default defineConfig({
       client: {
         build: {
           rolldownOptions: {
-            output: { codeSplitting: { groups: [shared, chart, drawing, kept, names, ...engine] } },
+            output: { codeSplitting: { groups: [kept, shared, chart, drawing, names, ...engine] } },
           },
         },
       },

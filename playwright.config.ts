@@ -22,6 +22,8 @@ export default defineConfig({
   use: {
     baseURL: `http://127.0.0.1:${port}`,
     locale: 'en-US',
+    // What a test sees is what the server sends; tests/e2e/offline.spec.ts lets the site be stored.
+    serviceWorkers: 'block',
     // Two cores that draw by themselves spend one on fluid that flows; a test of motion asks for it.
     contextOptions: { reducedMotion: 'reduce' },
     launchOptions: {

@@ -92,7 +92,10 @@ export async function benchPage(): Promise<readonly Row[]> {
   const browser = await launch();
   const site = await serve();
   try {
-    const page = await browser.newPage({ viewport: { width: 390, height: 844 } });
+    const page = await browser.newPage({
+      viewport: { width: 390, height: 844 },
+      serviceWorkers: 'block',
+    });
     const rows = await measure(page, `${site.origin}${path}`);
     const engaged = pageWith(ENGAGEMENT);
     return engaged === undefined

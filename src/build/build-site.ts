@@ -10,9 +10,11 @@ import { exists } from '../language/pages.ts';
 import { folderAside } from './aside.ts';
 import { checkSite } from './check-dist.ts';
 import { keepGallery } from './gallery-route.ts';
+import { moveSite, readBase } from './move-site.ts';
 import { dist } from './pages.ts';
 import { putInPlace } from './put-in-place.ts';
 import { makeSearchIndex } from './search-index.ts';
+import { storeOffline } from './store-offline.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -22,6 +24,11 @@ function fail(sentence: string): never {
   process.exit(1);
 }
 
+const place = readBase(process.env['SITE_BASE']);
+if ('wrong' in place) {
+  console.error(place.wrong);
+  process.exit(1);
+}
 const site = resolve(process.argv[2] ?? dist);
 const aside = folderAside(site);
 // One build of Astro for each language that has lessons, English first: it makes the folder that the
@@ -47,6 +54,8 @@ for (const { id, name, base } of Object.values(languages)) {
   if (id === source) await makeSearchIndex(target, id);
 }
 const wrong = checkSite(aside);
+if (place.base !== '/') moveSite(aside, place.base);
+wrong.push(...(await storeOffline(aside)));
 for (const sentence of wrong) console.error(`   ${sentence}`);
 if (wrong.length > 0) {
   fail(`The build has ${wrong.length} ${wrong.length === 1 ? 'fault' : 'faults'}.`);

@@ -28,7 +28,10 @@ export function forbiddenMarkup({ address, html }: BuiltPage): string[] {
 /** The search page, in whatever language: the one that needs more than reading and drawing. */
 const isSearch = (address: string): boolean => address.endsWith('/search/');
 
-/** Pages that start a worker name the one policy that passes its address; all others may make none. */
+/**
+ * Pages that start a worker name the one policy that passes its address; all others may make none but the one that every
+ * page has, for the worker that stores the site.
+ */
 const policies: Readonly<Record<string, string>> = {
   '/measure/': 'own-sheet planner',
   '/measure/jobs/': 'own-sheet planner',
@@ -39,10 +42,12 @@ const policies: Readonly<Record<string, string>> = {
 /** A meeting may bring a case onto its stage. */
 const isMeeting = (address: string): boolean =>
   /^\/meetings\/[^/]+\/$/.test(address) && address !== '/meetings/notes/';
-const policyOf = (address: string): string => {
-  if (isSearch(address)) return 'default';
-  return policies[address] ?? (isMeeting(address) ? 'planner' : "'none'");
-};
+const ownPolicy = (address: string): string | undefined =>
+  isSearch(address)
+    ? 'default'
+    : (policies[address] ?? (isMeeting(address) ? 'planner' : undefined));
+const policyOf = (address: string): string =>
+  ['offline', ownPolicy(address)].filter(Boolean).join(' ');
 
 /** One sentence for each thing that the policy of a page should say and does not. */
 function weakPolicy(address: string, html: string): string[] {

@@ -19,8 +19,16 @@ export interface Bundled {
   readonly text?: string;
 }
 
-/** Sent to visitors, yet not by way of the bundler: the search, and what Astro and Vite write in. */
-const written = ['astro', 'pagefind', 'vite'];
+/** Sent to visitors, yet not by way of the bundler: the search, the service worker, and what Astro and Vite write in. */
+const written = [
+  'astro',
+  'pagefind',
+  'vite',
+  'workbox-core',
+  'workbox-precaching',
+  'workbox-routing',
+  'workbox-strategies',
+];
 
 function licenceFile(folder: string): string | undefined {
   const [found] = globSync(['LICEN[CS]E*', 'LICEN[CS]E/LICEN[CS]E'], { cwd: folder })

@@ -1,7 +1,8 @@
 import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, rmdirSync } from 'node:fs';
 import { dirname, join, relative } from 'node:path';
 
-const filesIn = (folder: string): string[] =>
+/** Every file of a folder and its folders, by its path from there. */
+export const filesIn = (folder: string): string[] =>
   readdirSync(folder, { recursive: true, withFileTypes: true })
     .filter((entry) => !entry.isDirectory())
     .map((entry) => relative(folder, join(entry.parentPath, entry.name)));
@@ -13,16 +14,20 @@ function removeEmpty(folder: string): void {
   if (readdirSync(folder).length === 0) rmdirSync(folder);
 }
 
-const isPage = (file: string): number => Number(file.endsWith('.html'));
+/** The service worker after the pages that it stores, the pages after what they load. */
+const rank = (file: string): number => {
+  if (file === 'service-worker.js') return 2;
+  return Number(file.endsWith('.html'));
+};
 
 /**
  * Makes a freshly built folder the site, under a server that may be sending the old one: each file is
- * renamed over the one it replaces, pages after what they load, and what the new site has not goes
+ * renamed over the one it replaces, in the order of `rank`, and what the new site has not goes
  * last. So every address of both sites is there at every moment. Renaming the whole folder leaves a
  * moment with none, and a link in its place does not work everywhere.
  */
 export function putInPlace(built: string, site: string): void {
-  const files = filesIn(built).sort((a, b) => isPage(a) - isPage(b));
+  const files = filesIn(built).sort((a, b) => rank(a) - rank(b));
   const before = existsSync(site) ? filesIn(site) : [];
   for (const file of files) {
     mkdirSync(dirname(join(site, file)), { recursive: true });

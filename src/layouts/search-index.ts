@@ -49,7 +49,10 @@ function load(system: 'us' | 'si'): Promise<Pagefind> {
   // A browser may keep a module that failed as failed: the next try asks by another address.
   const path = `/pagefind/${system}/pagefind.js${failed === 0 ? '' : `?${failed}`}`;
   const loading = (import(/* @vite-ignore */ path) as Promise<Pagefind>).then(async (pagefind) => {
-    await pagefind.options({ excerptLength: 24, baseUrl: '/' });
+    await pagefind.options({
+      excerptLength: 24,
+      baseUrl: path.slice(0, path.indexOf('pagefind/')),
+    });
     await pagefind.init();
     return pagefind;
   });

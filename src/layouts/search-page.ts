@@ -38,7 +38,7 @@ const listsSentence = (): HTMLParagraphElement =>
   element(
     'p',
     linkedParts(says.listed).map(({ text, to }) =>
-      to === undefined ? text : anchor(text, `/${to}/`),
+      to === undefined ? text : anchor(text, `../${to}/`),
     ),
   );
 

@@ -29,6 +29,9 @@ function shown(): Settings {
   };
 }
 
+// The site itself is kept on the device as well; the script for that comes after everything a reader waits for.
+addEventListener('load', () => void import('../offline/start.ts'));
+
 const { data, status } = settings.read();
 // The boot script found a damaged slot or no pointer; written anew, the next page starts right.
 if (status === 'ok' || status === 'recovered') show(data);

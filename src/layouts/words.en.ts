@@ -33,6 +33,7 @@ export const words = {
     about:
       'Free, and open source under the MIT license. It asks for no account and sends nothing about you anywhere. What it remembers stays on this device. Its typeface and some of its software are the work of others: [their licenses.](licences)',
     shop: 'For the shop: [meetings for a projector,](meetings) with votes and notes.',
+    offline: 'It works where there is no signal, too: [use it without internet.](offline)',
   },
   coursePath: {
     /** A name for the picture, for the ear: "Why it happens: lesson 3 after 1 and 2, 4 after 3." */

@@ -33,6 +33,8 @@ export const words: typeof en = {
     about:
       'Gratis y de código abierto, con licencia MIT. No te pide cuenta y no manda a ningún lado nada sobre ti. Lo que recuerda se queda en este aparato. La letra y una parte de los programas son obra de otros: [sus licencias (en inglés).](licences)',
     shop: 'Para el taller: [reuniones para proyector (en inglés),](meetings) con votaciones y notas.',
+    offline:
+      'También funciona donde no hay señal: [cómo usarlo sin internet (en inglés).](offline)',
   },
   coursePath: {
     name: (part, lessons) => `${part}: lección ${lessons}.`,

@@ -27,7 +27,7 @@ export function Bay({ bench, search }: BayProps) {
   const { minutes } = model.standing.value;
   return (
     <>
-      <div class="case-columns">
+      <div class="case-columns" data-busy={ended ? undefined : true}>
         <div class="case-column case-head">
           <h2>{bench.title}</h2>
           <p>

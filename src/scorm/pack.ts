@@ -4,7 +4,7 @@ import { stripTypeScriptTypes } from 'node:module';
 import { dirname, join, posix } from 'node:path';
 import { strToU8, zipSync } from 'fflate';
 import { manifestOf } from './manifest.ts';
-import { relativePage, relativeScript } from './relative.ts';
+import { inPackage, movedPage, movedScript } from '../build/elsewhere.ts';
 
 const TITLE = 'Slips When Hot';
 const LAUNCH = 'index.html';
@@ -37,7 +37,7 @@ export function packageOf(site: string): Readonly<Record<string, Uint8Array>> {
     if (!entry.isFile()) continue;
     const path = join(entry.parentPath, entry.name);
     const name = path.slice(site.length + 1).replaceAll('\\', '/');
-    files[`site/${name}`] = moved(name, readFileSync(path));
+    if (!ofStore.test(name)) files[`site/${name}`] = moved(name, readFileSync(path));
   }
   files['imsmanifest.xml'] = strToU8(
     manifestOf({ title: TITLE, launch: LAUNCH, files: Object.keys(files).sort() }),
@@ -60,11 +60,17 @@ function scriptsFrom(first: string): ReadonlyMap<string, string> {
   return scripts;
 }
 
+/** A platform has the files; a page without the manifest stores nothing and offers nothing to install. */
+const withoutStore = (html: string): string => html.replace(/<link rel="manifest"[^>]*>/u, '');
+const ofStore = /^(service-worker\.js|offline-files\.[^/]+\.js|site\.webmanifest|icons\/.*)$/u;
+
 function moved(name: string, bytes: Buffer): Uint8Array {
   if (name.endsWith('.html'))
-    return strToU8(relativePage(bytes.toString(), `/${name.replace(/index\.html$/, '')}`));
+    return strToU8(
+      movedPage(withoutStore(bytes.toString()), `/${name.replace(/index\.html$/, '')}`, inPackage),
+    );
   return /(^|\/)_astro\/[^/]+\.js$/u.test(name)
-    ? strToU8(relativeScript(bytes.toString(), name.startsWith('_astro/') ? '..' : '../..'))
+    ? strToU8(movedScript(bytes.toString(), name.startsWith('_astro/') ? '..' : '../..', inPackage))
     : bytes;
 }
 

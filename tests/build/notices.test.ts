@@ -17,6 +17,8 @@ beforeAll(() => {
   install('astro', { license: 'MIT' }, 'Astro terms');
   install('pagefind', { license: 'MIT' }, 'Search terms', 'LICENSE/LICENSE');
   install('vite', { license: 'MIT' }, 'Vite terms\n# Licenses of bundled dependencies\nOthers');
+  for (const part of ['core', 'precaching', 'routing', 'strategies'])
+    install(`workbox-${part}`, { license: 'MIT' }, `Worker terms of ${part}`);
   install(font, { license: 'OFL-1.1' }, 'Font terms', 'LICENCE.md');
   install('bare', { license: 'MIT' }, '');
   mkdirSync(join(modules, font, 'files'));
@@ -31,7 +33,13 @@ test('everything that ships is named with its licence and its text', () => {
   for (const line of ['preact 10.0.0: MIT', `${font} 1.0.0: OFL-1.1`, 'pagefind 1.0.0: MIT']) {
     expect(printed.split('\n')).toContain(line);
   }
-  for (const terms of ['Preact terms', 'Font terms', 'Search terms', 'Astro terms']) {
+  for (const terms of [
+    'Preact terms',
+    'Font terms',
+    'Search terms',
+    'Astro terms',
+    'Worker terms of core',
+  ]) {
     expect(printed).toContain(terms);
   }
   expect(printed).not.toContain('Others');

@@ -77,6 +77,26 @@ test('no page is missing, or there before its scripts, at any moment', async () 
   expect(new Set(seen)).toEqual(new Set(['old whole', 'new whole']));
 });
 
+test('the service worker comes after the pages that it stores', async () => {
+  const site = write('dist', { ...old, 'service-worker.js': 'old' });
+  const built = write('dist.next', { ...fresh, 'service-worker.js': 'new' });
+  const order: string[] = [];
+  vi.resetModules();
+  vi.doMock('node:fs', async (original) => {
+    const real = await original<typeof fs>();
+    const renameSync: typeof fs.renameSync = (from, to) => {
+      order.push(String(to).slice(site.length + 1));
+      real.renameSync(from, to);
+    };
+    return { ...real, renameSync };
+  });
+  const watched = await import('../../src/build/put-in-place.ts');
+  watched.putInPlace(built, site);
+  vi.doUnmock('node:fs');
+  expect(order.at(-1)).toBe('service-worker.js');
+  expect(order[0]).toBe('_astro/a.2.js');
+});
+
 test('a build has a folder of its own beside the site', () => {
   const site = join(outer, 'dist');
   const mine = folderAside(site);

@@ -41,6 +41,8 @@ export const test = base.extend<{ trouble: string[] }>({
       const trouble: string[] = [];
       page.on('console', (message) => {
         if (message.type() === 'error' || message.type() === 'warning') {
+          // Playwright's own words for `serviceWorkers: 'block'`.
+          if (message.text() === 'Service Worker registration blocked by Playwright') return;
           // A page asked for that is not there is the point of one test, and no fault.
           if (/status of 404/.test(message.text()) && /no-such-page/.test(message.location().url)) {
             return;

@@ -1,6 +1,6 @@
 // What the "carry on" button says, from what this device remembers. No screen here, so that Node
 // tests it.
-import { address } from '../../language/current.ts';
+import { language } from '../../language/current.ts';
 import type { Progress } from '../../storage/progress.ts';
 import { words } from './words.en.ts';
 
@@ -16,7 +16,8 @@ export interface Offer {
   readonly about: string;
 }
 
-const lessonAt = (id: string): string => address(`/lessons/${id}/`);
+// Put together with the base, which alone is rewritten where the site stands elsewhere: src/build/elsewhere.ts.
+const lessonAt = (id: string): string => `${language.base}lessons/${id}/`;
 
 /** `lessons` in the order of the course, those that are written. */
 export function carryOn(lessons: readonly CourseLesson[], { done, last }: Progress): Offer | null {

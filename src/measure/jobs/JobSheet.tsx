@@ -51,7 +51,7 @@ export function JobSheet({ jobs, id, planner, own, arrived, close }: JobProps) {
   const { form } = words;
   return (
     <>
-      <div class="job no-print" data-ready={said !== undefined}>
+      <div class="job no-print" data-busy data-ready={said !== undefined}>
         <p class="job-top">
           <button type="button" class="quiet" onClick={close}>
             {words.back}

@@ -23,7 +23,12 @@ export function LogReader() {
   const ready = useReady();
   const state = model.state.value;
   return (
-    <div class="log-reader" id="log-reader" data-ready={ready}>
+    <div
+      class="log-reader"
+      id="log-reader"
+      data-ready={ready}
+      data-busy={state.kind === 'open' ? true : undefined}
+    >
       <Chooser model={model} />
       <Standing model={model} state={state} />
       {state.kind === 'open' && (

@@ -29,7 +29,7 @@ export function ClassView({ base }: { readonly base: string }) {
   const here = model.members.value.length > 0;
   const miss = model.miss.value;
   return (
-    <div class="class">
+    <div class="class" data-busy={here ? true : undefined}>
       <Choose model={model} />
       <Members model={model} />
       {miss !== undefined && <Missed miss={miss} again={() => void model.need()} />}

@@ -7,7 +7,7 @@ export function Clock({ model }: { readonly model: RehearsalModel }) {
   const left = model.minutesLeft.value;
   const { clock } = words;
   return (
-    <p class="rehearsal-clock">
+    <p class="rehearsal-clock" data-busy>
       <span role="timer">
         {on ? (left > 0 ? clock.left({ minutes: String(left) }) : clock.up) : clock.off}
       </span>{' '}

@@ -6,7 +6,8 @@
 export function inPackage(href: string, root: string): string | undefined {
   const { origin, pathname, search, hash } = new URL(href);
   const at = new URL(root);
-  if (origin !== at.origin || pathname.startsWith(at.pathname)) return undefined;
+  if (origin !== at.origin) return undefined;
   const file = pathname.endsWith('/') ? `${pathname}index.html` : pathname;
-  return at.origin + at.pathname + file.slice(1) + search + hash;
+  if (!file.startsWith(at.pathname)) return at.origin + at.pathname + file.slice(1) + search + hash;
+  return file === pathname ? undefined : at.origin + file + search + hash;
 }

@@ -41,7 +41,7 @@ export function Ask({ model, asked, id, leave = words.uncover, row }: AskProps) 
   }
 
   return (
-    <form class="retrieval-form" onSubmit={submit} noValidate>
+    <form class="retrieval-form" data-busy onSubmit={submit} noValidate>
       <Stem asked={asked} />
       <div data-place="answer">
         {asked.kind === 'number' ? (

@@ -69,7 +69,7 @@ export function Explain({
   const asked = model.question.value;
   const tryIt = asked?.tryIt;
   return (
-    <div class="retrieval-answer">
+    <div class="retrieval-answer" data-busy>
       <Verdict outcome={outcome} given={given} />
       {asked !== undefined && <Stem asked={asked} />}
       <Reasons explained={outcome.explained} typed={given.kind === 'typed'} />
