@@ -74,6 +74,18 @@ test('a short book: contents, bookmarks and heads are true, the key is right, an
     expect(on(page).startsWith(TITLES[0] ?? '')).toBe(true);
   }
 
+  // A table that goes on over the foot of a page has all the rows that it says it has.
+  const tables = [
+    ...pages.join('\n').matchAll(/\((\d+) of \d+\s+points\)([^]*?)A simulation, printed/gu),
+  ];
+  expect(tables.length).toBe(LESSONS.length);
+  for (const [, said, text = ''] of tables) {
+    const rows = text
+      .split('\n')
+      .filter((line) => /^\s*[−-]?\d[\d.,]*(?:\s+[−-]?\d[\d.,]*)+\s*$/u.test(line));
+    expect(rows.length).toBe(Number(said));
+  }
+
   // One unit system, and no address of the machine that made it.
   const whole = pages.slice(0, contents.find(({ title }) => title === 'Glossary')?.page).join('\n');
   expect(whole).not.toMatch(/\d (?:psi|°F)\b/u);

@@ -15,6 +15,8 @@ export async function faultsOnPaper(page: Page, width: number): Promise<readonly
         new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
       await twice();
       const faults = new Set<string>();
+      // Half a sheet: anything lower finds room on the next one.
+      const MOST_UNBROKEN = 470;
       const seen = [...document.querySelectorAll<HTMLElement | SVGElement>('body *')].filter(
         (one) =>
           one.checkVisibility() &&
@@ -36,6 +38,11 @@ export async function faultsOnPaper(page: Page, width: number): Promise<readonly
           const [r, g, b, alpha = '1'] = style[property].match(/[\d.]+/gu) ?? [];
           if (!style[property].startsWith('rgb') || alpha === '0') continue;
           if (r !== g || g !== b) faults.add(`hue: ${named(one)} ${property} ${style[property]}`);
+        }
+        // The printer cannot break it, and what has no room on the page is lost.
+        const scrolls = style.overflowY !== 'visible';
+        if (scrolls && one instanceof HTMLElement && one.offsetHeight > MOST_UNBROKEN) {
+          faults.add(`not to be broken: ${named(one)} ${one.offsetHeight} px high`);
         }
         const { right } = one.getBoundingClientRect();
         if (right > innerWidth + 1 && one.closest('svg') === null) {
