@@ -231,6 +231,14 @@ export const folders = [
     npm: true,
   },
   {
+    name: 'book-prints-the-site',
+    comment:
+      'The book prints the built site as it stands, in the order of the course; no page knows of it, and it knows no physics.',
+    from: 'src/book',
+    mayReach: ['src/build', 'src/lessons/course.ts', 'src/widgets/retrieval/words.en.ts'],
+    npm: true,
+  },
+  {
     name: 'quiz-is-pure',
     comment:
       'Grading and scheduling must be testable without a screen, a clock or the physics; numeric keys are computed where questions are loaded and passed in.',

@@ -11,6 +11,9 @@ export interface Size {
 /** A phone's column: what the server draws. The style sheet keeps the box, so nothing jumps. */
 export const SERVER_SIZE: Size = { width: 360, height: 240, em: 14 };
 
+/** The column of a sheet and its text, for a chart that is drawn anew on its way to the printer. */
+const ON_PAPER: Size = { width: 660, height: 359, em: 14 };
+
 /** The box of an element in CSS pixels, watched; one drawing unit is one pixel ever after. */
 export function useSize(box: RefObject<HTMLElement>): Size {
   const [size, setSize] = useState(SERVER_SIZE);
@@ -30,7 +33,14 @@ export function useSize(box: RefObject<HTMLElement>): Size {
     // Told before the first paint as well. To measure here besides would lay out the page in the midst of a task.
     const observer = new ResizeObserver(measure);
     observer.observe(element);
-    return () => observer.disconnect();
+    const print = () => setSize(ON_PAPER);
+    addEventListener('beforeprint', print);
+    addEventListener('afterprint', measure);
+    return () => {
+      observer.disconnect();
+      removeEventListener('beforeprint', print);
+      removeEventListener('afterprint', measure);
+    };
   }, [box]);
   return size;
 }

@@ -32,13 +32,6 @@ function sectionInSight(): { id: string; title: string } | null {
   return { id: last.id, title: last.textContent.trim() };
 }
 
-// Nobody knows at build time where the site will stand.
-const printed = document.querySelector<HTMLElement>('#page-address');
-if (printed !== null) {
-  const { before = '' } = printed.dataset;
-  printed.textContent = `${before} ${location.origin}${location.pathname}`;
-}
-
 if (id !== undefined && button !== null && says !== null) {
   const isDone = (): boolean => progress.read().data.done.includes(id);
   // Opening it again keeps the section: one look at the top is not a new start.

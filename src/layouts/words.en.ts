@@ -12,6 +12,7 @@ export const words = {
     sources: 'Sources',
   },
   header: {
+    onScreen: 'On screen:',
     units: 'Units',
     usUnits: 'US units:',
     metricUnits: 'Metric units:',
@@ -74,7 +75,6 @@ export const words = {
       lead: 'What stood at this address stands elsewhere now:',
     },
     /** Before the address of the page, on paper. */
-    onScreen: 'On screen:',
     next: (title: string) => `Next: ${title}`,
     nextInEnglish: (title: string) => `Next: ${title}`,
     back: 'Back to the course',

@@ -13,6 +13,7 @@ export const words: typeof en = {
     sources: 'Fuentes',
   },
   header: {
+    onScreen: 'En pantalla:',
     units: 'Unidades',
     usUnits: 'Unidades de EE. UU.:',
     metricUnits: 'Unidades métricas:',
@@ -72,7 +73,6 @@ export const words: typeof en = {
       description: 'Una lección que ahora tiene otra dirección. La página lleva a ella.',
       lead: 'Lo que estaba en esta dirección está ahora en otro lugar:',
     },
-    onScreen: 'En pantalla:',
     next: (title) => `Sigue: ${title}`,
     nextInEnglish: (title) => `Sigue, en inglés: ${title}`,
     back: 'Volver al curso',

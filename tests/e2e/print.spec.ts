@@ -1,4 +1,31 @@
+import { writeFileSync } from 'node:fs';
 import { expect, test } from './fixtures.ts';
+import { faultsOnPaper } from './on-paper.ts';
+import { pagesOf, wordsOn } from './pdf-text.ts';
+
+/** What 15 mm on each side leave, at 96 to the inch: Letter is 8.5 inches wide, A4 210 mm (ISO 216). */
+const BETWEEN = { Letter: 702, A4: 680 } as const;
+const papers = ['Letter', 'A4'] as const;
+/** One of each kind of page, and lessons with every kind of picture. */
+const kinds = [
+  '/',
+  '/course/',
+  '/lessons/pump-and-regulator/',
+  '/lessons/codes-are-questions/',
+  '/lessons/pressures-hot-and-cold/',
+  '/lessons/what-slip-is/',
+  '/lessons/putting-back/',
+  '/glossary/',
+  '/model/',
+  '/sources/',
+  '/whole-car/',
+  '/measure/',
+  '/measure/accuracy/',
+  '/practise/',
+  '/practise/cases/',
+  '/practise/record/',
+  '/es/lessons/hot-fluid-thin-fluid/',
+];
 
 test('on paper a lesson is words, still pictures and questions, with the way back', async ({
   page,
@@ -46,4 +73,83 @@ test('nothing is cut off at the side of a page, and nothing prints over another'
     return { grids, wide: wide.map(({ className, tagName }) => `${tagName}.${className}`) };
   });
   expect(faults).toEqual({ grids: 0, wide: [] });
+});
+
+for (const paper of papers) {
+  test(`on ${paper} no hue, no letter too small, nothing wider than the sheet, in both unit systems`, async ({
+    page,
+  }) => {
+    test.slow();
+    for (const address of kinds) {
+      await page.emulateMedia({ media: 'screen', colorScheme: 'dark' });
+      await page.goto(address);
+      if (paper === 'A4') await page.locator('#settings input[value="si"]').check({ force: true });
+      expect(await faultsOnPaper(page, BETWEEN[paper]), address).toEqual([]);
+    }
+  });
+}
+
+test('in the file that goes to the printer words keep to the sheet and headings to what they head', async ({
+  page,
+}) => {
+  test.slow();
+  await page.emulateMedia({ colorScheme: 'dark' });
+  for (const address of [
+    '/lessons/pump-and-regulator/',
+    '/lessons/the-next-best-test/',
+    '/model/',
+  ]) {
+    await page.goto(address);
+    const headings = await page.locator('main :is(h2, h3, h4, summary)').allInnerTexts();
+    for (const paper of papers) {
+      const file = test.info().outputPath(`${paper}.pdf`);
+      writeFileSync(file, await page.pdf({ format: paper, preferCSSPageSize: false }));
+      const { sheets, words } = wordsOn(file);
+      const [sheet = { width: 0, height: 0 }] = sheets;
+      // 15 mm are 42.5 points; a label of a picture may reach out by a letter.
+      const out = words.filter(
+        ({ left, top, right, bottom }) =>
+          left < 38 || top < 38 || right > sheet.width - 38 || bottom > sheet.height - 38,
+      );
+      expect(out, `${address} on ${paper}`).toEqual([]);
+      const heads = new Set(headings.map((text) => text.replace(/\s+/gu, ' ').trim()));
+      const alone = pagesOf(file).flatMap((text) => {
+        const last = text.trim().split('\n').at(-1)?.replace(/\s+/gu, ' ').trim() ?? '';
+        return heads.has(last) ? [last] : [];
+      });
+      expect(alone, `${address} on ${paper}`).toEqual([]);
+    }
+  }
+});
+
+test('on paper a link says where it leads, if the address can be typed', async ({ page }) => {
+  await page.goto('/measure/');
+  await page.emulateMedia({ media: 'print' });
+  const after = (text: string) =>
+    page
+      .getByRole('link', { name: text })
+      .first()
+      .evaluate((link) => getComputedStyle(link, '::after').content);
+  expect(await after('Open the job sheets')).toContain('/measure/jobs/');
+  await page.goto('/practise/cases/');
+  expect(await after('Fine cold, revs up hot')).toBe('none');
+  await page.goto('/sources/');
+  await expect(page.getByText('doi.org/10.1287/mnsc.12.5.391')).toBeVisible();
+  await expect(page.getByText('machinedesign.com')).toHaveCount(0);
+});
+
+test('a short case on paper has its readings, and every choice its letter', async ({ page }) => {
+  await page.goto('/lessons/pump-and-regulator/');
+  await page.emulateMedia({ media: 'print' });
+  const question = page
+    .locator('.retrieval-plain > li', { has: page.locator('> details + details, > details + ul') })
+    .first();
+  await expect(question.locator('> details > summary').first()).toBeVisible();
+  await expect(question.locator('> details > p').first()).toBeVisible();
+  await expect(question.locator('> details').last()).toBeHidden();
+  const mark = await page
+    .locator('.retrieval-plain > li > ul')
+    .first()
+    .evaluate((list) => getComputedStyle(list).listStyleType);
+  expect(mark).toBe('upper-alpha');
 });
