@@ -30,7 +30,9 @@ createServer((request, response) => {
   };
   const miss = () => {
     const page = join(site, '404.html');
-    readFile(page, (error, body) => (error ? response.writeHead(404).end() : send(404, page, body)));
+    readFile(page, (error, body) =>
+      error ? response.writeHead(404).end() : send(404, page, body),
+    );
   };
   const file = fileOf(request.url || '/');
   if (file === undefined) miss();
