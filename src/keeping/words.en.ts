@@ -20,7 +20,7 @@ export const words = {
   again: 'Try again',
   here: {
     title: 'What is on this device',
-    none: 'Nothing is kept on this device yet. If you have a file from another one, take it in below.',
+    none: 'None of your practice is on this device yet. If you have a file from another one, take it in below.',
     toToday: 'Or begin with today’s round',
     answers: (p: { count: string }) => count(p.count, 'answer', 'answers'),
     answersFrom: (p: { count: string; from: string; to: string }) =>

@@ -42,6 +42,9 @@ export function Form({ model }: { readonly model: SheetModel }) {
           {words.lessons.none}
         </button>
       </div>
+      <p class="field-error" id="sheet-lessons-fault" role="alert">
+        {faults.lessons}
+      </p>
       {model.areas.map((area, place) => (
         <Lessons key={area.id} model={model} area={area} first={place === 0} />
       ))}
@@ -50,9 +53,6 @@ export function Form({ model }: { readonly model: SheetModel }) {
           lessons: String(ticked.length),
           count: String(questionsIn(ticked)),
         })}
-      </p>
-      <p class="field-error" id="sheet-lessons-fault" role="alert">
-        {faults.lessons}
       </p>
       <TextField
         field="count"
@@ -99,9 +99,11 @@ export function Form({ model }: { readonly model: SheetModel }) {
         hint={words.version.hint}
         onInput={(version) => model.set({ version })}
       />
-      <button type="submit" class="act">
-        {words.make}
-      </button>
+      <div class="sheet-make">
+        <button type="submit" class="act">
+          {words.make}
+        </button>
+      </div>
       <p role="status">{model.loading.value ? words.loading : ''}</p>
       {model.miss.value !== undefined && <p role="alert">{words.miss[model.miss.value]}</p>}
     </form>

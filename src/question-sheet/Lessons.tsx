@@ -16,16 +16,18 @@ export function Lessons({ model, area, first }: LessonsProps) {
   return (
     <fieldset class="choice" aria-describedby="sheet-lessons-fault">
       <legend>{area.title}</legend>
-      <label class="choice-option sheet-all">
-        <input
-          type="checkbox"
-          data-field={first ? 'lessons' : undefined}
-          checked={ticked === ids.length}
-          indeterminate={ticked > 0 && ticked < ids.length}
-          onChange={(event) => model.tick(ids, event.currentTarget.checked)}
-        />
-        <span>{words.lessons.all}</span>
-      </label>
+      {ids.length > 1 && (
+        <label class="choice-option sheet-all">
+          <input
+            type="checkbox"
+            data-field={first ? 'lessons' : undefined}
+            checked={ticked === ids.length}
+            indeterminate={ticked > 0 && ticked < ids.length}
+            onChange={(event) => model.tick(ids, event.currentTarget.checked)}
+          />
+          <span>{words.lessons.all}</span>
+        </label>
+      )}
       <div class="sheet-lessons">
         {area.lessons.map(({ id, title, questions }) => (
           <label key={id} class="choice-option">

@@ -167,13 +167,15 @@ export function gradeCase(asked: AskedCase, ids: readonly string[]): Judged | st
   const right = named.every(({ correct }) => correct);
   const taken = ids.flatMap((id) => readings.find((one) => one.id === id) ?? []);
   const best = cheapest.flatMap((id) => readings.find((one) => one.id === id) ?? []);
-  const spent = {
-    spent: String(minutesOf(taken, asked.arrives)),
-    cheapest: String(minutesOf(best, asked.arrives)),
-  };
+  const [minutes, fewest] = [minutesOf(taken, asked.arrives), minutesOf(best, asked.arrives)];
+  const spent = { spent: String(minutes), cheapest: String(fewest) };
+  const first = right ? words.right : words.notThatOne;
   return {
     right,
-    verdict: `${right ? words.right : words.notThatOne} ${words.minutesSpent(spent)}`,
+    verdict:
+      right && minutes < fewest
+        ? words.rightUndecided(spent)
+        : `${first} ${words.minutesSpent(spent)}`,
     explained: [
       ...options.map((one) => ({ ...one, taken: ids.includes(one.id) })),
       ...readings.map(({ id, words: name, reads, why }): Explained => ({

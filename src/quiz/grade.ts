@@ -6,8 +6,7 @@ import type { Asked, AskedChoice, AskedNumber } from './asked.ts';
 import type { Explained, Given, Outcome } from './outcome.ts';
 import { gradeCase, gradeMatch, gradeOrder, gradeSpot, type Judged } from './grade-forms.ts';
 import { marks, type Certainty } from './certainty.ts';
-import { quantityOf } from '../quantity/by-name.ts';
-import { parseAmount } from '../quantity/parse-amount.ts';
+import { numberMet } from './number-met.ts';
 import { words } from './words.en.ts';
 
 export type { Explained, Given, Outcome } from './outcome.ts';
@@ -91,22 +90,14 @@ function severalVerdict(explained: readonly Explained[], right: boolean): string
 function gradeNumber(asked: AskedNumber, given: Given, certainty: Certainty): Graded {
   if (given.kind !== 'typed')
     throw new Error(`Question "${asked.id}" is answered by typing a number.`);
-  const reading = parseAmount(given.text, quantityOf(asked.quantity), given.system);
-  if (!reading.ok) return reading;
-  // A hair of slack, so that a value typed in the other unit exactly at the limit is not lost to rounding.
-  const near = (target: number): boolean =>
-    Math.abs(reading.value - target) <= asked.within * (1 + 1e-9);
-  const right = near(asked.value);
-  const rule = right
-    ? undefined
-    : [...asked.distractors]
-        .filter((d) => near(d.value))
-        .sort((a, b) => Math.abs(a.value - reading.value) - Math.abs(b.value - reading.value))[0];
+  const met = numberMet(asked, given);
+  if (!met.ok) return met;
+  const { value, right, rule } = met;
   const verdict = right
     ? words.right
     : rule !== undefined
       ? words.byMistake({ mistake: rule.mistake })
-      : reading.value > asked.value
+      : value > asked.value
         ? words.tooHigh
         : words.tooLow;
   const explained: readonly Explained[] = [

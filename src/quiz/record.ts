@@ -1,4 +1,4 @@
-/** What a learner's answers say of them: what sits, what is shaky, how sure against how right, day by day. */
+/** What a learner's answers say of them: what is solid, what is shaky, how sure against how right, day by day. */
 import { certainties, type Certainty } from './certainty.ts';
 import type { Result } from './result.ts';
 import type { Day } from './schedule/day.ts';
@@ -11,7 +11,7 @@ export interface LessonRecord {
   /** Of them asked at least once. */
   readonly asked: number;
   /** Last answered right and not by a guess, and nine in ten would still know it today. */
-  readonly sits: number;
+  readonly solid: number;
   /** Asked, and the rest. */
   readonly shaky: number;
 }
@@ -19,7 +19,7 @@ export interface LessonRecord {
 /**
  * Lesson by lesson, in the order of the bank.
  * @param today a whole number of days, not before the last answer (an earlier one counts as that day)
- * @example byLesson([{ id: 'a', lesson: 'l' }], [], 20454) // [{ lesson: 'l', questions: 1, asked: 0, sits: 0, shaky: 0 }]
+ * @example byLesson([{ id: 'a', lesson: 'l' }], [], 20454) // [{ lesson: 'l', questions: 1, asked: 0, solid: 0, shaky: 0 }]
  */
 export function byLesson(
   items: readonly { readonly id: string; readonly lesson: string }[],
@@ -27,18 +27,18 @@ export function byLesson(
   today: Day,
 ): readonly LessonRecord[] {
   const known = knownFrom(answers);
-  const lessons = new Map<string, { questions: number; asked: number; sits: number }>();
+  const lessons = new Map<string, { questions: number; asked: number; solid: number }>();
   for (const { id, lesson } of items) {
-    const row = lessons.get(lesson) ?? { questions: 0, asked: 0, sits: 0 };
+    const row = lessons.get(lesson) ?? { questions: 0, asked: 0, solid: 0 };
     const one = known.get(id);
     row.questions += 1;
     if (one !== undefined) {
       row.asked += 1;
-      if (!isWeak(one, today)) row.sits += 1;
+      if (!isWeak(one, today)) row.solid += 1;
     }
     lessons.set(lesson, row);
   }
-  return [...lessons].map(([lesson, row]) => ({ lesson, ...row, shaky: row.asked - row.sits }));
+  return [...lessons].map(([lesson, row]) => ({ lesson, ...row, shaky: row.asked - row.solid }));
 }
 
 /** The lessons to read next: the most shaky questions first, of even ones the earlier in the course. */

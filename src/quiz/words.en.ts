@@ -27,6 +27,9 @@ export const words = {
   nameFirst: 'Name what is wrong with it first.',
   minutesSpent: (p: { spent: string; cheapest: string }) =>
     `You spent ${p.spent} minutes on readings. The cheapest that decide take ${p.cheapest}.`,
+  /** Fewer minutes than any readings that decide would take. */
+  rightUndecided: (p: { spent: string; cheapest: string }) =>
+    `Right, but what you read does not prove it. You spent ${p.spent} minutes on readings, and the cheapest that decide take ${p.cheapest}.`,
   readIt: 'You read this',
   leftIt: 'You left this out',
   oneOfTheCheapest: ', and it is one of the cheapest that decide',

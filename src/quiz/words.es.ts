@@ -23,6 +23,8 @@ export const words: typeof en = {
   nameFirst: 'Primero di qué tiene.',
   minutesSpent: ({ spent, cheapest }) =>
     `Gastaste ${spent} minutos en lecturas. Las más baratas que deciden toman ${cheapest}.`,
+  rightUndecided: ({ spent, cheapest }) =>
+    `Correcto, pero lo que leíste no lo prueba. Gastaste ${spent} minutos en lecturas, y las más baratas que deciden toman ${cheapest}.`,
   readIt: 'Esta la leíste',
   leftIt: 'Esta la dejaste',
   oneOfTheCheapest: ', y es una de las más baratas que deciden',

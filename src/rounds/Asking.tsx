@@ -1,12 +1,9 @@
 import { Ask } from '../widgets/retrieval/Ask.tsx';
-import { ChartPicture } from '../widgets/retrieval/ChartPicture.tsx';
 import { Explain } from '../widgets/retrieval/Explain.tsx';
 import { Over } from '../widgets/retrieval/Over.tsx';
-import { WordsText } from '../widgets/retrieval/WordsText.tsx';
 import type { QuestionSet } from '../quiz/question-set.ts';
 import type { RetrievalModel } from '../widgets/retrieval/model.ts';
 import type { TodayModel } from './model.ts';
-import { words as retrievalWords } from '../widgets/retrieval/player/words.en.ts';
 import { words } from './words.en.ts';
 
 interface AskingProps {
@@ -37,7 +34,9 @@ export function Asking({ model, asking: { player, sets } }: AskingProps) {
             <ul>
               {next.map(({ lesson }) => (
                 <li key={lesson}>
-                  <a href={`/lessons/${lesson}/`}>{lessons.get(lesson) ?? lesson}</a>
+                  <a class="way" href={`/lessons/${lesson}/`}>
+                    {lessons.get(lesson) ?? lesson}
+                  </a>
                 </li>
               ))}
             </ul>
@@ -52,12 +51,6 @@ export function Asking({ model, asking: { player, sets } }: AskingProps) {
   const last = player.last.value;
   return (
     <div class="retrieval-panel">
-      <p class="retrieval-stem">
-        <WordsText words={asked.stem} />
-      </p>
-      {asked.chart !== undefined && (
-        <ChartPicture chart={asked.chart} asTable={retrievalWords.chartAsTable} />
-      )}
       {stage === 'explained' && last !== undefined ? (
         <Explain model={here} answer={last} leave={words.leave} />
       ) : (

@@ -49,7 +49,6 @@ function Fresh({ model }: { readonly model: TodayModel }) {
   const minutes = Math.max(1, Math.round((round.length * SECONDS_EACH) / 60));
   return (
     <>
-      {model.beginner.value && <p>{words.beginners}</p>}
       <p class="today-waits">
         <strong>{line}</strong> {words.lasts({ minutes: String(minutes) })}{' '}
         {more > 0 && words.more({ more: String(more) })}
@@ -57,6 +56,7 @@ function Fresh({ model }: { readonly model: TodayModel }) {
       <button type="button" class="act today-begin" onClick={() => void model.begin()}>
         {words.begin}
       </button>
+      {model.beginner.value && <p class="muted">{words.beginners}</p>}
     </>
   );
 }

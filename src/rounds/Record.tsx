@@ -40,7 +40,9 @@ function Told({ index, read }: Got) {
         <Faults read={read} />
         <p>{words.none}</p>
         <p>
-          <a href="/practise/today/">{words.toToday}</a>
+          <a class="way" href="/practise/today/">
+            {words.toToday}
+          </a>
         </p>
       </>
     );

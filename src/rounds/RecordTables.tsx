@@ -20,7 +20,9 @@ export function ReadNext({ records, titles }: LessonsProps) {
         <ol>
           {next.map(({ lesson, shaky }) => (
             <li key={lesson}>
-              <a href={`/lessons/${lesson}/`}>{titles.get(lesson) ?? lesson}</a>{' '}
+              <a class="way" href={`/lessons/${lesson}/`}>
+                {titles.get(lesson) ?? lesson}
+              </a>{' '}
               <span class="muted">{words.next.shaky({ count: String(shaky) })}</span>
             </li>
           ))}
@@ -31,24 +33,35 @@ export function ReadNext({ records, titles }: LessonsProps) {
 }
 
 export function Lessons({ records, titles }: LessonsProps) {
-  const { title, about, lesson: head, asked, of, sits, shaky } = words.lessons;
+  const { title, about, lesson: head, asked, of, solid, shaky, notYet } = words.lessons;
+  const open = records.filter((row) => row.asked === 0);
   return (
     <section>
       <h2>{title}</h2>
       <p class="muted">{about}</p>
       <table>
-        <Heads of={[head, asked, sits, shaky]} />
+        <Heads of={[head, asked, solid, shaky]} />
         <tbody>
-          {records.map((row) => (
-            <tr key={row.lesson}>
-              <th scope="row">{titles.get(row.lesson) ?? row.lesson}</th>
-              <td>{of({ asked: String(row.asked), all: String(row.questions) })}</td>
-              <td>{row.sits}</td>
-              <td>{row.shaky}</td>
-            </tr>
-          ))}
+          {records
+            .filter((row) => row.asked > 0)
+            .map((row) => (
+              <tr key={row.lesson}>
+                <th scope="row">{titles.get(row.lesson) ?? row.lesson}</th>
+                <td class="qty">{of({ asked: String(row.asked), all: String(row.questions) })}</td>
+                <td>{row.solid}</td>
+                <td>{row.shaky}</td>
+              </tr>
+            ))}
         </tbody>
       </table>
+      {open.length > 0 && (
+        <p class="muted">
+          {notYet({
+            count: String(open.length),
+            lessons: open.map(({ lesson }) => titles.get(lesson) ?? lesson).join('; '),
+          })}
+        </p>
+      )}
     </section>
   );
 }

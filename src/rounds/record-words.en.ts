@@ -7,7 +7,7 @@ export const words = {
   page: {
     title: 'My record',
     description:
-      'What sits and what is shaky, lesson by lesson, how sure you were beside how right you were, and day by day. It stays on this device.',
+      'What is solid and what is shaky, lesson by lesson, how sure you were beside how right you were, and day by day. It stays on this device.',
     lead: 'What your answers say so far. They stay on this device, and nothing is sent.',
     noScript:
       'This page needs a script, because your answers lie in this browser and nowhere else.',
@@ -31,24 +31,30 @@ export const words = {
   lessons: {
     title: 'Lesson by lesson',
     about:
-      'A question sits if your last answer was right, no guess, and nine in ten people would still know it after the time that has passed. That is a reckoning by a published scheduler, and no test of you.',
+      'A question is solid if your last answer was right and not a guess, and nine people in ten would still know it after this much time. That is worked out by a published schedule; only your next answer can prove it.',
     lesson: 'Lesson',
     asked: 'Asked',
     of: (p: { asked: string; all: string }) => `${p.asked} of ${p.all}`,
-    sits: 'Sits',
+    solid: 'Solid',
     shaky: 'Shaky',
+    notYet: (p: { count: string; lessons: string }) =>
+      plural(
+        Number(p.count),
+        { one: `Not asked yet: ${p.lessons}.`, other: `Not asked yet, # lessons: ${p.lessons}.` },
+        locale,
+      ),
   },
   sure: {
     title: 'How sure, how right',
     about:
-      'The marks pay best if you say “fairly sure” from two right in three on, and “certain” from four in five on.',
+      'The marks pay best if you say “fairly sure” when you are right two times in three or more, and “certain” when it is four times in five.',
     said: 'You said',
     times: 'Times',
     right: 'Right',
-    share: 'Of a hundred',
+    share: 'Right in 100',
     howSure: { 1: 'Guessing', 2: 'Fairly sure', 3: 'Certain' },
     few: 'too few to say',
-    over: 'You are certain more often than you are right. On a car nobody stops you then: read again before you say certain.',
+    over: 'You are right less often than “certain” should mean. On a car nobody stops you, so look again before you say it.',
     under:
       'Your guesses are right more often than not. You know more than you trust yourself with.',
   },

@@ -14,18 +14,17 @@ export const words = {
     noScript:
       'This page needs a script to know what is due. Without one, each lesson has its questions at its end.',
     toLessons: 'Go to the course',
-    toRecord: 'My record: what sits, and what is shaky',
+    toRecord: 'My record: what is solid, and what is shaky',
     private: 'Your answers stay on this device. Nothing is sent.',
     toKeep: 'Save them, or move them to another phone',
   },
   reading: 'Looking up what is due.',
   head: { ready: 'Your round', paused: 'Your round waits', over: 'How it went' },
   waits: (p: { due: string; fresh: string }) =>
-    `Today’s round: ${questions(p.due, 'question comes back', 'questions come back')}, ${p.fresh} new.`,
+    `${questions(p.due, 'question comes back', 'questions come back')}, ${p.fresh} new.`,
   onlyDue: (p: { due: string }) =>
-    `Today’s round: ${questions(p.due, 'question comes back', 'questions come back')}.`,
-  onlyFresh: (p: { fresh: string }) =>
-    `Today’s round: ${questions(p.fresh, 'new question', 'new questions')}.`,
+    `${questions(p.due, 'question comes back', 'questions come back')}.`,
+  onlyFresh: (p: { fresh: string }) => `${questions(p.fresh, 'new question', 'new questions')}.`,
   more: (p: { more: string }) =>
     `After that ${questions(p.more, 'more is waiting', 'more are waiting')}, for another round or another day.`,
   lasts: (p: { minutes: string }) =>
@@ -60,18 +59,18 @@ export const words = {
   car: {
     title: 'Car of the day',
     about: (p: { number: string; kind: string }) =>
-      `Number ${p.number}, ${p.kind}. Everybody gets the same one today, so you can compare ways at the coffee machine.`,
+      `Number ${p.number}, ${p.kind}. Everybody gets the same one today, so you can compare notes over coffee.`,
     kinds: { 1: 'a plain one', 2: 'with any fault or none', 3: 'perhaps with two faults' },
     go: 'Bring it in',
   },
   tooShort:
-    'Rounds this short do not get through them. Choose a longer one, or do more than one a day.',
+    'Rounds this short will not get through them. Choose longer ones, or do more than one a day.',
   exam: {
     label: 'Date of your exam',
     hint: 'With a date all lessons are planned: nothing comes after it, the gaps shorten toward it, and what is shaky comes back in the last three days.',
     set: 'Set the date',
     clear: 'No date',
-    noDate: 'That is no date. Choose a day, or type year, month and day.',
+    noDate: 'That is not a date. Choose a day, or type year, month and day.',
     tooSoon: 'That day is here already, or past. The plan needs a day from tomorrow on.',
     tooFar: 'That is more than two years away. Choose a day within two years.',
     ahead: (p: { days: string; fresh: string; each: string }) =>

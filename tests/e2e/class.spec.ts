@@ -41,7 +41,7 @@ test('two files make a meeting; a photo among them is refused; nothing stays beh
   await expect(page.getByRole('columnheader', { name: 'Bay 2' })).toBeVisible();
 
   const topics = page.getByRole('region', { name: 'For the next meeting' });
-  await expect(topics).toContainText('2 of 2 had it wrong at the first try, 1 of them certain.');
+  await expect(topics).toContainText('2 of 2 got it wrong at the first try, 1 of them certain.');
   const questions = page.getByRole('region', { name: 'Question by question' }).getByRole('row');
   await expect(questions.nth(1)).toContainText('0 of 2');
   await expect(questions.nth(1)).toContainText('too few to say');
@@ -56,4 +56,19 @@ test('two files make a meeting; a photo among them is refused; nothing stays beh
   await expect(names).toHaveCount(1);
   await page.reload();
   await expect(page.getByText('Nobody yet.')).toBeVisible();
+});
+
+test('files that were chosen before the page was ready are taken in', async ({ page }) => {
+  let ready = (): void => undefined;
+  const chosen = new Promise<void>((done) => (ready = done));
+  await page.route('**/ClassView*.js', async (route) => {
+    await chosen;
+    await route.continue();
+  });
+  await page.goto(address, { waitUntil: 'commit' });
+  await page
+    .getByLabel(/^Choose the files of your learners/)
+    .setInputFiles(asFile('ana.json', classFile('Ana', [`${first?.id ?? ''} wrong certain`])));
+  ready();
+  await expect(page.getByRole('textbox', { name: 'Name on this page' })).toHaveValue('Ana');
 });

@@ -95,7 +95,7 @@ test('a change of phones: saved on one, compared and taken in on a fresh one, an
   });
   const other = await phone.newPage();
   await open(other);
-  await expect(here(other)).toContainText('Nothing is kept on this device yet');
+  await expect(here(other)).toContainText('None of your practice is on this device yet');
   await other.getByLabel('File to look at').setInputFiles(file);
   await expect(other.getByRole('heading', { name: 'What would change' })).toBeFocused();
   await expect(other.locator('.keep-dry-run')).toContainText('6 come in');

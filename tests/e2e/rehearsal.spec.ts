@@ -3,6 +3,7 @@ import { axeOn } from './axe.ts';
 import { expect, test } from './fixtures.ts';
 import { giveAnswer } from './give-answer.ts';
 import { keptAnswers } from './kept-answers.ts';
+import { putSlot } from './put-slot.ts';
 
 const address = '/practise/rehearsal/';
 const head = (page: Page, name: string | RegExp) =>
@@ -120,4 +121,29 @@ test('a rehearsal by keyboard: flagged, left by a reload, changed, handed in hal
   const next = await asked(page, 'rehearsal');
   expect(next).toHaveLength(50);
   expect(next.filter((id) => drawn.includes(id))).toEqual([]);
+});
+
+test('a question about a chart has its chart, when it is asked and when it is explained', async ({
+  page,
+}) => {
+  await page.goto(address);
+  const item = { id: 'where-the-needle-crosses', lesson: 'holds-cold-slips-hot', area: 'fluid' };
+  await putSlot(page, 'rehearsal', {
+    rehearsal: {
+      ...{ begun: 1_796_000_000_000, ended: null, seconds: 0, timed: false, place: 0 },
+      ...{ items: [item], logged: false },
+    },
+  });
+  await page.goto(`${address}#question`);
+  await page.reload();
+  const chart = page.locator('.question-chart svg');
+  await expect(chart).toBeVisible();
+  await giveAnswer(page);
+  await page.getByRole('radio', { name: 'Guessing' }).press('Space');
+  await page.keyboard.press('Enter');
+  await press(page, 'Hand in');
+  await press(page, 'Hand it in');
+  await expect(head(page, 'How it went')).toBeFocused();
+  await page.locator('.rehearsal-told summary').first().press('Enter');
+  await expect(chart).toBeVisible();
 });

@@ -48,7 +48,7 @@ test('a sheet by keyboard: lessons, number and seed, with a sentence at each fie
   await page.getByLabel('How many questions?').fill('four');
   await page.getByLabel('Seed', { exact: true }).fill('bay 3');
   await page.getByRole('button', { name: 'Make the sheets' }).press('Enter');
-  await expect(page.getByText('Tick at least one lesson to draw from.')).toBeVisible();
+  await expect(page.getByText('Tick at least one lesson to draw from.')).toBeInViewport();
   await expect(page.getByText('“four” is not a whole number.')).toBeVisible();
   await expect(page.getByText('this one has a space in it')).toBeVisible();
   await expect(page.getByRole('checkbox', { name: 'All of these' }).first()).toBeFocused();

@@ -2,6 +2,7 @@ import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures.ts';
 import { giveAnswer } from './give-answer.ts';
 import { keptAnswers } from './kept-answers.ts';
+import { putSlot } from './put-slot.ts';
 
 const address = '/practise/today/';
 
@@ -93,4 +94,71 @@ test('without a connection it says so, and a press tries again', async ({ page, 
   await expect(page.getByRole('button', { name: 'Begin' })).toBeVisible();
   // What the test cut off is told of once on the console and as a request that failed.
   trouble.splice(0, trouble.filter((one) => /questions\/index|ERR_INTERNET/.test(one)).length);
+});
+
+test.describe('on a phone', () => {
+  test.use({ hasTouch: true });
+
+  // The longest explanations: of a chart, of pairs, and of a short case.
+  const items = [
+    { id: 'three-taps-one-crack', lesson: 'holds-cold-slips-hot' },
+    { id: 'what-decides-it', lesson: 'other-complaints' },
+    { id: 'taxi-at-the-lights', lesson: 'the-next-best-test' },
+  ];
+  for (const [width, height] of [
+    [390, 664],
+    [844, 390],
+  ] as const) {
+    test(`verdict and next button are in sight of every explanation at ${width} x ${height}`, async ({
+      page,
+    }) => {
+      await page.setViewportSize({ width, height });
+      await page.clock.setFixedTime(new Date('2026-11-29T12:00:00Z'));
+      await page.goto(address);
+      await putSlot(page, 'plan', {
+        ...{ exam: null, minutes: 5 },
+        round: { day: Date.UTC(2026, 10, 29) / 86_400_000, seed: 7, items },
+      });
+      await page.reload();
+      await page.getByRole('button', { name: 'Go on with question 1 of 3' }).tap();
+      for (let place = 1; place <= items.length; place += 1) {
+        await expect(page.getByRole('heading', { name: `Question ${place} of 3` })).toBeFocused();
+        await giveAnswer(page);
+        await page.getByText('Guessing').tap();
+        await page.getByRole('button', { name: 'Check my answer' }).tap();
+        await expect(page.locator('.retrieval-verdict')).toBeInViewport({ ratio: 1 });
+        const next = page.getByRole('button', { name: /Next question|See how it went/ });
+        await expect(next).toBeInViewport({ ratio: 1 });
+        await page.locator('.retrieval-reasons > li').nth(1).scrollIntoViewIfNeeded();
+        await expect(next).toBeInViewport({ ratio: 1 });
+        await next.tap();
+      }
+      await expect(page.getByRole('heading', { name: 'How it went' })).toBeFocused();
+    });
+  }
+
+  test('a line that is paired and the letters it is paired with are in sight together', async ({
+    page,
+  }) => {
+    await page.setViewportSize({ width: 390, height: 664 });
+    await page.clock.setFixedTime(new Date('2026-11-29T12:00:00Z'));
+    await page.goto(address);
+    await putSlot(page, 'plan', {
+      ...{ exam: null, minutes: 5 },
+      round: { day: Date.UTC(2026, 10, 29) / 86_400_000, seed: 7, items: items.slice(1, 2) },
+    });
+    await page.reload();
+    await page.getByRole('button', { name: 'Go on with question 1 of 1' }).tap();
+    const lines = page.locator('.form-lines fieldset');
+    await expect(lines).not.toHaveCount(0);
+    for (const line of await lines.all()) {
+      await line.locator('input').first().focus();
+      await line.locator('label').last().scrollIntoViewIfNeeded();
+      await line.locator('label').last().tap();
+      await expect(line.locator('input').last()).toBeChecked();
+      await expect(line.locator('label').last()).toBeInViewport({ ratio: 1 });
+      for (const partner of await page.locator('.form-partners li').all())
+        await expect(partner).toBeInViewport({ ratio: 0.9 });
+    }
+  });
 });

@@ -13,20 +13,20 @@ const one = (item: string, over: Partial<Answered> = {}): Answered => ({
   ...over,
 });
 
-test('what was right and not guessed sits, until nine in ten would not know it any more', () => {
+test('what was right and not guessed solid, until nine in ten would not know it any more', () => {
   const answers = [one('a'), one('b', { certainty: 1 }), one('c', { result: 'wrong' })];
   expect(byLesson(items, answers, DAY)).toEqual([
-    { lesson: 'one', questions: 2, asked: 2, sits: 1, shaky: 1 },
-    { lesson: 'two', questions: 1, asked: 1, sits: 0, shaky: 1 },
+    { lesson: 'one', questions: 2, asked: 2, solid: 1, shaky: 1 },
+    { lesson: 'two', questions: 1, asked: 1, solid: 0, shaky: 1 },
   ]);
   // FSRS 6: a first "good" is known by nine in ten for 2.3 days (printed parameter 2.3065).
-  expect(byLesson(items, answers, DAY + 2)[0]?.sits).toBe(1);
-  expect(byLesson(items, answers, DAY + 3)[0]?.sits).toBe(0);
+  expect(byLesson(items, answers, DAY + 2)[0]?.solid).toBe(1);
+  expect(byLesson(items, answers, DAY + 3)[0]?.solid).toBe(0);
 });
 
 test('the last answer counts, whatever came before', () => {
   const late = [one('a', { result: 'wrong' }), one('a', { day: DAY + 1 })];
-  expect(byLesson(items, late, DAY + 1)[0]).toMatchObject({ asked: 1, sits: 1 });
+  expect(byLesson(items, late, DAY + 1)[0]).toMatchObject({ asked: 1, solid: 1 });
 });
 
 test('the shakiest lessons come first, and one without a shaky question is not named', () => {
@@ -34,7 +34,7 @@ test('the shakiest lessons come first, and one without a shaky question is not n
     lesson,
     questions: 9,
     asked: 5,
-    sits: [5, 3, 1][i] ?? 0,
+    solid: [5, 3, 1][i] ?? 0,
     shaky: [0, 2, 4][i] ?? 0,
   }));
   expect(readNext(rows).map(({ lesson }) => lesson)).toEqual(['z', 'y']);
@@ -58,7 +58,7 @@ test('everything is counted once', () => {
       const asked = new Set(answers.map(({ item }) => item)).size;
       const rows = byLesson(items, answers, DAY + 41);
       expect(sum(rows.map((row) => row.asked))).toBe(asked);
-      for (const row of rows) expect(row.sits + row.shaky).toBe(row.asked);
+      for (const row of rows) expect(row.solid + row.shaky).toBe(row.asked);
     }),
   );
 });

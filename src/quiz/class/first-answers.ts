@@ -6,7 +6,7 @@ export interface ClassAnswer {
   readonly item: string;
   readonly result: Result;
   readonly certainty: Certainty;
-  /** The options that were chosen; empty where a number was typed. */
+  /** The options that were chosen, or the named wrong rule that a typed number came from. */
   readonly ids: readonly string[];
   /** What the clock said [ms of Unix time]. */
   readonly at: number;

@@ -8,7 +8,8 @@ import {
   type AskedSpot,
 } from '../asked.ts';
 import { minutesOf } from '../case-minutes.ts';
-import { letterAt, type Mix, type Put, type Reason } from './put-parts.ts';
+import { letterOf } from '../letter-of.ts';
+import type { Mix, Put, Reason } from './put-parts.ts';
 
 type Step = AskedOrder['steps'][number];
 
@@ -40,7 +41,7 @@ export function putOrder({ id, stem, chart, steps }: AskedOrder, mix: Mix): Put 
 
 export function putMatch(asked: AskedMatch, mix: Mix): Put {
   const { id, stem, chart, pairs, partners, extraWhy } = asked;
-  const mixed = mix(partners).map((partner, place) => ({ ...partner, letter: letterAt(place) }));
+  const mixed = mix(partners).map((partner, place) => ({ ...partner, letter: letterOf(place) }));
   const partnerOf = (pair: string) => mixed.find((partner) => partner.id === pair);
   const matched = pairs.map(({ id: pair, words, why }): Reason & { readonly letter: string } => ({
     letter: partnerOf(pair)?.letter ?? '',
@@ -106,7 +107,7 @@ export function putSpot({ id, stem, chart, steps, answers, missing }: AskedSpot)
 export function putCase(asked: AskedCase, mix: Mix): Put {
   const { id, stem, chart, options, readings, cheapest, arrives } = asked;
   const lettered = mix(options).map(({ words, correct, why }, place) => ({
-    letter: letterAt(place),
+    letter: letterOf(place),
     ...{ words, correct, why },
   }));
   const best = cheapest.flatMap((one) => readings.find((reading) => reading.id === one) ?? []);

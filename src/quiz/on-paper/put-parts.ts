@@ -78,5 +78,3 @@ export type Mix = <T>(
   items: readonly T[],
   isAnswer?: (items: readonly T[]) => boolean,
 ) => readonly T[];
-
-export const letterAt = (place: number): string => String.fromCharCode(65 + place);

@@ -30,12 +30,12 @@ export function AreaTable({ model }: { readonly model: ClassModel }) {
             {model.byArea.value.map(({ area, cells }) => (
               <tr key={area}>
                 <th scope="row">{areaWords.areas[area]}</th>
-                {cells.map(({ asked, sits }, at) => (
+                {cells.map(({ asked, solid }, at) => (
                   <td key={members[at]?.number}>
                     {asked === 0 ? (
                       <span class="muted">{notAsked}</span>
                     ) : (
-                      cell({ sits: String(sits), asked: String(asked) })
+                      cell({ solid: String(solid), asked: String(asked) })
                     )}
                   </td>
                 ))}

@@ -1,4 +1,4 @@
-import { useEffect, useMemo } from 'preact/hooks';
+import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { dateOf } from '../../ui/dates.ts';
 import { loadIndex } from '../load.ts';
 import { loadSets } from '../load-sets.ts';
@@ -51,24 +51,28 @@ export function ClassView({ base }: { readonly base: string }) {
 
 function Choose({ model }: Props) {
   const said = model.said.value;
+  const field = useRef<HTMLInputElement>(null);
+  async function take(): Promise<void> {
+    const { current } = field;
+    const files = [...(current?.files ?? [])];
+    if (current === null || files.length === 0) return;
+    // The same file chosen again, after it was saved again, is a new choice.
+    await model.take(files).finally(() => (current.value = ''));
+    await model.need();
+  }
+  // Files that were chosen before this script was here.
+  useEffect(() => void take(), [model]);
   return (
     <div class="class-choose no-print">
       <label for="class-files">{words.choose}</label>
       <input
+        ref={field}
         id="class-files"
         type="file"
         multiple
         accept=".json,application/json"
         aria-describedby="class-how class-said"
-        onChange={(event) => {
-          const field = event.currentTarget;
-          const files = [...(field.files ?? [])];
-          // The same file chosen again, after it was saved again, is a new choice.
-          void model
-            .take(files)
-            .then(() => model.need())
-            .finally(() => (field.value = ''));
-        }}
+        onChange={() => void take()}
       />
       <p id="class-how" class="muted">
         {words.page.how}

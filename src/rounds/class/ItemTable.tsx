@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Asked } from '../../quiz/asked.ts';
+import type { Passage } from '../../quiz/passage.ts';
 import type { ItemStatistics } from '../../quiz/class/item-statistics.ts';
 import { printNumber } from '../../quantity/language.ts';
 import { WordsText } from '../../widgets/retrieval/WordsText.tsx';
@@ -22,7 +23,12 @@ export function ItemTable({ model }: { readonly model: ClassModel }) {
     <section aria-labelledby="class-items">
       <h2 id="class-items">{said.title}</h2>
       <p class="muted">{said.about}</p>
-      <div class="table-wide" tabIndex={0} role="group" aria-labelledby="class-items">
+      <div
+        class="table-wide class-questions"
+        tabIndex={0}
+        role="group"
+        aria-labelledby="class-items"
+      >
         <table>
           <Heads of={heads} />
           <tbody>
@@ -61,7 +67,12 @@ function Row({ one, asked, gone }: RowProps) {
       <th scope="row">
         {asked !== undefined ? <WordsText words={asked.stem} /> : gone ? said.gone : said.coming}
       </th>
-      <td>{said.of({ right: String(one.right), asked: String(one.answers) })}</td>
+      <td>
+        {said.of({ right: String(one.right), asked: String(one.answers) })}
+        {one.certainAndWrong > 0 && (
+          <span class="choice-note">{said.certain({ count: String(one.certainAndWrong) })}</span>
+        )}
+      </td>
       <td>{one.p === undefined ? few : Math.round(100 * one.p)}</td>
       <td>
         {one.itemRest !== undefined
@@ -77,18 +88,27 @@ function Row({ one, asked, gone }: RowProps) {
   );
 }
 
-/** The wrong option that most chose, where there are options to choose from. */
+/** What could be taken for the answer: a wrong option, or a named wrong rule that leads to a number. */
+function wrongOnes(asked: Asked | undefined): readonly { id: string; words: Passage }[] {
+  if (asked === undefined) return [];
+  if (asked.kind === 'number')
+    return asked.distractors.map(({ rule, mistake }) => ({
+      id: rule,
+      words: [said.rule({ mistake })],
+    }));
+  return 'options' in asked ? asked.options.filter(({ correct }) => !correct) : [];
+}
+
+/** The wrong one that most took. */
 function Drew({ one, asked }: Pick<RowProps, 'one' | 'asked'>) {
-  if (asked === undefined || !('options' in asked)) return null;
-  const [most] = asked.options
-    .filter(({ correct }) => !correct)
-    .map((option) => ({ option, times: one.chosen.get(option.id) ?? 0 }))
+  const [most] = wrongOnes(asked)
+    .map(({ id, words: named }) => ({ named, times: one.chosen.get(id) ?? 0 }))
     .filter(({ times }) => times > 0)
     .sort((a, b) => b.times - a.times);
   if (most === undefined) return null;
   return (
     <>
-      <WordsText words={most.option.words} /> ({most.times})
+      <WordsText words={most.named} /> ({most.times})
     </>
   );
 }

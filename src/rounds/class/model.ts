@@ -1,17 +1,19 @@
 /** The state of the page of a class. Clock, files and network are handed in, so it runs in Node. */
 import { computed, signal } from '@preact/signals';
-import type { Asked } from '../../quiz/asked.ts';
+import type { Varied } from '../../quiz/asked.ts';
 import type { BankIndex } from '../../quiz/bank-index.ts';
 import type { Learner } from '../../quiz/class/first-answers.ts';
 import { itemStatistics } from '../../quiz/class/item-statistics.ts';
 import { meetingTopics } from '../../quiz/class/meeting-topics.ts';
+import { typedRule } from '../../quiz/class/typed-rule.ts';
+import { variantNamed } from '../../quiz/pick-variant.ts';
 import { byLesson } from '../../quiz/record.ts';
 import type { QuestionSet } from '../../quiz/question-set.ts';
 import { areas, type Area } from '../../quiz/rehearsal/blueprint.ts';
 import { dayOf } from '../../quiz/schedule/day.ts';
 import { tooLarge } from '../../storage/bundle/read-bundle.ts';
 import type { Loaded, Miss } from '../load.ts';
-import { takeFile, type Member } from './take-file.ts';
+import { takeFile, type Member, type MemberAnswer } from './take-file.ts';
 import { words } from './words.en.ts';
 
 export interface Around {
@@ -25,7 +27,7 @@ export interface Around {
 export interface AreaRow {
   readonly area: Area;
   /** One for each member. */
-  readonly cells: readonly { readonly asked: number; readonly sits: number }[];
+  readonly cells: readonly { readonly asked: number; readonly solid: number }[];
 }
 
 /** Questions asked in an area before somebody is called strong in it, and the part of them that has to sit. */
@@ -35,15 +37,21 @@ export function classModel(around: Around) {
   const members = signal<readonly Member[]>([]);
   const said = signal<readonly string[]>([]);
   const index = signal<BankIndex | undefined>(undefined);
-  const questions = signal<ReadonlyMap<string, Asked>>(new Map());
+  const questions = signal<ReadonlyMap<string, Varied>>(new Map());
   const miss = signal<Miss | undefined>(undefined);
   const loaded = new Set<string>();
   let taken = 0;
 
+  const withRule = (answer: MemberAnswer): MemberAnswer => {
+    const { item, typed } = answer;
+    const question = questions.value.get(item);
+    if (typed === undefined || question === undefined) return answer;
+    return { ...answer, ids: typedRule(variantNamed(question, typed.variant), typed.given) };
+  };
   const nameOf = ({ name, number }: Member): string =>
     name ?? words.unnamed({ number: String(number) });
   const learners = computed<readonly Learner[]>(() =>
-    members.value.map((one) => ({ name: nameOf(one), answers: one.answers })),
+    members.value.map((one) => ({ name: nameOf(one), answers: one.answers.map(withRule) })),
   );
   const items = computed(() => itemStatistics(learners.value));
   const topics = computed(() => meetingTopics(index.value?.items ?? [], learners.value));
@@ -61,8 +69,8 @@ export function classModel(around: Around) {
     return areas.map((area) => ({
       area,
       cells: records.map((record) => {
-        const { asked = 0, sits = 0 } = record.get(area) ?? {};
-        return { asked, sits };
+        const { asked = 0, solid = 0 } = record.get(area) ?? {};
+        return { asked, solid };
       }),
     }));
   });
@@ -70,7 +78,7 @@ export function classModel(around: Around) {
   const strong = computed(() =>
     byArea.value.flatMap(({ area, cells }) => {
       const names = cells
-        .map(({ asked, sits }, at) => ({ at, asked, share: asked === 0 ? 0 : sits / asked }))
+        .map(({ asked, solid }, at) => ({ at, asked, share: asked === 0 ? 0 : solid / asked }))
         .filter(({ asked, share }) => asked >= STRONG.asked && share >= STRONG.share)
         .sort((a, b) => b.share - a.share || b.asked - a.asked)
         .slice(0, 3)

@@ -3,6 +3,11 @@ import type { ClassAnswer } from '../../quiz/class/first-answers.ts';
 import type { RetrievalAnswer } from '../../storage/answer.ts';
 import { readBundle } from '../../storage/bundle/read-bundle.ts';
 
+/** An answer, and what was typed; which rule it came from shows once its question is here. */
+export interface MemberAnswer extends ClassAnswer {
+  readonly typed?: Pick<RetrievalAnswer, 'given' | 'variant'>;
+}
+
 export interface Member {
   /** Of this visit, in the order taken in, from 1. */
   readonly number: number;
@@ -10,7 +15,7 @@ export interface Member {
   readonly name: string | null;
   /** When the file was written [ms of Unix time]. */
   readonly written: number;
-  readonly answers: readonly ClassAnswer[];
+  readonly answers: readonly MemberAnswer[];
 }
 
 export type Taken =
@@ -20,9 +25,12 @@ export type Taken =
   | { readonly kind: 'fuller'; readonly as: Member; readonly member: Member }
   | { readonly kind: 'new'; readonly member: Member };
 
-const asClass = (at: number, { item, result, certainty, given }: RetrievalAnswer): ClassAnswer => ({
+const asClass = (
+  at: number,
+  { item, result, certainty, given, variant }: RetrievalAnswer,
+): MemberAnswer => ({
   ...{ item, result, certainty, at },
-  ids: given.kind === 'chosen' ? given.ids : [],
+  ...(given.kind === 'chosen' ? { ids: given.ids } : { ids: [], typed: { given, variant } }),
 });
 
 const marksOf = (answers: readonly ClassAnswer[]): ReadonlySet<string> =>

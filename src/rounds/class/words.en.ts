@@ -35,10 +35,10 @@ export const words = {
   topics: {
     title: 'For the next meeting',
     about:
-      'What two or more had wrong at the first try. What somebody was certain of comes first: nobody asks about what he is certain of, and on a car nobody stops him.',
-    none: 'There is nothing that two of them had wrong. With more answers there may be.',
+      'What two or more got wrong at the first try. What somebody was certain of comes first: people do not ask about what they are sure of, and on a car nobody stops them.',
+    none: 'There is nothing that two of them got wrong. With more answers there may be.',
     missed: (p: { missed: string; asked: string }) =>
-      `${p.missed} of ${p.asked} had it wrong at the first try`,
+      `${p.missed} of ${p.asked} got it wrong at the first try`,
     certain: (p: { certain: string }) =>
       plural(
         Number(p.certain),
@@ -50,9 +50,9 @@ export const words = {
   areas: {
     title: 'Who is strong where',
     about:
-      'Of the questions each was asked, how many sit today: last answered right, no guess, and not so long ago that one in ten would have lost them.',
+      'Of the questions each was asked, how many are solid today: answered right the last time, not guessed, and not so long ago that one person in ten would have lost them.',
     area: 'Area',
-    cell: (p: { sits: string; asked: string }) => `${p.sits} of ${p.asked}`,
+    cell: (p: { solid: string; asked: string }) => `${p.solid} of ${p.asked}`,
     notAsked: 'not asked',
     strong: (p: { area: string; names: string }) => `${p.area}: ask ${p.names}.`,
     strongTitle: 'Who can show it to the others',
@@ -61,13 +61,15 @@ export const words = {
   items: {
     title: 'Question by question',
     about:
-      'First answers alone, the question that most had wrong at the top. “Knows the rest” tells whether those who had the rest right had this one right too: from 0.2 on a question does its work; near 0 or below, read the question before you blame the class. Both need thirty answers.',
+      'First answers only, with the question that most got wrong at the top. “Knows the rest” tells whether those who got the rest right got this one right too. From 0.2 up a question does its work; near 0 or below, read the question before you blame the class. Shares and “Knows the rest” need thirty answers.',
     question: 'Question',
     right: 'Right',
-    share: 'Of a hundred',
+    share: 'Right in 100',
     rest: 'Knows the rest',
     drew: 'Drew most wrong answers',
     of: (p: { right: string; asked: string }) => `${p.right} of ${p.asked}`,
+    certain: (p: { count: string }) => `${p.count} certain and wrong`,
+    rule: (p: { mistake: string }) => `a number you get if you ${p.mistake}`,
     few: 'too few to say',
     alike: 'all alike',
     coming: 'Loading the question',

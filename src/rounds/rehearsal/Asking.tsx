@@ -1,5 +1,4 @@
 import { Ask } from '../../widgets/retrieval/Ask.tsx';
-import { WordsText } from '../../widgets/retrieval/WordsText.tsx';
 import { Clock } from './Clock.tsx';
 import type { RehearsalModel } from './model.ts';
 import { words } from './play-words.en.ts';
@@ -19,9 +18,6 @@ export function Asking({ model }: { readonly model: RehearsalModel }) {
     <>
       <Clock model={model} />
       <div class="retrieval-panel">
-        <p class="retrieval-stem">
-          <WordsText words={asked.stem} />
-        </p>
         <Ask
           key={`${one.begun} ${place}`}
           model={here}

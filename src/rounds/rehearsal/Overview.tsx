@@ -102,7 +102,10 @@ interface HandInProps {
 /** What would be missing, before anything is final. */
 function HandIn({ model, notYet }: HandInProps) {
   const head = useRef<HTMLHeadingElement>(null);
-  useEffect(() => head.current?.focus(), []);
+  useEffect(() => {
+    head.current?.focus({ preventScroll: true });
+    head.current?.parentElement?.scrollIntoView({ block: 'nearest' });
+  }, []);
   const { handIn } = words;
   const standings = model.standings.value;
   const items = model.rehearsal.value?.items ?? [];

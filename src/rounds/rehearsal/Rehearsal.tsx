@@ -67,6 +67,8 @@ function live(model: RehearsalModel): () => void {
   const unwatch = [underWayKeeper(), pastKeeper()].map((keeper) => keeper.watch(model.heard));
   let stopAddress = (): void => undefined;
   void model.look(readView(location.hash)).then(() => {
+    // What asks the questions comes while the offer is read. If it does not come, the press on Begin says so.
+    void import('./play.ts').catch(() => undefined);
     if (signal.aborted || model.index.peek() === undefined) return;
     stopAddress = effect(() => {
       const hash = hashOf(model.view.value);

@@ -3,6 +3,7 @@ import { explainedOpen } from '../../quiz/rehearsal/explained-open.ts';
 import { gradedAgain, standingOf } from '../../quiz/rehearsal/standing.ts';
 import type { Rehearsal, RehearsalItem } from '../../storage/rehearsals.ts';
 import { Reasons, Verdict } from '../../widgets/retrieval/Explain.tsx';
+import { Stem } from '../../widgets/retrieval/Stem.tsx';
 import { WordsText } from '../../widgets/retrieval/WordsText.tsx';
 import { Missed } from '../Missed.tsx';
 import type { RehearsalModel } from './model.ts';
@@ -88,9 +89,7 @@ function Reasoned({ asked, item }: { readonly asked: Asked; readonly item: Rehea
       : undefined;
   return (
     <>
-      <p class="retrieval-stem">
-        <WordsText words={asked.stem} />
-      </p>
+      <Stem asked={asked} />
       {graded?.ok === true && given !== undefined ? (
         <>
           <Verdict outcome={graded.outcome} given={given} />

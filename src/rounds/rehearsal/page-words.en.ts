@@ -20,12 +20,12 @@ export const words = {
   counts: {
     title: 'What counts',
     right:
-      'A question counts when it is right altogether. Some of several answers are not enough, and a question that you leave open counts as not right. Your time, your flags and how often you changed your mind count for nothing.',
+      'A question counts when all of it is right. Some of several answers are not enough, and a question that you leave open counts as not right. Your time, your flags and how often you changed your mind count for nothing.',
     log: 'Your answers join your record and your daily round, so what went wrong comes back to you there.',
   },
   mix: {
     title: 'What it is made of',
-    own: 'This mix is a proposal of ours. It copies no examination, and a good result here promises nothing about one.',
+    own: 'This mix is our own proposal. It copies no examination, and a good result here promises nothing about one.',
     line: (p: { area: string; questions: string }) => `${p.area}: ${p.questions}`,
     next: 'The next rehearsal takes other questions. Those that you rehearsed lately come last.',
   },

@@ -15,8 +15,8 @@ export const words = {
   unseen: (p: { questions: string }) =>
     count(
       p.questions,
-      '1 question stands in a setting that no lesson shows.',
-      '# questions stand in settings that no lesson shows.',
+      '1 question is set in a place that no lesson shows.',
+      '# questions are set in places that no lesson shows.',
     ),
   next: (p: { questions: string }) =>
     count(p.questions, '1 is about which test comes next.', '# are about which test comes next.'),

@@ -4,7 +4,7 @@ import { MOST_VISITS } from '../visits.ts';
 import type { Bundle } from './bundle.ts';
 import { compareRecords, type RecordsCompared } from './compare-records.ts';
 import { compareNames, type Names } from './merge-parts.ts';
-import { underWayFrom } from './merge-rehearsals.ts';
+import { seedsOf, underWayFrom } from './merge-rehearsals.ts';
 import { missingFrom } from './missing-answers.ts';
 import { ways } from './ways.ts';
 import { isSame } from '../same.ts';
@@ -63,7 +63,7 @@ function inRoom(names: Names, room: number): NamesInRoom {
 }
 
 export function compare(here: Bundle, file: Bundle, now: number): Comparison {
-  const added = missingFrom(here.answers, file.answers).length;
+  const added = missingFrom(here.answers, file.answers, seedsOf(here, file)).length;
   const same = file.answers.length - added;
   const cases = compareNames(here.visits?.byCase ?? {}, file.visits?.byCase ?? {});
   return {

@@ -19,6 +19,12 @@ export function inOrder({ rehearsal, rehearsed }: Rehearsals): Rehearsals {
   };
 }
 
+/** The seeds of all that were handed in: what each is named by. */
+export const seedsOf = (...sides: readonly Rehearsals[]): ReadonlySet<number> =>
+  new Set(
+    sides.flatMap((side) => inOrder(side).rehearsed?.rehearsals.map(({ begun }) => begun) ?? []),
+  );
+
 const has = (past: Past | null, { begun }: Rehearsal): boolean =>
   past?.rehearsals.some((one) => one.begun === begun) === true;
 

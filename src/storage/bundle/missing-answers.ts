@@ -13,11 +13,21 @@ export interface Missing extends DatedAnswer {
 
 const identity = ({ at, answer }: DatedAnswer): string => textOf([at, answer]);
 
-/** Those of the file that are not here. An answer that stands twice on one side and once on the other is missing once. */
+/**
+ * Those of the file that are not here. An answer that stands twice on one side and once on the other is missing once. A rehearsal
+ * asks each question once: where it was moved while it was under way and handed in on both devices, what is here stands.
+ * @param rehearsals the seeds of the rehearsals that were handed in, on either side
+ */
 export function missingFrom(
   here: readonly DatedAnswer[],
   file: readonly DatedAnswer[],
+  rehearsals: ReadonlySet<number> = new Set(),
 ): readonly Missing[] {
+  const rehearsed = ({ answer }: DatedAnswer): string | undefined =>
+    answer.kind === 'retrieval' && rehearsals.has(answer.seed)
+      ? textOf([answer.seed, answer.item])
+      : undefined;
+  const asked = new Set(here.map(rehearsed));
   const left = new Map<string, number>();
   for (const one of here) {
     const its = identity(one);
@@ -29,7 +39,11 @@ export function missingFrom(
     reached = Math.max(reached, one.at);
     const its = identity(one);
     const count = left.get(its) ?? 0;
-    if (count > 0) left.set(its, count - 1);
+    const question = rehearsed(one);
+    if (question !== undefined) {
+      if (!asked.has(question)) missing.push({ ...one, reached });
+      asked.add(question);
+    } else if (count > 0) left.set(its, count - 1);
     else missing.push({ ...one, reached });
   }
   return missing;

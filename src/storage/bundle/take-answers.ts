@@ -24,10 +24,14 @@ function abort(transaction: { abort: () => void }): void {
   }
 }
 
-async function takeOnce(log: AnswerLog, file: readonly DatedAnswer[]): Promise<number[]> {
+async function takeOnce(
+  log: AnswerLog,
+  file: readonly DatedAnswer[],
+  rehearsals: ReadonlySet<number>,
+): Promise<number[]> {
   const read = await readAnswers(log);
   const seen = [...read.answers, ...read.damaged].map(({ n }) => n).sort((a, b) => a - b);
-  const missing = missingFrom(read.answers, file);
+  const missing = missingFrom(read.answers, file, rehearsals);
   const numbers = numbersFor(read.answers, seen, missing);
   const transaction = (await log.database()).transaction(STORE, 'readwrite', {
     durability: 'strict',
@@ -59,12 +63,13 @@ async function takeOnce(log: AnswerLog, file: readonly DatedAnswer[]): Promise<n
 export async function takeAnswers(
   log: AnswerLog,
   file: readonly DatedAnswer[],
+  rehearsals: ReadonlySet<number>,
 ): Promise<AnswersTaken> {
   let added: readonly number[] = [];
   const status = await log.whole(async () => {
     for (let left = TRIES; ; left -= 1) {
       try {
-        added = await takeOnce(log, file);
+        added = await takeOnce(log, file, rehearsals);
         return;
       } catch (error) {
         if (!(error instanceof Changed) || left === 0) throw error;

@@ -8,7 +8,7 @@ import type { Chosen } from './compare.ts';
 import { recordsToTake, type Ways } from './compare-records.ts';
 import { faultIn, type Device, type Faults } from './device.ts';
 import { mergeColumns, mergeProgress, mergeVisits, oneOf, type Side } from './merge-parts.ts';
-import { mergeRehearsed, mergeUnderWay } from './merge-rehearsals.ts';
+import { mergeRehearsed, mergeUnderWay, seedsOf } from './merge-rehearsals.ts';
 import { takeAnswers, takeBack } from './take-answers.ts';
 import { ways } from './ways.ts';
 
@@ -84,7 +84,10 @@ const worst = (all: readonly StoreStatus[]): StoreStatus =>
 /** Never throws. Answers come first: they are what cannot be typed again. */
 export async function takeIn(device: Device, file: Bundle, sides: Sides): Promise<Taken> {
   const { log, keepers, now } = device;
-  const { status, added } = await takeAnswers(log, file.answers);
+  // What had been handed in before that of the file comes.
+  const { data: rehearsed } = keepers.rehearsed.read();
+  const here = { rehearsal: keepers.rehearsal.read().data, rehearsed };
+  const { status, added } = await takeAnswers(log, file.answers, seedsOf(here, file));
   const at = now();
   const jobs = await takeRecords(device.jobs, file.jobs, ways.jobs, { side: sides.jobs, now: at });
   const sheets = await takeRecords(device.sheets, file.sheets, ways.sheets, {
@@ -98,8 +101,6 @@ export async function takeIn(device: Device, file: Bundle, sides: Sides): Promis
     const keeper = keepers[name] as unknown as Keeper<NonNullable<Parts[Name]>>;
     return takePart(keeper, (here) => merge(here, file[name]));
   };
-  // Which one is under way goes by what had been handed in before those of the file come.
-  const { data: rehearsed } = keepers.rehearsed.read();
   const parts = [
     part('rehearsal', (rehearsal) =>
       mergeUnderWay({ rehearsal, rehearsed }, file, sides.rehearsal),

@@ -8,6 +8,7 @@ import { FormField, isForm, preloadForms } from './FormField.tsx';
 import { price } from './how-sure.ts';
 import type { RetrievalModel } from './model.ts';
 import { words } from './player/words.en.ts';
+import { Stem } from './Stem.tsx';
 import { WordsText } from './WordsText.tsx';
 
 interface AskProps {
@@ -41,6 +42,7 @@ export function Ask({ model, asked, id, leave = words.uncover, row }: AskProps) 
 
   return (
     <form class="retrieval-form" onSubmit={submit} noValidate>
+      <Stem asked={asked} />
       <div data-place="answer">
         {asked.kind === 'number' ? (
           <NumberField model={model} asked={asked} id={id} fault={at('answer')} />

@@ -11,7 +11,7 @@ interface ChartDrawingProps {
 export function ChartDrawing({ chart, system }: ChartDrawingProps) {
   const { width, height, left, right, top, bottom, lines } = chart;
   return (
-    <svg viewBox={`0 0 ${width} ${height}`} aria-hidden="true">
+    <svg viewBox={`0 0 ${width} ${height}`} preserveAspectRatio="xMinYMin" aria-hidden="true">
       {(system === undefined ? (['si', 'us'] as const) : [system]).map((one) => (
         <g key={one} class={system === undefined ? `u-${one}` : undefined}>
           <Ticks {...chart} axis={chart.x[one]} way="across" />

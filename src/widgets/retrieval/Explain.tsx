@@ -2,6 +2,7 @@ import type { Explained } from '../../quiz/grade.ts';
 import type { SessionAnswer } from '../../quiz/session.ts';
 import type { RetrievalModel } from './model.ts';
 import { words } from './player/words.en.ts';
+import { Stem } from './Stem.tsx';
 import { WordsText } from './WordsText.tsx';
 
 function tag({ correct, taken }: Explained, typed: boolean): string {
@@ -65,10 +66,12 @@ export function Explain({
   readonly answer: SessionAnswer;
   readonly leave?: string;
 }) {
-  const tryIt = model.question.value?.tryIt;
+  const asked = model.question.value;
+  const tryIt = asked?.tryIt;
   return (
     <div class="retrieval-answer">
       <Verdict outcome={outcome} given={given} />
+      {asked !== undefined && <Stem asked={asked} />}
       <Reasons explained={outcome.explained} typed={given.kind === 'typed'} />
       {tryIt !== undefined && (
         <p>

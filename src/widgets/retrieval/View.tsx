@@ -5,12 +5,10 @@ import { keepAt } from '../../ui/keep-at.ts';
 import { NotKept } from '../../ui/NotKept.tsx';
 import { useReady } from '../../ui/use-units.ts';
 import { Ask } from './Ask.tsx';
-import { ChartPicture } from './ChartPicture.tsx';
 import { Explain } from './Explain.tsx';
 import { retrievalModel } from './model.ts';
 import { Over } from './Over.tsx';
 import { words } from './player/words.en.ts';
-import { WordsText } from './WordsText.tsx';
 
 export interface RetrievalProps {
   readonly lesson: string;
@@ -58,7 +56,7 @@ export function Retrieval({ lesson, questions, objectives, seed, begun = false }
   useLayoutEffect(() => {
     if (shown.current === step) return;
     shown.current = step;
-    root.current?.closest('.retrieval')?.scrollIntoView({ block: 'start' });
+    root.current?.scrollIntoView({ block: 'start' });
     heading.current?.focus({ preventScroll: true });
   }, [step]);
 
@@ -85,21 +83,10 @@ export function Retrieval({ lesson, questions, objectives, seed, begun = false }
           </button>
         </div>
       )}
-      {(stage === 'asking' || stage === 'explained') && asked !== undefined && (
-        <>
-          <p class="retrieval-stem">
-            <WordsText words={asked.stem} />
-          </p>
-          {asked.chart !== undefined && (
-            <ChartPicture chart={asked.chart} asTable={words.chartAsTable} />
-          )}
-          {stage === 'asking' ? (
-            <Ask key={asked.id} model={model} asked={asked} id={id} />
-          ) : (
-            last !== undefined && <Explain model={model} answer={last} />
-          )}
-        </>
+      {stage === 'asking' && asked !== undefined && (
+        <Ask key={asked.id} model={model} asked={asked} id={id} />
       )}
+      {stage === 'explained' && last !== undefined && <Explain model={model} answer={last} />}
       {stage === 'over' && model.summary.value !== undefined && (
         <>
           <Over summary={model.summary.value} objectives={objectives} />

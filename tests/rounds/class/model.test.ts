@@ -3,7 +3,9 @@ import type { BankIndex } from '../../../src/quiz/bank-index.ts';
 import type { QuestionSet } from '../../../src/quiz/question-set.ts';
 import { classModel } from '../../../src/rounds/class/model.ts';
 import { LONGEST_FILE } from '../../../src/storage/bundle/bundle.ts';
-import { classFile, NOON } from './class-files.ts';
+import type { Asked } from '../../../src/quiz/asked.ts';
+import { writeBundle } from '../../../src/storage/bundle/bundle.ts';
+import { answersFrom, classFile, emptyBundle, NOON } from './class-files.ts';
 
 const item = (id: string, lesson: string, area: 'fluid' | 'log') => ({
   ...{ id, lesson, area, concept: id.replace(/\d+$/, '') },
@@ -52,8 +54,8 @@ test('two files make a class: its topics, who is strong where, and each question
   expect(model.topics.value).toMatchObject([{ concept: 'log', missed: 2, asked: 2, certain: 2 }]);
   const fluid = model.byArea.value.find(({ area }) => area === 'fluid');
   expect(fluid?.cells).toEqual([
-    { asked: 4, sits: 4 },
-    { asked: 1, sits: 0 },
+    { asked: 4, solid: 4 },
+    { asked: 1, solid: 0 },
   ]);
   expect(model.byArea.value).toHaveLength(8);
   expect(model.strong.value).toEqual([{ area: 'fluid', names: ['Ana'] }]);
@@ -114,4 +116,38 @@ test('without a connection it says so, and asks again', async () => {
   await model.need();
   expect(model.miss.value).toBeUndefined();
   expect(model.index.value).toBeDefined();
+});
+
+test('a number that was typed counts for the named wrong rule of the variant that was asked', async () => {
+  const number = (variant: string, wrong: number) => ({
+    ...{ id: 'gap1', kind: 'number', variant, quantity: 'pressure', value: 400, within: 10 },
+    ...{ stem: [], objectives: [], concept: 'gap', valueWords: [], why: [] },
+    distractors: [{ rule: 'forgot', value: wrong, mistake: 'forget it', valueWords: [], why: [] }],
+  });
+  const question = { ...number('a', 450), others: [number('b', 500)] } as unknown as Asked;
+  const model = classModel({
+    now: () => NOON,
+    minutesWest: () => 0,
+    loadIndex: () => Promise.resolve({ got: index }),
+    loadSets: (lessons) =>
+      Promise.resolve({ got: lessons.map((one) => ({ ...set(one), questions: [question] })) }),
+  });
+  const typed = (text: string, variant: string, from: number) =>
+    writeBundle({
+      ...emptyBundle,
+      answers: answersFrom(['gap1 wrong certain'], from).map(({ at, answer }) => ({
+        at,
+        answer: { ...answer, variant, given: { kind: 'typed', text, system: 'si' } },
+      })),
+    });
+  await model.take([
+    file('a.json', typed('450', 'a', NOON)),
+    file('b.json', typed('500 kPa', 'b', NOON + 1)),
+    // Of the other variant, so here it came from nothing that has a name.
+    file('c.json', typed('450', 'b', NOON + 2)),
+  ]);
+  await model.need();
+  const [one] = model.items.value;
+  expect(one).toMatchObject({ item: 'gap1', answers: 3, right: 0, certainAndWrong: 3 });
+  expect([...(one?.chosen ?? [])]).toEqual([['forgot', 2]]);
 });

@@ -134,3 +134,23 @@ test('a result that waits to be filed is in the file as handed in, and nothing t
   await takeIn(one.device, kept(underWay(9)), allFile);
   expect(begunIn(await on(one))).toEqual([null, [7]]);
 });
+
+test('one that was handed in on two phones counts each answer once, and a second time nothing', async () => {
+  const answers = (at: number): Bundle['answers'] =>
+    ['a', 'c'].map((item, i) => ({
+      at: at + i,
+      answer: {
+        ...{ kind: 'retrieval', lesson: 'l', item, seed: 30, result: 'right', certainty: 2 },
+        given: { kind: 'chosen', ids: ['x'] },
+      },
+    }));
+  const here = { ...kept(null, [over(30)]), answers: answers(NOW - 5000) };
+  const file = { ...kept(null, [over(30, { ended: 60_000 })]), answers: answers(NOW - 1000) };
+  expect(compared(here, file).answers).toMatchObject({ added: 0, same: 2, hereOnly: 0 });
+  const one = await filled(here);
+  await takeIn(one.device, file, allFile);
+  expect((await on(one)).answers).toEqual(here.answers);
+  // A phone that has nothing of it yet takes it whole.
+  const fresh = await filled(file);
+  expect((await on(fresh)).answers).toEqual(file.answers);
+});

@@ -1,6 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Answer } from '../../../src/storage/answer.ts';
+import type { DatedAnswer } from '../../../src/storage/bundle/bundle.ts';
 import {
   missingFrom,
   numbersFor,
@@ -43,6 +44,28 @@ describe('answers that are missing', () => {
   test('are known again whatever the order of their entries', () => {
     const turned = { at: 1, answer: Object.fromEntries(Object.entries(answer('a')).toReversed()) };
     expect(missingFrom([given(1)], [turned as never])).toEqual([]);
+  });
+});
+
+describe('a rehearsal that was handed in on two devices', () => {
+  const of = (seed: number, item: string, at: number): DatedAnswer => ({
+    at,
+    answer: {
+      ...{ kind: 'retrieval', lesson: 'l', item, seed, result: 'right', certainty: 2 },
+      given: { kind: 'chosen', ids: ['a'] },
+    },
+  });
+  const here = [of(7, 'one', 100), of(7, 'two', 101)];
+  const file = [of(7, 'one', 200), of(7, 'two', 201), of(7, 'three', 202)];
+
+  test('counts each question once, and what was answered there alone comes in', () => {
+    expect(missingFrom(here, file, new Set([7])).map(({ at }) => at)).toEqual([202]);
+    expect(missingFrom([], [...here, ...file], new Set([7])).map(({ at }) => at)).toEqual([
+      100, 101, 202,
+    ]);
+  });
+  test('is told from a round: what two devices asked each for itself was asked twice', () => {
+    expect(missingFrom(here, file, new Set([8])).map(({ at }) => at)).toEqual([200, 201, 202]);
   });
 });
 

@@ -1,7 +1,7 @@
 import type { AskedMatch } from '../../../quiz/asked.ts';
 import type { FormProps } from '../form-props.ts';
 import { WordsText } from '../WordsText.tsx';
-import { letterOf } from './letter-of.ts';
+import { letterOf } from '../../../quiz/letter-of.ts';
 import { words } from './words.en.ts';
 
 /** Lines, each to find its partner in a lettered list. */
@@ -26,30 +26,32 @@ export function Match({ model, asked, id }: FormProps<AskedMatch>) {
           </li>
         ))}
       </ol>
-      {pairs.map((pair) => {
-        const chosen = given.get(pair.id);
-        return (
-          <fieldset key={pair.id} class="choice" aria-describedby={`${id}-fault-answer`}>
-            <legend>
-              <WordsText words={pair.words} />
-            </legend>
-            <div class="form-letters">
-              {partners.map((partner, place) => (
-                <label key={partner.id} class="choice-option">
-                  <input
-                    type="radio"
-                    name={`${id}-pair-${pair.id}`}
-                    aria-labelledby={`${id}-letter-${place} ${id}-partner-${place}`}
-                    checked={chosen === partner.id}
-                    onChange={() => choose(pair.id, partner.id)}
-                  />
-                  <span aria-hidden="true">{letterOf(place)}</span>
-                </label>
-              ))}
-            </div>
-          </fieldset>
-        );
-      })}
+      <div class="form-lines">
+        {pairs.map((pair) => {
+          const chosen = given.get(pair.id);
+          return (
+            <fieldset key={pair.id} class="choice" aria-describedby={`${id}-fault-answer`}>
+              <legend>
+                <WordsText words={pair.words} />
+              </legend>
+              <div class="form-letters">
+                {partners.map((partner, place) => (
+                  <label key={partner.id} class="choice-option">
+                    <input
+                      type="radio"
+                      name={`${id}-pair-${pair.id}`}
+                      aria-labelledby={`${id}-letter-${place} ${id}-partner-${place}`}
+                      checked={chosen === partner.id}
+                      onChange={() => choose(pair.id, partner.id)}
+                    />
+                    <span aria-hidden="true">{letterOf(place)}</span>
+                  </label>
+                ))}
+              </div>
+            </fieldset>
+          );
+        })}
+      </div>
     </div>
   );
 }
