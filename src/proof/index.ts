@@ -55,7 +55,7 @@ for (const name of asked.length > 0 ? asked : names) {
   // After each: what took minutes is not lost because a later one fails.
   if (dry) continue;
   const all = names.flatMap((one) => kept.get(one) ?? []);
-  await keep(JSON.stringify({ proofs: all }));
+  await keep(new URL('./figures.json', import.meta.url), JSON.stringify({ proofs: all }));
   await keep(new URL('./figures.md', import.meta.url), markdown(all, givenReasons()));
 }
 // A machine that keeps nothing may well reach a bar that this one misses.

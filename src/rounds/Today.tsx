@@ -76,8 +76,13 @@ function Page({ model }: { readonly model: TodayModel }) {
       {asking === undefined || Asks === undefined ? (
         <>
           <Offer model={model} />
-          <Car day={model.day.value} />
-          <Settings model={model} />
+          {/* Not before the offer above them: it would push them down. */}
+          {(model.ready.value || model.miss.value !== undefined) && (
+            <>
+              <Car day={model.day.value} />
+              <Settings model={model} />
+            </>
+          )}
         </>
       ) : (
         <Asks model={model} asking={asking} />
