@@ -125,19 +125,7 @@ export function Slider({ id, label: name, value, quantity, min, max, step, words
         </span>
       </div>
       <div class="slider-row">
-        {less}
-        <input
-          ref={range}
-          id={id}
-          type="range"
-          min={grid.min}
-          max={grid.max}
-          step={grid.step}
-          value={grid.place(now)}
-          aria-valuetext={valueWords(now)}
-          onInput={(event) => set(grid.metric(Number(event.currentTarget.value)))}
-        />
-        {more}
+        {/* In the order in which they stand. */}
         <span class="slider-field">
           <input
             ref={field}
@@ -162,6 +150,19 @@ export function Slider({ id, label: name, value, quantity, min, max, step, words
             {symbol}
           </span>
         </span>
+        {less}
+        <input
+          ref={range}
+          id={id}
+          type="range"
+          min={grid.min}
+          max={grid.max}
+          step={grid.step}
+          value={grid.place(now)}
+          aria-valuetext={valueWords(now)}
+          onInput={(event) => set(grid.metric(Number(event.currentTarget.value)))}
+        />
+        {more}
       </div>
       <p id={`${id}-error`} class="field-error" aria-live="polite">
         {error === '' ? null : error}

@@ -50,7 +50,7 @@ test('the tab key walks every stage of every simulation', async ({ page }) => {
       await page.goto(address);
       await walkStages(page, id, async (stage, sim) => {
         if (stage === 'run') return;
-        await openFolds(sim.locator('.sim-controls'));
+        await openFolds(sim);
         for (const size of [PHONE, DESK]) {
           const where = `${id}, ${stage}, ${size.width} px`;
           await page.setViewportSize(size);

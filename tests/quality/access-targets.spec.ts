@@ -34,7 +34,7 @@ const targets = (page: Page) =>
       // The range itself is as high as its track; its row is what a finger meets.
       return [
         {
-          words: `${one.tagName.toLowerCase()}.${one.className.toString().split(' ')[0] ?? ''} ${(one.getAttribute('aria-label') ?? target.textContent).trim().slice(0, 40)}`,
+          words: `${one.tagName.toLowerCase()}.${(one.getAttribute('class') ?? '').split(' ')[0] ?? ''} ${(one.getAttribute('aria-label') ?? target.textContent).trim().slice(0, 40)}`,
           width: box.width,
           height: box.height,
           line: line || one.matches('.term, .cited, .skip'),

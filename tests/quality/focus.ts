@@ -49,7 +49,7 @@ export const stopAt = (page: Page, place: number): Promise<Stop | null> =>
       };
       // The switch of units draws the ring round its label, since the input itself is see-through.
       const label = one.closest('label');
-      const ringed = [one, label].find((candidate) => {
+      const ringed = [label, one].find((candidate) => {
         if (candidate === null) return false;
         const { outlineStyle, outlineWidth } = getComputedStyle(candidate);
         return outlineStyle !== 'none' && parseFloat(outlineWidth) >= least.width;

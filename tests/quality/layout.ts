@@ -9,8 +9,9 @@ export const laidOut = (page: Page, part: string, spaced = false) =>
   page.evaluate(
     async ({ part, spacing }) => {
       const sheet = new CSSStyleSheet();
-      sheet.replaceSync(spacing);
-      if (spacing !== '') document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
+      // What is out of sight is laid out roughly until somebody comes near it.
+      sheet.replaceSync(`* { content-visibility: visible !important; } ${spacing}`);
+      document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
       await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
       const wrong: string[] = [];
       const root = document.documentElement;
@@ -19,10 +20,26 @@ export const laidOut = (page: Page, part: string, spaced = false) =>
       }
       const where = document.querySelector(part) ?? document.body;
       const named = (one: Element | null) =>
-        `${one?.tagName.toLowerCase() ?? ''}.${String(one?.getAttribute('class') ?? '').split(' ')[0] ?? ''}`;
-      const hiddenOnPurpose = '.visually-hidden, .for-ears, [hidden], svg, math, [popover], option';
+        `${one?.tagName.toLowerCase() ?? ''}.${(one?.getAttribute('class') ?? '').split(' ')[0] ?? ''}`;
+      const apart = '.visually-hidden, [hidden], svg, math, [popover], option';
+      /** For the ear alone, or not there: nothing of it is seen. */
+      const unseen = (one: Element): boolean => {
+        if (one.closest(apart) || !one.checkVisibility()) return true;
+        for (let at: Element | null = one; at !== null && at !== where; at = at.parentElement) {
+          const { clipPath, position } = getComputedStyle(at);
+          if (position === 'absolute' && clipPath === 'inset(50%)') return true;
+        }
+        return false;
+      };
+      /** In a box of its own that scrolls sideways, as a wide table. */
+      const scrolls = (one: Element): boolean => {
+        for (let at: Element | null = one; at !== null && at !== where; at = at.parentElement) {
+          if (['auto', 'scroll'].includes(getComputedStyle(at).overflowX)) return true;
+        }
+        return false;
+      };
       for (const one of where.querySelectorAll<HTMLElement>('*')) {
-        if (one.closest(hiddenOnPurpose) || !one.checkVisibility()) continue;
+        if (unseen(one)) continue;
         const { overflowX, overflowY } = getComputedStyle(one);
         const cuts = (how: string) => how === 'hidden' || how === 'clip';
         const across = cuts(overflowX) && one.scrollWidth > one.clientWidth + 2;
@@ -32,7 +49,7 @@ export const laidOut = (page: Page, part: string, spaced = false) =>
         }
         // A control whose words stick out of it.
         if (
-          one.matches('button, .button, summary, select') &&
+          one.matches('button:not(.term), .button, summary, select') &&
           one.scrollWidth > one.clientWidth + 2
         ) {
           wrong.push(`${named(one)} is too narrow: ${one.textContent.trim().slice(0, 40)}`);
@@ -43,8 +60,7 @@ export const laidOut = (page: Page, part: string, spaced = false) =>
       for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
         const of = node.parentElement;
         const words = node.nodeValue?.trim() ?? '';
-        if (of === null || words === '' || of.closest(hiddenOnPurpose) || !of.checkVisibility())
-          continue;
+        if (of === null || words === '' || unseen(of)) continue;
         // What sticks to the screen lies over what passes, and a table of its own scrolls by itself.
         if (
           of.closest('.sim-picture, .sim-go, header, .chart-pad, script, style, noscript, .katex')
@@ -52,13 +68,13 @@ export const laidOut = (page: Page, part: string, spaced = false) =>
           continue;
         const range = document.createRange();
         range.selectNodeContents(node);
-        const scroller = of.closest('.table-scroll, .table-wide, pre, .katex, [class*="scroll"]');
+        const scroller = scrolls(of);
         for (const box of range.getClientRects()) {
           if (box.width < 2 || box.height < 2) continue;
-          if (scroller === null && (box.right > root.clientWidth + 2 || box.left < -2)) {
+          if (!scroller && (box.right > root.clientWidth + 2 || box.left < -2)) {
             wrong.push(`off the page: ${words.slice(0, 40)}`);
           }
-          if (scroller === null) lines.push({ box, of, words });
+          if (!scroller) lines.push({ box, of, words });
         }
       }
       lines.sort((a, b) => a.box.top - b.box.top);

@@ -23,7 +23,7 @@ export const readBack = (part: Locator): Promise<readonly ReadBack[]> =>
     };
     /** Half a unit of the last digit that is printed. */
     const half = (text: string | null | undefined): number => {
-      const [, decimals = ''] = (text ?? '').split('.');
+      const [, decimals = ''] = text.split('.');
       return 0.5 * 10 ** -decimals.replace(/\D/gu, '').length;
     };
     interface Scale {
@@ -116,7 +116,9 @@ export const readBack = (part: Locator): Promise<readonly ReadBack[]> =>
               if (!here.some((point) => point.y >= lowest - slack)) wrong.push(`${at}: 0 is drawn`);
               return;
             }
-            const room = slack + half(text) * y.perUnit(value);
+            // Past the ends of an axis the tenth of its marks counts the more.
+            const room =
+              slack + half(text) * y.perUnit(value) + 0.002 * Math.max(0, -y.place(value));
             const py = y.place(value);
             const steep =
               here.length > 1 ? Math.max(...here.map((a) => Math.abs(a.y - (here[0]?.y ?? 0)))) : 0;
@@ -141,7 +143,7 @@ export const readBack = (part: Locator): Promise<readonly ReadBack[]> =>
         );
         for (const [at, ...of] of rows) {
           of.forEach((text, i) => {
-            const stretch = (text ?? '').split(/\s+to\s+/u).map(number);
+            const stretch = text.split(/\s+to\s+/u).map(number);
             if (stretch.some((one) => !Number.isFinite(one))) return;
             const middle = ((stretch[0] ?? 0) + (stretch.at(-1) ?? 0)) / 2;
             const area = areas.get(columns[i] ?? '');
@@ -150,7 +152,7 @@ export const readBack = (part: Locator): Promise<readonly ReadBack[]> =>
             values += 1;
             point.x = x.place(number(at));
             // On the edge of the picture half of a cell is cut away, and a limit that was rounded up lies beyond it.
-            const half0 = half((text ?? '').split(/\s+to\s+/u)[0]);
+            const half0 = half(text.split(/\s+to\s+/u)[0]);
             const inside = [-half0, 0, half0].some((by) => {
               point.y = y.place(middle + by);
               return [-1.5, 0, 1.5].some((nudge) => {

@@ -78,7 +78,7 @@ export function OnOwnSheet({ model, open }: OnOwnProps) {
         {sheet?.plant && <p>{words.how}</p>}
         {past && <p>{words.past(words.clutches[circuit])}</p>}
       </div>
-      <p>
+      <p class="links-alone">
         <a href="/measure/transmission/">{words.enter}</a>
       </p>
     </section>
