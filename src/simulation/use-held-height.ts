@@ -9,12 +9,13 @@ import { useLayoutEffect } from 'preact/hooks';
 export function useHeldHeight(bench: RefObject<HTMLElement>): void {
   useLayoutEffect(() => {
     const picture = bench.current?.firstElementChild;
-    if (!picture || typeof ResizeObserver === 'undefined') return undefined;
+    const controls = bench.current?.lastElementChild;
+    if (!picture || !controls || typeof ResizeObserver === 'undefined') return undefined;
     const observer = new ResizeObserver(() => {
-      const { current } = bench;
-      current?.style.setProperty('--held', `${Math.ceil(picture.clientHeight)}px`);
+      // On the controls, which alone read it: whatever lies under the element that has it is styled anew.
+      (controls as HTMLElement).style.setProperty('--held', `${Math.ceil(picture.clientHeight)}px`);
       // The observers of its charts were told before: all is drawn. By hand, since a state would draw it once more.
-      current?.parentElement?.setAttribute('data-ready', 'true');
+      bench.current?.parentElement?.setAttribute('data-ready', 'true');
     });
     observer.observe(picture);
     return () => observer.disconnect();

@@ -91,6 +91,7 @@ export function JobSheet({ jobs, id, planner, own, arrived, close }: JobProps) {
           <Readings sheet={sheet} />
           {said && !sheet.planner.lost.value ? (
             <>
+              {sheet.planner.advice.value === null && <p role="status">{plannerWords.asleep}</p>}
               <said.Causes model={sheet.planner} />
               <div>
                 <said.Leak model={sheet.planner} />

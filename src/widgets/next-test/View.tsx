@@ -33,7 +33,8 @@ export function View() {
     };
   }, []);
   const said = shown.value;
-  const waiting = said === null;
+  // Its first answer comes a moment after it, on a slow phone several seconds.
+  const waiting = said === null || model.advice.value === null;
   const lost = failed.value || model.lost.value;
   return (
     <div class="next-test" id="next-test" data-ready={ready && !waiting}>
