@@ -125,7 +125,7 @@ test('every handle in a picture has a slider that moves with it', async ({ page 
     }
   }
   keepFigures('access-handles', [
-    looked('handles dragged in pictures', handles, 15),
+    looked('handles dragged in pictures', handles, 12),
     none('handles without a slider that moves with them', wrong),
   ]);
   expect(wrong).toEqual([]);
