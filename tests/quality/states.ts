@@ -34,7 +34,7 @@ function oneOfEachKind() {
   const all = SETS.flatMap((id) => setOf(id).questions);
   const first = KINDS.map((kind) => all.find((question) => question.kind === kind));
   const chart = all.find(({ chart }) => chart !== undefined);
-  return [...first, chart].flatMap((one) => (one ? [one] : []));
+  return [...new Set([...first, chart])].flatMap((one) => (one ? [one] : []));
 }
 
 export const STATES: readonly State[] = [
@@ -111,30 +111,33 @@ export const STATES: readonly State[] = [
   {
     name: 'questions of every kind',
     reach: async (page, look) => {
-      const questions = oneOfEachKind();
-      expect(new Set(questions.map(({ kind }) => kind)).size).toBe(KINDS.length);
-      await page.route(`**/questions/${lesson}.json`, (route) =>
-        route.fulfill({ json: { ...setOf(lesson), questions } }),
-      );
-      await page.goto(`/lessons/${lesson}/`);
-      const button = page.getByRole('button', { name: 'Cover the lesson and start' });
-      await button.scrollIntoViewIfNeeded();
-      await expect(button).toBeEnabled();
-      await button.press('Enter');
-      for (let place = 1; place <= questions.length; place += 1) {
-        await expect(
-          page.getByRole('heading', { name: `Question ${place} of ${questions.length}` }),
-        ).toBeVisible();
-        await giveAnswer(page);
-        await look(`question ${place}, asked`);
-        await page.getByRole('radio', { name: 'Certain' }).press('Space');
-        await page.getByRole('button', { name: 'Check my answer' }).press('Enter');
-        await expect(page.locator('.retrieval-verdict')).toBeVisible();
-        await look(`question ${place}, answered`);
-        await page.getByRole('button', { name: /Next question|See how it went/ }).press('Enter');
+      const all = oneOfEachKind();
+      expect(new Set(all.map(({ kind }) => kind)).size).toBe(KINDS.length);
+      // A round has six at the most.
+      for (const questions of [all.slice(0, 4), all.slice(4)]) {
+        await page.route(`**/questions/${lesson}.json`, (route) =>
+          route.fulfill({ json: { ...setOf(lesson), questions } }),
+        );
+        await page.goto(`/lessons/${lesson}/`);
+        const button = page.getByRole('button', { name: 'Cover the lesson and start' });
+        await button.scrollIntoViewIfNeeded();
+        await expect(button).toBeEnabled();
+        await button.press('Enter');
+        for (let place = 1; place <= questions.length; place += 1) {
+          await expect(
+            page.getByRole('heading', { name: `Question ${place} of ${questions.length}` }),
+          ).toBeVisible();
+          await giveAnswer(page);
+          await look(`question ${place}, asked`);
+          await page.getByRole('radio', { name: 'Certain' }).press('Space');
+          await page.getByRole('button', { name: 'Check my answer' }).press('Enter');
+          await expect(page.locator('.retrieval-verdict')).toBeVisible();
+          await look(`question ${place}, answered`);
+          await page.getByRole('button', { name: /Next question|See how it went/ }).press('Enter');
+        }
+        await look('over');
+        await page.unroute(`**/questions/${lesson}.json`);
       }
-      await look('over');
-      await page.unroute(`**/questions/${lesson}.json`);
     },
   },
   {
@@ -156,6 +159,7 @@ export const STATES: readonly State[] = [
       const [first, second] = setOf(lesson).questions;
       await page.goto('/practise/class/');
       await expect(page.getByText('Nobody yet.')).toBeVisible();
+      await expect(page.locator('astro-island[ssr]')).toHaveCount(0);
       await page.getByLabel(/^Choose the files of your learners/).setInputFiles({
         name: 'ana.json',
         mimeType: 'application/json',
