@@ -54,7 +54,7 @@ async function store(event: Lasting): Promise<void> {
   const installing = {
     type: 'install',
     waitUntil: (work: Promise<unknown>) => event.waitUntil(work),
-  } as ExtendableEvent;
+  };
   const waiting = [...stored.getURLsToCacheKeys()];
   const lane = async (): Promise<void> => {
     for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) {
@@ -94,7 +94,7 @@ async function takeOver(): Promise<TakenOver> {
 self.addEventListener('install', (event) => event.waitUntil(store(event)));
 self.addEventListener('activate', (event) => {
   // What the version before had and this one has not is deleted here.
-  event.waitUntil(stored.activate(event as ExtendableEvent).then(() => self.clients.claim()));
+  event.waitUntil(stored.activate(event).then(() => self.clients.claim()));
 });
 function answer(event: Asked): Promise<Standing | TakenOver> {
   switch (event.data) {
