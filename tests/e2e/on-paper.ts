@@ -60,7 +60,7 @@ export async function faultsOnPaper(page: Page, width: number): Promise<readonly
           if (px < least.chart - slack)
             faults.add(`small in a picture: ${one.textContent} ${px.toFixed(1)} px`);
         } else if (size < least.words - slack) {
-          faults.add(`small: ${named(one)} ${one.textContent?.trim().slice(0, 30)} ${size} px`);
+          faults.add(`small: ${named(one)} ${one.textContent.trim().slice(0, 30)} ${size} px`);
         }
       }
       return [...faults];
