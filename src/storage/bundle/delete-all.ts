@@ -4,7 +4,9 @@ import { storeStatus, type StoreStatus } from '../connection.ts';
 
 /** What every key and every database of ours begins with. */
 const PREFIX = 'hot-clutch:';
-const DATABASES = ['answers', 'jobs', 'meetings', 'transmissions', 'tables'].map((name) => PREFIX + name);
+const DATABASES = ['answers', 'jobs', 'meetings', 'transmissions', 'tables'].map(
+  (name) => PREFIX + name,
+);
 /** Another tab that is frozen does not let go of a database. */
 const PATIENCE_MS = 4000;
 
