@@ -22,7 +22,7 @@ export function SceneView({ model, base }: SceneViewProps) {
   useLayoutEffect(() => head.current?.focus({ preventScroll: true }), [at]);
   if (scene === undefined) return null;
   return (
-    <div class={`stage-scene stage-${scene.kind}`} key={at}>
+    <div class={`stage-scene scene-${scene.kind}`} key={at}>
       <h2 ref={head} tabIndex={-1}>
         {scene.heading}
       </h2>

@@ -72,7 +72,7 @@ test('is walked by keyboard: hands, bars, answer, and every letter 24 px or more
     }
     const before = page.url();
     // The case is a page of its own; its letters are another matter.
-    if (await page.locator('.stage-case').count()) break;
+    if (await page.locator('.scene-case').count()) break;
     await step(page);
     if (page.url() === before) break;
   }
