@@ -57,6 +57,9 @@ const travelling = (read: Passage): Passage =>
       : piece.si,
   );
 
+/** As seen from the folder that the site stands in. */
+const fromRoot = (address: string): string => address.replace(/^\//, '');
+
 function sceneOf(scene: WrittenScene): Scene {
   const common = {
     heading: scene.heading,
@@ -74,7 +77,12 @@ function sceneOf(scene: WrittenScene): Scene {
         ...(scene.chart !== undefined && { chart: chartNamed(scene.chart) }),
       };
     case 'simulation':
-      return { ...common, kind: 'simulation', state: scene.state, run: scene.run };
+      return {
+        ...common,
+        kind: 'simulation',
+        state: fromRoot(scene.state),
+        run: scene.run && fromRoot(scene.run),
+      };
     case 'vote':
       return {
         ...common,

@@ -26,10 +26,12 @@ const notes = words('The notes of a scene', 40).max(1200, {
 });
 
 const state = (what: string) =>
-  z.string({ error: `${what} is an address in quotes.` }).refine(isStateLink, {
-    error: (issue) =>
-      `"${String(issue.input)}" is no address of a simulation's state. Copy one with "Copy link" under a simulation: /lessons/thin-gap-open-hole/?gap-or-hole=1~temp.90#gap-or-hole.`,
-  });
+  z
+    .string({ error: `${what} is an address in quotes.` })
+    .refine((href) => href.startsWith('/') && isStateLink(href), {
+      error: (issue) =>
+        `"${String(issue.input)}" is no address of a simulation's state. Copy one with "Copy link" under a simulation: /lessons/thin-gap-open-hole/?gap-or-hole=1~temp.90#gap-or-hole.`,
+    });
 
 const say = strict('A scene of the kind "say"', {
   kind: z.literal('say'),

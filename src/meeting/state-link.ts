@@ -1,5 +1,8 @@
-/** The address of a simulation at one state: `/lessons/<lesson>/?<simulation>=1~temp.90#<simulation>`. */
-const FORM = /^\/[a-z-]+\/(?:[a-z-]+\/)?\?([a-z-]+)=(\d+(?:~[\w.-]+)*)#([a-z-]+)$/;
+/**
+ * The address of a simulation at one state: `/lessons/<lesson>/?<simulation>=1~temp.90#<simulation>`; on its way to the stage it goes
+ * without the first stroke, because the site may stand in a folder.
+ */
+const FORM = /^\/?[a-z-]+\/(?:[a-z-]+\/)?\?([a-z-]+)=(\d+(?:~[\w.-]+)*)#([a-z-]+)$/;
 
 export interface StateLink {
   /** The simulation. */

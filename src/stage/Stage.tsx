@@ -104,7 +104,7 @@ export function Stage(props: StageProps) {
       </StageBars>
       {open !== null && (
         <div class="stage-over">
-          {open === 'code' ? <Code address={addressNow(model, own)} /> : <KeyList />}
+          {open === 'code' ? <Code address={addressNow(model, base, own)} /> : <KeyList />}
           <button type="button" class="stage-button" onClick={() => command({ do: 'leave' })}>
             {words.close}
           </button>

@@ -14,9 +14,14 @@ function keptSearch(id: string): string | undefined {
 /**
  * The address that a phone opens for what stands on the wall: a simulation as it stands now in its lesson, a car on its page,
  * any other scene on the stage.
+ * @param base the folder that the site stands in
  * @returns undefined for a meeting of one's own that is too long for a link
  */
-export function addressNow(model: StageModel, own: OwnAddress | undefined): string | undefined {
+export function addressNow(
+  model: StageModel,
+  base: string,
+  own: OwnAddress | undefined,
+): string | undefined {
   const scene = model.scene.value;
   const here = `${location.origin}${location.pathname}`;
   if (scene?.kind === 'simulation') {
@@ -24,7 +29,8 @@ export function addressNow(model: StageModel, own: OwnAddress | undefined): stri
     if (link) {
       const [page] = link.href.split('?');
       const search = keptSearch(link.id) ?? `?${link.id}=${link.state}`;
-      return new URL(`${page}${search}#${link.id}`, location.origin).href;
+      const site = new URL(base, location.href);
+      return new URL(`${(page ?? '').replace(/^\//, '')}${search}#${link.id}`, site).href;
     }
   }
   if (scene?.kind === 'case' && model.step.value === 'open')

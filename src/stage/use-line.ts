@@ -18,9 +18,13 @@ export function useLine(model: StageModel, command: (command: Command) => void):
       else asked.current(data.command);
     };
     const stop = effect(tell);
+    // A tab that is closed takes nothing down; after a reload the wall speaks again by itself.
+    const over = (): void => say({ say: 'over' });
+    addEventListener('pagehide', over);
     return () => {
       stop();
-      say({ say: 'over' });
+      removeEventListener('pagehide', over);
+      over();
       line.close();
     };
   }, [model]);

@@ -19,7 +19,7 @@ const states = meetings.flatMap(({ id, scenes }) =>
 );
 
 test.each(states)('$where: $href', ({ href }) => {
-  const { pathname, search, hash } = new URL(href, 'https://example.org');
+  const { pathname, search, hash } = new URL(`/${href}`, 'https://example.org');
   const page = pages.find(({ address }) => address === pathname);
   const id = hash.slice(1);
   expect(simulationsIn(page?.html ?? '')).toContain(id);

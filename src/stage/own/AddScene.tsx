@@ -52,7 +52,7 @@ function FromLink({ base, add }: Pick<AddSceneProps, 'base' | 'add'>) {
   const wrong = useSignal('');
   const field = useRef<HTMLInputElement>(null);
   const take = (): void => {
-    const pasted = readPasted(field.current?.value ?? '', new URL(base, location.origin).href);
+    const pasted = readPasted(field.current?.value ?? '', new URL(base, location.href).href);
     switch (pasted.kind) {
       case 'simulation':
         add({ ...pasted, heading: said.newHeading.simulation, notes: '' });
