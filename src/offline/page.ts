@@ -61,7 +61,7 @@ async function showKeeping(): Promise<void> {
 
 store?.addEventListener('click', () => {
   show({ kind: 'begun' });
-  void allowCopy(scope).then(found.again);
+  void allowCopy(scope).then(() => found.again());
 });
 remove?.addEventListener('click', () => {
   void navigator.serviceWorker

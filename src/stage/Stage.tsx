@@ -87,7 +87,10 @@ export function Stage(props: StageProps) {
     };
     // Before the controls of a simulation: a clicker goes on wherever the focus is.
     addEventListener('keydown', onKey, { capture: true });
-    const awake = navigator.wakeLock?.request('screen').catch(() => undefined);
+    const awake =
+      'wakeLock' in navigator
+        ? navigator.wakeLock.request('screen').catch(() => undefined)
+        : undefined;
     return () => {
       for (const stop of stops) stop();
       removeEventListener('keydown', onKey, { capture: true });

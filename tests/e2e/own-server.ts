@@ -49,7 +49,7 @@ export async function ownServer({
     // Packing a thousand files takes longer than sending them here.
     delete request.headers['accept-encoding'];
     if (refuse(request.url ?? '')) response.writeHead(503).end();
-    else void site(request, response);
+    else site(request, response);
   };
   let server: Server | undefined;
   let port = 0;

@@ -23,7 +23,7 @@ export const readBack = (part: Locator): Promise<readonly ReadBack[]> =>
     };
     /** Half a unit of the last digit that is printed. */
     const half = (text: string | null | undefined): number => {
-      const [, decimals = ''] = text.split('.');
+      const [, decimals = ''] = (text ?? '').split('.');
       return 0.5 * 10 ** -decimals.replace(/\D/gu, '').length;
     };
     interface Scale {
