@@ -22,12 +22,14 @@ export function SimulationScene({ base, scene, running }: SimulationSceneProps) 
     return () => putAddress('');
   }, []);
   useEffect(() => {
-    if (first === undefined) return setGot('unknown');
+    if (first === undefined) {
+      setGot('unknown');
+      return;
+    }
     fetchSimulation(base, first.id).then(
       (fetched) => setGot(fetched ?? 'unknown'),
       () => setGot('failed'),
     );
-    return undefined;
   }, []);
   const shown = useRef(running);
   useEffect(() => {

@@ -37,8 +37,7 @@ const tooSmall = (page: Page) =>
       const matrix = element instanceof SVGGraphicsElement ? element.getScreenCTM() : null;
       const scale = matrix ? Math.hypot(matrix.c, matrix.d) : 1;
       const px = parseFloat(getComputedStyle(element).fontSize) * scale;
-      if (px < least - 0.05)
-        found.push(`${px.toFixed(1)}: ${(element.textContent ?? '').slice(0, 40)}`);
+      if (px < least - 0.05) found.push(`${px.toFixed(1)}: ${element.textContent.slice(0, 40)}`);
     }
     return found;
   }, LEAST);
@@ -117,7 +116,7 @@ test('a reload comes back to the same step with its hands, and another tab knows
   await expect(page.locator('.stage-bar strong').nth(1)).toHaveText('3');
   await page.reload();
   await expect(page.locator('.stage-bar strong').nth(1)).toHaveText('3');
-  expect(await page.evaluate(() => JSON.stringify({ ...localStorage }))).not.toContain('hands');
+  expect(await page.evaluate(() => Object.entries(localStorage).join())).not.toContain('hands');
   const other = await context.newPage();
   await other.goto(page.url());
   await expect(other.locator('.stage-bar strong').nth(1)).toHaveText('0');

@@ -46,13 +46,18 @@ export function Editor(props: EditorProps) {
     setSaid(editor.startLoading);
     await meetings.keep();
     const came = await import('./begin.ts').catch(() => undefined);
-    if (!came) return setSaid(editor.startFailed);
+    if (!came) {
+      setSaid(editor.startFailed);
+      return;
+    }
     const questions = await came.questionsFor(base, plan);
-    if (!questions) return setSaid(editor.questionsFailed);
+    if (!questions) {
+      setSaid(editor.questionsFailed);
+      return;
+    }
     setShown(shownOf(meeting.id, plan, questions));
     setStage(() => came.Stage);
     setSaid('');
-    return undefined;
   };
   useEffect(() => {
     if (props.startNow) void start();
@@ -60,14 +65,16 @@ export function Editor(props: EditorProps) {
 
   const share = async (): Promise<void> => {
     const text = printOwnLink(`${location.origin}${location.pathname}`, plan);
-    if (text === undefined) return setSaid(editor.tooLong);
+    if (text === undefined) {
+      setSaid(editor.tooLong);
+      return;
+    }
     try {
       await navigator.clipboard.writeText(text);
       setSaid(editor.shared);
     } catch {
       setLink(text);
     }
-    return undefined;
   };
 
   if (Stage && shown) {
