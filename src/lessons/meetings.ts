@@ -3,6 +3,7 @@ import { existsSync, readFileSync, readdirSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { parse } from 'yaml';
 import { writtenCases } from '../cases/written.ts';
+import { contentRoot } from '../language/content-root.ts';
 import type { Meeting, Scene, VoteOption } from '../meeting/meeting.ts';
 import { meetingSchema, type WrittenMeeting, type WrittenScene } from '../meeting/schema.ts';
 import type { Asked } from '../quiz/asked.ts';
@@ -12,7 +13,7 @@ import { chartNamed } from './chart-named.ts';
 import { numberNamed } from './number-named.ts';
 import { retrievalSet } from './question-bank.ts';
 
-const folder = join('content', 'en', 'meetings');
+const folder = join(contentRoot(), 'en', 'meetings');
 
 export interface PlannedMeeting extends Meeting {
   readonly about: string;

@@ -30,7 +30,6 @@ export function SimulationScene({ base, scene, running }: SimulationSceneProps) 
       (fetched) => setGot(fetched ?? 'unknown'),
       () => setGot('failed'),
     );
-    return undefined;
   }, []);
   const shown = useRef(running);
   useEffect(() => {

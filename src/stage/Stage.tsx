@@ -87,10 +87,9 @@ export function Stage(props: StageProps) {
     };
     // Before the controls of a simulation: a clicker goes on wherever the focus is.
     addEventListener('keydown', onKey, { capture: true });
-    const awake =
-      'wakeLock' in navigator
-        ? navigator.wakeLock.request('screen').catch(() => undefined)
-        : undefined;
+    // An old browser has none; the screen may then go dark by itself.
+    const { wakeLock } = navigator as Partial<Navigator>;
+    const awake = wakeLock?.request('screen').catch(() => undefined);
     return () => {
       for (const stop of stops) stop();
       removeEventListener('keydown', onKey, { capture: true });

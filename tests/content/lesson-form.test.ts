@@ -20,6 +20,8 @@ function build(change: (lesson: string) => string) {
   rmSync(content, { recursive: true, force: true });
   rmSync(`${content}-cache`, { recursive: true, force: true });
   cpSync('tests/fixtures/content', content, { recursive: true });
+  // A meeting leads to simulations, and the pages of the fixture have none.
+  rmSync(join(content, 'en', 'meetings'), { recursive: true });
   const file = join(content, 'en', 'lessons', 'hot-fluid-thin-fluid.mdx');
   const before = readFileSync(file, 'utf8');
   const after = change(before);

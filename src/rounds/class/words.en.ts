@@ -35,7 +35,7 @@ export const words = {
   topics: {
     title: 'For the next meeting',
     about:
-      'What two or more got wrong at the first try. What somebody was certain of comes first: people do not ask about what they are sure of, and on a car nobody stops them.',
+      'What two or more got wrong at the first try. What somebody was certain of comes first: nobody asks about what seems sure, and on a car nobody is there to stop it.',
     none: 'There is nothing that two of them got wrong. With more answers there may be.',
     missed: (p: { missed: string; asked: string }) =>
       `${p.missed} of ${p.asked} got it wrong at the first try`,

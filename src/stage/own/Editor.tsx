@@ -75,7 +75,6 @@ export function Editor(props: EditorProps) {
     } catch {
       setLink(text);
     }
-    return undefined;
   };
 
   if (Stage && shown) {
