@@ -100,7 +100,7 @@ export function Stage(props: StageProps) {
 
   const open = model.open.value;
   return (
-    <section class="stage" aria-label={words.stage(model.meeting.title)}>
+    <section class="stage" data-busy aria-label={words.stage(model.meeting.title)}>
       <StageBars model={model} command={command} said={said(blocked, notFull)}>
         <SceneView key={model.place.value.scene} model={model} base={base} />
       </StageBars>

@@ -42,7 +42,7 @@ test('no address of the site is left as it was, and every link leads to a page',
   const pages = builtPages(host).filter(({ address }) => address !== '/404.html');
   expect(pages.length).toBe(addresses.length);
   expect(brokenLinks(pages, host)).toEqual([]);
-  const old = /["'`(=]\/(?!shop\/)[a-z_]+\/[^"'`) ]*/g;
+  const old = /(?:["'`=]|url\()\/(?!shop\/)[a-z_]+\/[^"'`) ]*/g;
   const left = filesIn(own.folder)
     .filter((name) => /\.(html|js|json)$/.test(name) && !/pagefind/.test(name))
     .flatMap((name) =>

@@ -82,7 +82,7 @@ test('one visit, then the server is gone: every page, the search, questions, a c
 
   await page.goto(`${own.origin}/offline/`);
   await expect(state(page)).toHaveAttribute('data-state', 'ready');
-  await expect(says(page)).toHaveText(/^Ready offline: all \d{3,4} files .* \d+\.\d MB here/);
+  await expect(says(page)).toHaveText(/^Ready offline: all \d{3,4} files .* \d+\.\d\sMB here/);
 
   for (const address of addresses) {
     await page.goto(own.origin + address);

@@ -104,7 +104,7 @@ test('a rehearsal by keyboard: flagged, left by a reload, changed, handed in hal
   expect([rows.length, sum(0), sum(1), sum(2)]).toEqual([8, right, 50, 41]);
   // Whoever leaves most of it open is weak somewhere, and is sent to a lesson.
   await expect(page.locator('.rehearsal-next a').first()).toHaveAttribute('href', /^\/lessons\//);
-  await expect(page.locator('.rehearsal-told details')).toHaveCount(50);
+  await expect(page.locator('.rehearsal-told details.more')).toHaveCount(50);
   await page.locator('.rehearsal-told summary').first().press('Enter');
   await expect(page.locator('.rehearsal-told .retrieval-reasons').first()).toBeVisible();
   expect((await axeOn(page).analyze()).violations).toEqual([]);
