@@ -52,11 +52,10 @@ export function movedPage(html: string, address: string, place: Elsewhere): stri
         /\s(href|src|action|component-url|renderer-url|before-hydration-url)="(\/(?!\/)[^"]*)"/gu,
         (_, name: string, at: string) => ` ${name}="${file(at)}"`,
       )
-      // What an island is handed: a folder is something that addresses are put together with.
-      .replace(/\[0,&quot;\/&quot;\]/gu, `[0,&quot;${root}&quot;]`)
-      .replace(
-        /\[0,&quot;(\/[a-z][^&]*)&quot;\]/gu,
-        (_, at: string) => `[0,&quot;${file(at)}&quot;]`,
+      // What an island is handed: a folder is something that addresses are put together with. Both at once: in a folder of a
+      // host the root is an address itself, and would be moved again.
+      .replace(/\[0,&quot;(\/(?:[a-z][^&]*)?)&quot;\]/gu, (_, at: string) =>
+        at === '/' ? `[0,&quot;${root}&quot;]` : `[0,&quot;${file(at)}&quot;]`,
       ),
   );
   // The policy of the page names its own scripts and styles by their sums.

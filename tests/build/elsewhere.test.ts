@@ -64,6 +64,10 @@ describe('in a folder of a host', () => {
       '<astro-island component-url="/_astro/A.js" props="{&quot;base&quot;:[0,&quot;/es/&quot;]}">',
       '<astro-island component-url="/shop/_astro/A.js" props="{&quot;base&quot;:[0,&quot;/shop/es/&quot;]}">',
     ],
+    [
+      '<astro-island component-url="/_astro/A.js" props="{&quot;base&quot;:[0,&quot;/&quot;]}">',
+      '<astro-island component-url="/shop/_astro/A.js" props="{&quot;base&quot;:[0,&quot;/shop/&quot;]}">',
+    ],
   ])('%s', (html, there) => {
     // Wherever the page is: the one for a miss is shown at any depth.
     for (const page of ['/404.html', '/lessons/live-data/'])
