@@ -1,4 +1,4 @@
-import { PDFArray, PDFDict, PDFDocument, PDFName, type PDFRef } from 'pdf-lib';
+import { PDFArray, PDFDict, PDFName, type PDFDocument, type PDFRef } from 'pdf-lib';
 import type { Pages } from './contents.ts';
 
 /** On which page each place stands that something in the file links to. */

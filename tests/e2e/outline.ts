@@ -1,7 +1,7 @@
 import {
   PDFArray,
   PDFDict,
-  PDFDocument,
+  type PDFDocument,
   PDFHexString,
   PDFName,
   PDFString,
