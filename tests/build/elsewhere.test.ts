@@ -93,7 +93,9 @@ describe('in a folder of a host', () => {
 test.each(['shop', '/shop', 'https://a.test/shop/', '/a b/', '/../', '//'])(
   'the base %s is refused with a sentence',
   (asked) => {
-    expect(readBase(asked)).toEqual({ wrong: expect.stringContaining('for example /shop/') as string });
+    expect(readBase(asked)).toEqual({
+      wrong: expect.stringContaining('for example /shop/') as string,
+    });
   },
 );
 test.each([
