@@ -11,6 +11,7 @@ import { addresses } from './pages.ts';
 const BASE = '/shop/';
 const test = base.extend<{ trouble: string[] }, { own: OwnServer; at: string }>({
   own: [
+    // eslint-disable-next-line no-empty-pattern -- Playwright reads from the pattern what a fixture needs: nothing
     async ({}, use) => {
       const own = await ownServer({ base: BASE });
       await use(own);

@@ -23,7 +23,9 @@ interface Stored {
 
 const test = base.extend<Stored>({
   serviceWorkers: 'allow',
+  // eslint-disable-next-line no-empty-pattern -- Playwright reads from the pattern what a fixture needs: nothing
   refused: ({}, use) => use(new Set()),
+  // eslint-disable-next-line no-empty-pattern -- Playwright reads from the pattern what a fixture needs: nothing
   own: async ({}, use) => {
     const own = await ownServer();
     await use(own);
