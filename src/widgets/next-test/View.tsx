@@ -37,7 +37,7 @@ export function View() {
   const waiting = said === null || model.advice.value === null;
   const lost = failed.value || model.lost.value;
   return (
-    <div class="next-test" id="next-test" data-ready={ready && !waiting}>
+    <div class="next-test" id="next-test" data-ready={ready && said !== null}>
       <Form model={model} add={model.add} />
       <Frosty model={model} />
       <Readings model={model} />
