@@ -1,16 +1,5 @@
 // What the benches of the page do in a browser.
-import { chromium, type Browser, type CDPSession, type Page } from '@playwright/test';
-import { findChromium } from '../build/chromium.mjs';
-
-/** The machine's Chromium, or the one that Playwright brought. */
-export function launch(): Promise<Browser> {
-  const executablePath = findChromium();
-  return chromium.launch({
-    ...(executablePath === undefined ? {} : { executablePath }),
-    // Chromium's own sandbox cannot start for root, which is who runs in a container.
-    args: process.getuid?.() === 0 ? ['--no-sandbox'] : [],
-  });
-}
+import type { CDPSession, Page } from '@playwright/test';
 
 export interface Move {
   /** From the input event to the changed DOM: model and drawing [ms]. */

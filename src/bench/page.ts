@@ -1,5 +1,6 @@
 import type { Page } from '@playwright/test';
-import { heapMB, launch, moves, openFreePlay } from './browser.ts';
+import { launchChromium } from '../build/launch-chromium.ts';
+import { heapMB, moves, openFreePlay } from './browser.ts';
 import { percentile, timed, type Row } from './row.ts';
 import { pageWith, serve } from './site.ts';
 
@@ -89,7 +90,7 @@ export async function benchPage(): Promise<readonly Row[]> {
   if (path === undefined) {
     return skipped('not measured: no built page holds it; run "npm run build" first');
   }
-  const browser = await launch();
+  const browser = await launchChromium();
   const site = await serve();
   try {
     const page = await browser.newPage({

@@ -4,7 +4,8 @@
 // side can be compared. Two minutes for each simulation and build.
 import type { Browser, Page } from '@playwright/test';
 import { simulations } from '../lessons/simulations.ts';
-import { heapMB, launch, moves, openFreePlay } from './browser.ts';
+import { launchChromium } from '../build/launch-chromium.ts';
+import { heapMB, moves, openFreePlay } from './browser.ts';
 import { whileComingAlive, whileLoading } from './longest-task.ts';
 import { percentile, type Row } from './row.ts';
 import { pageWith, serve } from './site.ts';
@@ -118,7 +119,7 @@ export async function benchSimulations(asked: readonly string[]): Promise<readon
   const all = Object.values(simulations).map(({ id }) => id);
   const named = all.filter((id) => asked.includes(id));
   const before = asked.find((word) => !all.includes(word));
-  const browser = await launch();
+  const browser = await launchChromium();
   const sites = await Promise.all([serve(), ...(before === undefined ? [] : [serve(before)])]);
   const rows: Row[] = [];
   try {

@@ -1,8 +1,8 @@
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { chromium, type Browser, type Page } from '@playwright/test';
+import type { Browser, Page } from '@playwright/test';
 import { PDFDocument } from 'pdf-lib';
-import { findChromium } from '../build/chromium.mjs';
+import { launchChromium } from '../build/launch-chromium.ts';
 import { siteServer } from '../build/site-server.ts';
 import { bind, headingsOf, type Part } from './bind.ts';
 import { chaptersOf } from './chapters.ts';
@@ -21,17 +21,9 @@ const MOST_PASSES = 5;
 const PLACE = '/the-book/';
 
 async function launch(): Promise<Browser> {
-  const executablePath = findChromium();
-  const root = process.getuid?.() === 0;
-  const browser = await chromium
-    .launch({
-      ...(executablePath === undefined ? {} : { executablePath }),
-      // Chromium's own sandbox cannot start for root, which is who runs in a container.
-      args: [...(root ? ['--no-sandbox'] : []), '--disable-gpu'],
-    })
-    .catch(() => {
-      throw new Refusal(words.refuse.noChromium);
-    });
+  const browser = await launchChromium(['--disable-gpu']).catch(() => {
+    throw new Refusal(words.refuse.noChromium);
+  });
   const version = browser.version();
   if (Number.parseInt(version, 10) >= LEAST_CHROMIUM) return browser;
   await browser.close();

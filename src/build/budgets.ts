@@ -41,8 +41,8 @@ const over: Readonly<Record<string, number>> = {
   '/whole-car/': 11.5,
 };
 
-/** As a host sends it that compresses once and ahead of time. */
-const packed = (content: string | Buffer): number => gzipSync(content, { level: 9 }).length;
+/** Bytes as a host sends them that compresses once and ahead of time. */
+export const packed = (content: string | Buffer): number => gzipSync(content, { level: 9 }).length;
 
 export interface PageCost {
   readonly address: string;

@@ -1,8 +1,14 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 export const dist = fileURLToPath(new URL('../../dist', import.meta.url));
+
+/** What is said where a folder holds no built site; undefined where it does. */
+export const noSiteIn = (folder: string): string | undefined =>
+  existsSync(join(folder, 'index.html'))
+    ? undefined
+    : `There is no built site in ${folder}. Run "npm run build" first.`;
 
 export interface BuiltPage {
   /** As a visitor asks for it: "/course/", "/404.html". */

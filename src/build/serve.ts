@@ -1,9 +1,7 @@
 // Serves dist/, or the folder that it is given, on this machine only unless HOST says otherwise, with the headers that a real host
 // would take from public/_headers, so that what the tests see is what visitors get.
-import { existsSync } from 'node:fs';
 import { createServer } from 'node:http';
-import { join } from 'node:path';
-import { dist } from './pages.ts';
+import { dist, noSiteIn } from './pages.ts';
 import { readPort } from './port.mjs';
 import { siteServer } from './site-server.ts';
 
@@ -18,9 +16,8 @@ function fail(sentence: string): never {
 const { port: asked, wrong } = readPort(process.env['PORT']);
 if (wrong !== undefined) fail(wrong);
 const site = process.argv[2] ?? dist;
-if (!existsSync(join(site, 'index.html'))) {
-  fail(`There is no built site in ${site}. Run "npm run build" first.`);
-}
+const missing = noSiteIn(site);
+if (missing !== undefined) fail(missing);
 const host = process.env['HOST'] || '127.0.0.1';
 let port = asked ?? firstPort;
 

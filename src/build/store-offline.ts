@@ -3,9 +3,9 @@ import { createHash } from 'node:crypto';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { extname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { gzipSync } from 'node:zlib';
 import { build } from 'rolldown';
 import { getManifest } from 'workbox-build';
+import { packed } from './budgets.ts';
 
 const script = fileURLToPath(new URL('../offline/worker.ts', import.meta.url));
 
@@ -52,7 +52,7 @@ export async function offlineList(site: string): Promise<OfflineList> {
   const files = manifestEntries.map(({ url }) => {
     const content = readFileSync(join(site, url));
     bytes += content.length;
-    sent += isPacked(url) ? content.length : gzipSync(content, { level: 9 }).length;
+    sent += isPacked(url) ? content.length : packed(content);
     return namedByContent.test(url) ? url : ([url, sum(content)] as const);
   });
   return { files, bytes, sent };
@@ -79,7 +79,7 @@ export async function storeOffline(site: string): Promise<string[]> {
   const [worker] = output;
   writeFileSync(join(site, name), text);
   writeFileSync(join(site, 'service-worker.js'), worker.code);
-  const kB = (code: string): number => gzipSync(code, { level: 9 }).length / 1000;
+  const kB = (code: string): number => packed(code) / 1000;
   const MB = (count: number): string => (count / 1e6).toFixed(2);
   console.log(
     `   offline: ${list.files.length} files, ${MB(list.bytes)} MB (${MB(list.sent)} MB as sent); ` +

@@ -1,8 +1,8 @@
 // npm run container: a folder to build a container from, with the built site and a standard web server.
-import { cpSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { readBase } from '../build/move-site.ts';
-import { dist } from '../build/pages.ts';
+import { dist, noSiteIn } from '../build/pages.ts';
 import { nginxConfig } from './nginx.ts';
 
 const ROOT = '/usr/share/nginx/html';
@@ -16,19 +16,17 @@ EXPOSE 80
 `;
 }
 
+function fail(sentence: string): never {
+  console.error(sentence);
+  process.exit(1);
+}
+
 if (import.meta.main) {
   const place = readBase(process.env['SITE_BASE']);
   const [target = 'dist.container', site = dist] = process.argv.slice(2);
-  const wrong =
-    'wrong' in place
-      ? place.wrong
-      : existsSync(join(site, 'index.html'))
-        ? undefined
-        : `There is no built site in ${site}. Run "npm run build" first.`;
-  if (wrong !== undefined || 'wrong' in place) {
-    console.error(wrong);
-    process.exit(1);
-  }
+  if ('wrong' in place) fail(place.wrong);
+  const missing = noSiteIn(site);
+  if (missing !== undefined) fail(missing);
   rmSync(target, { recursive: true, force: true });
   mkdirSync(target, { recursive: true });
   cpSync(site, join(target, 'site'), { recursive: true });

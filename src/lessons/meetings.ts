@@ -50,13 +50,11 @@ function meetingOf(id: string, written: WrittenMeeting): PlannedMeeting {
 /** As it travels: an amount that reads alike in both systems is text, and no value before rounding goes along. */
 const passage = (text: string): Passage => travelling(readPassage(text, numberNamed));
 const travelling = (read: Passage): Passage =>
-  read.map((piece) =>
-    typeof piece === 'string' || piece.si !== piece.us
-      ? typeof piece === 'string'
-        ? piece
-        : { si: piece.si, us: piece.us }
-      : piece.si,
-  );
+  read.map((piece) => {
+    if (typeof piece === 'string') return piece;
+    const { si, us } = piece;
+    return si === us ? si : { si, us };
+  });
 
 /** As seen from the folder that the site stands in. */
 const fromRoot = (address: string): string => address.replace(/^\//, '');

@@ -2,27 +2,25 @@
 import { z } from 'zod';
 import { id, list, strict, words } from '../quiz/schema-parts.ts';
 import { LEVELS } from '../cases/made-key.ts';
+import { LONGEST, MOST_OPTIONS } from '../storage/meetings/own-meeting.ts';
 import { isStateLink, simulationOf } from './state-link.ts';
 
-/** Keys 1 to 5 add a hand, so that nobody needs a mouse to count. */
-export const MOST_OPTIONS = 5;
-/** More does not fit on a wall in letters that are read from the last row. */
-const LONGEST_LINE = 140;
-export const MOST_LINES = 3;
+export { MOST_OPTIONS };
 
-const heading = words('The heading').max(60, {
-  error: 'The heading has more than 60 characters, which is two lines on the wall.',
+const MOST_LINES = 3;
+
+const heading = words('The heading').max(LONGEST.heading, {
+  error: `The heading has more than ${LONGEST.heading} characters, which is two lines on the wall.`,
 });
-const line = words('A line').max(LONGEST_LINE, {
-  error: `A line on the wall has at most ${LONGEST_LINE} characters; what is longer belongs into the notes.`,
+const line = words('A line').max(LONGEST.line, {
+  error: `A line on the wall has at most ${LONGEST.line} characters; what is longer belongs into the notes.`,
 });
 const lines = list('"lines"', line).max(MOST_LINES, {
   error: `A scene has at most ${MOST_LINES} lines; what else there is to say belongs into the notes.`,
 });
 /** What the foreman reads; the room does not see it. */
-const notes = words('The notes of a scene', 40).max(1200, {
-  error:
-    'The notes of a scene have more than 1200 characters, and nobody reads that while talking.',
+const notes = words('The notes of a scene', 40).max(LONGEST.notes, {
+  error: `The notes of a scene have more than ${LONGEST.notes} characters, and nobody reads that while talking.`,
 });
 
 const state = (what: string) =>
@@ -72,8 +70,8 @@ const simulation = strict('A scene of the kind "simulation"', {
 );
 
 const option = strict('An option of a vote', {
-  text: words('The text of an option', 1).max(LONGEST_LINE, {
-    error: `An option has at most ${LONGEST_LINE} characters.`,
+  text: words('The text of an option', 1).max(LONGEST.line, {
+    error: `An option has at most ${LONGEST.line} characters.`,
   }),
   correct: z.boolean({ error: 'Every option says "correct": true or false.' }),
 });
@@ -125,7 +123,9 @@ export const sceneSchema = z.discriminatedUnion(
 );
 
 export const meetingSchema = strict('A meeting', {
-  title: words('The title').max(60, { error: 'The title has more than 60 characters.' }),
+  title: words('The title').max(LONGEST.title, {
+    error: `The title has more than ${LONGEST.title} characters.`,
+  }),
   order: z
     .int({ error: '"order" is the place in the list, a whole number.' })
     .min(1, { error: '"order" begins at 1.' }),

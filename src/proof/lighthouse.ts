@@ -1,9 +1,8 @@
 /** Lighthouse on each kind of page, as its own preset has a phone: CPU four times slower, slow 4G, worked out from what was seen. */
 import { createServer } from 'node:net';
-import { chromium } from '@playwright/test';
 import lighthouse from 'lighthouse';
 import { serve } from '../bench/site.ts';
-import { findChromium } from '../build/chromium.mjs';
+import { launchChromium } from '../build/launch-chromium.ts';
 import { percentile } from '../bench/row.ts';
 
 export const CATEGORIES = ['performance', 'accessibility', 'best-practices', 'seo'] as const;
@@ -62,14 +61,7 @@ export async function judgePages(
   runs = RUNS,
 ): Promise<ReadonlyMap<string, Judged>> {
   const port = await freePort();
-  const executablePath = findChromium();
-  const browser = await chromium.launch({
-    ...(executablePath === undefined ? {} : { executablePath }),
-    args: [
-      `--remote-debugging-port=${port}`,
-      ...(process.getuid?.() === 0 ? ['--no-sandbox'] : []),
-    ],
-  });
+  const browser = await launchChromium([`--remote-debugging-port=${port}`]);
   const site = await serve();
   const all = new Map<string, Judged>();
   try {

@@ -14,15 +14,15 @@ interface SceneViewProps {
   readonly base: string;
 }
 
-/** What stands on the wall. Every scene is drawn afresh. */
+/** What stands on the wall: made afresh for each scene, by its key. */
 export function SceneView({ model, base }: SceneViewProps) {
   const scene = model.scene.value;
   const at = model.place.value.scene;
   const head = useRef<HTMLHeadingElement>(null);
-  useLayoutEffect(() => head.current?.focus({ preventScroll: true }), [at]);
+  useLayoutEffect(() => head.current?.focus({ preventScroll: true }), []);
   if (scene === undefined) return null;
   return (
-    <div class={`stage-scene scene-${scene.kind}`} key={at}>
+    <div class={`stage-scene scene-${scene.kind}`}>
       <h2 ref={head} tabIndex={-1}>
         {scene.heading}
       </h2>

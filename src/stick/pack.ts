@@ -4,7 +4,7 @@ import { dirname, extname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { strToU8, zipSync, type Zippable } from 'fflate';
 import { lookup } from 'mrmime';
-import { dist } from '../build/pages.ts';
+import { dist, noSiteIn } from '../build/pages.ts';
 import { filesIn } from '../build/put-in-place.ts';
 
 const FOLDER = 'slips-when-hot';
@@ -49,6 +49,11 @@ export function stickOf(site: string): Zippable {
 
 if (import.meta.main) {
   const [site = dist, target = join('dist.stick', 'stick.zip')] = process.argv.slice(2);
+  const missing = noSiteIn(site);
+  if (missing !== undefined) {
+    console.error(missing);
+    process.exit(1);
+  }
   const zip = zipSync(stickOf(site), { level: 9 });
   mkdirSync(dirname(target), { recursive: true });
   writeFileSync(target, zip);

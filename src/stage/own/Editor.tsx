@@ -63,8 +63,10 @@ export function Editor(props: EditorProps) {
     if (props.startNow) void start();
   }, []);
 
+  const linkHere = (): string | undefined =>
+    printOwnLink(`${location.origin}${location.pathname}`, plan);
   const share = async (): Promise<void> => {
-    const text = printOwnLink(`${location.origin}${location.pathname}`, plan);
+    const text = linkHere();
     if (text === undefined) {
       setSaid(editor.tooLong);
       return;
@@ -78,12 +80,11 @@ export function Editor(props: EditorProps) {
   };
 
   if (Stage && shown) {
-    const address = printOwnLink(`${location.origin}${location.pathname}`, plan);
     return (
       <Stage
         meeting={shown}
         base={base}
-        own={{ search: `?own=${meeting.id}`, link: address }}
+        own={{ search: `?own=${meeting.id}`, link: linkHere() }}
         onLeave={() => {
           setStage(null);
           history.replaceState(null, '', `${location.pathname}#${meeting.id}`);

@@ -5,8 +5,10 @@ import { later, neverDated, type Dated } from '../dated.ts';
 // The policy of the site forbids code made from text, and trying it would be reported as a breach.
 z.config({ jitless: true });
 
+/** What does not fit on a wall in letters that are read from the last row, or is not read out while talking [characters]. */
 export const LONGEST = { title: 60, heading: 60, line: 140, notes: 1200, address: 600 } as const;
 export const MOST_SCENES = 15;
+/** Keys 1 to 5 add a hand, so that nobody needs a mouse to count. */
 export const MOST_OPTIONS = 5;
 
 const words = (most: number) => z.string().check(z.maxLength(most));
