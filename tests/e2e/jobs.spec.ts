@@ -29,9 +29,11 @@ async function type(page: Page, id: string, text: string, temperature = ''): Pro
   await select.selectOption(id);
   await page.keyboard.press('Tab');
   await page.keyboard.type(text);
+  await expect(page.getByLabel('It read')).toHaveValue(text);
   if (temperature !== '') {
     await page.keyboard.press('Tab');
     await page.keyboard.type(temperature);
+    await expect(page.locator('#next-test-temperature')).toHaveValue(temperature);
   }
   await page.keyboard.press('Enter');
 }
@@ -225,11 +227,13 @@ test('on paper: a page for the file and one for the customer', async ({ page }) 
   await open(page);
   await begin(page, 'Bay 3, key 12');
   await type(page, 'clutch.forward.700.hot', '25', '203');
+  await expect(readings(page)).toHaveCount(1);
   await page.getByLabel('What was done').fill('Transfer seal set replaced.');
   await page.getByLabel('Notes on the job').fill('Only for the file.');
   await page.getByRole('radio', { name: 'After the repair' }).check({ force: true });
   await page.getByLabel('Test', { exact: true }).focus();
   await type(page, 'clutch.forward.700.hot', '57', '203');
+  await expect(readings(page)).toHaveCount(2);
   await expect(page.locator('.job-part').first()).toContainText('Proved hot');
   await expect(page.locator('.job-for-file')).not.toContainText(
     'before these readings were weighed',

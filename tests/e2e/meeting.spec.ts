@@ -243,6 +243,7 @@ for (const [width, height] of [
 
 test('one’s own: put together, kept over a reload, shared as a link, started', async ({ page }) => {
   await page.goto('/meetings/own/');
+  await expect(page.locator('[data-ready=true]')).toHaveCount(1);
   await page.getByLabel('What it is about').fill('Cold seals');
   await page.getByRole('button', { name: 'Begin' }).click();
   await page.getByRole('button', { name: 'Something to say' }).click();
