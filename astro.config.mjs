@@ -10,6 +10,7 @@ import remarkMath from 'remark-math';
 import { compileAhead } from './src/build/compile-ahead.ts';
 import { galleryRoute } from './src/build/gallery-route.ts';
 import { inLanguage, languagePlugin } from './src/build/language-plugin.ts';
+import { readBase } from './src/build/move-site.ts';
 import { nearDirective } from './src/build/near.ts';
 import { thirdPartyNotices } from './src/build/notices-integration.ts';
 import { policyFirst } from './src/build/policy-first.ts';
@@ -72,7 +73,11 @@ const tags = inLanguage('./src/lessons/tags/words.en.ts', import.meta.filename, 
 if (tags instanceof Error) throw tags;
 const { words } = await import(pathToFileURL(tags).href);
 
+// Where the site will stand, if the build was told: what search engines are given has to be a whole address.
+const place = readBase(process.env.SITE_BASE);
+
 export default defineConfig({
+  ...('address' in place && { site: place.address }),
   base: language.base,
   // A translation has the pages that exist in it and no other, so it has a folder of its own for
   // pages; English is the whole of src/pages.

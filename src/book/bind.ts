@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { lessonCount, type Chapter } from './chapters.ts';
 import { contentsOf, type Heading } from './contents.ts';
 import type { Edition } from './edition.ts';
-import { escaped, quoted } from './escape.ts';
+import { escaped, quoted } from '../build/escape.ts';
 import type { Frozen } from './freeze.ts';
 import { linked, pageOf, type Book } from './links.ts';
 import type { Options } from './options.ts';
@@ -111,7 +111,7 @@ export function bind(parts: readonly Part[], book: Book, made: Edition, options:
 <head><meta charset="utf-8"><title>${escaped(words.title)}</title>
 ${styles.map((text) => `<style>${text}</style>`).join('\n')}
 <style>${sheet}\n${style}\n${pageRules([...own, ...titled])}
-.sim::after { content: ${quoted(words.run)} !important; }
+.sim-frame::after { content: ${quoted(words.run)} !important; }
 .retrieval-plain::after { content: ${quoted(words.keyAt({ page: pageOf(KEY, book) }))} !important; }</style></head>
 <body class="book"><main>
 ${cover(made, options)}

@@ -1,5 +1,5 @@
 /** Where the links of one chapter lead in the book. */
-import { escaped } from './escape.ts';
+import { escaped } from '../build/escape.ts';
 import type { Chapter } from './chapters.ts';
 import type { Pages } from './contents.ts';
 import { words } from './words.en.ts';

@@ -80,7 +80,7 @@ export function movedPage(html: string, address: string, place: Elsewhere): stri
 
 /** What stands at the root of the site and is named in scripts and data. */
 const places =
-  '_astro|lessons|practise|questions|measure|model|search|course|glossary|sources|logs|pagefind|whole-car|offline|es';
+  '_astro|lessons|practise|questions|measure|model|search|course|glossary|sources|logs|pagefind|whole-car|offline|meetings|proof|es';
 
 /** Scripts stand in one folder, and know where they stand themselves. */
 export function movedScript(script: string, up: string, place: Elsewhere): string {

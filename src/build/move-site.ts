@@ -2,14 +2,21 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { movedData, movedPage, movedScript, under } from './elsewhere.ts';
-import { filesIn } from './put-in-place.ts';
+import { filesIn } from './files-in.ts';
 
-/** @returns the base as it was asked for, "/" without one; a sentence where it cannot be one */
-export function readBase(asked: string | undefined): { base: string } | { wrong: string } {
+/**
+ * @returns the folder of the host, "/" without one, and the whole address where the host was named as well; a sentence where it
+ *   cannot be one
+ */
+export function readBase(
+  asked: string | undefined,
+): { base: string; address?: string } | { wrong: string } {
   if (asked === undefined || asked === '') return { base: '/' };
-  if (/^\/([\w.~-]+\/)*$/.test(asked) && !asked.includes('..')) return { base: asked };
+  const [, host, base = ''] = /^(https?:\/\/[\w.-]+(?::\d+)?)?(\/.*)$/.exec(asked) ?? [];
+  if (/^\/([\w.~-]+\/)*$/.test(base) && !base.includes('..'))
+    return { base, ...(host !== undefined && { address: asked }) };
   return {
-    wrong: `SITE_BASE is "${asked}". It is the folder of the host that the site stands in, with a slash before and after it, of letters, digits and . _ ~ -: for example /shop/.`,
+    wrong: `SITE_BASE is "${asked}". It is the folder of the host that the site stands in, with a slash before and after it, of letters, digits and . _ ~ -: for example /shop/, or with the host before it: https://site.example/shop/.`,
   };
 }
 
@@ -18,15 +25,14 @@ export function moveSite(site: string, base: string): void {
   const place = under(base);
   for (const name of filesIn(site)) {
     const file = join(site, name);
-    const path = name.replaceAll('\\', '/');
     const change = (moved: (text: string) => string): void =>
       writeFileSync(file, moved(readFileSync(file, 'utf8')));
-    if (path.endsWith('.html')) {
-      const address = `/${path.replace(/index\.html$/, '')}`;
+    if (name.endsWith('.html')) {
+      const address = `/${name.replace(/index\.html$/, '')}`;
       change((html) => movedPage(html, address, place));
-    } else if (/(^|\/)_astro\/[^/]+\.js$/.test(path)) {
-      change((script) => movedScript(script, path.startsWith('_astro/') ? '..' : '../..', place));
-    } else if (path.endsWith('.json') && !path.startsWith('pagefind/')) {
+    } else if (/(^|\/)_astro\/[^/]+\.js$/.test(name)) {
+      change((script) => movedScript(script, name.startsWith('_astro/') ? '..' : '../..', place));
+    } else if (name.endsWith('.json') && !name.startsWith('pagefind/')) {
       change((json) => movedData(json, base));
     }
   }

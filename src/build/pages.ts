@@ -1,6 +1,7 @@
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
-import { join, relative, sep } from 'node:path';
+import { existsSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { filesIn } from './files-in.ts';
 
 export const dist = fileURLToPath(new URL('../../dist', import.meta.url));
 
@@ -22,15 +23,11 @@ export const simulationsIn = (html: string): readonly string[] =>
 
 /** Every page of a built site, found by looking, so that a new one cannot escape the checks. */
 export function builtPages(folder: string = dist): BuiltPage[] {
-  return readdirSync(folder, { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile() && entry.name.endsWith('.html'))
-    .map((entry) => {
-      const file = join(entry.parentPath, entry.name);
-      const path = `/${relative(folder, file).split(sep).join('/')}`;
-      return {
-        address: path.replace(/index\.html$/, ''),
-        html: readFileSync(file, 'utf8'),
-      };
-    })
+  return filesIn(folder)
+    .filter((name) => name.endsWith('.html'))
+    .map((name) => ({
+      address: `/${name.replace(/index\.html$/, '')}`,
+      html: readFileSync(join(folder, name), 'utf8'),
+    }))
     .sort((a, b) => (a.address < b.address ? -1 : 1));
 }

@@ -1,7 +1,8 @@
-import { readFileSync, readdirSync, writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
+import { filesIn } from './files-in.ts';
 
 const policyPattern = /<meta http-equiv="content-security-policy"[^>]*>/;
 const charset = '<meta charset="utf-8">';
@@ -22,7 +23,7 @@ export const policyFirst = (): AstroIntegration => ({
   hooks: {
     'astro:build:done': ({ dir }) => {
       const site = fileURLToPath(dir);
-      for (const file of readdirSync(site, { recursive: true, encoding: 'utf8' })) {
+      for (const file of filesIn(site)) {
         if (!file.endsWith('.html')) continue;
         const page = join(site, file);
         writeFileSync(page, withPolicyFirst(readFileSync(page, 'utf8')));

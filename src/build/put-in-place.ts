@@ -1,11 +1,6 @@
 import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, rmdirSync } from 'node:fs';
-import { dirname, join, relative } from 'node:path';
-
-/** Every file of a folder and its folders, by its path from there. */
-export const filesIn = (folder: string): string[] =>
-  readdirSync(folder, { recursive: true, withFileTypes: true })
-    .filter((entry) => !entry.isDirectory())
-    .map((entry) => relative(folder, join(entry.parentPath, entry.name)));
+import { dirname, join } from 'node:path';
+import { filesIn } from './files-in.ts';
 
 function removeEmpty(folder: string): void {
   for (const entry of readdirSync(folder, { withFileTypes: true })) {

@@ -1,5 +1,6 @@
 /** What taking a file in would change, and what it would cost, in words. */
 import { listOf } from '../quantity/lists.ts';
+import { recordNames } from '../storage/bundle/bundle.ts';
 import type { Comparison } from '../storage/bundle/compare.ts';
 import type { RecordsCompared } from '../storage/bundle/compare-records.ts';
 import type { Sides } from '../storage/bundle/take-in.ts';
@@ -25,8 +26,7 @@ const ofRecords = ({ added, same, completed, replaced, deleted, hereOnly }: Reco
 
 /** A row for each part that one side has something of. */
 export function rowsOf(compared: Comparison): readonly (readonly [string, string])[] {
-  const { answers, lessons, plan, rehearsal, rehearsed, settings, cases, columns, jobs, sheets } =
-    compared;
+  const { answers, lessons, plan, rehearsal, rehearsed, settings, cases, columns } = compared;
   const { rows, added, same, differ, differKept, hereOnly, one } = take;
   const all: [string, string][] = [
     [
@@ -65,8 +65,7 @@ export function rowsOf(compared: Comparison): readonly (readonly [string, string
         [cases.hereOnly.length, hereOnly],
       ]),
     ],
-    [rows.jobs, ofRecords(jobs)],
-    [rows.sheets, ofRecords(sheets)],
+    ...recordNames.map((name): [string, string] => [rows[name], ofRecords(compared[name])]),
     [
       rows.columns,
       several([
@@ -88,7 +87,7 @@ const lostOf = ({ replaced, deleted }: RecordsCompared): string[] => [
 
 /** What is here and would not be afterward, as things are chosen now. */
 export function lossesOf({ compared, here, toChoose }: Opened, sides: Sides): readonly string[] {
-  const { cases, rehearsed, jobs, sheets } = compared;
+  const { cases, rehearsed } = compared;
   const underWay = here.rehearsal?.rehearsal;
   const fromFile = new Set(toChoose.filter((part) => sides[part] === 'file'));
   return [
@@ -101,8 +100,7 @@ export function lossesOf({ compared, here, toChoose }: Opened, sides: Sides): re
     ...(rehearsed.dropped > 0 ? [take.lost.rehearsed({ count: String(rehearsed.dropped) })] : []),
     ...(fromFile.has('cases') ? [take.lost.cases({ count: String(cases.differ.length) })] : []),
     ...(cases.dropped > 0 ? [take.lost.dropped({ count: String(cases.dropped) })] : []),
-    ...(fromFile.has('jobs') ? lostOf(jobs) : []),
-    ...(fromFile.has('sheets') ? lostOf(sheets) : []),
+    ...recordNames.flatMap((name) => (fromFile.has(name) ? lostOf(compared[name]) : [])),
     ...(fromFile.has('settings') ? [take.lost.settings] : []),
   ];
 }

@@ -52,7 +52,8 @@ const standing = (records: readonly { readonly deleted: { readonly value: boolea
 
 /** A line for each thing that there is some of. */
 export function factsOf(bundle: Bundle, unreadable = 0): readonly string[] {
-  const { plan, progress, visits, columns, settings, answers, jobs, sheets } = bundle;
+  const { plan, progress, visits, columns, settings, answers } = bundle;
+  const { jobs, sheets, meetings } = bundle;
   const underWay = bundle.rehearsal?.rehearsal;
   const { here } = words;
   const some = (count: number, say: (p: { count: string }) => string): string[] =>
@@ -67,6 +68,7 @@ export function factsOf(bundle: Bundle, unreadable = 0): readonly string[] {
     ...some(Object.keys(visits?.byCase ?? {}).length, here.cases),
     ...some(standing(jobs), here.jobs),
     ...some(standing(sheets), here.sheets),
+    ...some(standing(meetings), here.meetings),
     ...some(columns?.tools.length ?? 0, here.columns),
     ...(settings === null ? [] : [here.settings]),
     ...some(unreadable, here.unreadable),

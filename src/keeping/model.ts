@@ -158,11 +158,11 @@ export function keepModel(around: Surroundings) {
     isEmpty: computed(() => {
       const now = here.value;
       if (now === undefined) return false;
-      const { answers, jobs, sheets, plan, progress, visits, columns } = now.bundle;
+      const { answers, jobs, sheets, meetings, plan, progress, visits, columns } = now.bundle;
       const { rehearsal, rehearsed } = now.bundle;
-      const lists = answers.length + jobs.length + sheets.length + now.unreadable;
+      const lists = [answers, jobs, sheets, meetings].reduce((sum, one) => sum + one.length, 0);
       const parts = [plan, progress, visits, columns, rehearsal, rehearsed];
-      return lists === 0 && parts.every((part) => part === null);
+      return lists + now.unreadable === 0 && parts.every((part) => part === null);
     }),
     /** A file was chosen: it is compared, and nothing else. */
     choose: async (file: GivenFile): Promise<void> => {

@@ -37,6 +37,8 @@ export const words = {
     jobs: (p: { count: string }) => count(p.count, 'job sheet', 'job sheets'),
     sheets: (p: { count: string }) =>
       count(p.count, 'transmission of your own', 'transmissions of your own'),
+    meetings: (p: { count: string }) =>
+      count(p.count, 'meeting of your own', 'meetings of your own'),
     columns: (p: { count: string }) =>
       count(
         p.count,
@@ -57,6 +59,7 @@ export const words = {
     answers: 'answers',
     jobs: 'job sheets',
     sheets: 'transmissions',
+    meetings: 'meetings',
     parts: 'plan, lessons done, rehearsals, and practice cases',
   },
   faults: {
@@ -108,6 +111,7 @@ export const words = {
       columns: 'Log columns',
       jobs: 'Job sheets',
       sheets: 'Transmissions',
+      meetings: 'Meetings of your own',
     },
     added: (p: { count: string }) => count(p.count, 'comes in', 'come in'),
     same: (p: { count: string }) => count(p.count, 'is the same on both', 'are the same on both'),
@@ -158,6 +162,11 @@ export const words = {
         legend: 'Which transmissions, where both were changed?',
         here: 'Leave those as they are here',
         file: 'The later entry of each counts',
+      },
+      meetings: {
+        legend: 'Which meetings, where both were changed?',
+        here: 'Leave those as they are here',
+        file: 'The later version of each counts',
       },
     },
     lost: {

@@ -39,6 +39,28 @@ export function twinsOf(pathname: string): readonly Twin[] {
   return twins.length > 1 ? twins : [];
 }
 
+/**
+ * What the head of a page says of its twins to search engines, which take whole addresses and no other: nothing where the build
+ * was not told at which address the site will stand.
+ *
+ * @example
+ * const site = new URL('https://site.example/shop/');
+ * alternatesOf('/es/', site).map(({ href }) => href)
+ * // ['https://site.example/shop/', 'https://site.example/shop/es/', 'https://site.example/shop/']
+ */
+export function alternatesOf(
+  pathname: string,
+  site: URL | undefined,
+): readonly { readonly hreflang: string; readonly href: string }[] {
+  if (site === undefined) return [];
+  const links = twinsOf(pathname).map(({ language: { id }, href }) => ({
+    hreflang: id as string,
+    href: new URL(href.slice(1), site).href,
+  }));
+  const own = links.find(({ hreflang }) => hreflang === source);
+  return own === undefined ? links : [...links, { ...own, hreflang: 'x-default' }];
+}
+
 export interface Reached {
   readonly href: string;
   /** Set where the page is not in the reader's language. */

@@ -1,13 +1,11 @@
 /** imsmanifest.xml of SCORM 1.2: one organization, one item, one object that reports, and every file of it. */
+import { escaped } from '../build/escape.ts';
 
 export interface Course {
   readonly title: string;
   readonly launch: string;
   readonly files: readonly string[];
 }
-
-const escaped = (text: string): string =>
-  text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('"', '&quot;');
 
 export const manifestOf = ({
   title,

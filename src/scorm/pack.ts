@@ -1,9 +1,10 @@
 // npm run scorm: makes the course package of the built site.
-import { mkdirSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { stripTypeScriptTypes } from 'node:module';
 import { dirname, join, posix } from 'node:path';
 import { strToU8, zipSync } from 'fflate';
 import { manifestOf } from './manifest.ts';
+import { filesIn } from '../build/files-in.ts';
 import { inPackage, movedPage, movedScript } from '../build/elsewhere.ts';
 
 const TITLE = 'Slips When Hot';
@@ -33,11 +34,8 @@ export function packageOf(site: string): Readonly<Record<string, Uint8Array>> {
       text.replace(/(from ')(\.[^']+)\.ts'/g, "$1$2.js'"),
     );
   }
-  for (const entry of readdirSync(site, { recursive: true, withFileTypes: true })) {
-    if (!entry.isFile()) continue;
-    const path = join(entry.parentPath, entry.name);
-    const name = path.slice(site.length + 1).replaceAll('\\', '/');
-    if (!ofStore.test(name)) files[`site/${name}`] = moved(name, readFileSync(path));
+  for (const name of filesIn(site)) {
+    if (!ofStore.test(name)) files[`site/${name}`] = moved(name, readFileSync(join(site, name)));
   }
   files['imsmanifest.xml'] = strToU8(
     manifestOf({ title: TITLE, launch: LAUNCH, files: Object.keys(files).sort() }),

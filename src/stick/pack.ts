@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { strToU8, zipSync, type Zippable } from 'fflate';
 import { lookup } from 'mrmime';
 import { dist, noSiteIn } from '../build/pages.ts';
-import { filesIn } from '../build/put-in-place.ts';
+import { filesIn } from '../build/files-in.ts';
 
 const FOLDER = 'slips-when-hot';
 const handed = fileURLToPath(new URL('files', import.meta.url));
@@ -41,7 +41,7 @@ export function stickOf(site: string): Zippable {
   files['server/types.json'] = strToU8(JSON.stringify(typesOf(names), null, 2));
   return Object.fromEntries(
     Object.entries(files).map(([name, bytes]) => [
-      `${FOLDER}/${name.replaceAll('\\', '/')}`,
+      `${FOLDER}/${name}`,
       [bytes, { os: UNIX, attrs: /\.(sh|command)$/.test(name) ? MAY_START : MAY_READ }],
     ]),
   );

@@ -99,12 +99,17 @@ export function recordStore<Of extends Kept>(name: string, kind: RecordKind<Of>)
           const there = records.get(record.id);
           records.set(record.id, there ? merge(there, record) : record);
         }
+        const stripped = new Set<string>();
         for (const [id, record] of records) {
-          if (isDeleted(record) && record.deleted.at < at - UNDO_MS)
-            records.set(id, markOnly(record));
+          if (!isDeleted(record) || record.deleted.at >= at - UNDO_MS) continue;
+          const mark = markOnly(record);
+          if (isSame(mark, record)) continue;
+          records.set(id, mark);
+          stripped.add(id);
         }
-        const changed =
-          aside.length > 0 ? [...records.values()] : [...records.values()].filter(isDeleted);
+        const changed = [...records.values()].filter(
+          ({ id }) => aside.length > 0 || stripped.has(id),
+        );
         await Promise.all(changed.map((record) => transaction.objectStore(place).put(record)));
         for (const key of await transaction.objectStore(ASIDE).getAllKeys()) {
           if (readOne(await transaction.objectStore(ASIDE).get(key)))

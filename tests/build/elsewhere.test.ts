@@ -90,14 +90,20 @@ describe('in a folder of a host', () => {
   });
 });
 
-test.each(['shop', '/shop', 'https://a.test/shop/', '/a b/', '/../', '//'])(
-  'the base %s is refused with a sentence',
-  (asked) => {
-    expect(readBase(asked)).toEqual({
-      wrong: expect.stringContaining('for example /shop/') as string,
-    });
-  },
-);
+test.each([
+  'shop',
+  '/shop',
+  'https://a.test/shop',
+  'ftp://a.test/shop/',
+  'https://a b/',
+  '/a b/',
+  '/../',
+  '//',
+])('the base %s is refused with a sentence', (asked) => {
+  expect(readBase(asked)).toEqual({
+    wrong: expect.stringContaining('for example /shop/') as string,
+  });
+});
 test.each([
   ['/shop/', '/shop/'],
   ['/a/b-2/', '/a/b-2/'],
@@ -105,4 +111,10 @@ test.each([
   [undefined, '/'],
 ])('the base %s is taken', (asked, base) => {
   expect(readBase(asked)).toEqual({ base });
+});
+test.each([
+  ['https://site.example/', '/'],
+  ['http://127.0.0.1:8080/a/shop/', '/a/shop/'],
+])('the address %s is taken whole, with its folder', (address, base) => {
+  expect(readBase(address)).toEqual({ base, address });
 });

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { expect, test as base } from '@playwright/test';
 import { brokenLinks } from '../../src/build/links.ts';
 import { builtPages } from '../../src/build/pages.ts';
-import { filesIn } from '../../src/build/put-in-place.ts';
+import { filesIn } from '../../src/build/files-in.ts';
 import { ownServer, type OwnServer } from './own-server.ts';
 import { addresses } from './pages.ts';
 
@@ -51,7 +51,7 @@ test('no address of the site is left as it was, and every link leads to a page',
     )
     // Sentences on units and numbers, the root of a drawing's path, an expression: nothing that has a folder of the site.
     .filter((found) =>
-      /\/(_astro|es|lessons|practise|questions|measure|model|search|course|glossary|sources|logs|pagefind|whole-car|offline|icons)\//.test(
+      /\/(_astro|es|lessons|practise|questions|measure|model|search|course|glossary|sources|logs|pagefind|whole-car|offline|meetings|proof|icons)\//.test(
         found,
       ),
     );

@@ -87,7 +87,7 @@ test('is walked by keyboard: hands, bars, answer, and every letter 24 px or more
 test('a simulation opens at the very state, and the next press runs it to the other', async ({
   page,
 }) => {
-  await page.goto(`${MEETING}#stage-5-1`);
+  await page.goto(`${MEETING}#stage-4-1`);
   const cursor = page.locator('.stage-simulation input[type="range"]').first();
   await expect(cursor).toBeVisible();
   const cold = await cursor.inputValue();
@@ -199,7 +199,7 @@ test('the code leads to what is on the wall, and says that phones cannot reach t
   await page.keyboard.press('q');
   expect(await readCode(page)).toBe(page.url());
   await expect(page.locator('.stage-code')).toContainText('phones cannot reach it');
-  await page.goto(`${MEETING}#stage-5-2`);
+  await page.goto(`${MEETING}#stage-4-2`);
   await page.reload();
   await expect(page.locator('.stage-simulation .sim:not(.sim-asking)')).toBeVisible();
   await page.keyboard.press('q');

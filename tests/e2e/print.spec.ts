@@ -40,10 +40,10 @@ test('on paper a lesson is words, still pictures and questions, with the way bac
   await expect(page.locator('.sim .chart-plot svg').first()).toBeVisible();
   await expect(page.getByText(/^On screen: http/)).toBeVisible();
   const note = await page
-    .locator('.sim')
+    .locator('.sim-frame')
     .first()
-    .evaluate((sim) => getComputedStyle(sim, '::after').content);
-  expect(note).toContain('#');
+    .evaluate((frame) => getComputedStyle(frame, '::after').content);
+  expect(note).toContain('printed as it stood');
   await expect(page.locator('.retrieval-plain > li').first()).toBeVisible();
   await expect(page.locator('.retrieval-plain details').first()).toBeHidden();
   const solution = page.locator('.solution').first();

@@ -4,6 +4,7 @@ import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { ALL_FIELDS } from '../../src/own-sheet/fields.ts';
+import { lacking } from '../../src/meeting/own.ts';
 import { readSheet } from '../../src/own-sheet/read-sheet.ts';
 import { readQti } from '../../src/qti/read.ts';
 import { Refusal } from '../../src/qti/refusal.ts';
@@ -17,6 +18,8 @@ import { jobFile } from '../../src/storage/jobs/job-file.ts';
 import { changedAt, merge } from '../../src/storage/jobs/job.ts';
 import { keeper } from '../../src/storage/envelope.ts';
 import { newSheet, type OwnSheet } from '../../src/storage/sheets/own-sheet.ts';
+import { meetingFile } from '../../src/storage/meetings/meeting-store.ts';
+import { isMeetingDeleted, mergeMeetings } from '../../src/storage/meetings/own-meeting.ts';
 import { sheetFile } from '../../src/storage/sheets/sheet-file.ts';
 import type { Form } from '../../src/storage/versioned.ts';
 import { ask, asked, shortCase } from '../quiz/sample.ts';
@@ -71,6 +74,22 @@ fuzz('Files of transmissions', 12_000, damaged(sheets), (text) => {
   }
   expectPlain(read);
   for (const sheet of read.records) expectPlain(readSheet(sheet).whole);
+});
+
+const meetings = readFileSync('tests/storage/meetings/meetings-version-1.json', 'utf8');
+fuzz('Files of meetings of one’s own', 12_000, damaged(meetings), (text) => {
+  const read = meetingFile.read(text);
+  if (!read.ok) {
+    expect(FAULTS).toContain(read.fault);
+    return;
+  }
+  expectPlain(read);
+  for (const meeting of read.records) {
+    expectPlain(mergeMeetings(meeting, meeting));
+    // What lacks something is told, and what does not is shown.
+    if (isMeetingDeleted(meeting)) continue;
+    for (const { what } of lacking(meeting.plan.value)) expect(what).not.toBe('');
+  }
 });
 
 const paths = [...ALL_FIELDS.map(({ path }) => path), 'applyChart.3', 'seal.circuits', 'fluid'];
@@ -191,6 +210,7 @@ test('undamaged, each of them is read', () => {
   expect(takeFile(whole, [], 1).kind).toBe('new');
   expect(jobFile.read(jobs)).toMatchObject({ ok: true, unreadable: 0 });
   expect(sheetFile.read(sheets)).toMatchObject({ ok: true, unreadable: 0 });
+  expect(meetingFile.read(meetings)).toMatchObject({ ok: true, unreadable: 0 });
   expect(readQuestionSet(set, 'lesson-a').questions).toHaveLength(questions.length);
   expect(readQti(zip).lessons[0]?.questions).toHaveLength(questions.length);
 });

@@ -132,7 +132,8 @@ describe('the page', () => {
   test('every part is told of, also an exam on a day that is none', () => {
     expect(factsOf(emptyBundle)).toEqual([]);
     const facts = factsOf(aBundle, 2);
-    expect(facts).toHaveLength(12);
+    expect(facts).toHaveLength(13);
+    expect(facts).toContain('1 meeting of your own');
     // 1,795,942,800,000 ms of Unix time are November 29, 2026, 9:00 in Greenwich.
     expect(facts).toContain(
       'A rehearsal under way, begun on Nov 29, 2026, with 2 of 3 questions answered',

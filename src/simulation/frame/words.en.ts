@@ -1,7 +1,9 @@
-/** What stands at a simulation that cannot run; apart, since nobody loads it as script. */
+/** What stands at a simulation that cannot run, and on paper; apart, since nobody loads it as script. */
 export const words = {
   noScript:
     'This simulation needs JavaScript, and that is off here. The picture shows where it starts. Everything it teaches stands in the text as well.',
   asleep:
     'This simulation is not awake: its script has not arrived. Reload the page once you are connected. Until then the picture shows where it starts.',
+  onPaper:
+    'A simulation, printed as it stood. To move it, open the address at the top of this page.',
 };

@@ -5,4 +5,6 @@ export const words: typeof en = {
     'Esta simulación necesita JavaScript, y aquí está apagado. La imagen muestra cómo empieza. Todo lo que enseña está también en el texto.',
   asleep:
     'Esta simulación no ha despertado: su programa no ha llegado. Recarga la página cuando tengas conexión. Mientras tanto, la imagen muestra cómo empieza.',
+  onPaper:
+    'Una simulación, impresa como estaba. Para moverla, abre la dirección que está arriba en esta página.',
 };

@@ -6,6 +6,7 @@ import { steps, type StoredAnswer } from '../answer-steps.ts';
 import type { Answer } from '../answer.ts';
 import type { Job } from '../jobs/job.ts';
 import { logColumnsForm, type LogColumns } from '../log-columns.ts';
+import type { OwnMeeting } from '../meetings/own-meeting.ts';
 import { planForm, type Plan } from '../plan.ts';
 import { progressForm, type Progress } from '../progress.ts';
 import { pastForm, underWayForm, type Past, type UnderWay } from '../rehearsals.ts';
@@ -34,16 +35,21 @@ export interface Parts {
   readonly rehearsed: Past | null;
 }
 
-export interface Bundle extends Parts {
+/** Lists of records with an id, of which two devices may have changed the same one. Marks of deletions as well, so that the other device deletes too. */
+export interface Records {
+  readonly jobs: readonly Job[];
+  readonly sheets: readonly OwnSheet[];
+  /** Meetings of one's own. */
+  readonly meetings: readonly OwnMeeting[];
+}
+
+export interface Bundle extends Parts, Records {
   /** Only where the learner typed one. */
   readonly name: string | null;
   /** When the file was written [ms of Unix time]. */
   readonly written: number;
   /** In the order given. */
   readonly answers: readonly DatedAnswer[];
-  /** Marks of deletions as well, so that the other device deletes too. */
-  readonly jobs: readonly Job[];
-  readonly sheets: readonly OwnSheet[];
 }
 
 export const forms: { readonly [Part in keyof Parts]: Form<NonNullable<Parts[Part]>> } = {
@@ -56,10 +62,12 @@ export const forms: { readonly [Part in keyof Parts]: Form<NonNullable<Parts[Par
   rehearsed: pastForm,
 };
 export const partNames = Object.keys(forms) as readonly (keyof Parts)[];
+export const recordNames = ['jobs', 'sheets', 'meetings'] as const satisfies (keyof Records)[];
 
 /** What a file says it is. */
 export const KIND = 'hot-clutch:kept';
-export const VERSION = 1;
+/** 1: without meetings of one's own. */
+export const VERSION = 2;
 /** Years of daily rounds are 13 million: 50,000 answers at 250 each. */
 export const LONGEST_FILE = 25_000_000;
 export const LONGEST_NAME = 60;
@@ -81,6 +89,7 @@ export function writeBundle(bundle: Bundle): string {
     parts: Object.fromEntries(parts),
     jobs: bundle.jobs,
     sheets: bundle.sheets,
+    meetings: bundle.meetings,
   })}\n`;
 }
 
@@ -97,4 +106,5 @@ export const nothingKept = (written: number): Bundle => ({
   rehearsed: null,
   jobs: [],
   sheets: [],
+  meetings: [],
 });

@@ -1,7 +1,7 @@
 /** The dry run: what taking a file in would do to what is here. Pure; nothing is written by it. */
 import { MOST_PAST } from '../rehearsals.ts';
 import { MOST_VISITS } from '../visits.ts';
-import type { Bundle } from './bundle.ts';
+import { recordNames, type Bundle, type Records } from './bundle.ts';
 import { compareRecords, type RecordsCompared } from './compare-records.ts';
 import { compareNames, type Names } from './merge-parts.ts';
 import { seedsOf, underWayFrom } from './merge-rehearsals.ts';
@@ -16,7 +16,7 @@ interface NamesInRoom extends Names {
   readonly dropped: number;
 }
 
-export interface Comparison {
+export interface Comparison extends Readonly<Record<keyof Records, RecordsCompared>> {
   readonly answers: {
     readonly added: number;
     readonly same: number;
@@ -33,8 +33,6 @@ export interface Comparison {
   /** Those that were handed in, by when they were begun. */
   readonly rehearsed: NamesInRoom;
   readonly columns: Names;
-  readonly jobs: RecordsCompared;
-  readonly sheets: RecordsCompared;
 }
 
 const DAY_MS = 86_400_000;
@@ -82,14 +80,15 @@ export function compare(here: Bundle, file: Bundle, now: number): Comparison {
     columns: compareNames(byHeader(here), byHeader(file)),
     jobs: compareRecords(here.jobs, file.jobs, ways.jobs),
     sheets: compareRecords(here.sheets, file.sheets, ways.sheets),
+    meetings: compareRecords(here.meetings, file.meetings, ways.meetings),
   };
 }
 
 /** Parts of which both sides have something that cannot stand beside the other: whose counts must be chosen. */
-export type Chosen = 'plan' | 'rehearsal' | 'settings' | 'cases' | 'jobs' | 'sheets';
+export type Chosen = 'plan' | 'rehearsal' | 'settings' | 'cases' | keyof Records;
 
 export function toChoose(compared: Comparison): readonly Chosen[] {
-  const { plan, rehearsal, settings, cases, jobs, sheets } = compared;
+  const { plan, rehearsal, settings, cases } = compared;
   const loses = ({ replaced, deleted }: RecordsCompared): boolean =>
     replaced.length + deleted.length > 0;
   return [
@@ -97,17 +96,16 @@ export function toChoose(compared: Comparison): readonly Chosen[] {
     ...(rehearsal === 'differs' ? ['rehearsal' as const] : []),
     ...(settings === 'differs' ? ['settings' as const] : []),
     ...(cases.differ.length > 0 ? ['cases' as const] : []),
-    ...(loses(jobs) ? ['jobs' as const] : []),
-    ...(loses(sheets) ? ['sheets' as const] : []),
+    ...recordNames.filter((name) => loses(compared[name])),
   ];
 }
 
 /** True if taking it in would change nothing, whatever is chosen. */
 export const bringsNothing = (compared: Comparison): boolean => {
-  const { answers, lessons, plan, rehearsal, rehearsed, settings, cases, columns, jobs, sheets } =
-    compared;
-  const fresh = [lessons, cases, rehearsed, columns, jobs, sheets].map(({ added }) => added.length);
-  const fuller = [jobs, sheets].map(({ completed }) => completed.length);
+  const { answers, lessons, plan, rehearsal, rehearsed, settings, cases, columns } = compared;
+  const records = recordNames.map((name) => compared[name]);
+  const fresh = [lessons, cases, rehearsed, columns, ...records].map(({ added }) => added.length);
+  const fuller = records.map(({ completed }) => completed.length);
   return (
     answers.added === 0 &&
     [...fresh, ...fuller].every((count) => count === 0) &&

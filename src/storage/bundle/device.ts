@@ -4,6 +4,7 @@ import type { StoreStatus } from '../connection.ts';
 import type { Area, Keeper } from '../envelope.ts';
 import { jobStore, type JobStore } from '../jobs/job-store.ts';
 import { logColumnsKeeper } from '../log-columns.ts';
+import { meetingStore, type MeetingStore } from '../meetings/meeting-store.ts';
 import { planKeeper } from '../plan.ts';
 import { progressKeeper } from '../progress.ts';
 import { readAnswers } from '../read-answers.ts';
@@ -12,13 +13,14 @@ import { settingsKeeper } from '../settings.ts';
 import { sheetStore, type SheetStore } from '../sheets/sheet-store.ts';
 import { visitKeeper } from '../visits.ts';
 import { inOrder } from './merge-rehearsals.ts';
-import { partNames, type Bundle, type Parts } from './bundle.ts';
+import { partNames, recordNames, type Bundle, type Parts, type Records } from './bundle.ts';
 
 export type Keepers = { readonly [Part in keyof Parts]: Keeper<NonNullable<Parts[Part]>> };
 export interface Device {
   readonly log: AnswerLog;
   readonly jobs: JobStore;
   readonly sheets: SheetStore;
+  readonly meetings: MeetingStore;
   readonly keepers: Keepers;
   readonly now: () => number;
 }
@@ -28,6 +30,7 @@ export function device(now: () => number = Date.now, area?: Area): Device {
     log: answerLog(),
     jobs: jobStore(),
     sheets: sheetStore(),
+    meetings: meetingStore(),
     keepers: {
       plan: planKeeper(area),
       progress: progressKeeper(area),
@@ -41,12 +44,13 @@ export function device(now: () => number = Date.now, area?: Area): Device {
   };
 }
 
-export const closeDevice = async ({ log, jobs, sheets }: Device): Promise<void> => {
-  await Promise.all([log.close(), jobs.close(), sheets.close()]);
+export const closeDevice = async (device: Device): Promise<void> => {
+  const stores = [device.log, ...recordNames.map((name) => device[name])];
+  await Promise.all(stores.map((store) => store.close()));
 };
 
-/** Where something is kept: the log of answers, the two stores of records, and browser storage. */
-export type Place = 'answers' | 'jobs' | 'sheets' | 'parts';
+/** Where something is kept: the log of answers, the stores of records, and browser storage. */
+export type Place = 'answers' | keyof Records | 'parts';
 export type Fault = Exclude<StoreStatus, 'ok'>;
 export type Faults = Partial<Record<Place, Fault>>;
 
@@ -61,12 +65,20 @@ export interface Gathered {
   readonly unreadable: number;
 }
 
-export async function gather({ log, jobs, sheets, keepers, now }: Device): Promise<Gathered> {
+export async function gather({
+  log,
+  jobs,
+  sheets,
+  meetings,
+  keepers,
+  now,
+}: Device): Promise<Gathered> {
   const at = now();
-  const [answers, ofJobs, ofSheets] = await Promise.all([
+  const [answers, ofJobs, ofSheets, ofMeetings] = await Promise.all([
     readAnswers(log),
     jobs.read(at),
     sheets.read(at),
+    meetings.read(at),
   ]);
   const read = partNames.map((part) => [part, keepers[part].read()] as const);
   const statuses = read.map(([, { status }]) => status);
@@ -83,17 +95,20 @@ export async function gather({ log, jobs, sheets, keepers, now }: Device): Promi
       answers: answers.answers.map(({ at: given, answer }) => ({ at: given, answer })),
       jobs: ofJobs.records,
       sheets: ofSheets.records,
+      meetings: ofMeetings.records,
     },
     faults: faultIn({
       answers: answers.status,
       jobs: ofJobs.status,
       sheets: ofSheets.status,
+      meetings: ofMeetings.status,
       parts: statuses.find((one) => one === 'blocked' || one === 'newer') ?? 'ok',
     }),
     unreadable:
       answers.damaged.length +
       ofJobs.damaged.length +
       ofSheets.damaged.length +
+      ofMeetings.damaged.length +
       statuses.filter((status) => status === 'unreadable').length,
   };
 }

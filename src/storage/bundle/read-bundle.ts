@@ -1,6 +1,7 @@
 /** Reads a file of everything that a learner has: whole, or not at all and in a sentence. Nothing is thrown and nothing is kept. */
 import { steps } from '../answer-steps.ts';
 import { readJob } from '../jobs/job-form.ts';
+import { readOwnMeeting } from '../meetings/own-meeting.ts';
 import { readRecord } from '../read-answers.ts';
 import { readOwnSheet } from '../sheets/sheet-form.ts';
 import { isCount, readVersioned, type Form } from '../versioned.ts';
@@ -67,6 +68,7 @@ function parsed(given: string): Fields {
   if (!isFields(data)) return refuse(words.foreign);
   if (data['kind'] === 'hot-clutch:jobs') refuse(words.otherFile.jobs);
   if (data['kind'] === 'hot-clutch:transmissions') refuse(words.otherFile.transmissions);
+  if (data['kind'] === 'hot-clutch:meetings') refuse(words.otherFile.meetings);
   if (data['kind'] !== KIND) refuse(words.foreign);
   return data;
 }
@@ -128,9 +130,20 @@ function bundleOf(text: string): Bundle {
   const file = parsed(text);
   const { version, parts, written } = file;
   if (typeof version === 'number' && version > VERSION) refuse(words.newer);
-  if (version !== VERSION) refuse(words.cutShort);
+  if (!isCount(version) || version < 1) return refuse(words.cutShort);
+  const withMeetings = version >= 2;
   checkKeys(file);
-  onlyKeys(file, ['kind', 'version', 'name', 'written', 'answers', 'parts', 'jobs', 'sheets']);
+  onlyKeys(file, [
+    'kind',
+    'version',
+    'name',
+    'written',
+    'answers',
+    'parts',
+    'jobs',
+    'sheets',
+    ...(withMeetings ? ['meetings'] : []),
+  ]);
   if (!isFields(parts)) return refuse(words.damaged({ what: words.lists.parts }));
   onlyKeys(parts, partNames);
   return {
@@ -146,6 +159,7 @@ function bundleOf(text: string): Bundle {
     rehearsed: partOf(parts, 'rehearsed'),
     jobs: listOf(file, 'jobs', readJob),
     sheets: listOf(file, 'sheets', readOwnSheet),
+    meetings: withMeetings ? listOf(file, 'meetings', readOwnMeeting) : [],
   };
 }
 

@@ -3,7 +3,7 @@ import type { StoreStatus } from '../connection.ts';
 import type { Keeper } from '../envelope.ts';
 import type { Kept, RecordStore, Written } from '../record-store.ts';
 import { isSame } from '../same.ts';
-import type { Bundle, Parts } from './bundle.ts';
+import type { Bundle, Parts, Records } from './bundle.ts';
 import type { Chosen } from './compare.ts';
 import { recordsToTake, type Ways } from './compare-records.ts';
 import { faultIn, type Device, type Faults } from './device.ts';
@@ -13,22 +13,12 @@ import { takeAnswers, takeBack } from './take-answers.ts';
 import { ways } from './ways.ts';
 
 export type Sides = Readonly<Record<Chosen, Side>>;
-export const allHere: Sides = {
-  plan: 'here',
-  rehearsal: 'here',
-  settings: 'here',
-  cases: 'here',
-  jobs: 'here',
-  sheets: 'here',
-};
-export const allFile: Sides = {
-  plan: 'file',
-  rehearsal: 'file',
-  settings: 'file',
-  cases: 'file',
-  jobs: 'file',
-  sheets: 'file',
-};
+const all = (side: Side): Sides => ({
+  ...{ plan: side, rehearsal: side, settings: side, cases: side },
+  ...{ jobs: side, sheets: side, meetings: side },
+});
+export const allHere = all('here');
+export const allFile = all('file');
 
 export interface Taken {
   /** Places that did not take their part; what the others took stands, and taking the file in again completes it. */
@@ -89,11 +79,14 @@ export async function takeIn(device: Device, file: Bundle, sides: Sides): Promis
   const here = { rehearsal: keepers.rehearsal.read().data, rehearsed };
   const { status, added } = await takeAnswers(log, file.answers, seedsOf(here, file));
   const at = now();
-  const jobs = await takeRecords(device.jobs, file.jobs, ways.jobs, { side: sides.jobs, now: at });
-  const sheets = await takeRecords(device.sheets, file.sheets, ways.sheets, {
-    side: sides.sheets,
-    now: at,
-  });
+  const take = <Name extends keyof Records>(name: Name): Promise<Step> =>
+    takeRecords<Records[Name][number]>(device[name] as never, file[name], ways[name], {
+      side: sides[name],
+      now: at,
+    });
+  const jobs = await take('jobs');
+  const sheets = await take('sheets');
+  const meetings = await take('meetings');
   const part = <Name extends keyof Parts>(
     name: Name,
     merge: (here: Parts[Name] | null, file: Parts[Name] | null) => NonNullable<Parts[Name]> | null,
@@ -117,6 +110,7 @@ export async function takeIn(device: Device, file: Bundle, sides: Sides): Promis
       answers: status,
       jobs: jobs.status,
       sheets: sheets.status,
+      meetings: meetings.status,
       parts: worst(parts.map((one) => one.status)),
     }),
     undo: async () =>
@@ -124,6 +118,7 @@ export async function takeIn(device: Device, file: Bundle, sides: Sides): Promis
         answers: added.length === 0 ? 'ok' : await takeBack(log, added),
         jobs: await jobs.undo(),
         sheets: await sheets.undo(),
+        meetings: await meetings.undo(),
         parts: worst(await Promise.all(parts.map(async (one) => await one.undo()))),
       }),
   };

@@ -20,6 +20,7 @@ export const words = {
     jobs: 'That file holds job sheets alone. Take it in on the page of the job sheets.',
     transmissions:
       'That file holds transmissions alone. Take it in on the page of your transmission.',
+    meetings: 'That file holds meetings alone. Take it in on the page of your own meetings.',
   },
   cutShort:
     'That file was saved here, but it is damaged or cut short. Save it once more on the other device, or look for another copy.',
@@ -33,11 +34,13 @@ export const words = {
     answers: (p: { place: string; of: string }) => `answer ${p.place} of ${p.of}`,
     jobs: (p: { place: string; of: string }) => `job sheet ${p.place} of ${p.of}`,
     sheets: (p: { place: string; of: string }) => `transmission ${p.place} of ${p.of}`,
+    meetings: (p: { place: string; of: string }) => `meeting ${p.place} of ${p.of}`,
   },
   lists: {
     answers: 'list of answers',
     jobs: 'list of job sheets',
     sheets: 'list of transmissions',
+    meetings: 'list of meetings',
     parts: 'part with plan and progress',
   },
   name: 'name',

@@ -43,5 +43,7 @@ export const words = {
     comesOf: (mistake: string) => `is what you get if you ${mistake}.`,
     fits: 'Fits:',
     fitsNot: 'Does not fit:',
+    /** Printed under them, where the answers are left out. */
+    onPaper: 'The answers, with the reason for each choice, are on screen.',
   },
 };

@@ -40,5 +40,6 @@ export const words: typeof en = {
     comesOf: (mistake) => `es lo que te sale si ${mistake}.`,
     fits: 'Queda:',
     fitsNot: 'No queda:',
+    onPaper: 'Las respuestas, con la razón de cada opción, están en pantalla.',
   },
 };

@@ -1,11 +1,13 @@
 import type { Answer } from '../../../src/storage/answer.ts';
 import { nothingKept, type Bundle } from '../../../src/storage/bundle/bundle.ts';
 import { readJob } from '../../../src/storage/jobs/job-form.ts';
+import { readOwnMeeting } from '../../../src/storage/meetings/own-meeting.ts';
 import { readOwnSheet } from '../../../src/storage/sheets/sheet-form.ts';
 import { pastForm, underWayForm } from '../../../src/storage/rehearsals.ts';
 import answers from '../answers-version-1.json' with { type: 'json' };
 import rehearsals from '../rehearsals-version-1.json' with { type: 'json' };
 import { jobs } from '../jobs/jobs-version-1.json' with { type: 'json' };
+import { meetings } from '../meetings/meetings-version-1.json' with { type: 'json' };
 import { transmissions } from '../sheets/sheets-version-1.json' with { type: 'json' };
 
 const some = <One>(given: readonly unknown[], read: (one: unknown) => One | undefined): One[] =>
@@ -48,6 +50,7 @@ export const aBundle: Bundle = {
   rehearsed: pastForm.parse(rehearsals.past.data) ?? null,
   jobs: some(jobs, readJob),
   sheets: some(transmissions, readOwnSheet),
+  meetings: some(meetings, readOwnMeeting),
 };
 
 export const emptyBundle: Bundle = nothingKept(0);

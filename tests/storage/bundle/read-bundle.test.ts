@@ -39,6 +39,9 @@ describe('a file of everything', () => {
       done: ['what-pressure-does'],
       last: { lesson: 'what-pressure-does', section: null },
     });
+    // It knew none, and one that has some says so by its version.
+    expect(read.ok && read.bundle.meetings).toEqual([]);
+    expect(sentence(JSON.stringify({ ...version1, meetings: [] }))).toMatch(/an entry “meetings”/);
   });
 });
 
@@ -57,6 +60,7 @@ describe('is refused in words:', () => {
       /somewhere else/,
     ],
     ['no object', 'null', /somewhere else/],
+    ['meetings alone', '{"kind":"hot-clutch:meetings","version":1}', /meetings alone/],
     ['job sheets alone', '{"kind":"hot-clutch:jobs","version":1,"jobs":[]}', /job sheets alone/],
     ['transmissions alone', '{"kind":"hot-clutch:transmissions"}', /transmissions alone/],
     [
@@ -91,7 +95,7 @@ describe('is refused in words:', () => {
   });
 
   test('what a later version wrote, whole or in a part', () => {
-    expect(changed({ version: 2, more: 1 })).toMatch(/later version/);
+    expect(changed({ version: 3, more: 1 })).toMatch(/later version/);
     expect(changed({ answers: [{ v: 99, at: 1, answer: {} }] })).toMatch(/later version/);
     expect(changed({ parts: { plan: { v: 99, data: {} } } })).toMatch(/later version/);
   });
@@ -107,6 +111,8 @@ describe('is refused in words:', () => {
     ['no jobs', { jobs: 7 }, /its list of job sheets/],
     ['a job of the wrong form', { jobs: [{ id: 'a' }] }, /its job sheet 1 of 1/],
     ['a sheet of the wrong form', { sheets: [null] }, /its transmission 1 of 1/],
+    ['no meetings', { meetings: undefined }, /its list of meetings/],
+    ['a meeting of the wrong form', { meetings: [{}, 1] }, /its meeting 1 of 2/],
     ['a date that is none', { written: 'today' }, /its date/],
     ['a date after all dates', { written: 1e300 }, /its date/],
     [

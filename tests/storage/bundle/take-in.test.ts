@@ -43,6 +43,7 @@ describe('a change of phone', () => {
     expect(after.answers).toEqual([]);
     expect(after.jobs).toEqual([]);
     expect(after.sheets).toEqual([]);
+    expect(after.meetings).toEqual([]);
     expect(after.progress).toEqual({ done: [], last: null });
     expect(after.plan).toEqual({ exam: null, minutes: 5, round: null });
   });
@@ -77,6 +78,11 @@ describe('two devices that both have something', () => {
     visits: { byCase: { 'case-1': { steps: [], causes: [], repairs: [], serial: 9 } } },
     jobs: [{ ...aJob, notes: { at: 1, value: 'Older words' } }],
     sheets: [],
+    meetings: aBundle.meetings.map((one) =>
+      one.deleted.value
+        ? one
+        : { ...one, plan: { at: 1, value: { title: 'Cold seals', minutes: 5, scenes: [] } } },
+    ),
   };
   const file: Bundle = {
     ...aBundle,
@@ -96,7 +102,8 @@ describe('two devices that both have something', () => {
     expect(compared.cases).toMatchObject({ differ: ['case-1'], dropped: 0 });
     expect(compared.jobs).toMatchObject({ added: [], replaced: ['Bay 3, slips hot'], deleted: [] });
     expect(compared.sheets).toMatchObject({ added: ['Shop van'] });
-    expect(toChoose(compared)).toEqual(['plan', 'settings', 'cases', 'jobs']);
+    expect(compared.meetings).toMatchObject({ added: [], replaced: ['Cold seals'], deleted: [] });
+    expect(toChoose(compared)).toEqual(['plan', 'settings', 'cases', 'jobs', 'meetings']);
     expect(bringsNothing(compared)).toBe(false);
     expect(await on(one)).toEqual(before);
   });
@@ -114,7 +121,7 @@ describe('two devices that both have something', () => {
       'thin-gap-open-hole',
     ]);
     expect(after.progress?.last).toEqual(here.progress?.last);
-    for (const part of ['plan', 'settings', 'visits', 'jobs'] as const) {
+    for (const part of ['plan', 'settings', 'visits', 'jobs', 'meetings'] as const) {
       expect(after[part]).toEqual(here[part]);
     }
     expect(after.sheets).toEqual(aBundle.sheets);
@@ -263,6 +270,7 @@ describe('a store that does not take it', () => {
       answers: 'blocked',
       jobs: 'blocked',
       sheets: 'blocked',
+      meetings: 'blocked',
       parts: 'blocked',
     });
     const gathered = await gather(one.device);
