@@ -18,12 +18,12 @@ export function readPasted(text: string, site: string): Pasted {
   if (text.trim() === '' || /\s/.test(text.trim())) return { kind: 'none' };
   const { origin, pathname } = new URL(site);
   if (url.origin !== origin || !url.pathname.startsWith(pathname)) return { kind: 'elsewhere' };
-  const path = `/${url.pathname.slice(pathname.length)}`;
-  if (path === '/practise/case/' && /^\?[\w=&.-]+$/.test(url.search))
+  const path = url.pathname.slice(pathname.length);
+  if (path === 'practise/case/' && /^\?[\w=&.-]+$/.test(url.search))
     return { kind: 'case', search: url.search };
   // A link may carry other simulations of its page as well; the one it opens at counts.
   const id = url.hash.slice(1);
   const state = new URLSearchParams(url.search).get(id);
-  const href = `${path}?${id}=${state ?? ''}#${id}`;
+  const href = `/${path}?${id}=${state ?? ''}#${id}`;
   return readStateLink(href) ? { kind: 'simulation', href } : { kind: 'page' };
 }

@@ -34,6 +34,6 @@ export function addressNow(
     }
   }
   if (scene?.kind === 'case' && model.step.value === 'open')
-    return new URL(`/practise/case/${carSearch(scene)}`, location.origin).href;
+    return new URL(`practise/case/${carSearch(scene)}`, new URL(base, location.href)).href;
   return own ? own.link : `${here}${hashOf(model.place.value)}`;
 }

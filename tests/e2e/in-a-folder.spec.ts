@@ -115,6 +115,27 @@ test('search, questions, a case, a log, Spanish', async ({ page, at, trouble }) 
   expect(trouble).toEqual([]);
 });
 
+test('a meeting of one’s own takes links of this folder, and gives them back', async ({
+  page,
+  at,
+  trouble,
+}) => {
+  await page.goto(`${at}meetings/own/`);
+  await expect(page.locator('[data-ready=true]')).toHaveCount(1);
+  await page.getByLabel('What it is about').fill('One car');
+  await page.getByRole('button', { name: 'Begin' }).click();
+  for (const path of [
+    'practise/case/?case=fine-cold-revs-hot',
+    'lessons/thin-gap-open-hole/?gap-or-hole=1~temp.90#gap-or-hole',
+  ]) {
+    await page.getByLabel('A link of this site').fill(at + path);
+    await page.getByRole('button', { name: 'Add what it leads to' }).click();
+    const link = page.locator('.own-scene a').last();
+    expect(await link.evaluate((element) => (element as HTMLAnchorElement).href)).toBe(at + path);
+  }
+  expect(trouble).toEqual([]);
+});
+
 test('a miss at any depth has links that lead into the site', async ({ page, at }) => {
   await page.goto(`${at}lessons/none/of/these/`);
   await page.getByRole('link', { name: 'The course page' }).click();

@@ -114,6 +114,8 @@ export function Editor(props: EditorProps) {
         {plan.scenes.map((scene, index) => (
           <li key={index}>
             <SceneForm
+              base={base}
+              lessons={lessons}
               scene={scene}
               index={index}
               last={index === plan.scenes.length - 1}

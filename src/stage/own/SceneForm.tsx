@@ -1,9 +1,13 @@
+import { readStateLink } from '../../meeting/state-link.ts';
 import { LONGEST, MOST_OPTIONS, type OwnScene } from '../../storage/meetings/own-meeting.ts';
 import { words } from './words.en.ts';
 
 const { editor } = words;
 
 interface SceneFormProps {
+  /** The folder that the site stands in. */
+  readonly base: string;
+  readonly lessons: readonly { readonly id: string; readonly title: string }[];
   readonly scene: OwnScene;
   readonly index: number;
   readonly last: boolean;
@@ -13,7 +17,8 @@ interface SceneFormProps {
 }
 
 /** One scene, to be written and moved about. */
-export function SceneForm({ scene, index, last, put, move, remove }: SceneFormProps) {
+export function SceneForm(props: SceneFormProps) {
+  const { base, lessons, scene, index, last, put, move, remove } = props;
   const number = String(index + 1);
   const id = `own-${number}`;
   return (
@@ -28,7 +33,7 @@ export function SceneForm({ scene, index, last, put, move, remove }: SceneFormPr
         value={scene.heading}
         put={(heading) => put({ ...scene, heading })}
       />
-      <Inner id={id} scene={scene} put={put} />
+      <Inner {...{ base, lessons, id, scene, put }} />
       <label for={`${id}-notes`}>{editor.notes}</label>
       <textarea
         id={`${id}-notes`}
@@ -64,13 +69,13 @@ export function SceneForm({ scene, index, last, put, move, remove }: SceneFormPr
   );
 }
 
-interface InnerProps {
+interface InnerProps extends Pick<SceneFormProps, 'base' | 'lessons'> {
   readonly id: string;
   readonly scene: OwnScene;
   readonly put: (scene: OwnScene) => void;
 }
 
-function Inner({ id, scene, put }: InnerProps) {
+function Inner({ base, lessons, id, scene, put }: InnerProps) {
   switch (scene.kind) {
     case 'say':
       return (
@@ -97,30 +102,45 @@ function Inner({ id, scene, put }: InnerProps) {
     case 'question':
       return (
         <p>
-          {editor.question} {scene.lesson}, {scene.id}
+          {editor.question}{' '}
+          {lessons.find((lesson) => lesson.id === scene.lesson)?.title ?? scene.lesson}
         </p>
       );
     case 'simulation':
       return (
         <p>
-          {editor.from} <a href={scene.href}>{scene.href}</a>
+          {editor.from}{' '}
+          <FromSite base={base} path={scene.href} known={readStateLink(scene.href) !== undefined} />
         </p>
       );
     case 'case':
       return (
         <p>
-          {editor.from}{' '}
-          <a href={`/practise/case/${scene.search}`}>{`/practise/case/${scene.search}`}</a>
+          {editor.from} <FromSite base={base} path={`practise/case/${scene.search}`} known />
         </p>
       );
   }
+}
+
+interface FromSiteProps {
+  readonly base: string;
+  readonly path: string;
+  /** What came with a link or a file may hold any address; one of no known form is shown and leads nowhere. */
+  readonly known: boolean;
+}
+
+function FromSite({ base, path, known }: FromSiteProps) {
+  const address = base + path.replace(/^\//, '');
+  return known ? <a href={address}>{address}</a> : <code>{path}</code>;
 }
 
 function VoteFields({
   id,
   scene,
   put,
-}: InnerProps & { readonly scene: Extract<OwnScene, { kind: 'vote' }> }) {
+}: Omit<InnerProps, 'base' | 'lessons' | 'scene'> & {
+  readonly scene: Extract<OwnScene, { kind: 'vote' }>;
+}) {
   const places = Array.from({ length: MOST_OPTIONS }, (_, i) => i);
   return (
     <>

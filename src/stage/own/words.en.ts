@@ -80,7 +80,7 @@ export const words = {
     removeShort: 'Delete',
     undo: 'Bring the scene back',
     from: 'It shows:',
-    question: 'Question:',
+    question: 'A question of the lesson',
   },
   lacking: {
     title: 'Give it a title.',
