@@ -11,9 +11,9 @@ import { byLesson } from '../../quiz/record.ts';
 import type { QuestionSet } from '../../quiz/question-set.ts';
 import { areas, type Area } from '../../quiz/rehearsal/blueprint.ts';
 import { dayOf } from '../../quiz/schedule/day.ts';
-import { tooLarge } from '../../storage/bundle/read-bundle.ts';
 import type { Loaded, Miss } from '../load.ts';
-import { takeFile, type Member, type MemberAnswer } from './take-file.ts';
+import type * as Reader from './take-file.ts';
+import type { Member, MemberAnswer } from './take-file.ts';
 import { words } from './words.en.ts';
 
 export interface Around {
@@ -108,8 +108,8 @@ export function classModel(around: Around) {
       }
     }
   }
-  function put(file: string, text: string): string | undefined {
-    const one = takeFile(text, members.peek(), taken + 1);
+  function put(file: string, text: string, reader: typeof Reader): string | undefined {
+    const one = reader.takeFile(text, members.peek(), taken + 1);
     switch (one.kind) {
       case 'refused':
         return words.refused({ file, sentence: one.sentence });
@@ -138,11 +138,16 @@ export function classModel(around: Around) {
     },
     take: async (files: readonly File[]): Promise<void> => {
       const sentences: string[] = [];
+      const reader = await import('./take-file.ts').catch(() => undefined);
+      if (reader === undefined) {
+        said.value = [words.noReader];
+        return;
+      }
       for (const file of files) {
-        const sentence = tooLarge(file.size);
+        const sentence = reader.tooLarge(file.size);
         const told =
           sentence === undefined
-            ? put(file.name, await file.text())
+            ? put(file.name, await file.text(), reader)
             : words.refused({ file: file.name, sentence });
         if (told !== undefined) sentences.push(told);
       }

@@ -3,6 +3,8 @@ import type { ClassAnswer } from '../../quiz/class/first-answers.ts';
 import type { RetrievalAnswer } from '../../storage/answer.ts';
 import { readBundle } from '../../storage/bundle/read-bundle.ts';
 
+export { tooLarge } from '../../storage/bundle/read-bundle.ts';
+
 /** An answer, and what was typed; which rule it came from shows once its question is here. */
 export interface MemberAnswer extends ClassAnswer {
   readonly typed?: Pick<RetrievalAnswer, 'given' | 'variant'>;

@@ -18,6 +18,8 @@ export const words = {
   },
   choose: 'Choose the files of your learners, as many as you have',
   unnamed: (p: { number: string }) => `Learner ${p.number}`,
+  noReader:
+    'The part of this page that reads files could not be loaded. Check that you are connected, reload the page, and choose the files once more.',
   refused: (p: { file: string; sentence: string }) => `${p.file}: ${p.sentence}`,
   empty: (p: { file: string }) =>
     `${p.file}: this file holds no answer to a question yet, so there is nothing to show for it.`,
