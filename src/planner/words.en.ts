@@ -64,8 +64,9 @@ const setUps: Record<SetUp, string> = {
 /** Before a test that can hurt somebody. The maker's service information comes first. */
 const cautions = {
   hot: 'Fluid burns. Let the exhaust cool before you go under.',
-  engagement: 'Wheels chocked, service brake held, nobody in front of the car.',
-  takeoff: 'On a clear lane only. Two people: one drives, one reads.',
+  engagement: 'Wheels chocked, service brake held, nobody in front of the car or behind it.',
+  takeoff:
+    'On a clear lane only, brake held until nobody stands in front or behind. Two people: one drives, one reads.',
   loaded: 'Brake held, five seconds at most, then a minute in Neutral.',
   fast: 'On a lift or rollers only, driven wheels free and guarded.',
   gauge:
