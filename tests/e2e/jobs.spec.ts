@@ -67,6 +67,7 @@ for (const [width, height] of [
     await expect(first(page)).toContainText('Split transfer seal');
     await expect(readings(page).nth(3)).toContainText('Split transfer seal rises from');
     await expect(page.locator('.job .live-text')).toContainText('First on the list now: Split');
+    await expect(page.locator('.job .live-text')).toBeInViewport();
     await expect(page.locator('.job-open')).toContainText('Still in it');
     await printed(page);
     await page.getByRole('button', { name: 'Print both pages' }).focus();
@@ -261,7 +262,7 @@ test('readings of a log go into a job', async ({ page }) => {
   await expect(page.locator('#log-reader')).toHaveAttribute('data-ready', 'true');
   await page.getByRole('button', { name: 'Slips in Drive' }).click();
   await page.getByRole('button', { name: 'Put these into a job' }).click();
-  await page.getByRole('link', { name: 'Open “A log, new job”' }).click();
+  await page.getByRole('link', { name: /^Open “Log of / }).click();
   await sheetReady(page);
   await expect(readings(page).first()).toContainText('Time until the turbine stops');
 });

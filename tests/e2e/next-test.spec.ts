@@ -40,6 +40,30 @@ test('three readings by keyboard name the seal, in either unit, and a reload kee
   await expect(first(page)).toContainText('not in this list');
 });
 
+test('on a phone a press on Add is answered in sight of it, and two readings that contradict are named', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 664 });
+  await open(page);
+  const add = page.getByRole('button', { name: 'Add this reading' });
+  const now = page.locator('.next-test .live-text');
+  await page.getByLabel('Test', { exact: true }).selectOption('clutch.forward.700.hot');
+  await page.getByLabel('It read').fill('25');
+  await add.click();
+  await expect(now).toContainText('First on the list now');
+  await expect(now).toContainText('Measure next');
+  await expect(now).toBeInViewport();
+  await expect(add).toBeInViewport();
+  const clash = page.getByRole('alert').filter({ hasText: 'cannot both be right' });
+  await expect(clash).toHaveCount(0);
+  // The same line, hot, in the same range, at one time healthy and at one time nearly gone.
+  await type(page, 'line.park.700.hot', '600 kPa');
+  await type(page, 'line.park.700.hot', '200 kPa');
+  await expect(clash).toContainText('Line pressure, Park, 700 rpm, hot: 29 psi');
+  await page.getByRole('button', { name: 'Take out' }).last().click();
+  await expect(clash).toHaveCount(0);
+});
+
 test('what cannot be read says what is allowed, and stays in the field', async ({ page }) => {
   await open(page);
   await type(page, 'line.park.700.hot', 'much');
@@ -67,6 +91,8 @@ test('a test picked by hand stands with its caution too', async ({ page }) => {
   await page.getByLabel('Test', { exact: true }).selectOption('codes');
   await expect(caution).toHaveCount(0);
   await page.getByLabel('Test', { exact: true }).selectOption('takeoffSlip.drive.hot');
+  await expect(caution).toContainText('On a clear lane only');
+  await page.getByLabel('Test', { exact: true }).selectOption('line.reverse.700.hot');
   await expect(caution).toContainText('Wheels chocked');
 });
 

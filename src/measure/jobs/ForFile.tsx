@@ -9,7 +9,7 @@ import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import { dateAndTimeOf, dateOf } from '../../ui/dates.ts';
 import { words as paper } from './paper-words.en.ts';
-import { PairTable, proofFor } from './Repair.tsx';
+import { PairTable, proofWords } from './Repair.tsx';
 import type { Sheet, SheetReading } from './sheet.ts';
 import { words } from './sheet-words.en.ts';
 import { typedIn } from './typed-in.ts';
@@ -119,7 +119,7 @@ export function ForFile({ sheet }: { readonly sheet: Sheet }) {
       <p class="job-text">{job.repair.value.trim() || said.nothingDone}</p>
       <h2>{said.proof}</h2>
       {pairs.length > 0 && <PairTable pairs={pairs} />}
-      <p>{words.repair.proofs[proofFor(sheet)]}</p>
+      <p>{proofWords(sheet, system)}</p>
       {job.notes.value.trim() !== '' && (
         <>
           <h2>{said.notes}</h2>

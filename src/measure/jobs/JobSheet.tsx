@@ -2,10 +2,8 @@ import { useEffect, useMemo } from 'preact/hooks';
 import { Form } from '../../planner/Form.tsx';
 import { Assumed } from '../../planner/FromYours.tsx';
 import { Frosty } from '../../planner/Frosty.tsx';
-import { share } from '../../planner/Lists.tsx';
 import type * as ownSheet from '../../own-sheet/OnTransmission.tsx';
 import type * as load from '../../planner/load.ts';
-import { nameOf } from '../../planner/reading-text.ts';
 import { think } from '../../planner/thinker.ts';
 import { words as plannerWords } from '../../planner/words.en.ts';
 import { LiveText } from '../../ui/LiveText.tsx';
@@ -14,7 +12,7 @@ import type { JobsModel } from './model.ts';
 import { Open } from './Open.tsx';
 import { OnPaper } from './OnPaper.tsx';
 import { Readings } from './Readings.tsx';
-import { Repair } from './Repair.tsx';
+import { proofWords, Repair } from './Repair.tsx';
 import { makeSheet, type Phase, type Sheet } from './sheet.ts';
 import { words } from './sheet-words.en.ts';
 import { Typed } from './Typed.tsx';
@@ -69,11 +67,16 @@ export function JobSheet({ jobs, id, planner, own, arrived, close }: JobProps) {
         )}
         <div class="next-test">
           <div>
+            {/* Above the form, whose first field takes the keys after each reading: there the eye is. */}
+            {said && !sheet.planner.lost.value && <Now sheet={sheet} said={said} />}
             <Form
               model={sheet.planner}
               add={(reading, typed) => {
                 sheet.add(reading, system, typed);
-                document.getElementById('next-test-test')?.focus();
+                const test = document.getElementById('next-test-test');
+                test?.focus({ preventScroll: true });
+                // With what the reading came to, which stands above it.
+                test?.scrollIntoView({ block: 'center' });
               }}
               title={changing ? form.change : form.title}
               {...(changing && { button: form.save })}
@@ -86,7 +89,6 @@ export function JobSheet({ jobs, id, planner, own, arrived, close }: JobProps) {
               </button>
             )}
             <Frosty model={sheet.planner} />
-            <Now sheet={sheet} />
           </div>
           <Readings sheet={sheet} />
           {said && !sheet.planner.lost.value ? (
@@ -123,24 +125,11 @@ export function JobSheet({ jobs, id, planner, own, arrived, close }: JobProps) {
   );
 }
 
-/** What the readings come to, where the hand is: shown, and read out after each one. */
-function Now({ sheet }: { readonly sheet: Sheet }) {
+/** What the readings come to, where the hand is: the list, and once it is repaired the proof. */
+function Now({ sheet, said }: { readonly sheet: Sheet; readonly said: typeof load.answers }) {
   const system = useUnits();
-  const advice = sheet.planner.advice.value;
-  const [top] = advice?.faults ?? [];
-  const [best] = advice?.next ?? [];
-  if (top === undefined || sheet.readings.value.length === 0 || sheet.planner.ranking.value)
-    return null;
-  const { now, next } = words.readings;
-  const first = now({
-    top: plannerWords.faults[top.fault],
-    share: share(top.probability, system),
-  });
-  const then =
-    best === undefined
-      ? words.open.done
-      : next({ test: nameOf(best.test, system), minutes: String(Math.round(best.minutes)) });
-  return <LiveText visible text={`${first} ${then}`} />;
+  if (sheet.after.value.length === 0) return <said.Now model={sheet.planner} />;
+  return <LiveText visible text={proofWords(sheet, system)} />;
 }
 
 /** Whether a reading is of the car before or after the repair. */

@@ -5,6 +5,7 @@ import { listOf } from '../../quantity/lists.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import type { Sheet } from './sheet.ts';
+import { words as now } from '../../planner/now-words.en.ts';
 import { words } from './sheet-words.en.ts';
 
 /** From this share on a cause is still open. */
@@ -37,7 +38,7 @@ export function Open({ sheet }: { readonly sheet: Sheet }) {
       <p>
         {open.between({ faults: listOf(left.map(({ fault }) => plannerWords.faults[fault])) })}{' '}
         {advice.next.length === 0
-          ? open.done
+          ? now.done
           : top !== undefined && top.probability >= SURE && top.fault !== 'unlisted'
             ? open.sure({ fault: plannerWords.faults[top.fault] })
             : open.worth({ minutes: String(Math.round(minutes)) })}

@@ -8,7 +8,7 @@ import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import type { JobsModel } from './model.ts';
 import { SAME_C } from '../../diagnosis/before-after.ts';
-import { proofOf, type Pair } from './pairs.ts';
+import { proofOf, unrepeated, type Pair } from './pairs.ts';
 import type { Sheet } from './sheet.ts';
 import { words } from './sheet-words.en.ts';
 import { Typed } from './Typed.tsx';
@@ -30,13 +30,24 @@ export function sameWords({ before, apart, same }: Pair, system: UnitSystem): st
   });
 }
 
+const soundOf = (sheet: Sheet) => sheet.planner.grounds.value?.sound ?? null;
+
 /** The proof of the job, as its sheet has it. */
 export const proofFor = (sheet: Sheet) =>
-  proofOf(sheet.pairs.value, sheet.after.value, sheet.planner.grounds.value?.sound ?? null);
+  proofOf(sheet.pairs.value, sheet.before.value, sheet.after.value, soundOf(sheet));
+
+/** The proof in words, with the tests that it still lacks. */
+export function proofWords(sheet: Sheet, system: UnitSystem): string {
+  const proof = proofFor(sheet);
+  if (proof !== 'partly') return repair.proofs[proof];
+  const tests = unrepeated(sheet.before.value, sheet.after.value, soundOf(sheet));
+  return repair.partly({ tests: tests.map((test) => nameOf(test, system)).join('; ') });
+}
 
 /** What was done, and the same tests before and after it. */
 export function Repair({ jobs, sheet }: { readonly jobs: JobsModel; readonly sheet: Sheet }) {
   const pairs = sheet.pairs.value;
+  const system = useUnits();
   return (
     <section class="job-part" aria-labelledby="job-repair-title">
       <h3 id="job-repair-title">{repair.title}</h3>
@@ -50,7 +61,7 @@ export function Repair({ jobs, sheet }: { readonly jobs: JobsModel; readonly she
       />
       {pairs.length === 0 ? <p class="muted">{repair.pairsNone}</p> : <PairTable pairs={pairs} />}
       <p role="status">
-        <strong>{repair.proofs[proofFor(sheet)]}</strong>
+        <strong>{proofWords(sheet, system)}</strong>
       </p>
       <p class="muted">{repair.limits[sheet.planner.basis.value?.kind ?? 'training']}</p>
     </section>

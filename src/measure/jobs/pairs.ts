@@ -11,6 +11,7 @@ import {
   onScale,
   type Hypothesis,
   type TakenReading,
+  type Test,
 } from '../../diagnosis/index.ts';
 import { SAME_C } from '../../diagnosis/before-after.ts';
 
@@ -85,15 +86,30 @@ export function pairsOf(
   });
 }
 
+/** Tests that were off hot before, by their last reading, and that nobody has taken since. */
+export function unrepeated(
+  before: readonly Read[],
+  after: readonly Read[],
+  sound: Hypothesis | null,
+): readonly Test[] {
+  const last = new Map(before.map(({ taken }) => [taken.test.id, taken]));
+  for (const { taken } of after) last.delete(taken.test.id);
+  return [...last.values()].flatMap((taken) =>
+    taken.test.at.warmth === 'hot' && standingOf(taken, sound) === 'off' ? [taken.test] : [],
+  );
+}
+
 /**
  * `proved`: something that was off hot is right hot, at the same temperature, and nothing measured hot after is off.
- * `stillOff`: something is off. `notSame`: it would be proved, were it the same temperature. `notHot`: no test was
+ * `partly`: so it is, and something else that was off hot has not been taken again. `stillOff`: something is off. `notSame`: it would be proved, were it the same temperature. `notHot`: no test was
  * taken hot on both sides. `nothingWasOff`: what was taken hot on both sides was right before as well.
  */
-export type Proof = 'none' | 'proved' | 'stillOff' | 'notSame' | 'notHot' | 'nothingWasOff';
+export type Proof =
+  'none' | 'proved' | 'partly' | 'stillOff' | 'notSame' | 'notHot' | 'nothingWasOff';
 
 export function proofOf(
   pairs: readonly Pair[],
+  before: readonly Read[],
   after: readonly Read[],
   sound: Hypothesis | null,
 ): Proof {
@@ -103,5 +119,6 @@ export function proofOf(
   if (hot.length === 0) return 'notHot';
   const mended = hot.filter(({ was }) => was === 'off');
   if (mended.length === 0) return 'nothingWasOff';
-  return mended.some(({ same }) => same === 'same') ? 'proved' : 'notSame';
+  if (!mended.some(({ same }) => same === 'same')) return 'notSame';
+  return unrepeated(before, after, sound).length === 0 ? 'proved' : 'partly';
 }

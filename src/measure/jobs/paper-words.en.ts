@@ -98,6 +98,8 @@ export const words = {
       none: 'We have not measured again after a repair yet.',
       proved:
         'We repeated the test that showed the fault, with the transmission warmed up to the same temperature. The result is now what it should be.',
+      partly:
+        'We repeated a test that showed the fault, with the transmission warmed up to the same temperature. That result is now what it should be. Other tests that showed the fault are still to be repeated.',
       stillOff:
         'One of the results after the work is not yet what it should be. We will tell you what we propose before we go on.',
       notSame:

@@ -23,9 +23,6 @@ export const words = {
     unknown: (test: string) =>
       `“${test}” came from another version of this site. It is kept and printed, and nothing is concluded from it.`,
     minutes: (minutes: string) => `${minutes} minutes of tests before the repair.`,
-    now: (p: { top: string; share: string }) => `First on the list now: ${p.top}, ${p.share}.`,
-    next: (p: { test: string; minutes: string }) =>
-      `Measure next: ${p.test}, ${p.minutes} minutes.`,
   },
   /** What a reading did to the list. */
   step: {
@@ -61,7 +58,6 @@ export const words = {
     between: (p: { faults: string }) => `Still in it, with four in a hundred or more: ${p.faults}.`,
     worth: (p: { minutes: string }) =>
       `The quickest test that still tells something takes ${p.minutes} minutes.`,
-    done: 'No test left is worth its minutes. What stands first is what your readings say; if you open it up, look there first.',
     sure: (p: { fault: string }) =>
       `${p.fault} is past nine in ten. Further tests seldom change that, so measure on only where a wrong guess costs more than the minutes.`,
   },
@@ -99,6 +95,8 @@ export const words = {
       nothingWasOff:
         'Not proved: what was taken hot on both sides read right before the repair as well. Repeat the test that showed the fault.',
     },
+    partly: (p: { tests: string }) =>
+      `Proved hot only in part: what was taken again reads right now, at the same temperature. These read off hot before the repair and have not been taken since: ${p.tests}.`,
     limits: {
       training:
         'Right and off go by the training transmission. On a real car the maker’s figure decides.',

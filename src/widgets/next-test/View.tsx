@@ -38,10 +38,20 @@ export function View() {
   const lost = failed.value || model.lost.value;
   return (
     <div class="next-test" id="next-test" data-ready={ready && said !== null}>
-      <Form model={model} add={model.add} />
-      <Frosty model={model} />
-      <Readings model={model} />
-      {said && <said.On model={model} />}
+      <div>
+        <Form model={model} add={model.add} />
+        {said && !lost && (
+          <>
+            <said.Now model={model} />
+            <said.Clashes model={model} />
+          </>
+        )}
+        <Frosty model={model} />
+      </div>
+      <div>
+        <Readings model={model} />
+        {said && <said.On model={model} />}
+      </div>
       {(waiting || lost) && <p role="status">{lost ? words.failed : words.asleep}</p>}
       {said && (
         <>

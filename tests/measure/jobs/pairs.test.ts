@@ -60,7 +60,7 @@ describe('proof', () => {
   const proof = (
     before: readonly ReturnType<typeof read>[],
     after: readonly ReturnType<typeof read>[],
-  ) => proofOf(pairsOf(before, after, sound), after, sound);
+  ) => proofOf(pairsOf(before, after, sound), before, after, sound);
   test.each([
     ['nothing measured after', [read(TAP, 167, 95)], [], 'none'],
     ['off before and right after', [read(TAP, 167, 95)], [read(TAP, 391, 96)], 'proved'],
@@ -71,6 +71,22 @@ describe('proof', () => {
       [read(TAP, 167, 95)],
       [read(TAP, 391, 95), read('clutch.high.700.hot', 200, 95)],
       'stillOff',
+    ],
+    [
+      'off hot in two tests, one of them taken again',
+      [read('stopTime.drive.hot', null, 96), read('stopTime.reverse.hot', null, 96)],
+      [read('stopTime.drive.hot', 0.61, 96)],
+      'partly',
+    ],
+    [
+      'off hot at first, right when it was taken once more before the repair',
+      [
+        read('stopTime.reverse.hot', null, 96),
+        read('stopTime.reverse.hot', 0.6, 96),
+        read(TAP, 167, 95),
+      ],
+      [read(TAP, 391, 95)],
+      'proved',
     ],
     ['right on both sides', [read(TAP, 391, 95)], [read(TAP, 391, 95)], 'nothingWasOff'],
     [

@@ -1,0 +1,51 @@
+import { LiveText } from '../ui/LiveText.tsx';
+import type { UnitSystem } from '../quantity/unit-system.ts';
+import { useUnits } from '../ui/use-units.ts';
+import { share } from './Lists.tsx';
+import type { PlannerModel } from './model.ts';
+import { words } from './now-words.en.ts';
+import { nameOf, shownIn } from './reading-text.ts';
+import { words as planner } from './words.en.ts';
+
+type NowModel = Pick<PlannerModel, 'advice' | 'clashing' | 'ranking' | 'readings'>;
+
+function comesTo({ advice, ranking }: NowModel, system: UnitSystem): string {
+  const [top] = advice.value?.faults ?? [];
+  if (ranking.value || top === undefined) return words.weighing;
+  const [best] = advice.value?.next ?? [];
+  const first = words.first({
+    top: planner.faults[top.fault],
+    share: share(top.probability, system),
+  });
+  if (best === undefined) return `${first} ${words.done}`;
+  const { test, minutes } = best;
+  const next = { test: nameOf(test, system), minutes: String(Math.round(minutes)) };
+  return `${first} ${words.next(next)}`;
+}
+
+/** What the readings come to, where the hand is: shown, and read out after each one. */
+export function Now({ model }: { readonly model: NowModel }) {
+  const system = useUnits();
+  // Without an answer and without one on its way, its transmission is still to be worked out.
+  const none = model.advice.value === null && !model.ranking.value;
+  if (none || model.readings.value.length === 0) return null;
+  return <LiveText visible text={comesTo(model, system)} />;
+}
+
+/** Readings that cannot both be right, two and two. */
+export function Clashes({ model }: { readonly model: NowModel }) {
+  const system = useUnits();
+  const found = model.clashing.value;
+  // What was said of other readings names some that are gone.
+  if (found?.of.readings !== model.readings.value) return null;
+  const named = (place: number): string => {
+    const one = found.of.readings[place];
+    if (one === undefined) return '';
+    return planner.readings.did({ test: nameOf(one.test, system), value: shownIn(one, system) });
+  };
+  return found.before.map(({ first, second }) => (
+    <p key={`${first} ${second}`} class="field-error" role="alert">
+      {words.clash({ one: named(first), other: named(second) })}
+    </p>
+  ));
+}
