@@ -151,6 +151,7 @@ test('readings for diagnosis are copied in their form', async ({ page, context }
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
   await open(page);
   await page.getByRole('button', { name: 'Slips in Drive' }).click();
+  await page.locator('summary', { hasText: 'The readings as text' }).click();
   await page.getByRole('button', { name: 'Copy the readings' }).click();
   await expect(page.locator('.log-readings')).toContainText('Copied.');
   const copied = JSON.parse(await page.evaluate(() => navigator.clipboard.readText())) as unknown[];

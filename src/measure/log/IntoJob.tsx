@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { DiagnosisReading } from '../../log/readings.ts';
 import type { Job } from '../../storage/jobs/job.ts';
+import { dateOf } from '../../ui/dates.ts';
 import { words } from './result-words.en.ts';
 
 const { job: said } = words;
@@ -26,7 +27,7 @@ export function IntoJob({ readings }: { readonly readings: readonly DiagnosisRea
     done.value = null;
     try {
       const job = jobs.value.find(({ id }) => id === into.value);
-      const label = job?.label.value ?? said.fresh;
+      const label = job?.label.value ?? said.label(dateOf(Date.now()));
       const { status, id } = await (await load()).putIntoJob(job ?? label, readings);
       if (status === 'ok') done.value = { id, label };
       else failed.value = true;

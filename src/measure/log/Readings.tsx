@@ -3,6 +3,7 @@ import { useRef } from 'preact/hooks';
 import type { LogRead } from '../../log/analyse.ts';
 import { BANDS, diagnosisReadings } from '../../log/readings.ts';
 import { format, formatNumber } from '../../quantity/print.ts';
+import { More } from '../../ui/More.tsx';
 import { useUnits } from '../../ui/use-units.ts';
 import { IntoJob } from './IntoJob.tsx';
 import { temperature } from './quantities.ts';
@@ -38,26 +39,28 @@ export function Readings({ log }: { readonly log: LogRead }) {
       ) : (
         <>
           <IntoJob readings={readings} />
-          <p class="no-print">
-            <button type="button" onClick={() => void copy()}>
-              {words.copy}
-            </button>{' '}
-            <span role="status">
-              {state.value === 'copied'
-                ? words.copied
-                : state.value === 'byHand'
-                  ? words.copyByHand
-                  : ''}
-            </span>
-          </p>
-          <textarea
-            ref={field}
-            class="log-text"
-            aria-label={words.readingsLabel}
-            readOnly
-            rows={Math.min(12, text.split('\n').length)}
-            value={text}
-          />
+          <More label={words.asText}>
+            <p class="no-print">
+              <button type="button" onClick={() => void copy()}>
+                {words.copy}
+              </button>{' '}
+              <span role="status">
+                {state.value === 'copied'
+                  ? words.copied
+                  : state.value === 'byHand'
+                    ? words.copyByHand
+                    : ''}
+              </span>
+            </p>
+            <textarea
+              ref={field}
+              class="log-text"
+              aria-label={words.readingsLabel}
+              readOnly
+              rows={Math.min(12, text.split('\n').length)}
+              value={text}
+            />
+          </More>
           <pre class="log-printed" aria-hidden="true">
             {text}
           </pre>

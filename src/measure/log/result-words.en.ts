@@ -178,7 +178,8 @@ export const words = {
 
   job: {
     which: 'Which job',
-    fresh: 'A log, new job',
+    fresh: 'A new job',
+    label: (date: string) => `Log of ${date}`,
     put: 'Put these into a job',
     done: (count: string): string =>
       count === '1' ? '1 reading stands in the job.' : `${count} readings stand in the job.`,
@@ -188,11 +189,12 @@ export const words = {
   },
   readings: 'Readings for diagnosis',
   readingsHow:
-    'The middle of each time, the largest reading of slip, with range and temperature. Copy them, and keep them with the job.',
+    'The middle of each time, the largest reading of slip, with range and temperature. Put them into a job sheet, and what they say about the car stands there.',
   noReadings:
     'None yet. A reading needs a range selected in the log and a fluid temperature in frost, cold or hot, as in the table above.',
   bandsHow: (p: { frost: string; cold: string; hot: string }) =>
     `Frost is ${p.frost}, cold ${p.cold}, hot ${p.hot}. Readings between them are shown, and not handed on.`,
+  asText: 'The readings as text, for another program',
   copy: 'Copy the readings',
   copied: 'Copied.',
   copyByHand:
