@@ -38,7 +38,8 @@ export function Bay({ bench, search }: BayProps) {
             <blockquote>{bench.complaint}</blockquote>
           </figure>
           <p class="muted">
-            {complaint.transmission[bench.transmission]} <a href="/model/">{complaint.chart}</a>
+            {complaint.transmission[bench.transmission]}{' '}
+            <a href="/model/#which-clutch-in-which-gear">{complaint.chart}</a>
           </p>
           {!ended && <Known model={model} />}
         </div>
@@ -46,7 +47,7 @@ export function Bay({ bench, search }: BayProps) {
           {ended ? (
             <>
               <Later load={loadOutcome} props={{ model }} />
-              <CopyLink id="case-link" search={() => search} />
+              <CopyLink id="case-link" search={() => search} label={words.copyLink} />
             </>
           ) : (
             <>

@@ -16,6 +16,8 @@ interface MeasureProps {
   readonly open: Signal<string>;
 }
 
+const idOf = (test: Test): string => `case-test-${test.id}`;
+
 const groups = [...new Set(TESTS.map(({ kind }) => planner.groups[kind]))];
 
 /** Every test of the shop, by what it is read on. */
@@ -30,7 +32,7 @@ export function Measure({ model, open }: MeasureProps) {
       <h3>{measure.title}</h3>
       <p>{there.length === 0 ? warm : words.state({ warm, there: listOf(there) })}</p>
       <p class="muted">{measure.note}</p>
-      <Hint model={model} />
+      <Hint model={model} open={open} />
       {groups.map((group) => (
         <details key={group} class="more case-fold">
           <summary>{group}</summary>
@@ -59,6 +61,7 @@ function One({ model, test, open }: MeasureProps & { readonly test: Test }) {
       <button
         type="button"
         class="case-test"
+        id={idOf(test)}
         aria-expanded={isOpen}
         onClick={() => (open.value = isOpen ? '' : test.id)}
       >
@@ -105,11 +108,11 @@ function Before({
   );
 }
 
-/** Asked for, the planner says what it would measure. */
-function Hint({ model }: { readonly model: CaseModel }) {
+/** Asked for, the planner says what it would measure, and leads there. */
+function Hint({ model, open }: MeasureProps) {
   const system = useUnits();
   const { measure } = words;
-  const said = useSignal('');
+  const hinted = useSignal<readonly Test[] | null>(null);
   const failed = useSignal(false);
   const ask = async () => {
     try {
@@ -119,19 +122,32 @@ function Hint({ model }: { readonly model: CaseModel }) {
         readings: model.readings.value,
         state: model.standing.value.state,
       });
-      const tests = next.slice(0, 2).map(({ test }) => nameOf(testOf(test.id), system));
-      said.value =
-        tests.length === 0 ? measure.noHint : measure.hinted({ tests: tests.join('; ') });
+      hinted.value = next.slice(0, 2).map(({ test }) => testOf(test.id));
     } catch {
       failed.value = true;
     }
   };
+  const goTo = (test: Test) => {
+    open.value = test.id;
+    const found = document.getElementById(idOf(test));
+    found?.closest('details')?.setAttribute('open', '');
+    found?.focus();
+  };
+  const tests = hinted.value ?? [];
+  const said = tests.length === 0 ? measure.noHint : measure.hinted;
   return (
     <div class="case-hint">
       <button type="button" class="quiet" onClick={() => void ask()}>
         {measure.hint}
       </button>
-      <p role="status">{failed.value ? planner.failed : said.value}</p>
+      <p role="status">{failed.value ? planner.failed : hinted.value && said}</p>
+      {tests.map((test) => (
+        <p key={test.id}>
+          <button type="button" class="quiet" onClick={() => goTo(test)}>
+            {nameOf(test, system)}
+          </button>
+        </p>
+      ))}
     </div>
   );
 }

@@ -33,6 +33,17 @@ function readCause(text: string): readonly Named[] {
 }
 const isRepair = (text: string): text is Repair => (REPAIRS as readonly string[]).includes(text);
 
+/** Ids of the fields of the answer. */
+export const causeField = (place: number): string => `case-cause-${place}`;
+export const circuitField = (place: number): string => `${causeField(place)}-circuit`;
+export const REPAIR_FIELD = 'case-repairs';
+
+/** What is wrong with the answer, and at which field. */
+export interface Wanting {
+  readonly what: 'noCause' | 'noCircuit' | 'twice' | 'noRepair';
+  readonly field: string;
+}
+
 /** A cause as the form has it: perhaps without its clutch yet. */
 export interface Draft {
   readonly cause: Cause | '';
@@ -81,18 +92,17 @@ export function makeModel(bench: BenchCase) {
     unkept.value = status !== 'ok';
   };
   const has = (step: Step): boolean => steps.value.some((one) => written(one) === written(step));
-  /** What is wrong with the form, or nothing. */
-  const wanting = (): keyof typeof words.conclude | null => {
+  /** What is wrong with the form and at which of its fields, or nothing. */
+  const wanting = (): Wanting | null => {
     const [first, second] = [drafts[0].value, drafts[1].value];
-    if (first.cause === '') return 'noCause';
-    if (
-      drafts.some(
-        ({ value: { cause, circuit } }) => cause !== '' && asksCircuit(cause) && circuit === '',
-      )
-    )
-      return 'noCircuit';
-    if (first.cause === second.cause && first.circuit === second.circuit) return 'twice';
-    return repairs.value.length === 0 ? 'noRepair' : null;
+    if (first.cause === '') return { what: 'noCause', field: causeField(0) };
+    const bare = drafts.findIndex(
+      ({ value: { cause, circuit } }) => cause !== '' && asksCircuit(cause) && circuit === '',
+    );
+    if (bare >= 0) return { what: 'noCircuit', field: circuitField(bare) };
+    if (first.cause === second.cause && first.circuit === second.circuit)
+      return { what: 'twice', field: causeField(1) };
+    return repairs.value.length === 0 ? { what: 'noRepair', field: REPAIR_FIELD } : null;
   };
   return {
     bench,

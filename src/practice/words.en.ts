@@ -59,7 +59,7 @@ const lookCautions: Partial<Record<Look, string>> = {
   connector: 'Ignition off before you unplug it.',
   supply: 'Hands, hair and sleeves clear of belts and fans.',
   unlocked: 'Two people: one drives, one reads.',
-  standing: 'Wheels chocked, service brake held, nobody in front of the car.',
+  standing: 'Wheels chocked, service brake held, nobody in front of the car or behind it.',
 };
 
 const outside: Record<Outside, string> = {
@@ -165,6 +165,7 @@ export const words = {
     ready: 'Say what it is',
     ended: 'See how it went',
   },
+  copyLink: 'Copy a link to this car',
   warmth,
   fitted,
   state: (p: { warm: string; there: string }) => `${p.warm} There is: ${p.there}.`,
@@ -186,7 +187,7 @@ export const words = {
     doIt: 'Do this test',
     done: 'Done',
     hint: 'What would the planner measure?',
-    hinted: (p: { tests: string }) => `For its minutes this tells most now: ${p.tests}.`,
+    hinted: 'This tells most for its minutes now. Press a test to go to it.',
     noHint: 'The planner finds no test worth its minutes any more.',
   },
   unkept: 'Your browser keeps nothing for this site, so this case is lost when you leave the page.',

@@ -7,6 +7,8 @@ interface CopyLinkProps {
   readonly id: string;
   /** Where on the page the link should land; without it, at the top. */
   readonly anchor?: string | undefined;
+  /** What the link leads to, where it is no state of a simulation. */
+  readonly label?: string;
 }
 
 type State = 'idle' | 'copied' | 'by-hand';
@@ -15,7 +17,7 @@ type State = 'idle' | 'copied' | 'by-hand';
  * Copies a link to what is on the screen. Where the clipboard is barred (an old browser, a
  * page without https in the shop) the link appears in a field, selected, to copy by hand.
  */
-export function CopyLink({ search, id, anchor }: CopyLinkProps) {
+export function CopyLink({ search, id, anchor, label = words.copy }: CopyLinkProps) {
   const [state, setState] = useState<State>('idle');
   const [link, setLink] = useState('');
   const field = useRef<HTMLInputElement>(null);
@@ -36,7 +38,7 @@ export function CopyLink({ search, id, anchor }: CopyLinkProps) {
   return (
     <div class="copy-link">
       <button type="button" class="quiet" onClick={() => void copy()}>
-        {words.copy}
+        {label}
       </button>
       {state === 'by-hand' && (
         <label class="copy-by-hand" for={`${id}-link`}>

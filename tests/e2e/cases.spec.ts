@@ -74,6 +74,39 @@ test('on a phone: ask, measure, say what it is, and see both ways; the list reme
   await expect(item).toContainText(/solved in \d+ min/);
 });
 
+test('what an answer lacks is said at its field, which comes into sight', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 664 });
+  await bringIn(page, first);
+  const handIn = page.getByRole('button', { name: 'Hand it in' });
+  await handIn.click();
+  const cause = page.getByLabel('What is wrong');
+  await expect(cause).toBeFocused();
+  await expect(cause).toBeInViewport();
+  await expect(page.locator('#case-cause-0-wrong')).toContainText('Choose what is wrong first');
+  await cause.selectOption('sealingRings');
+  await expect(page.locator('#case-cause-0-wrong')).toBeEmpty();
+  await handIn.click();
+  await expect(page.locator('#case-cause-0-circuit')).toBeFocused();
+  await expect(page.locator('#case-cause-0-circuit-wrong')).toContainText('Choose which');
+  await page.locator('#case-cause-0-circuit').selectOption('forward');
+  await handIn.click();
+  await expect(page.locator('#case-repairs .field-error')).toContainText('at least one thing');
+  await expect(page.locator('#case-repairs .field-error')).toBeInViewport();
+});
+
+test('a test that the planner names is one press away', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 664 });
+  await bringIn(page, first);
+  await page.getByRole('button', { name: 'What would the planner measure?' }).click();
+  const named = page.locator('.case-hint p button').first();
+  const name = (await named.textContent()) ?? '';
+  await named.click();
+  const there = page.locator('.case-test', { hasText: name });
+  await expect(there).toBeFocused();
+  await expect(there).toHaveAttribute('aria-expanded', 'true');
+  await expect(page.getByRole('button', { name: 'Do this test' })).toBeVisible();
+});
+
 test('by keyboard alone: a case is measured, answered wrongly, and told so', async ({ page }) => {
   await bringIn(page, first);
   const question = page.getByRole('button', { name: 'Any warning lights?' });
