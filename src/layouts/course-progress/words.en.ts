@@ -9,7 +9,7 @@ export const words = {
     `You marked all ${lessons} lessons done. ${first} is the first.`,
   noneDone: 'No lesson marked as done yet. This device remembers which you mark.',
   someDone: (done: string, written: string) =>
-    `You marked ${done} of ${written} written lessons as done, on this device.`,
+    `You marked ${done} of ${written} lessons as done, on this device.`,
   notKept: {
     blocked: 'This browser keeps nothing for this site, so your progress is not remembered.',
     unreadable: 'What this browser kept of your progress cannot be read. It was not thrown away.',

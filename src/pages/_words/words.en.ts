@@ -12,8 +12,14 @@ export const words = {
     findOut: 'Find out why.',
     lead: 'It pulls away fine in the morning. Twenty minutes later it flares, or it will not move. By the time it has cooled on your lift, nothing is wrong. Here you warm the fluid yourself, open a crack by a hair, and watch the clutch lose its hold.',
     learn: 'Learn',
-    learnAbout: (planned: string, written: string) =>
-      `${planned} short lessons, from what pressure does to proving the repair. ${written} are written so far.`,
+    learnAbout: (lessons: string) =>
+      `${lessons} short lessons, from what pressure does to proving the repair. Each takes about a quarter of an hour.`,
+    practise: 'Practice',
+    practiseAbout:
+      'A few questions a day, which come back just before you would forget them. Cars that come in with a complaint, and a rehearsal for your exam.',
+    measure: 'Measure',
+    measureAbout:
+      'You have readings from a real car? Type them in, and see which faults still fit and which test to take next. Job sheets and a reader for scan logs go with it.',
     show: 'Show',
     showAbout:
       'The whole car on one screen, cold beside hot: any of the faults, from selecting Drive to the park pawl. Made for a projector, fine on a phone.',
@@ -24,8 +30,8 @@ export const words = {
     whomAbout:
       'You work in an independent transmission shop, or you are learning to. You need to know why a fault shows only hot, which test will prove it, and what to say to the customer. No math beyond a calculator. You can start at the first lesson knowing nothing of hydraulics.',
     notYet: 'What is not here yet',
-    notYetAbout: (missing: string, planned: string) =>
-      `${missing} of the ${planned} lessons are still to be written. Questions do not come back by themselves yet. Nobody has measured yet whether this site makes anyone better at the job. That takes a trial with apprentices, and there has been none.`,
+    notYetAbout:
+      'Nobody has measured yet whether this site makes anyone better at the job. That takes a trial with apprentices, and there has been none.',
   },
   /** The home page of a translation, which has a part of the site. */
   translated: {
@@ -41,8 +47,8 @@ export const words = {
     title: 'Course',
     description:
       'Short lessons on why a clutch that holds cold slips hot: what pressure does, hot fluid, thin gaps, and how to prove the repair.',
-    lead: (planned: string, written: string, minutes: string) =>
-      `${planned} lessons of about a quarter of an hour. ${written} can be read now, ${minutes} minutes in all: the text at a calm pace, each simulation once with its tasks, and four questions. What goes deeper is folded, and the written tasks at the end come on top. The others are named so that you can see where the path leads.`,
+    lead: (lessons: string, minutes: string) =>
+      `${lessons} lessons of about a quarter of an hour, ${minutes} minutes in all. That is the text at a calm pace, each simulation once with its tasks, and four questions. What goes deeper is folded, and the written tasks at the end come on top.`,
     why: 'Why it happens',
     how: 'How to find it',
     notWritten: 'Not written yet',

@@ -13,8 +13,14 @@ export const words: typeof en = {
     findOut: 'Averigua por qué.',
     lead: 'En la mañana jala bien. A los veinte minutos se revoluciona de más, o ya no se mueve. Y cuando se enfría arriba de tu rampa, no tiene nada. Aquí tú mismo calientas el aceite y ves qué tanto se adelgaza.',
     learn: 'Aprende',
-    learnAbout: (planned, written) =>
-      `${planned} lecciones cortas, desde lo que hace la presión hasta comprobar la reparación. Hasta ahora hay ${written} escritas.`,
+    learnAbout: (lessons) =>
+      `${lessons} lecciones cortas, desde lo que hace la presión hasta comprobar la reparación. Cada una lleva alrededor de un cuarto de hora.`,
+    practise: 'Practica',
+    practiseAbout:
+      'Unas cuantas preguntas al día, que regresan justo antes de que se te olviden. Carros que llegan con una queja, y un ensayo para tu examen. Está en inglés.',
+    measure: 'Mide',
+    measureAbout:
+      '¿Tienes lecturas de un carro de verdad? Escríbelas y ve qué fallas todavía cuadran y qué prueba sigue. También hay hojas de trabajo y un lector de registros del escáner. Está en inglés.',
     show: 'Enseña',
     showAbout:
       'El carro entero en una pantalla, frío junto a caliente: cualquiera de las fallas, desde que metes Drive hasta el trinquete de Park. Pensado para un proyector, y sirve en un teléfono. Está en inglés.',
@@ -24,8 +30,8 @@ export const words: typeof en = {
     whomAbout:
       'Trabajas en un taller independiente de transmisiones, o estás aprendiendo el oficio. Necesitas saber por qué una falla sale solo en caliente, con qué prueba la compruebas y qué le dices al cliente. No hay más matemáticas que las de una calculadora. Puedes empezar por la primera lección sin saber nada de hidráulica.',
     notYet: 'Lo que todavía no está',
-    notYetAbout: (missing, planned) =>
-      `De las ${planned} lecciones faltan ${missing} por escribir. No hay más práctica que las preguntas de cada lección, ni un planeador de diagnóstico. Nadie ha medido todavía si este sitio hace mejor a alguien en el trabajo. Para eso hace falta una prueba con aprendices, y no se ha hecho.`,
+    notYetAbout:
+      'Nadie ha medido todavía si este sitio hace mejor a alguien en el trabajo. Para eso hace falta una prueba con aprendices, y no se ha hecho.',
   },
   translated: {
     lessons: 'Lo que ya está en español',
@@ -40,8 +46,8 @@ export const words: typeof en = {
     title: 'Curso',
     description:
       'Lecciones cortas sobre por qué un embrague que agarra en frío patina en caliente: la presión, el aceite caliente, las rendijas y cómo comprobar la reparación.',
-    lead: (planned, written, minutes) =>
-      `${planned} lecciones de alrededor de un cuarto de hora. Ya puedes leer ${written}: son ${minutes} minutos en total, contando el texto con calma, cada simulación una vez con sus tareas y cuatro preguntas. Lo que va más a fondo está plegado, y las tareas escritas del final van aparte. Las demás se nombran para que veas a dónde va el camino.`,
+    lead: (lessons, minutes) =>
+      `${lessons} lecciones de alrededor de un cuarto de hora, ${minutes} minutos en total. Eso cuenta el texto con calma, cada simulación una vez con sus tareas y cuatro preguntas. Lo que va más a fondo está plegado, y las tareas escritas del final van aparte.`,
     why: 'Por qué pasa',
     how: 'Cómo encontrarlo',
     notWritten: 'Todavía no está escrita',
