@@ -166,9 +166,14 @@ function Done({ model }: { readonly model: KeepModel }) {
                 : []),
               ...faultsInWords(done.faults, 'untaken'),
             ];
+  const box = useRef<HTMLDivElement>(null);
+  // What was pressed is gone, and the page is shorter: eyes and keyboard go to what came of it.
+  useLayoutEffect(() => {
+    if (done !== undefined) box.current?.focus();
+  }, [done]);
   const canUndo = done !== undefined && done !== 'undone' && 'undo' in done;
   return (
-    <div role="status">
+    <div role="status" ref={box} tabIndex={-1}>
       {said.map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}

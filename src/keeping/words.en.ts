@@ -80,7 +80,7 @@ export const words = {
     hint: 'Your foreman sees it beside your results. Without a name the file says nothing about who you are.',
     press: 'Save to a file',
     saved: (p: { name: string; answers: string }) =>
-      `Handed to your browser as ${p.name}, with ${count(p.answers, 'answer', 'answers')}. Look for it among your downloads before you clear anything.`,
+      `Handed to your browser as ${p.name}${p.answers === '0' ? '' : `, with ${count(p.answers, 'answer', 'answers')}`}. Look for it among your downloads before you clear anything.`,
     lacks: (p: { what: string }) => `The file is without your ${p.what}, which could not be read.`,
     tooLarge:
       'What is kept here is more than a file may hold, which is 25 MB. Delete job sheets that you no longer need, then save again.',
@@ -187,8 +187,9 @@ export const words = {
     press: 'Take it in',
     leave: 'Leave it',
     done: (p: { answers: string }) =>
-      `It is in, with ${count(p.answers, 'new answer', 'new answers')}.`,
-    doneAll: 'It is in.',
+      p.answers === '0'
+        ? 'It is in.'
+        : `It is in, with ${count(p.answers, 'new answer', 'new answers')}.`,
     undo: 'Take it back out',
     undone: 'It is out again. This device has what it had before.',
   },

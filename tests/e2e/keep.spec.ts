@@ -104,6 +104,7 @@ test('a change of phones: saved on one, compared and taken in on a fresh one, an
   expect(await keptAnswers(other)).toEqual([]);
   await other.getByRole('button', { name: 'Take it in' }).press('Enter');
   await expect(other.getByText('It is in, with 6 new answers.')).toBeVisible();
+  await expect(other.locator(':focus')).toContainText('It is in');
   expect(await keptAnswers(other)).toEqual(await keptAnswers(page));
   expect(await record(other)).toBe(before);
 
