@@ -1,4 +1,5 @@
 import { readNext, type Calibration, type DayRecord, type LessonRecord } from '../quiz/record.ts';
+import { More } from '../ui/More.tsx';
 import { dayInWords } from './date-field.ts';
 import { Heads } from './Heads.tsx';
 import { words } from './record-words.en.ts';
@@ -55,12 +56,13 @@ export function Lessons({ records, titles }: LessonsProps) {
         </tbody>
       </table>
       {open.length > 0 && (
-        <p class="muted">
-          {notYet({
-            count: String(open.length),
-            lessons: open.map(({ lesson }) => titles.get(lesson) ?? lesson).join('; '),
-          })}
-        </p>
+        <More label={notYet({ count: String(open.length) })}>
+          <ul>
+            {open.map(({ lesson }) => (
+              <li key={lesson}>{titles.get(lesson) ?? lesson}</li>
+            ))}
+          </ul>
+        </More>
       )}
     </section>
   );

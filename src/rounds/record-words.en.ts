@@ -37,10 +37,10 @@ export const words = {
     of: (p: { asked: string; all: string }) => `${p.asked} of ${p.all}`,
     solid: 'Solid',
     shaky: 'Shaky',
-    notYet: (p: { count: string; lessons: string }) =>
+    notYet: (p: { count: string }) =>
       plural(
         Number(p.count),
-        { one: `Not asked yet: ${p.lessons}.`, other: `Not asked yet, # lessons: ${p.lessons}.` },
+        { one: '1 lesson not asked yet', other: '# lessons not asked yet' },
         locale,
       ),
   },

@@ -3,7 +3,7 @@ export const words = {
     onlyJust: {
       words: (p: { need: string }) =>
         `Taking off asks the clutch for ${p.need}. Find the lowest pressure at which it still holds.`,
-      hint: 'Raise the pressure until the line comes up through the band and the word turns to “holds”.',
+      hint: 'Look for the place where the line comes up out of the band. From below, raise the pressure until the word turns to “holds”. From above, come down until it turns to “slips”, and go back up by one.',
       after: (p: { needPressure: string; springPressure: string; idlePressure: string }) =>
         `It needs ${p.needPressure}. The first ${p.springPressure} of it go to the spring. Standing in gear at idle needs ${p.idlePressure}: a car can stand in gear with less than half of what it needs to drive off.`,
     },
