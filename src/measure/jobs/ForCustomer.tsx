@@ -46,6 +46,7 @@ export function ForCustomer({ sheet }: { readonly sheet: Sheet }) {
   const job = sheet.job.value;
   if (job === undefined) return null;
   const rows = rowsOf(sheet);
+  const nothing = sheet.after.value.length > 0 ? said.notEntered : said.nothingDone;
   return (
     <article class="job-page job-for-customer">
       <p class="job-kicker">{said.kicker}</p>
@@ -78,7 +79,7 @@ export function ForCustomer({ sheet }: { readonly sheet: Sheet }) {
         </>
       )}
       <h2>{said.done}</h2>
-      <p class="job-text">{job.repair.value.trim() || said.nothingDone}</p>
+      <p class="job-text">{job.repair.value.trim() || nothing}</p>
       <h2>{said.proof}</h2>
       <p>{said.proofs[proofFor(sheet)]}</p>
       <p>{said.next}</p>

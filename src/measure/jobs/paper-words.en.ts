@@ -86,6 +86,7 @@ export const words = {
     notBefore: 'not measured',
     done: 'What we did',
     nothingDone: 'No repair has been done yet.',
+    notEntered: 'What was done has not been entered on this sheet.',
     proof: 'How we know',
     warm,
     ranges: names.ranges,

@@ -140,6 +140,16 @@ describe('the pages for paper', () => {
     expect(customer).not.toMatch(/probab|posterior|severity|P07|rpm|solenoid|hypothes/i);
   });
 
+  test('readings after a repair that nobody wrote down are not called no repair', () => {
+    const bare = bay();
+    const page = () => text(render(<ForCustomer sheet={bare.sheet} />));
+    expect(page()).toContain('No repair has been done yet.');
+    bare.sheet.phase.value = 'after';
+    bare.read('clutch.forward.700.hot', 391, '56.7', 96);
+    expect(page()).toContain('What was done has not been entered');
+    expect(page()).not.toContain('No repair has been done yet.');
+  });
+
   test('the pair stands on the sheet, with its temperatures', () => {
     const said = text(render(<Repair jobs={jobs} sheet={sheet} />));
     expect(said).toContain('As on a healthy car. Same temperature (1.8 °F apart).');
