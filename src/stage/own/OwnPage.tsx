@@ -44,7 +44,7 @@ export function OwnPage({ base, lessons }: OwnPageProps) {
     at.value = '';
   };
   return (
-    <div ref={frame} data-ready={ready && meetings.loaded.value}>
+    <div class="own-page" ref={frame} data-ready={ready && meetings.loaded.value}>
       {fault && <p role="alert">{kept.fault[fault]}</p>}
       {!link.ok && link.fault !== 'none' && <p role="alert">{words.came.faults[link.fault]}</p>}
       {link.ok && (

@@ -79,14 +79,15 @@ export async function takeIn(device: Device, file: Bundle, sides: Sides): Promis
   const here = { rehearsal: keepers.rehearsal.read().data, rehearsed };
   const { status, added } = await takeAnswers(log, file.answers, seedsOf(here, file));
   const at = now();
-  const take = <Name extends keyof Records>(name: Name): Promise<Step> =>
-    takeRecords<Records[Name][number]>(device[name] as never, file[name], ways[name], {
-      side: sides[name],
-      now: at,
-    });
-  const jobs = await take('jobs');
-  const sheets = await take('sheets');
-  const meetings = await take('meetings');
+  const how = (name: keyof Records) => ({ side: sides[name], now: at });
+  const jobs = await takeRecords(device.jobs, file.jobs, ways.jobs, how('jobs'));
+  const sheets = await takeRecords(device.sheets, file.sheets, ways.sheets, how('sheets'));
+  const meetings = await takeRecords(
+    device.meetings,
+    file.meetings,
+    ways.meetings,
+    how('meetings'),
+  );
   const part = <Name extends keyof Parts>(
     name: Name,
     merge: (here: Parts[Name] | null, file: Parts[Name] | null) => NonNullable<Parts[Name]> | null,
