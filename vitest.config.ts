@@ -22,7 +22,13 @@ export default defineConfig({
           // changes something which a module keeps (the units, a storage) puts it back.
           isolate: false,
           include: ['tests/**/*.test.{ts,tsx}'],
-          exclude: ['tests/content/**', 'tests/e2e/**', 'tests/fuzz/**', 'tests/quality/**'],
+          exclude: [
+            'tests/content/**',
+            'tests/e2e/**',
+            'tests/fuzz/**',
+            'tests/mutation/**',
+            'tests/quality/**',
+          ],
         },
       },
       {

@@ -8,7 +8,7 @@ import { format, resolveConfig } from 'prettier';
 import { printTable } from '../bench/row.ts';
 import { keptFigures, givenReasons, unexplained, type Figure, type Proof } from './form.ts';
 import { machine } from './machine.ts';
-import { proofs } from './proofs.ts';
+import { proofs, wordsOf } from './proofs.ts';
 import { leftBy, root } from './run.ts';
 import { markdown, titleOf } from './table.ts';
 
@@ -19,7 +19,10 @@ const names = [...new Set([...Object.keys(proofs), ...specs.map(proofOf)])];
 
 const given = process.argv.slice(2);
 const dry = given.includes('--dry');
-const asked = given.filter((word) => word !== '--dry');
+const words = given.filter((word) => word !== '--dry');
+const belongs = (word: string): boolean =>
+  words.some((name) => wordsOf[name]?.includes(word) ?? false);
+const asked = words.filter((word) => !belongs(word));
 const strangers = asked.filter((name) => !names.includes(name));
 if (strangers.length > 0) {
   console.error(`There is no proof ${strangers.join(', ')}. There are ${names.join(', ')}.`);
@@ -29,7 +32,8 @@ if (strangers.length > 0) {
 async function prove(name: string): Promise<Proof> {
   console.log(`\n== ${titleOf(name)}`);
   const command = `npm run quality -- ${name}`;
-  const own: readonly Figure[] = (await proofs[name]?.()) ?? [];
+  const own: readonly Figure[] =
+    (await proofs[name]?.(words.filter((word) => wordsOf[name]?.includes(word)))) ?? [];
   const mine = specs.filter((spec) => proofOf(spec) === name);
   const seen =
     mine.length === 0 ? [] : leftBy('playwright', ['test', '--project=quality', ...mine], command);

@@ -61,6 +61,10 @@ export const words = {
       title: 'Is it small?',
       lead: 'Every kilobyte costs a second somewhere. This is what the pages weigh as they are sent, compressed.',
     },
+    mutation: {
+      title: 'Would the tests notice?',
+      lead: 'A test that never fails proves nothing. So a program changed the code wrongly in one place, ran the tests, put it back, and went on to the next place: a plus for a minus, a limit left out, a function that does nothing. Each time, some test had to fail.',
+    },
     access: {
       title: 'Can everybody use it?',
       lead: 'Gloves, a cracked screen, a keyboard, a screen reader, large type: each page and each stage of a simulation was tried with them.',

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { applyFaults, training } from '../../src/engine/index.ts';
 import {
   estimateLeak,
+  likeliest,
   nominalWarmth,
   readSubject,
   testOf,
@@ -81,4 +82,15 @@ test('one pressure is not enough, and a high one does not count', () => {
   expect(
     estimateLeak(training, [read('clutch.forward.700.hot', 0.5), read('clutch.high.700.hot', 0.5)]),
   ).toBeNull();
+});
+
+// By hand: 0.4 and 0.3 hold 0.7, and 0.2 more hold 0.9. From memory, the definition of a region of highest density (G. E. P. Box and
+// G. C. Tiao, Bayesian Inference in Statistical Analysis, 1973): nothing outside is likelier than anything inside.
+test.each([
+  [0.4, [1]],
+  [0.65, [1, 3]],
+  [0.85, [1, 3, 0]],
+  [2, [1, 3, 0, 2]],
+])('the likeliest that hold %f together', (wanted, places) => {
+  expect(likeliest([0.2, 0.4, 0.1, 0.3], wanted)).toEqual(places);
 });

@@ -43,6 +43,14 @@ test.each(STOPPING)('%s stands when the engine says', (car) => {
   expect(Math.abs((standsAfter(car) ?? 0) - solved)).toBeLessThan(0.005);
 });
 
+// A crack of 0.25 mm never lets the clutch hold, by the same engagement solved with a controller that may act.
+test('crack25 never stands, and says so', () => {
+  const { tempC, crackMm = 0 } = recipes.crack25;
+  expect(engage(makeCar({ crackMm }), { tempC }).stoppedAfter).toBeNull();
+  expect(standsAfter('crack25')).toBeNull();
+  expect(() => fallsIn('crack25')).toThrow('The turbine of crack25 does not stand.');
+});
+
 describe('a stop read off rows', () => {
   it('lies in its interval, which is two steps wide, one for each end', () => {
     fc.assert(

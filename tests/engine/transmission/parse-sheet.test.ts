@@ -337,3 +337,18 @@ describe('numbers that do not go together', () => {
     expect(sentence).toContain(`must name ${circuit}`);
   });
 });
+
+// What is wrong, and what is allowed, in a sentence that stays short whatever was typed.
+describe('keys that nobody knows', () => {
+  const many = (count: number): Record<string, number> =>
+    Object.fromEntries(Array.from({ length: count }, (_, i) => [`x${i + 1}`, 1]));
+  it.each([
+    [many(1), /^There is no key x1 in the transmission sheet; the keys are pump, /u],
+    [many(5), /^There are no keys x1, x2, x3, x4, x5 in the transmission sheet; the keys /u],
+    [many(7), /^There are no keys x1, x2, x3, x4, x5 and 2 more in the transmission sheet; /u],
+    [{ pump: many(1) }, /^There is no key x1 in pump; the keys are displacement_cm3, /u],
+    [{ ['y'.repeat(50)]: 1 }, /^There is no key y{40} in the transmission sheet; /u],
+  ])('%j', (given, sentence) => {
+    expect(refusal(given).sentence).toMatch(sentence);
+  });
+});

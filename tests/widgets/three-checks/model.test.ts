@@ -231,3 +231,8 @@ describe('the tasks', () => {
     expect(task.done(model)).toBe(false);
   });
 });
+
+// The table of faults on the model page: the sensor reads a false 300 rpm at rest.
+test('a sensor that never reads zero shows on the stand what the fault says', () => {
+  expect(solved.speed.code.stand.floor).toEqual([300]);
+});
