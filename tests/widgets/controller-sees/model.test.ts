@@ -107,6 +107,25 @@ describe('a replay', () => {
     expect(at(exact).of('hurry').longestOver).toBeCloseTo(counted, 9);
   });
 
+  it('sees slip as turbine less ratio times output, while the car rolls', () => {
+    // The model page, section on the controller; first gear of the training transmission is 4.
+    const { turbineRpm, outputRpm } = recording('crack25');
+    const { slipSeen } = at(exact).of('crack25');
+    for (const row of [300, 450, 600]) {
+      const byHand = Math.abs((turbineRpm[row] ?? NaN) - 4 * (outputRpm[row] ?? NaN));
+      expect(slipSeen[row]).toBeCloseTo(byHand, 9);
+    }
+    expect(outputRpm[600]).toBeGreaterThan(20);
+  });
+
+  it('stores the code for a wrong ratio in first gear', () => {
+    // SAE J2012: P0731, gear 1 incorrect ratio (wording from public lists).
+    const stored = at(exact)
+      .of('crack25')
+      .events.find(({ event }) => event === 'code stored');
+    expect(stored?.code).toBe('P0731');
+  });
+
   it('fails no healthy recording at the usual limits', () => {
     expect(at({}).falseAlarms.value).toEqual([]);
     expect(score(at({}), 'us')).toBe('Faults caught: 2 of 4. False alarms: 0 of 4.');
