@@ -39,7 +39,7 @@ const over: Readonly<Record<string, number>> = {
   '/lessons/two-range-selections/': 1.2,
   '/lessons/warm-to-the-complaint/': 3.4,
   '/measure/': 1.2,
-  '/meetings/own/': 0.3,
+  '/meetings/own/': 0.5,
   '/whole-car/': 11.5,
 };
 

@@ -1,7 +1,7 @@
 /** What a key does on the stage. A clicker sends Page Up, Page Down, and B or a full stop. */
 export type Command =
   | { readonly do: 'next' | 'back' | 'first' | 'last' | 'blank' | 'leave' }
-  | { readonly do: 'pause' | 'clock' | 'full' | 'code' | 'notes' | 'keys' }
+  | { readonly do: 'pause' | 'restart' | 'clock' | 'full' | 'code' | 'notes' | 'keys' }
   | { readonly do: 'hand'; readonly option: number; readonly by: 1 | -1 };
 
 export interface Pressed {
@@ -27,6 +27,7 @@ const letters: Readonly<Record<string, Exclude<Command['do'], 'hand'>>> = {
   b: 'blank',
   '.': 'blank',
   p: 'pause',
+  r: 'restart',
   t: 'clock',
   f: 'full',
   q: 'code',
@@ -39,11 +40,10 @@ export function commandOf(pressed: Pressed, where: Where): Command | undefined {
   const { key, code, shiftKey } = pressed;
   if (pressed.ctrlKey || pressed.altKey || pressed.metaKey) return undefined;
   if (key === 'Escape') return { do: 'leave' };
-  if (where === 'text') return undefined;
-  // A clicker goes on wherever somebody clicked last.
+  // A clicker goes on wherever somebody clicked or typed last; a field of one line has no pages to turn.
   if (key === 'PageDown') return { do: 'next' };
   if (key === 'PageUp') return { do: 'back' };
-  if (where === 'control') return undefined;
+  if (where === 'text' || where === 'control') return undefined;
   const move = moves[key];
   if (move !== undefined) return { do: move };
   if (key === ' ') return where === 'button' ? undefined : { do: shiftKey ? 'back' : 'next' };

@@ -6,7 +6,7 @@ import type { BenchCase } from './bench-case.ts';
 import { Conclude } from './Conclude.tsx';
 import { Known } from './Known.tsx';
 import { Looks } from './Looks.tsx';
-import { makeModel } from './model.ts';
+import { makeModel, type CaseModel } from './model.ts';
 import { Measure } from './Measure.tsx';
 import { Talk } from './Talk.tsx';
 import { words } from './words.en.ts';
@@ -16,15 +16,18 @@ const loadOutcome = () => import('./Outcome.tsx').then(({ Outcome }) => Outcome)
 interface BayProps {
   readonly bench: BenchCase;
   readonly search: string;
+  readonly onWall: boolean;
 }
 
 /** One car from complaint to conclusion. */
-export function Bay({ bench, search }: BayProps) {
+export function Bay({ bench, search, onWall }: BayProps) {
   const model = useMemo(() => makeModel(bench), [bench]);
   const open = useSignal('');
+  const shut = useSignal(onWall && model.ended.peek());
   const { complaint, bar } = words;
   const ended = model.ended.value;
   const { minutes } = model.standing.value;
+  if (shut.value) return <Shut model={model} open={() => (shut.value = false)} />;
   return (
     <>
       <div class="case-columns" data-busy={ended ? undefined : true}>
@@ -66,6 +69,33 @@ export function Bay({ bench, search }: BayProps) {
           {ended ? bar.ended : bar.ready}
         </a>
       </div>
+    </>
+  );
+}
+
+interface ShutProps {
+  readonly model: CaseModel;
+  readonly open: () => void;
+}
+
+/** In the place of an answer that is out. */
+function Shut({ model, open }: ShutProps) {
+  const { why, again, answer } = words.shut;
+  const fromStart = (): void => {
+    model.again();
+    open();
+  };
+  return (
+    <>
+      <p>{why}</p>
+      <p class="case-after">
+        <button type="button" class="act" onClick={fromStart}>
+          {again}
+        </button>
+        <button type="button" class="quiet" onClick={open}>
+          {answer}
+        </button>
+      </p>
     </>
   );
 }

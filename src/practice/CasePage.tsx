@@ -9,8 +9,13 @@ import { words } from './words.en.ts';
 
 const loadBay = () => import('./Bay.tsx').then(({ Bay }) => Bay);
 
+export interface CasePageProps {
+  /** In front of a room, which is to see no answer unasked. */
+  readonly onWall?: boolean;
+}
+
 /** The page's island: reads which car the link names and brings it in; all else is fetched with the car. */
-export function CasePage() {
+export function CasePage({ onWall = false }: CasePageProps) {
   const loaded = useSignal<Loaded | null>(null);
   const ready = useReady();
   useEffect(() => {
@@ -22,7 +27,7 @@ export function CasePage() {
     <div class="case" id="case" data-ready={ready && now !== null}>
       {ready && now === null && <p role="status">{page.loading}</p>}
       {now?.kind === 'case' && (
-        <Later load={loadBay} props={{ bench: now.bench, search: now.search }} />
+        <Later load={loadBay} props={{ bench: now.bench, search: now.search, onWall }} />
       )}
       {now?.kind === 'none' && <Trouble text={page.none} />}
       {now?.kind === 'unknown' && <Trouble text={page.unknown({ id: now.id })} />}

@@ -11,7 +11,7 @@ export const lookedLike = (model: CaseModel, what: Look): string =>
 export function Looks({ model }: { readonly model: CaseModel }) {
   const { look, looks, lookCautions } = words;
   return (
-    <details class="more case-part case-fold">
+    <details class="more case-part case-fold case-looks">
       <summary>
         <h3>{look.title}</h3>
       </summary>

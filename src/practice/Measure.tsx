@@ -28,7 +28,7 @@ export function Measure({ model, open }: MeasureProps) {
   const there = state.fitted.flatMap((one) => words.fitted[one] ?? []);
   const offered = TESTS.filter(({ at }) => at.warmth !== 'frost' || model.bench.coldMorning);
   return (
-    <section class="case-part" aria-label={measure.title}>
+    <section class="case-part case-measure" aria-label={measure.title}>
       <h3>{measure.title}</h3>
       <p>{there.length === 0 ? warm : words.state({ warm, there: listOf(there) })}</p>
       <p class="muted">{measure.note}</p>

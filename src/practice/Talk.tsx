@@ -8,7 +8,7 @@ export function Talk({ model }: { readonly model: CaseModel }) {
   const { ask, questions } = words;
   const { bench } = model;
   return (
-    <section class="case-part" aria-label={ask.title}>
+    <section class="case-part case-talk" aria-label={ask.title}>
       <h3>{ask.title}</h3>
       <p class="muted">{ask.note({ minutes: String(TALK_MINUTES) })}</p>
       <ul class="case-list">

@@ -190,6 +190,11 @@ export const words = {
     hinted: 'This tells most for its minutes now. Press a test to go to it.',
     noHint: 'The planner finds no test worth its minutes any more.',
   },
+  shut: {
+    why: 'This car was handed in on this device before, so its answer would be on the wall.',
+    again: 'Work it from the start',
+    answer: 'Show how it went',
+  },
   unkept: 'Your browser keeps nothing for this site, so this case is lost when you leave the page.',
   known: {
     title: 'What you know',

@@ -3,8 +3,10 @@ import type { ComponentType } from 'preact';
 import { carOfTheWeek, weekOf } from '../cases/car-of-the-week.ts';
 import type { CaseScene } from '../meeting/meeting.ts';
 import { searchOf } from '../practice/case-address.ts';
+import type { CasePageProps } from '../practice/CasePage.tsx';
 import { dayOf } from '../quiz/schedule/day.ts';
 import { putAddress } from './address.ts';
+import { CarParts } from './CarParts.tsx';
 import { words } from './words.en.ts';
 
 /** Where the shop is. */
@@ -34,22 +36,22 @@ export function CarScene({ scene, opened }: CarSceneProps) {
 }
 
 function OpenedCar({ search }: { readonly search: string }) {
-  const [Car, setCar] = useState<ComponentType | 'failed' | null>(null);
+  const [Page, setPage] = useState<ComponentType<CasePageProps> | 'failed' | null>(null);
   useLayoutEffect(() => {
     putAddress(search);
     return () => putAddress('');
   }, []);
   useEffect(() => {
     import('../practice/CasePage.tsx').then(
-      ({ CasePage }) => setCar(() => CasePage),
-      () => setCar('failed'),
+      ({ CasePage }) => setPage(() => CasePage),
+      () => setPage('failed'),
     );
   }, []);
-  if (Car === null) return <p role="status">{words.car.loading}</p>;
-  if (Car === 'failed') return <p role="alert">{words.car.failed}</p>;
+  if (Page === null) return <p role="status">{words.car.loading}</p>;
+  if (Page === 'failed') return <p role="alert">{words.car.failed}</p>;
   return (
-    <div class="stage-car" data-own-keys>
-      <Car />
-    </div>
+    <CarParts>
+      <Page onWall />
+    </CarParts>
   );
 }

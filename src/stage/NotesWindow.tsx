@@ -127,6 +127,9 @@ function Notes({ now, command }: NotesProps) {
         <button type="button" class="quiet" onClick={() => command({ do: 'pause' })}>
           {clock.since === null ? words.go : words.pause}
         </button>
+        <button type="button" class="quiet" onClick={() => command({ do: 'restart' })}>
+          {words.restart}
+        </button>
       </div>
     </>
   );

@@ -2,7 +2,7 @@ import { effect } from '@preact/signals';
 import { useEffect, useLayoutEffect, useMemo, useState } from 'preact/hooks';
 import type { Command } from '../meeting/keys.ts';
 import type { Meeting } from '../meeting/meeting.ts';
-import { hashOf, readHash } from '../meeting/steps.ts';
+import { hashOf, readHash, type Place } from '../meeting/steps.ts';
 import { readSession, writeSession } from '../storage/meeting-session.ts';
 import { putAddress, putOwn, putPlace, type OwnAddress } from './address.ts';
 import { Code } from './Code.tsx';
@@ -12,6 +12,7 @@ import { SceneView } from './SceneView.tsx';
 import { StageBars } from './StageBars.tsx';
 import { addressNow } from './state-now.ts';
 import { commandFor } from './steer.ts';
+import { stayAwake } from './stay-awake.ts';
 import { useLine } from './use-line.ts';
 import { words } from './words.en.ts';
 
@@ -20,14 +21,16 @@ export interface StageProps {
   /** The folder that the site stands in. */
   readonly base: string;
   readonly own?: OwnAddress | undefined;
-  readonly onLeave: () => void;
+  /** Where it was left, to go on there; read from the address otherwise. */
+  readonly at?: Place | undefined;
+  readonly onLeave: (at: Place) => void;
 }
 
-const made = ({ meeting }: StageProps): StageModel =>
+const made = ({ meeting, at }: StageProps): StageModel =>
   stageModel({
     meeting,
     now: Date.now,
-    at: readHash(meeting, location.hash),
+    at: readHash(meeting, at ? hashOf(at) : location.hash),
     kept: readSession(sessionKey(meeting)),
     channel: () => crypto.getRandomValues(new Uint32Array(2)).join('-'),
   });
@@ -58,7 +61,7 @@ export function Stage(props: StageProps) {
     if (document.fullscreenElement) void document.exitFullscreen();
     putOwn('');
     putPlace('');
-    onLeave();
+    onLeave(model.place.peek());
   };
   const command = (asked: Command): void => {
     const outer = model.run(asked);
@@ -83,18 +86,18 @@ export function Stage(props: StageProps) {
       if (!asked) return;
       event.preventDefault();
       event.stopPropagation();
-      command(asked);
+      // Where the browser does not keep it to itself, Escape means the full screen alone.
+      if (asked.do === 'leave' && document.fullscreenElement) void document.exitFullscreen();
+      else command(asked);
     };
     // Before the controls of a simulation: a clicker goes on wherever the focus is.
     addEventListener('keydown', onKey, { capture: true });
-    // An old browser has none; the screen may then go dark by itself.
-    const { wakeLock } = navigator as Partial<Navigator>;
-    const awake = wakeLock?.request('screen').catch(() => undefined);
+    const sleep = stayAwake();
     return () => {
       for (const stop of stops) stop();
       removeEventListener('keydown', onKey, { capture: true });
       putAddress('');
-      void awake?.then((lock) => lock?.release());
+      sleep();
     };
   }, []);
 

@@ -47,6 +47,7 @@ export function StageBars({ model, command, said, children }: StageBarsProps) {
               { do: 'pause' },
               clock.value.since === null ? words.clock.go : words.clock.pause,
             )}
+            {press({ do: 'restart' }, words.clock.restart)}
             {press({ do: 'clock' }, clockHidden.value ? words.clock.show : words.clock.hide)}
             {press({ do: 'keys' }, words.keys)}
           </div>

@@ -1,7 +1,7 @@
 import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { Meeting } from '../meeting/meeting.ts';
-import { readHash } from '../meeting/steps.ts';
+import { readHash, type Place } from '../meeting/steps.ts';
 import { useReady } from '../ui/use-units.ts';
 import type { StageProps } from './Stage.tsx';
 import { words } from './page-words.en.ts';
@@ -15,8 +15,11 @@ interface StartProps {
 export function Start({ meeting, base }: StartProps) {
   const [Stage, setStage] = useState<ComponentType<StageProps> | null>(null);
   const [state, setState] = useState<'rest' | 'loading' | 'failed'>('rest');
+  const [left, setLeft] = useState<Place | undefined>();
+  const [at, setAt] = useState<Place | undefined>();
   const ready = useReady();
-  const open = (): void => {
+  const open = (from?: Place): void => {
+    setAt(from);
     setState('loading');
     import('./Stage.tsx').then(
       (came) => {
@@ -29,12 +32,25 @@ export function Start({ meeting, base }: StartProps) {
   useEffect(() => {
     if (readHash(meeting, location.hash)) open();
   }, []);
-  if (Stage) return <Stage meeting={meeting} base={base} onLeave={() => setStage(null)} />;
+  if (Stage) {
+    const onLeave = (place: Place): void => {
+      setLeft(place);
+      setStage(null);
+    };
+    return <Stage {...{ meeting, base, at, onLeave }} />;
+  }
   return (
     <p class="meeting-start no-print" data-ready={ready}>
-      <button type="button" class="act" onClick={open}>
+      <button type="button" class="act" onClick={() => open()}>
         {words.start}
       </button>{' '}
+      {left && (
+        <>
+          <button type="button" class="quiet" onClick={() => open(left)}>
+            {words.goOn(String(left.scene + 1))}
+          </button>{' '}
+        </>
+      )}
       <button type="button" class="quiet" onClick={() => print()}>
         {words.print}
       </button>

@@ -37,7 +37,7 @@ export function VoteScene({ model, scene, step }: VoteSceneProps) {
               {step !== 'ask' && <Bar hands={hands} option={i} />}
               {answered &&
                 option.why.length > 0 &&
-                (option.correct || scene.options.length < 4) && (
+                (option.correct || (scene.options.length < 4 && !scene.chart)) && (
                   <span class="stage-why">
                     <WordsText words={option.why} />
                   </span>
@@ -92,6 +92,10 @@ function Counter({ model, hands, option }: CounterProps) {
           model.typeHands(option, Number.parseInt(currentTarget.value, 10));
           // What cannot be counted is not kept, and the field says what is.
           currentTarget.value = String(model.handsHere.value[option]);
+        }}
+        onKeyDown={({ key, currentTarget }) => {
+          // Typed and done: the keys are the stage's again.
+          if (key === 'Enter') currentTarget.blur();
         }}
       />
       <button

@@ -23,10 +23,12 @@ export const sessionKey = ({ id, scenes }: Meeting): string =>
   `${id} ${scenes.map((scene) => (scene.kind === 'vote' ? scene.options.length : 0)).join('.')}`;
 
 export function stageModel({ meeting, now, at, kept, channel: named }: Surroundings) {
+  // A second window keeps its line; hands and clock of the last time belong to a meeting that is gone on with.
   const channel = kept?.channel ?? named();
+  const goneOnWith = at === undefined ? undefined : kept;
   const place = signal<Place>(at ?? START);
-  const hands = signal<Readonly<Record<string, Hands>>>(kept?.hands ?? {});
-  const clock = signal<Clock>(kept?.clock ?? started(STOPPED, now()));
+  const hands = signal<Readonly<Record<string, Hands>>>(goneOnWith?.hands ?? {});
+  const clock = signal<Clock>(goneOnWith?.clock ?? started(STOPPED, now()));
   const blank = signal(false);
   const clockHidden = signal(false);
   const open = signal<'code' | 'keys' | null>(null);
@@ -76,6 +78,9 @@ export function stageModel({ meeting, now, at, kept, channel: named }: Surroundi
         clock.value = running.since === null ? started(running, now()) : paused(running, now());
         return undefined;
       }
+      case 'restart':
+        clock.value = clock.peek().since === null ? STOPPED : started(STOPPED, now());
+        return undefined;
       case 'clock':
         clockHidden.value = !clockHidden.peek();
         return undefined;

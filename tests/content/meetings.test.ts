@@ -1,6 +1,9 @@
 /** Meetings on the built site: every state is one that its simulation takes as it stands, and answers come after hands. */
 import { describe, expect, test } from 'vitest';
 import { builtPages, simulationsIn } from '../../src/build/pages.ts';
+import type { Scene } from '../../src/meeting/meeting.ts';
+import { passageText } from '../../src/quiz/asked.ts';
+import type { Passage } from '../../src/quiz/passage.ts';
 import { plannedMeetings } from '../../src/lessons/meetings.ts';
 import { currentValues } from '../../src/simulation/current-values.ts';
 import { readLink } from '../../src/simulation/later/link-schema.ts';
@@ -31,11 +34,42 @@ test.each(states)('$where: $href', ({ href }) => {
   expect(notes).toEqual([]);
 });
 
-describe.each(meetings)('$id', ({ id, scenes }) => {
+/** Speech to a room that follows a picture: 120 to 150 words a minute, common practice, no source. */
+const WORDS_A_MINUTE = 130;
+/** Hands of a shop for three or four answers, counted and typed, and one reason said aloud: our own estimate. */
+const MINUTES_A_VOTE = 0.5;
+/** A car that the room works through: its talk, three readings, the answer. Our own estimate. */
+const MINUTES_A_CAR = 3;
+
+const count = (text: string): number => text.split(/\s+/).filter((word) => /\w/.test(word)).length;
+const wordsIn = (passages: readonly Passage[]): number =>
+  passages.reduce((sum, passage) => sum + count(passageText(passage, 'us')), 0);
+
+/** Heading, lines and notes; of a vote its question, the options, and why the right one is right; of a case its customer. */
+function wordsOf(scene: Scene): number {
+  const { heading, lines, notes } = scene;
+  const right = scene.kind === 'vote' ? scene.options.filter(({ correct }) => correct) : [];
+  return wordsIn([
+    ...[[heading], ...lines, notes, ...right.map(({ why }) => why)],
+    ...(scene.kind === 'vote' ? [scene.stem, ...scene.options.map(({ words }) => words)] : []),
+    ...(scene.kind === 'case' && scene.complaint !== undefined ? [[scene.complaint]] : []),
+  ]);
+}
+
+describe.each(meetings)('$id', ({ id, minutes, scenes }) => {
   test('is a meeting of about ten minutes with hands in it', () => {
     expect(scenes.length).toBeGreaterThanOrEqual(7);
     expect(scenes.length).toBeLessThanOrEqual(10);
     expect(scenes.filter(({ kind }) => kind === 'vote').length).toBeGreaterThanOrEqual(2);
+  });
+
+  test('leaves room for hands, talk and runs if every word of it is said aloud', () => {
+    const votes = scenes.filter(({ kind }) => kind === 'vote').length;
+    const isWorked = scenes.some((scene) => scene.kind === 'case' && 'week' in scene.car);
+    const spoken = scenes.reduce((sum, scene) => sum + wordsOf(scene), 0) / WORDS_A_MINUTE;
+    expect(minutes - spoken).toBeGreaterThanOrEqual(
+      votes * MINUTES_A_VOTE + (isWorked ? MINUTES_A_CAR : 0),
+    );
   });
 
   test('the room votes before the first simulation runs', () => {

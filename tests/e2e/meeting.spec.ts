@@ -3,14 +3,10 @@ import jsQR from 'jsqr';
 import type { Page } from '@playwright/test';
 import { axeOn } from './axe.ts';
 import { expect, test } from './fixtures.ts';
+import { tooSmall, wall, WALL } from './wall.ts';
 
 const MEETING = '/meetings/hot-only/';
 const SCENES = 9;
-/** Read from 6 m off a projector [px]. */
-const LEAST = 24;
-const WALL = { width: 1920, height: 1080 };
-
-const wall = (page: Page) => page.locator('.stage');
 const heading = (page: Page) => page.locator('.stage-scene > h2');
 const step = async (page: Page, key = 'PageDown') => page.keyboard.press(key);
 
@@ -21,26 +17,6 @@ async function start(page: Page, address = MEETING): Promise<void> {
   await expect(wall(page)).toBeVisible();
   await expect(heading(page)).toBeFocused();
 }
-
-/** Letters on the wall that are smaller than they may be, those of pictures after scaling. */
-const tooSmall = (page: Page) =>
-  wall(page).evaluate((stage, least) => {
-    const found: string[] = [];
-    for (const element of stage.querySelectorAll<HTMLElement | SVGElement>('*')) {
-      const own = [...element.childNodes].some(
-        (node) => node.nodeType === Node.TEXT_NODE && (node.textContent ?? '').trim() !== '',
-      );
-      if (!own && !element.matches('input, select')) continue;
-      if (!element.checkVisibility() || element.closest('.visually-hidden, title, desc')) continue;
-      const box = element.getBoundingClientRect();
-      if (box.width < 2 || box.height < 2) continue;
-      const matrix = element instanceof SVGGraphicsElement ? element.getScreenCTM() : null;
-      const scale = matrix ? Math.hypot(matrix.c, matrix.d) : 1;
-      const px = parseFloat(getComputedStyle(element).fontSize) * scale;
-      if (px < least - 0.05) found.push(`${px.toFixed(1)}: ${element.textContent.slice(0, 40)}`);
-    }
-    return found;
-  }, LEAST);
 
 test('is walked by keyboard: hands, bars, answer, and every letter 24 px or more at 1920 x 1080', async ({
   page,
@@ -161,6 +137,57 @@ test('the second window has the notes, and each steers the other', async ({ page
   await page.keyboard.press('Escape');
   await page.keyboard.press('Escape');
   await expect(notes.locator('.notes-window')).toContainText('The meeting was left');
+});
+
+test('hands that are typed are done with Enter, and then the keys step again', async ({ page }) => {
+  await start(page);
+  await step(page);
+  await page.getByLabel('Hands for 2').fill('6');
+  await page.keyboard.press('Enter');
+  await step(page, 'ArrowRight');
+  await expect(page.locator('.stage-bar strong').nth(1)).toHaveText('6');
+  await step(page, 'ArrowLeft');
+  // A clicker steps even out of the field.
+  await page.getByLabel('Hands for 1').fill('2');
+  await step(page);
+  await expect(page.locator('.stage-bar strong').first()).toHaveText('2');
+});
+
+test('left by mistake it goes on where it was, and started it begins with no hands', async ({
+  page,
+}) => {
+  await start(page);
+  await step(page);
+  await page.keyboard.press('2');
+  await page.keyboard.press('Escape');
+  await page.getByRole('button', { name: 'Go on at scene 2' }).click();
+  await expect(heading(page)).toHaveText('What has changed since the morning?');
+  await expect(page.getByLabel('Hands for 2')).toHaveValue('1');
+  await page.keyboard.press('Escape');
+  await page.getByRole('button', { name: 'Start the meeting' }).click();
+  await expect(wall(page).locator('header')).toContainText('1 of');
+  await step(page);
+  await expect(page.getByLabel('Hands for 2')).toHaveValue('0');
+});
+
+test('a car shows one part at a time, and its answer not before it is asked for', async ({
+  page,
+}) => {
+  await page.goto(`${MEETING}#stage-8-2`);
+  await expect(page.locator('.case-talk')).toBeVisible();
+  await expect(page.locator('.case-conclude')).toBeHidden();
+  await page.getByRole('button', { name: 'In which ranges?' }).click();
+  await page.getByRole('button', { name: 'What is it?' }).click();
+  await expect(page.locator('.case-talk')).toBeHidden();
+  await page.getByLabel('What is wrong').selectOption('transferSeal');
+  await page.getByLabel('Transfer seal and bridge part').check();
+  await page.getByRole('button', { name: 'Hand it in' }).click();
+  await expect(page.locator('#case-outcome').getByRole('heading').first()).toBeVisible();
+  await page.reload();
+  await expect(page.getByText('was handed in on this device before')).toBeVisible();
+  await expect(page.locator('#case-outcome')).toHaveCount(0);
+  await page.getByRole('button', { name: 'Work it from the start' }).click();
+  await expect(page.locator('.case-bar')).toContainText('0 min');
 });
 
 test('says it when the browser blocked the second window', async ({ page }) => {

@@ -19,6 +19,8 @@ describe('keys of the stage', () => {
     ['Home', 'first'],
     ['End', 'last'],
     ['Escape', 'leave'],
+    ['p', 'pause'],
+    ['r', 'restart'],
     ['?', 'keys'],
     ['B', 'blank'],
   ])('%j: %s', (key, does) => {
@@ -37,9 +39,10 @@ describe('keys of the stage', () => {
     expect(commandOf(press('6', { code: 'Digit6' }), 'stage')).toBeUndefined();
   });
 
-  test('in a field for text only Escape is the stage’s', () => {
+  test('in a field for text only Escape and the clicker are the stage’s', () => {
     expect(commandOf(press('b'), 'text')).toBeUndefined();
-    expect(commandOf(press('PageDown'), 'text')).toBeUndefined();
+    expect(commandOf(press('ArrowRight'), 'text')).toBeUndefined();
+    expect(commandOf(press('PageDown'), 'text')).toEqual({ do: 'next' });
     expect(commandOf(press('Escape'), 'text')).toEqual({ do: 'leave' });
   });
 

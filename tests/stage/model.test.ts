@@ -73,6 +73,18 @@ describe('the wall', () => {
     expect(model.run({ do: 'leave' })).toBe('leave');
   });
 
+  test('the clock is set back to the full time, and runs on if it ran', () => {
+    let at = 0;
+    const model = make({ now: () => at });
+    at = 600_000;
+    model.run({ do: 'restart' });
+    expect(model.clock.value).toEqual({ ran: 0, since: 600_000 });
+    model.run({ do: 'pause' });
+    at = 700_000;
+    model.run({ do: 'restart' });
+    expect(model.clock.value).toEqual({ ran: 0, since: null });
+  });
+
   test('the notes tell what the next press brings', () => {
     const model = make();
     expect(snapshotOf(model)).toMatchObject({ heading: 'First', next: { heading: 'Hands' } });
@@ -93,6 +105,20 @@ describe('what a reload finds', () => {
     const kept = readSession(sessionKey(meeting), area);
     expect(make({ kept, at: { scene: 1, step: 0 } }).handsHere.value).toEqual([0, 1]);
     expect(kept?.channel).toBe('one');
+  });
+
+  test('a meeting that is begun anew has its whole time and no hands, and the second window still finds it', () => {
+    const area = storage();
+    const model = make();
+    model.run({ do: 'next' });
+    model.run({ do: 'hand', option: 1, by: 1 });
+    writeSession(model.session.value, area);
+    const kept = readSession(sessionKey(meeting), area);
+    const anew = make({ kept, now: () => 3_600_000, channel: () => 'another' });
+    anew.run({ do: 'next' });
+    expect(anew.handsHere.value).toEqual([0, 0]);
+    expect(anew.clock.value).toEqual({ ran: 0, since: 3_600_000 });
+    expect(anew.channel).toBe('one');
   });
 
   test('nothing of another meeting, and nothing of what cannot be read', () => {

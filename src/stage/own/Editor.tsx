@@ -4,6 +4,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Meeting } from '../../meeting/meeting.ts';
 import { lacking, shownOf, type Lacking } from '../../meeting/own.ts';
 import { printOwnLink } from '../../meeting/own-link.ts';
+import type { Place } from '../../meeting/steps.ts';
 import {
   LONGEST,
   MOST_SCENES,
@@ -35,6 +36,8 @@ export function Editor(props: EditorProps) {
   const plan = meeting.plan.value;
   const [shown, setShown] = useState<Meeting | null>(null);
   const [Stage, setStage] = useState<ComponentType<StageProps> | null>(null);
+  const [left, setLeft] = useState<Place | undefined>();
+  const [at, setAt] = useState<Place | undefined>();
   const [said, setSaid] = useState('');
   const [link, setLink] = useState('');
   const undo = useSignal<{ readonly scene: OwnScene; readonly at: number } | null>(null);
@@ -42,7 +45,8 @@ export function Editor(props: EditorProps) {
     meetings.rewrite(meeting, { ...plan, ...change });
   const put = (scenes: readonly OwnScene[]): void => rewrite({ scenes: [...scenes] });
 
-  const start = async (): Promise<void> => {
+  const start = async (from?: Place): Promise<void> => {
+    setAt(from);
     setSaid(editor.startLoading);
     await meetings.keep();
     const came = await import('./begin.ts').catch(() => undefined);
@@ -85,7 +89,9 @@ export function Editor(props: EditorProps) {
         meeting={shown}
         base={base}
         own={{ search: `?own=${meeting.id}`, link: linkHere() }}
-        onLeave={() => {
+        at={at}
+        onLeave={(place) => {
+          setLeft(place);
           setStage(null);
           history.replaceState(null, '', `${location.pathname}#${meeting.id}`);
         }}
@@ -169,6 +175,16 @@ export function Editor(props: EditorProps) {
         >
           {editor.start}
         </button>{' '}
+        {left && (
+          <button
+            type="button"
+            class="quiet"
+            disabled={missing.length > 0}
+            onClick={() => void start(left)}
+          >
+            {editor.goOn(String(left.scene + 1))}
+          </button>
+        )}
         <button type="button" class="quiet" onClick={() => void share()}>
           {editor.share}
         </button>{' '}

@@ -1,5 +1,6 @@
 import { readStateLink } from '../../meeting/state-link.ts';
 import { LONGEST, MOST_OPTIONS, type OwnScene } from '../../storage/meetings/own-meeting.ts';
+import { BankQuestion } from './BankQuestion.tsx';
 import { words } from './words.en.ts';
 
 const { editor } = words;
@@ -103,7 +104,8 @@ function Inner({ base, lessons, id, scene, put }: InnerProps) {
       return (
         <p>
           {editor.question}{' '}
-          {lessons.find((lesson) => lesson.id === scene.lesson)?.title ?? scene.lesson}
+          {lessons.find((lesson) => lesson.id === scene.lesson)?.title ?? scene.lesson}:{' '}
+          <BankQuestion base={base} lesson={scene.lesson} id={scene.id} />
         </p>
       );
     case 'simulation':

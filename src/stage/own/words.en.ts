@@ -46,6 +46,7 @@ export const words = {
     minutes: 'Minutes',
     minutesWrong: 'Minutes are a whole number from 1 to 180.',
     start: 'Start the meeting',
+    goOn: (scene: string) => `Go on at scene ${scene}`,
     startLoading: 'The stage is loading.',
     startFailed:
       'The stage did not load. Check that you are connected, then load the page again. The meeting is kept.',
