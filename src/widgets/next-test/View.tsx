@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
+import type { TakenReading } from '../../diagnosis/index.ts';
 import { Form } from '../../planner/Form.tsx';
 import { Frosty } from '../../planner/Frosty.tsx';
 import type { answers } from './answers.ts';
@@ -33,13 +34,20 @@ export function View() {
     };
   }, []);
   const said = shown.value;
+  const add = (reading: TakenReading) => {
+    model.add(reading);
+    // What it comes to stands under the button, which a thumb may press at the lower edge of the screen.
+    requestAnimationFrame(() => {
+      document.querySelector('.next-test .live-text')?.scrollIntoView({ block: 'nearest' });
+    });
+  };
   // Its first answer comes a moment after it, on a slow phone several seconds.
   const waiting = said === null || model.advice.value === null;
   const lost = failed.value || model.lost.value;
   return (
     <div class="next-test" id="next-test" data-ready={ready && said !== null}>
       <div>
-        <Form model={model} add={model.add} />
+        <Form model={model} add={add} />
         {said && !lost && (
           <>
             <said.Now model={model} />
