@@ -227,7 +227,7 @@ export const folders = [
     comment:
       'The course package wraps the built site and reports what the device keeps; no page of the site knows of it.',
     from: 'src/scorm',
-    mayReach: ['src/storage', 'src/build/elsewhere.ts'],
+    mayReach: ['src/storage', 'src/build/elsewhere.ts', 'src/build/escape.ts', 'src/build/files-in.ts'],
     npm: true,
   },
   {
@@ -412,7 +412,7 @@ export const folders = [
     comment:
       'The stick is the built site and little servers; it knows nothing of what is in the site.',
     from: 'src/stick',
-    mayReach: ['src/build/pages.ts', 'src/build/put-in-place.ts'],
+    mayReach: ['src/build/pages.ts', 'src/build/files-in.ts'],
     npm: true,
   },
   {
