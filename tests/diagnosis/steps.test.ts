@@ -8,6 +8,7 @@ import {
   outcomesFor,
   stepsOf,
   testOf,
+  walkOf,
   weigh,
   type TakenReading,
 } from '../../src/diagnosis/index.ts';
@@ -52,4 +53,16 @@ test('what a result rules out is under one in a hundred once it is read', () => 
     for (const name of out)
       expect(after.find(({ fault }) => fault === name)?.probability).toBeLessThan(0.01);
   }
+});
+
+test('a first test that is known already is asked first, and once', () => {
+  const first = testOf('airTest.high');
+  const walk = walkOf(hypotheses, { first });
+  const begins = walk.next();
+  if (begins.done) throw new Error('It did not begin.');
+  expect(begins.value.wants).toBe(first);
+  const then = walk.next({ test: first, value: 80 });
+  if (then.done) throw new Error('It ended after one reading.');
+  expect(then.value.wants).toBeDefined();
+  expect(then.value.wants).not.toBe(first);
 });
