@@ -227,7 +227,12 @@ export const folders = [
     comment:
       'The course package wraps the built site and reports what the device keeps; no page of the site knows of it.',
     from: 'src/scorm',
-    mayReach: ['src/storage', 'src/build/elsewhere.ts', 'src/build/escape.ts', 'src/build/files-in.ts'],
+    mayReach: [
+      'src/storage',
+      'src/build/elsewhere.ts',
+      'src/build/escape.ts',
+      'src/build/files-in.ts',
+    ],
     npm: true,
   },
   {
