@@ -71,16 +71,10 @@ export function Stage(props: StageProps) {
   };
   useLine(model, command);
 
+  // A press counts from the moment that the wall is there.
   useLayoutEffect(() => {
     if (own) putOwn(own.search);
     document.documentElement.classList.add('on-stage');
-    return () => document.documentElement.classList.remove('on-stage');
-  }, []);
-  useEffect(() => {
-    const stops = [
-      effect(() => putPlace(hashOf(model.place.value))),
-      effect(() => writeSession(model.session.value)),
-    ];
     const onKey = (event: KeyboardEvent): void => {
       const asked = commandFor(event);
       if (!asked) return;
@@ -92,10 +86,19 @@ export function Stage(props: StageProps) {
     };
     // Before the controls of a simulation: a clicker goes on wherever the focus is.
     addEventListener('keydown', onKey, { capture: true });
+    return () => {
+      document.documentElement.classList.remove('on-stage');
+      removeEventListener('keydown', onKey, { capture: true });
+    };
+  }, []);
+  useEffect(() => {
+    const stops = [
+      effect(() => putPlace(hashOf(model.place.value))),
+      effect(() => writeSession(model.session.value)),
+    ];
     const sleep = stayAwake();
     return () => {
       for (const stop of stops) stop();
-      removeEventListener('keydown', onKey, { capture: true });
       putAddress('');
       sleep();
     };

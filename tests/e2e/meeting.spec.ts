@@ -165,7 +165,8 @@ test('left by mistake it goes on where it was, and started it begins with no han
   await expect(page.getByLabel('Hands for 2')).toHaveValue('1');
   await page.keyboard.press('Escape');
   await page.getByRole('button', { name: 'Start the meeting' }).click();
-  await expect(wall(page).locator('header')).toContainText('1 of');
+  await expect(wall(page).locator('header')).toContainText(`1 of ${SCENES}`);
+  await expect(heading(page)).toBeFocused();
   await step(page);
   await expect(page.getByLabel('Hands for 2')).toHaveValue('0');
 });
