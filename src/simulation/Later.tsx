@@ -8,22 +8,15 @@ interface LaterProps<P extends object> {
   readonly props: P;
 }
 
-/**
- * Pictures that nobody sees before the answer is out are fetched when it is: after the frame that shows it, because asking for
- * a dozen files takes a tenth of the time that the frame has.
- */
+/** Pictures that nobody sees before the answer is out are fetched when it is. */
 export function Later<P extends object>({ load, props }: LaterProps<P>) {
   const [Loaded, setLoaded] = useState<ComponentType<P> | null>(null);
   const [failed, setFailed] = useState(false);
   useEffect(() => {
-    requestAnimationFrame(() =>
-      setTimeout(() => {
-        load().then(
-          // A function given to a setter would be called, so it is wrapped.
-          (component) => setLoaded(() => component),
-          () => setFailed(true),
-        );
-      }),
+    load().then(
+      // A function given to a setter would be called, so it is wrapped.
+      (component) => setLoaded(() => component),
+      () => setFailed(true),
     );
   }, []);
   if (Loaded) return <Loaded {...props} />;

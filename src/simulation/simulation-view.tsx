@@ -35,13 +35,29 @@ interface SimulationParts<G extends Givens, M extends SimModel<G>> {
   readonly drawn?: (model: M) => DrawnControls<G>;
 }
 
+/** Asking for the dozen files of a picture takes a tenth of the time that the frame of a press has: they can wait for the next. */
+const afterFrame = (): Promise<void> =>
+  new Promise((done) => {
+    requestAnimationFrame(() => setTimeout(done));
+  });
+
 /** The island of a simulation, out of its parts. */
 export function simulationView<G extends Givens, M extends SimModel<G>>(
   parts: SimulationParts<G, M>,
 ) {
   const { sim, tasks, makeModel, Picture, below, hand, drawn } = parts;
-  const loadHand = hand && (() => hand().then(({ Hand }) => Hand));
-  const load = below && (() => below().then(({ Below }) => Below));
+  const loadHand =
+    hand &&
+    (async () => {
+      await afterFrame();
+      return (await hand()).Hand;
+    });
+  const load =
+    below &&
+    (async () => {
+      await afterFrame();
+      return (await below()).Below;
+    });
   return function View() {
     const model = useMemo(makeModel, []);
     const own = useMemo(() => drawn?.(model), [model]);
