@@ -1,8 +1,8 @@
 /** What taking a file in would change, and what it would cost, in words. */
 import { listOf } from '../quantity/lists.ts';
-import { recordNames } from '../storage/bundle/bundle.ts';
 import type { Comparison } from '../storage/bundle/compare.ts';
 import type { RecordsCompared } from '../storage/bundle/compare-records.ts';
+import { recordNames } from '../storage/bundle/records.ts';
 import type { Sides } from '../storage/bundle/take-in.ts';
 import { planInWords, rehearsalInWords } from './in-words.ts';
 import type { Opened } from './model.ts';

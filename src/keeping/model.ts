@@ -160,9 +160,13 @@ export function keepModel(around: Surroundings) {
       if (now === undefined) return false;
       const { answers, jobs, sheets, meetings, plan, progress, visits, columns } = now.bundle;
       const { rehearsal, rehearsed } = now.bundle;
-      const lists = [answers, jobs, sheets, meetings].reduce((sum, one) => sum + one.length, 0);
+      const lists = [answers, jobs, sheets, meetings];
       const parts = [plan, progress, visits, columns, rehearsal, rehearsed];
-      return lists + now.unreadable === 0 && parts.every((part) => part === null);
+      return (
+        now.unreadable === 0 &&
+        lists.every((list) => list.length === 0) &&
+        parts.every((part) => part === null)
+      );
     }),
     /** A file was chosen: it is compared, and nothing else. */
     choose: async (file: GivenFile): Promise<void> => {

@@ -1,7 +1,5 @@
-import { existsSync } from 'node:fs';
-import { join } from 'node:path';
 import { budgets, pageCost, scriptLimit, type PageCost } from '../build/budgets.ts';
-import { builtPages, dist } from '../build/pages.ts';
+import { builtPages, dist, noSiteIn } from '../build/pages.ts';
 import type { Figure } from './form.ts';
 
 const command = 'npm run quality -- bytes';
@@ -15,8 +13,8 @@ function largest(pages: readonly PageCost[], of: (page: PageCost) => number): Pa
 
 /** What pages weigh as they are sent, against the bars for a slow phone, without what the build allows some of them beyond. */
 export function bytes(): Figure[] {
-  if (!existsSync(join(dist, 'index.html')))
-    throw new Error('There is no built site. Run "npm run build" first.');
+  const missing = noSiteIn(dist);
+  if (missing !== undefined) throw new Error(missing);
   const pages = builtPages().map((page) => pageCost(page, dist));
   const heaviest = largest(pages, ({ total }) => total);
   const limits = pages.map((page) => ({ page, ...scriptLimit(page) }));

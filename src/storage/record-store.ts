@@ -99,17 +99,15 @@ export function recordStore<Of extends Kept>(name: string, kind: RecordKind<Of>)
           const there = records.get(record.id);
           records.set(record.id, there ? merge(there, record) : record);
         }
-        const stripped = new Set<string>();
+        const marks: Of[] = [];
         for (const [id, record] of records) {
           if (!isDeleted(record) || record.deleted.at >= at - UNDO_MS) continue;
           const mark = markOnly(record);
           if (isSame(mark, record)) continue;
           records.set(id, mark);
-          stripped.add(id);
+          marks.push(mark);
         }
-        const changed = [...records.values()].filter(
-          ({ id }) => aside.length > 0 || stripped.has(id),
-        );
+        const changed = aside.length > 0 ? [...records.values()] : marks;
         await Promise.all(changed.map((record) => transaction.objectStore(place).put(record)));
         for (const key of await transaction.objectStore(ASIDE).getAllKeys()) {
           if (readOne(await transaction.objectStore(ASIDE).get(key)))

@@ -140,7 +140,7 @@ function VoteFields({
   id,
   scene,
   put,
-}: Omit<InnerProps, 'base' | 'lessons' | 'scene'> & {
+}: Pick<InnerProps, 'id' | 'put'> & {
   readonly scene: Extract<OwnScene, { kind: 'vote' }>;
 }) {
   const places = Array.from({ length: MOST_OPTIONS }, (_, i) => i);

@@ -4,16 +4,14 @@
  */
 import { steps, type StoredAnswer } from '../answer-steps.ts';
 import type { Answer } from '../answer.ts';
-import type { Job } from '../jobs/job.ts';
 import { logColumnsForm, type LogColumns } from '../log-columns.ts';
-import type { OwnMeeting } from '../meetings/own-meeting.ts';
 import { planForm, type Plan } from '../plan.ts';
 import { progressForm, type Progress } from '../progress.ts';
 import { pastForm, underWayForm, type Past, type UnderWay } from '../rehearsals.ts';
 import { settingsForm, type Settings } from '../settings.ts';
-import type { OwnSheet } from '../sheets/own-sheet.ts';
 import type { Form } from '../versioned.ts';
 import { visitsForm, type Visits } from '../visits.ts';
+import type { Records } from './records.ts';
 
 /** An answer with what the clock said [ms of Unix time]. */
 export interface DatedAnswer {
@@ -35,14 +33,6 @@ export interface Parts {
   readonly rehearsed: Past | null;
 }
 
-/** Lists of records with an id, of which two devices may have changed the same one. Marks of deletions as well, so that the other device deletes too. */
-export interface Records {
-  readonly jobs: readonly Job[];
-  readonly sheets: readonly OwnSheet[];
-  /** Meetings of one's own. */
-  readonly meetings: readonly OwnMeeting[];
-}
-
 export interface Bundle extends Parts, Records {
   /** Only where the learner typed one. */
   readonly name: string | null;
@@ -62,7 +52,6 @@ export const forms: { readonly [Part in keyof Parts]: Form<NonNullable<Parts[Par
   rehearsed: pastForm,
 };
 export const partNames = Object.keys(forms) as readonly (keyof Parts)[];
-export const recordNames = ['jobs', 'sheets', 'meetings'] as const satisfies (keyof Records)[];
 
 /** What a file says it is. */
 export const KIND = 'hot-clutch:kept';

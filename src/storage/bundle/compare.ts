@@ -1,11 +1,12 @@
 /** The dry run: what taking a file in would do to what is here. Pure; nothing is written by it. */
 import { MOST_PAST } from '../rehearsals.ts';
 import { MOST_VISITS } from '../visits.ts';
-import { recordNames, type Bundle, type Records } from './bundle.ts';
+import type { Bundle } from './bundle.ts';
 import { compareRecords, type RecordsCompared } from './compare-records.ts';
 import { compareNames, type Names } from './merge-parts.ts';
 import { seedsOf, underWayFrom } from './merge-rehearsals.ts';
 import { missingFrom } from './missing-answers.ts';
+import { recordNames, type Records } from './records.ts';
 import { ways } from './ways.ts';
 import { isSame } from '../same.ts';
 

@@ -13,7 +13,8 @@ import { settingsKeeper } from '../settings.ts';
 import { sheetStore, type SheetStore } from '../sheets/sheet-store.ts';
 import { visitKeeper } from '../visits.ts';
 import { inOrder } from './merge-rehearsals.ts';
-import { partNames, recordNames, type Bundle, type Parts, type Records } from './bundle.ts';
+import { partNames, type Bundle, type Parts } from './bundle.ts';
+import { recordNames, type Records } from './records.ts';
 
 export type Keepers = { readonly [Part in keyof Parts]: Keeper<NonNullable<Parts[Part]>> };
 export interface Device {

@@ -3,12 +3,13 @@ import type { StoreStatus } from '../connection.ts';
 import type { Keeper } from '../envelope.ts';
 import type { Kept, RecordStore, Written } from '../record-store.ts';
 import { isSame } from '../same.ts';
-import type { Bundle, Parts, Records } from './bundle.ts';
+import type { Bundle, Parts } from './bundle.ts';
 import type { Chosen } from './compare.ts';
 import { recordsToTake, type Ways } from './compare-records.ts';
 import { faultIn, type Device, type Faults } from './device.ts';
 import { mergeColumns, mergeProgress, mergeVisits, oneOf, type Side } from './merge-parts.ts';
 import { mergeRehearsed, mergeUnderWay, seedsOf } from './merge-rehearsals.ts';
+import type { Records } from './records.ts';
 import { takeAnswers, takeBack } from './take-answers.ts';
 import { ways } from './ways.ts';
 

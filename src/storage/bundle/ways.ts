@@ -1,8 +1,8 @@
 import { isDeleted, merge } from '../jobs/job.ts';
 import { isMeetingDeleted, mergeMeetings } from '../meetings/own-meeting.ts';
 import { isSheetDeleted, mergeSheets } from '../sheets/own-sheet.ts';
-import type { Records } from './bundle.ts';
 import type { Ways } from './compare-records.ts';
+import type { Records } from './records.ts';
 
 export const ways: { readonly [Name in keyof Records]: Ways<Records[Name][number]> } = {
   jobs: { merge, isDeleted, nameOf: ({ label }) => label.value },
