@@ -1,5 +1,40 @@
 // What the benches of the page do in a browser.
-import type { CDPSession, Page } from '@playwright/test';
+import type { Browser, CDPSession, Page } from '@playwright/test';
+
+/** How many times a phone is slower than this machine. */
+export const SLOWED = 4;
+// Storing the site beside the page would be timed with it.
+const PHONE = { viewport: { width: 390, height: 664 }, serviceWorkers: 'block' } as const;
+
+/** Nothing is stored from any page before it. */
+export async function onFreshPage<T>(
+  browser: Browser,
+  work: (page: Page) => Promise<T>,
+): Promise<T> {
+  const context = await browser.newContext(PHONE);
+  try {
+    return await work(await context.newPage());
+  } finally {
+    await context.close();
+  }
+}
+
+export async function slow(page: Page, rate: number): Promise<void> {
+  const browser = await page.context().newCDPSession(page);
+  await browser.send('Emulation.setCPUThrottlingRate', { rate });
+}
+
+/** What each of the works gave, done in turn and that many times over: on a shared machine only such can be compared. */
+export async function inTurn(
+  times: number,
+  works: readonly (() => Promise<number>)[],
+): Promise<readonly (readonly number[])[]> {
+  const taken = works.map((): number[] => []);
+  for (let turn = 0; turn < times; turn += 1) {
+    for (const [i, work] of works.entries()) taken[i]?.push(await work());
+  }
+  return taken;
+}
 
 export interface Move {
   /** From the input event to the changed DOM: model and drawing [ms]. */

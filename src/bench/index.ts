@@ -1,7 +1,7 @@
 // `npm run bench`: how fast the engine and the built page are on this machine, against what we aim
 // at. It prints and never fails on a time: a shared machine is no ground to stop a merge.
-// `npm run bench -- simulations` measures each simulation on a slow phone instead: see simulations.ts. Of all of them, and beside no
-// other build, it keeps the figures in simulations.json for the page /proof/.
+// `npm run bench -- simulations` measures each simulation on a slow phone instead, and `-- pages` the home page and the lessons: see
+// simulations.ts and pages.ts. With no word behind it, it keeps its figures in a file of that name here, for the page /proof/.
 import { writeFileSync } from 'node:fs';
 import { availableParallelism, cpus } from 'node:os';
 import { fileURLToPath } from 'node:url';
@@ -10,6 +10,7 @@ import { benchEngagement } from './engagement.ts';
 import { benchEngagementRivals } from './engagement-rivals.ts';
 import { benchLog } from './log.ts';
 import { benchPage } from './page.ts';
+import { benchPages } from './pages.ts';
 import { printTable } from './row.ts';
 import { benchSimulations } from './simulations.ts';
 import { benchSteady } from './steady.ts';
@@ -19,19 +20,24 @@ console.log(
   `Node ${process.version}, ${cpu?.model ?? 'unknown processor'}, ${availableParallelism()} cores`,
 );
 const [part, ...asked] = process.argv.slice(2);
-const rows =
-  part === 'simulations'
-    ? await benchSimulations(asked)
-    : [
-        ...benchSteady(),
-        ...benchEngagement(),
-        ...benchEngagementRivals(),
-        ...benchLog(),
-        ...(await benchPage()),
-      ];
-console.log(printTable(rows));
-if (part === 'simulations' && asked.length === 0) {
-  const kept = fileURLToPath(new URL('./simulations.json', import.meta.url));
-  const text = JSON.stringify({ command: 'npm run bench -- simulations', rows });
-  writeFileSync(kept, await format(text, { ...(await resolveConfig(kept)), filepath: kept }));
+const onPhone = { simulations: benchSimulations, pages: benchPages };
+const chosen = Object.entries(onPhone).find(([name]) => name === part);
+if (chosen === undefined) {
+  const rows = [
+    ...benchSteady(),
+    ...benchEngagement(),
+    ...benchEngagementRivals(),
+    ...benchLog(),
+    ...(await benchPage()),
+  ];
+  console.log(printTable(rows));
+} else {
+  const [name, bench] = chosen;
+  const rows = await bench(asked);
+  console.log(printTable(rows));
+  if (asked.length === 0) {
+    const kept = fileURLToPath(new URL(`./${name}.json`, import.meta.url));
+    const text = JSON.stringify({ command: `npm run bench -- ${name}`, rows });
+    writeFileSync(kept, await format(text, { ...(await resolveConfig(kept)), filepath: kept }));
+  }
 }

@@ -5,44 +5,19 @@
 import type { Browser, Page } from '@playwright/test';
 import { simulations } from '../lessons/simulations.ts';
 import { launchChromium } from '../build/launch-chromium.ts';
-import { heapMB, moves, openFreePlay } from './browser.ts';
-import { whileComingAlive, whileLoading } from './longest-task.ts';
+import { heapMB, inTurn, moves, onFreshPage, openFreePlay, slow, SLOWED } from './browser.ts';
+import { whileComingAlive } from './longest-task.ts';
 import { percentile, type Row } from './row.ts';
 import { pageWith, serve } from './site.ts';
 
-const SLOWED = 4;
-// Storing the site beside the page would be timed with it.
-const PHONE = { viewport: { width: 390, height: 664 }, serviceWorkers: 'block' } as const;
-
 /** What is measured, with what to aim at and how often it is done again; the middle of all is kept. */
 const KINDS = {
-  load: { what: 'longest task while its page loads', aim: 100, unit: 'ms', times: 7 },
   alive: { what: 'longest task while it comes alive', aim: 50, unit: 'ms', times: 7 },
   press: { what: 'press to your controls', aim: 100, unit: 'ms', times: 7 },
   move: { what: 'slowest slider, p95 with layout', aim: 12, unit: 'ms', times: 1 },
   heap: { what: 'heap after 500 moves', aim: 0.1, unit: 'MB', times: 1 },
 } as const;
 type Kind = keyof typeof KINDS;
-
-async function onFreshPage<T>(browser: Browser, work: (page: Page) => Promise<T>): Promise<T> {
-  const context = await browser.newContext(PHONE);
-  try {
-    return await work(await context.newPage());
-  } finally {
-    await context.close();
-  }
-}
-
-async function slow(page: Page, rate: number): Promise<void> {
-  const browser = await page.context().newCDPSession(page);
-  await browser.send('Emulation.setCPUThrottlingRate', { rate });
-}
-
-const loads = (browser: Browser, address: string): Promise<number> =>
-  onFreshPage(browser, async (page) => {
-    await slow(page, SLOWED);
-    return whileLoading(browser, page, address);
-  });
 
 /** One that stands at the top of its page came alive with it. */
 const comesAlive = (browser: Browser, address: string, sim: string): Promise<number> =>
@@ -107,7 +82,6 @@ const leftBehind = (browser: Browser, address: string, sim: string): Promise<num
   });
 
 const MEASURE = {
-  load: loads,
   alive: comesAlive,
   press: toNextStage,
   move: slowestMove,
@@ -127,12 +101,15 @@ export async function benchSimulations(asked: readonly string[]): Promise<readon
       const path = pageWith(id);
       if (path === undefined) continue;
       for (const [kind, { what, aim, unit, times }] of Object.entries(KINDS)) {
-        const taken = sites.map((): number[] => []);
-        for (let turn = 0; turn < times; turn += 1) {
-          for (const [i, { origin }] of sites.entries()) {
-            taken[i]?.push(await MEASURE[kind as Kind](browser, `${origin}${path}`, id));
-          }
-        }
+        const measure = MEASURE[kind as Kind];
+        const taken = await inTurn(
+          times,
+          sites.map(
+            ({ origin }) =>
+              () =>
+                measure(browser, `${origin}${path}`, id),
+          ),
+        );
         const [now = Number.NaN, then] = taken.map((one) => percentile(one, 0.5));
         const least = Math.min(...(taken[0] ?? []));
         const figures = [

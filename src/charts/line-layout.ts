@@ -301,15 +301,18 @@ function placeBeside(
   const at = (x: number, y: number): Box => ({ x, y, width, height });
   const places = down.flatMap((top) => across.map((start) => at(start, top)));
   const fifths = tied ? [0, 0.2, 0.4, 0.6, 0.8, 1] : [];
-  // Where a place sticks out, the same pushed back in may be free; else wherever there is room.
+  const off = ({ x, y }: Box): number => Math.hypot(x + width / 2 - px, y + height / 2 - py);
+  // Where a place sticks out, the same pushed back in may be free; else wherever there is room, the nearest first.
   const candidates = [
     ...places,
     ...places.map((place) => pushedInto(plot, place)),
-    ...fifths.flatMap((right) =>
-      fifths.map((low) =>
-        pushedInto(plot, at(plot.x + right * plot.width, plot.y + low * plot.height)),
-      ),
-    ),
+    ...fifths
+      .flatMap((right) =>
+        fifths.map((low) =>
+          pushedInto(plot, at(plot.x + right * plot.width, plot.y + low * plot.height)),
+        ),
+      )
+      .toSorted((a, b) => off(a) - off(b)),
   ];
   const boxesOf = (line: Tie | null): Box[] => (line ? along(...line, em * 0.1) : []);
   const best = leastCovered(candidates, obstacles, plot, (one) => boxesOf(tieTo(px, py, one, em)));

@@ -34,7 +34,7 @@ export const theory: readonly PlannedLesson[] = [
   },
   {
     id: 'pump-and-regulator',
-    title: 'The pump, the regulator and hot idle',
+    title: 'Pump, regulator and hot idle',
     needs: ['holds-cold-slips-hot'],
     about: 'Where the pump’s flow goes, and what gives way when there is not enough.',
   },
@@ -117,7 +117,7 @@ export const workshop: readonly PlannedLesson[] = [
   {
     id: 'the-next-best-test',
     title: 'The next best test',
-    needs: ['codes-are-questions', 'pressures-hot-and-cold'],
+    needs: ['pressures-hot-and-cold', 'codes-are-questions'],
     about: 'Which test tells most for the minutes it takes.',
   },
   {

@@ -131,7 +131,9 @@ function Hint({ model, open }: MeasureProps) {
     open.value = test.id;
     const found = document.getElementById(idOf(test));
     found?.closest('details')?.setAttribute('open', '');
-    found?.focus();
+    // Its caution and its button stand below it.
+    found?.focus({ preventScroll: true });
+    found?.scrollIntoView({ block: 'start' });
   };
   const tests = hinted.value ?? [];
   const said = tests.length === 0 ? measure.noHint : measure.hinted;

@@ -4,10 +4,10 @@ import { join } from 'node:path';
 import { spawnSync } from 'node:child_process';
 import type { Row } from '../bench/row.ts';
 import { builtPages } from '../build/pages.ts';
+import { benchRows } from './bench-rows.ts';
 import type { Figure } from './form.ts';
 import { CATEGORIES, judgePages } from './lighthouse.ts';
 import { root } from './run.ts';
-import { simulationRows } from './simulation-rows.ts';
 
 const command = 'npm run quality -- speed';
 
@@ -86,16 +86,20 @@ function buildTime(): Figure {
   };
 }
 
-/** What the last `npm run bench -- simulations` kept; it takes an hour. */
-function simulations(): Figure[] {
-  const kept = join(root, 'src/bench/simulations.json');
+/** What the last `npm run bench` of these kept; each takes half an hour. */
+const keptByBench = (part: string, things: string): Figure[] => {
+  const kept = join(root, `src/bench/${part}.json`);
   if (!existsSync(kept)) return [];
-  const { rows } = JSON.parse(readFileSync(kept, 'utf8')) as { rows: readonly Row[] };
-  return simulationRows(rows);
-}
+  const { command: bench, rows } = JSON.parse(readFileSync(kept, 'utf8')) as {
+    command: string;
+    rows: readonly Row[];
+  };
+  return benchRows(things, bench, rows);
+};
 
 export const speed = async (): Promise<Figure[]> => [
   ...(await judged()),
-  ...simulations(),
+  ...keptByBench('pages', 'Pages'),
+  ...keptByBench('simulations', 'Simulations'),
   buildTime(),
 ];

@@ -23,7 +23,7 @@ export const words = {
     shaky: (p: { count: string }) =>
       plural(
         Number(p.count),
-        { one: '1 shaky question', other: `${p.count} shaky questions` },
+        { one: '1\u00A0shaky question', other: `${p.count}\u00A0shaky questions` },
         locale,
       ),
     nothing: 'Nothing that you have been asked is shaky today.',

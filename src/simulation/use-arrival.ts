@@ -1,12 +1,15 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
 
+/** What a first control takes below the head of its stage, its name and its buttons [px]. */
+const FIRST_CONTROL = 130;
+
 /**
  * The focus goes to the head of a stage that somebody went to: what they pressed is gone, and
  * without this the next Tab would start at the top of the page. A page opened by link keeps the
  * focus where it is. `step` sets it off again within a stage.
  *
- * The picture stays in sight: the page moves only when the picture or the head is not, and then to the
- * top of the bench, where both stand.
+ * The picture stays in sight: the page moves only when the picture, the head or the room for a first control below it
+ * is not, and then to the top of the bench, where all of them stand.
  */
 export function useArrival<E extends HTMLElement>(byHand: boolean, step: unknown = null) {
   const head = useRef<E>(null);
@@ -29,6 +32,9 @@ function arrive(arrived: HTMLElement): void {
   const beside = here.left >= seen.right;
   const top = beside ? 0 : seen.bottom;
   const inSight =
-    seen.top >= 0 && seen.bottom <= innerHeight && here.top >= top && here.bottom <= innerHeight;
+    seen.top >= 0 &&
+    seen.bottom <= innerHeight &&
+    here.top >= top &&
+    here.bottom + FIRST_CONTROL <= innerHeight;
   if (!inSight) bench.scrollIntoView({ block: 'start' });
 }

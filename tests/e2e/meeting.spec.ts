@@ -269,7 +269,11 @@ for (const [width, height] of [
     }
   });
 
-test('one’s own: put together, kept over a reload, shared as a link, started', async ({ page }) => {
+test('one’s own: put together, kept over a reload, shared as a link, started', async ({
+  page,
+  browser,
+  baseURL,
+}) => {
   await page.goto('/meetings/own/');
   await expect(page.locator('[data-ready=true]')).toHaveCount(1);
   await page.getByLabel('What it is about').fill('Cold seals');
@@ -322,4 +326,17 @@ test('one’s own: put together, kept over a reload, shared as a link, started',
   await page.goto('about:blank');
   await page.goto(link.replace('#meeting=1.', '#meeting=7.'));
   await expect(page.getByText('made by another version of the site')).toBeVisible();
+
+  // On another device, which has nothing of it but the link.
+  const other = await browser.newContext({ baseURL: baseURL ?? '', serviceWorkers: 'block' });
+  const there = await other.newPage();
+  await there.goto(link);
+  await there.getByRole('button', { name: 'Keep it here and open it' }).click();
+  await expect(there.getByLabel('Title')).toHaveValue('Cold seals');
+  await expect(there.locator('.own-scene')).toHaveCount(3);
+  await there.getByRole('button', { name: 'Start the meeting' }).click();
+  await expect(there.locator('.stage-simulation .sim:not(.sim-asking)')).toBeVisible();
+  await step(there);
+  await expect(heading(there)).toHaveText('Two seconds');
+  await other.close();
 });

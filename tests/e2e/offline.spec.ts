@@ -4,9 +4,11 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test as base, type Page } from '@playwright/test';
 import { storeOffline } from '../../src/build/store-offline.ts';
+import { plannedMeetings } from '../../src/lessons/meetings.ts';
 import { giveAnswer } from './give-answer.ts';
 import { ownServer, type OwnServer } from './own-server.ts';
 import { addresses } from './pages.ts';
+import { WALL, walkMeeting } from './wall.ts';
 
 const state = (page: Page) => page.locator('#offline');
 const says = (page: Page) => page.locator('#offline-says');
@@ -144,6 +146,22 @@ test('one visit, then the server is gone: every page, the search, questions, a c
   const response = await page.goto(`${own.origin}/no-such-page/`);
   expect(response?.status()).toBe(404);
   await expect(page.getByRole('heading', { level: 1, name: 'No such page' })).toBeVisible();
+});
+
+test('every meeting is held to its end with the server gone, its simulations and its cars too', async ({
+  page,
+  own,
+  trouble,
+}) => {
+  await ready(page, own);
+  await own.kill();
+  await page.setViewportSize(WALL);
+  for (const meeting of plannedMeetings()) {
+    await walkMeeting(page, own.origin, meeting, () =>
+      expect(page.locator('.stage-scene > h2')).not.toBeEmpty(),
+    );
+  }
+  expect(trouble).toEqual([]);
 });
 
 test('a file that cannot be stored: "ready" is not said, and it is once the file came', async ({

@@ -1,5 +1,7 @@
 /** What is asked of a meeting on a projector, measured in the page. */
-import type { Page } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
+import type { PlannedMeeting } from '../../src/lessons/meetings.ts';
+import { hashOf, stepsOf } from '../../src/meeting/steps.ts';
 
 export const WALL = { width: 1920, height: 1080 };
 /** Read from 6 m off a projector [px]. */
@@ -33,3 +35,29 @@ export const outOfSight = (page: Page) =>
     below: Math.max(0, box.scrollHeight - box.clientHeight - 1),
     beside: Math.max(0, box.scrollWidth - box.clientWidth - 1),
   }));
+
+/** Goes through every step of a meeting by the key of a clicker, two hands raised at each vote. */
+export async function walkMeeting(
+  page: Page,
+  origin: string,
+  { id, scenes }: PlannedMeeting,
+  seen: (hash: string) => Promise<void>,
+): Promise<void> {
+  await page.goto(`${origin}/meetings/${id}/#stage-1-1`);
+  await expect(wall(page)).toBeVisible();
+  for (const [scene, one] of scenes.entries())
+    for (const step of stepsOf(one).keys()) {
+      const hash = hashOf({ scene, step });
+      await expect(page).toHaveURL(new RegExp(`${hash}$`, 'u'));
+      if (one.kind === 'simulation')
+        await expect(page.locator('.stage-simulation .sim:not(.sim-asking)')).toBeVisible();
+      if (one.kind === 'case' && step === 1)
+        await expect(page.locator('.stage-car .case-bar')).toBeVisible();
+      if (one.kind === 'vote' && step === 0) {
+        await page.keyboard.press('1');
+        await page.keyboard.press('2');
+      }
+      await seen(hash);
+      await page.keyboard.press('PageDown');
+    }
+}

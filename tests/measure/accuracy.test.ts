@@ -21,6 +21,7 @@ const FLOORS: Readonly<Record<GoalId, readonly [least: number, most: number]>> =
   minutes: [0, 75],
   minutesRatio: [0, 0.55],
   falseAlarm: [0, 0.01],
+  twoOnTopAll: [0.85, 1],
   twoOnTop: [0.85, 1],
   twoNoFit: [0.8, 1],
   twoNamed: [0.8, 1],
@@ -29,9 +30,8 @@ const FLOORS: Readonly<Record<GoalId, readonly [least: number, most: number]>> =
   leakLeast: [0.86, 1],
   leakMost: [0, 0.94],
 };
-// 0.552 of the fixed order's minutes; 1.3 % false alarm with every reading taken (9 % at the specification's own limit of 1.1);
-// one of two faults on top in 81 %.
-const SHORT: readonly GoalId[] = ['minutesRatio', 'falseAlarm', 'twoOnTop'];
+// One of two faults on top when the planner stops in 79 % (the floor says with all readings, where it is 86 %).
+const SHORT: readonly GoalId[] = ['twoOnTop'];
 
 test.each(GOALS)('$id reaches its floor, or is said not to', (goal) => {
   const [least, most] = FLOORS[goal.id];
@@ -42,9 +42,9 @@ test.each(GOALS)('$id reaches its floor, or is said not to', (goal) => {
 });
 
 test('there are enough cars to speak of chances, from more than one seed, and a thousand cracks', () => {
-  expect(oneFault.cars).toBeGreaterThanOrEqual(1000);
+  expect(oneFault.cars).toBeGreaterThanOrEqual(2500);
   expect(seeds.length).toBeGreaterThan(1);
-  expect(twoFaults.cars).toBeGreaterThanOrEqual(100);
+  expect(twoFaults.cars).toBeGreaterThanOrEqual(500);
   expect(unlisted.cars).toBeGreaterThanOrEqual(100);
   for (const { cars } of leak) expect(cars).toBe(1000);
   expect(new Set(leak.map(({ taps }) => taps.length))).toEqual(new Set([2, 3, 4]));

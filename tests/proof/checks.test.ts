@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { shippedLicences, strangeLicences } from '../../src/proof/licences.ts';
 import { lockFaults } from '../../src/proof/lock.ts';
 import { writesMarkup } from '../../src/proof/script-scan.ts';
-import { simulationRows } from '../../src/proof/simulation-rows.ts';
+import { benchRows } from '../../src/proof/bench-rows.ts';
 
 // Sinks that the Trusted Types specification of the W3C lists, and those that evaluate text.
 test.each([
@@ -79,7 +79,7 @@ test('a lock file tells what came without a sum, from elsewhere, or runs a progr
   });
 });
 
-test('figures of simulations are told by kind, with the slowest named', () => {
+test('figures of a bench are told by kind, with the slowest named', () => {
   const row = (what: string, measured: string, met: boolean) => ({
     what,
     aim: '12 ms',
@@ -92,7 +92,9 @@ test('figures of simulations are told by kind, with the slowest named', () => {
     row('fluid: press', '14.0 ms', false),
     row('engagement: press', '9.0 ms', true),
   ];
-  expect(simulationRows(rows).map(({ value, met }) => [value, met])).toEqual([
+  expect(
+    benchRows('Simulations', 'npm run bench', rows).map(({ value, met }) => [value, met]),
+  ).toEqual([
     ['0 of 2: the most is engagement 11.0 ms', true],
     ['1 of 2: fluid 14.0 ms', false],
   ]);

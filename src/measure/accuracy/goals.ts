@@ -56,6 +56,13 @@ export const GOALS = [
     most: 0.01,
     in: 'share',
   },
+  {
+    id: 'twoOnTopAll',
+    of: 'two',
+    value: (f) => f.twoFaults.oneOnTopAllReadings,
+    least: 0.85,
+    in: 'share',
+  },
   { id: 'twoOnTop', of: 'two', value: (f) => f.twoFaults.oneOnTop, least: 0.85, in: 'share' },
   {
     id: 'twoNoFit',

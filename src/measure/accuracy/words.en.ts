@@ -23,6 +23,7 @@ export const words = {
     minutes: 'Minutes until the planner stops',
     minutesRatio: 'Those minutes over the minutes of the fixed order',
     falseAlarm: 'It says after every reading that no single fault fits',
+    twoOnTopAll: 'One of them is on top after every reading there is',
     twoOnTop: 'One of them is on top when the planner stops',
     twoNoFit: 'After every reading it says that no single fault fits',
     twoNamed: 'After every reading the likeliest pair is the two that the car has',

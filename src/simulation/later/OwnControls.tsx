@@ -39,6 +39,12 @@ export function OwnControls<G extends Givens, M extends SimModel<G>>(
   const head = useArrival<HTMLHeadingElement>(byHand);
   const { id, controls, open = OPEN_CONTROLS } = sim;
   const rest = controls.slice(open);
+  // What a task or a prediction has set is not hidden from the one who may have to set it back. A link, as on the wall, shows what
+  // its writer saw.
+  const isSet = useMemo(
+    () => byHand && rest.some(({ key }) => model.givens[key].peek() !== defaults[key]),
+    [defaults],
+  );
   const shared = { sim: id, model, drawn };
   return (
     <div class="sim-stage">
@@ -54,7 +60,7 @@ export function OwnControls<G extends Givens, M extends SimModel<G>>(
       )}
       <Controls {...shared} controls={controls.slice(0, open)} />
       {rest.length > 0 && (
-        <More label={words.moreControls}>
+        <More label={words.moreControls} open={isSet}>
           <Controls {...shared} controls={rest} />
         </More>
       )}

@@ -1,8 +1,8 @@
 import type { Row } from '../bench/row.ts';
 import type { Figure } from './form.ts';
 
-/** A line for each kind of figure that `npm run bench -- simulations` has of each simulation. */
-export function simulationRows(rows: readonly Row[]): Figure[] {
+/** A line for each kind of figure that a bench has of each of some things: "name: kind". */
+export function benchRows(things: string, command: string, rows: readonly Row[]): Figure[] {
   const kindOf = ({ what }: Row): string => what.replace(/^[^:]*: /, '');
   return [...new Set(rows.map(kindOf))].map((kind) => {
     const all = rows.filter((row) => kindOf(row) === kind);
@@ -13,14 +13,14 @@ export function simulationRows(rows: readonly Row[]): Figure[] {
     const named = (row: Row | undefined): string =>
       row === undefined ? '' : `${row.what.replace(/:.*/, '')} ${row.measured.replace(/,.*/, '')}`;
     return {
-      what: `Simulations on a phone slowed four times: ${kind}, over the bar`,
+      what: `${things} on a phone slowed four times: ${kind}, over the bar`,
       value:
         over.length === 0
           ? `0 of ${all.length}: the most is ${named(worst)}`
           : `${over.length} of ${all.length}: ${over.map(named).join(', ')}`,
       bar: `0 over ${all[0]?.aim ?? ''}`,
       met: over.length === 0,
-      command: 'npm run bench -- simulations',
+      command,
     };
   });
 }
