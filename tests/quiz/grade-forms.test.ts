@@ -109,6 +109,8 @@ describe('spot', () => {
     const out = outcome(ask(gap), 'lift');
     expect(out.right).toBe(true);
     expect(out.explained.map(({ id }) => id)).toEqual(['lift', 'missing', 'under', 'engine']);
+    expect(notes(out)['missing']).toBe('This step was missing, and you found the place');
+    expect(notes(outcome(ask(gap), 'under'))['missing']).toBe('This step was missing here');
     expect(outcome(ask(gap), 'under').verdict).toContain('after step 2');
     expect(outcome(ask(gap), 'engine').verdict).toContain('after step 3');
     expect(outcome(ask(gap), 'start').verdict).toContain('before the first step');

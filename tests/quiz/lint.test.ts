@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { keyLongest, lintBank, type LintRules } from '../../src/quiz/lint.ts';
+import { keyLongest, lintBank, lintItem, type LintRules } from '../../src/quiz/lint.ts';
 import type { Question } from '../../src/quiz/schema.ts';
 import { all, number, several, single } from './sample.ts';
 
@@ -97,6 +97,9 @@ test('an objective of another lesson is found', () => {
   expect(lintBank([single, { ...number, objectives: ['b-1'] }], elsewhere, lax).join('\n')).toMatch(
     /belongs to the lesson "lesson-b"/,
   );
+  // The place in the file, so that the check can name its line.
+  const [found] = lintItem({ ...single, objectives: ['a-1', 'b-1'] }, new Set(), elsewhere);
+  expect(found?.path).toEqual(['objectives', 1]);
 });
 
 const copies = (n: number, at: (i: number) => number, long: boolean): Question[] =>

@@ -32,6 +32,18 @@ test('the next round asks what the first left out, but for what an objective nee
   expect(new Set([...first, ...second].map((q) => q.id)).size).toBeGreaterThanOrEqual(11);
 });
 
+test('a question that shares one of its objectives is taken for the other', () => {
+  const common = ask({ ...single, id: 'q-both', objectives: ['a-1', 'a-2'], unseen: false });
+  const rest = Array.from({ length: 9 }, (_, i) =>
+    ask({ ...single, id: `q-one-${i}`, objectives: ['a-1'], unseen: i === 0 }),
+  );
+  fc.assert(
+    fc.property(fc.integer(), (seed) => {
+      expect(pickRound([...rest, common], seededRandom(seed), new Set(), 2)).toContain(common);
+    }),
+  );
+});
+
 test('a small bank is asked whole', () => {
   expect(pickRound(bank.slice(0, 3), seededRandom(1))).toHaveLength(3);
 });

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { passageText } from '../../src/quiz/asked.ts';
-import { asChoices, isOrdered } from '../../src/quiz/resolve.ts';
+import { asChoices, isOrdered, resolveQuestion } from '../../src/quiz/resolve.ts';
 import { readPassage } from '../../src/quiz/read-passage.ts';
-import { amounts, ask, lookup, number, single } from './sample.ts';
+import { amounts, ask, lookup, made, number, single } from './sample.ts';
 
 test('a given comes out in both unit systems', () => {
   const { stem } = ask(single);
@@ -18,6 +18,17 @@ test('an engine number is filled in; a bad token names itself', () => {
   expect(() => readPassage('{presure 600}', lookup)).toThrow(/Quantities: pressure/);
   expect(() => ask({ ...single, stem: 'It reads {= unknown}, does it?' })).toThrow(
     /"q-single": no number "unknown"/,
+  );
+});
+
+test('a chart is made and goes with its question; where nothing makes one, that is said', () => {
+  const withChart = { ...single, chart: 'fluids' };
+  const picture = { name: 'two fluids' } as unknown as ReturnType<typeof made.chart>;
+  const drawn = resolveQuestion(withChart, lookup, { ...made, chart: () => picture });
+  expect(drawn.chart).toBe(picture);
+  expect(ask(single)).not.toHaveProperty('chart');
+  expect(() => resolveQuestion(withChart, lookup)).toThrow(
+    '"q-single": it has a chart, and there is nothing here to make one.',
   );
 });
 

@@ -28,6 +28,11 @@ test.each<[string, unknown, string]>([
     'explanation ("why") of a step',
   ],
   [
+    'an extra without a reason',
+    { ...match, extra: { text: 'Park pawl', why: '' } },
+    'The explanation ("why") of the "extra"',
+  ],
+  [
     'a group with a stranger',
     { ...order, anyOrder: [['level', 'sing']] },
     'There is no step "sing". There are: "chock"',

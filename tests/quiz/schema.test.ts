@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { parseQuestions } from '../../src/quiz/schema.ts';
-import { all, number, single } from './sample.ts';
+import { all, number, several, single } from './sample.ts';
 
 const fault = (raw: unknown): string => {
   try {
@@ -28,6 +28,13 @@ test('an unknown key deep inside is refused too', () => {
     { id: 'two', text: 'A thing', correct: false, why: 'Because it is not.' },
   ];
   expect(fault([{ ...single, options }])).toContain('at options.0: An option does not know "hint"');
+});
+
+test('a question with several answers has three options or more', () => {
+  if (several.kind !== 'several') throw new Error('no sample');
+  expect(fault([{ ...several, options: several.options.slice(0, 2) }])).toContain(
+    'At least three options.',
+  );
 });
 
 test('every option has an explanation of its own', () => {

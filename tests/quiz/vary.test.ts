@@ -39,6 +39,10 @@ describe('a question in one setting', () => {
       ],
     });
   });
+  test('finds a number written without a space', () => {
+    const { stem } = inSetting({ ...varying, stem: 'It reads {=press}, and then?' }, variation);
+    expect(stem).toBe('It reads {= family/second,600/press}, and then?');
+  });
   test('keeps the name of a number that its family does not have', () => {
     const key = (numbers: Variation['numbers']) => {
       const asked = inSetting(number, { ...variation, numbers });

@@ -6,6 +6,7 @@ import {
   BENCH_AIR,
   airGapFlow,
   airHeld,
+  airHoleFlow,
   airTest,
   applyFaults,
   fluidAt,
@@ -18,6 +19,15 @@ import {
 import { SEED, severity, soundPlants } from '../arbitraries.ts';
 
 const runs = { seed: SEED, numRuns: 400 };
+
+it('nothing flows where there is no opening, or no pressure behind it', () => {
+  const supply = 2 * ATMOSPHERE_PA;
+  const blown = { supply, ambient: ATMOSPHERE_PA, tempK: BENCH_AIR.tempK };
+  expect(airHoleFlow(0, blown)).toBe(0);
+  expect(airHoleFlow(-1e-6, blown)).toBe(0);
+  expect(airHoleFlow(1e-6, { ...blown, supply: ATMOSPHERE_PA })).toBe(0);
+  expect(airHoleFlow(1e-6, blown)).toBeGreaterThan(0);
+});
 
 describe('air finds cold what fluid hides', () => {
   const cold = fluidAt(makeFluid(fluidClasses['low-viscosity']), 20);

@@ -56,6 +56,18 @@ describe('the engagement check, 1.5 s after selection', () => {
   });
 });
 
+describe('what the controller does after the engagement check', () => {
+  it('watches slip, and not before', () => {
+    expect(run(1.4, () => ({})).memory.state).toBe('engaging');
+    expect(run(1.6, () => ({})).memory.state).toBe('watching');
+    expect(run(1.6, () => ({ turbineRpm: 700 })).memory.state).toBe('watching');
+  });
+  it('keeps the pressure raised that slip on the throttle had raised before', () => {
+    const early = (time: number) => (time < 0.4 ? { turbineRpm: 700, throttle: 0.1 } : {});
+    expect(run(1.6, early).memory.state).toBe('pressureRaised');
+  });
+});
+
 describe('the ratio check', () => {
   const onThrottle = (turbineRpm: number) => () => ({ turbineRpm, throttle: 0.1 });
   it('runs with the throttle open or the output turning over 20 rpm, and not before', () => {

@@ -49,6 +49,19 @@ test('the shares of the blueprint are a hundred, and of fifty questions each is 
   expect(traitNames.map((trait) => wanted(trait, REHEARSAL_SIZE))).toEqual([17, 5, 6]);
 });
 
+test('ideas that are not in it yet come before a second question of one', () => {
+  const items = ['a', 'a', 'a', 'a', 'b', 'c', 'd'].map((concept, i) => ({
+    ...{ id: `q${i}`, area: 'fluid' as const, concept, lookAlikes: [] },
+    ...{ unseen: false, next: false, healthy: false },
+  }));
+  fc.assert(
+    fc.property(seeds, (seed) => {
+      const drawn = drawRehearsal(items, seed, new Map(), 4);
+      expect(new Set(drawn.map(({ concept }) => concept)).size).toBe(4);
+    }),
+  );
+});
+
 test('an area that has too few gives what it has, and the others the rest', () => {
   const few = Object.fromEntries(areas.map((area) => [area, area === 'tests' ? 1 : 40])) as Record<
     Area,

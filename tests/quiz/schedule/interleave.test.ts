@@ -38,6 +38,16 @@ test('a look-alike is fetched from the end of the list', () => {
   expect(farPairs(order)).toEqual([]);
 });
 
+test('two that have stood near each other draw no further ones after them', () => {
+  const round = [
+    idea('gap', 'gap', 'hole'),
+    idea('hole', 'hole'),
+    ...['p', 'q', 'r', 's'].map((x) => idea(x, x)),
+    idea('gap again', 'gap', 'hole'),
+  ];
+  expect(ids(interleave(round))).toEqual(ids(round));
+});
+
 describe('any round', () => {
   const round = fc
     .array(fc.tuple(fc.integer({ min: 0, max: 7 }), fc.integer({ min: 0, max: 7 })), {
