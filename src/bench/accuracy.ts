@@ -1,6 +1,6 @@
 // npm run accuracy: how often the planner is right on cars that differ from its model, what it costs in minutes beside other
 // orders on the same cars, and what becomes of cars that it does not know. It keeps its figures in accuracy.json beside this file and
-// takes half an hour on two cores, a thread for each seed. npm run accuracy -- 20 tries 20 cars a seed and keeps nothing.
+// takes some ten minutes on two cores, a thread for each seed. npm run accuracy -- 20 tries 20 cars a seed and keeps nothing.
 import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { Worker } from 'node:worker_threads';

@@ -24,6 +24,41 @@ export async function slow(page: Page, rate: number): Promise<void> {
   await browser.send('Emulation.setCPUThrottlingRate', { rate });
 }
 
+/** 1.6 Mbit/s and 150 ms. */
+export async function slowNetwork(page: Page): Promise<void> {
+  const network = await page.context().newCDPSession(page);
+  await network.send('Network.enable');
+  await network.send('Network.emulateNetworkConditions', {
+    offline: false,
+    latency: 150,
+    downloadThroughput: 200_000,
+    uploadThroughput: 200_000,
+  });
+}
+
+/** How far things have jumped since the page was asked for, and while it is read to its end (layout shift). */
+export function shiftWhileRead(page: Page): Promise<number> {
+  return page.evaluate(async () => {
+    let sum = 0;
+    new PerformanceObserver((list) => {
+      for (const entry of list.getEntries() as (PerformanceEntry & {
+        readonly value: number;
+        readonly hadRecentInput: boolean;
+      })[]) {
+        if (!entry.hadRecentInput) sum += entry.value;
+      }
+    }).observe({ type: 'layout-shift', buffered: true });
+    // The face of the page comes after its text and takes the place of another.
+    await document.fonts.load('1em "Atkinson Hyperlegible Next Variable"');
+    for (let y = 0; y < document.documentElement.scrollHeight; y += innerHeight * 0.8) {
+      scrollTo(0, y);
+      await new Promise((done) => setTimeout(done, 150));
+    }
+    await new Promise((done) => setTimeout(done, 300));
+    return sum;
+  });
+}
+
 /** What each of the works gave, done in turn and that many times over: on a shared machine only such can be compared. */
 export async function inTurn(
   times: number,

@@ -1,31 +1,18 @@
 // `npm run bench -- pages`: what the home page and each lesson ask of a slow phone on a slow network before anybody has touched them, the
 // largest paint in turn with an empty page of a theme for documentation. A folder behind it (`-- pages ../theme/dist`) is taken
-// for that page instead of building one. Half an hour.
-import type { Browser, Page } from '@playwright/test';
+// for that page instead of building one. A quarter of an hour.
+import type { Browser } from '@playwright/test';
 import { builtPages } from '../build/pages.ts';
 import { launchChromium } from '../build/launch-chromium.ts';
-import { inTurn, onFreshPage, slow, SLOWED } from './browser.ts';
+import { inTurn, onFreshPage, shiftWhileRead, slow, SLOWED, slowNetwork } from './browser.ts';
 import { whileLoading } from './longest-task.ts';
 import { percentile, type Row } from './row.ts';
 import { serve } from './site.ts';
 import { buildThemePage } from './theme-page.ts';
 
-/** 1.6 Mbit/s and 150 ms. */
-const NETWORK = {
-  offline: false,
-  latency: 150,
-  downloadThroughput: 200_000,
-  uploadThroughput: 200_000,
-};
 /** How much later than the theme's page ours may be painted. */
 const LATER = 1.05;
 const PAINTS = 3;
-
-async function slowNetwork(page: Page): Promise<void> {
-  const network = await page.context().newCDPSession(page);
-  await network.send('Network.enable');
-  await network.send('Network.emulateNetworkConditions', NETWORK);
-}
 
 /** When the largest thing in sight was painted [ms after the request]. */
 const largestPaint = (browser: Browser, address: string): Promise<number> =>
@@ -51,24 +38,7 @@ const shift = (browser: Browser, address: string): Promise<number> =>
     await slowNetwork(page);
     await slow(page, SLOWED);
     await page.goto(address);
-    return page.evaluate(async () => {
-      let sum = 0;
-      new PerformanceObserver((list) => {
-        for (const entry of list.getEntries() as (PerformanceEntry & {
-          readonly value: number;
-          readonly hadRecentInput: boolean;
-        })[]) {
-          if (!entry.hadRecentInput) sum += entry.value;
-        }
-      }).observe({ type: 'layout-shift', buffered: true });
-      await document.fonts.ready;
-      for (let y = 0; y < document.documentElement.scrollHeight; y += innerHeight * 0.8) {
-        scrollTo(0, y);
-        await new Promise((done) => setTimeout(done, 150));
-      }
-      await new Promise((done) => setTimeout(done, 300));
-      return sum;
-    });
+    return shiftWhileRead(page);
   });
 
 /** What the page works while nobody touches it, once all that flows by itself has come to rest [ms a second]. */

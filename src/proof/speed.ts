@@ -86,7 +86,7 @@ function buildTime(): Figure {
   };
 }
 
-/** What the last `npm run bench` of these kept; each takes half an hour. */
+/** What the last `npm run bench` of these kept: a quarter of an hour for pages, half an hour for simulations. */
 const keptByBench = (part: string, things: string): Figure[] => {
   const kept = join(root, `src/bench/${part}.json`);
   if (!existsSync(kept)) return [];

@@ -47,7 +47,7 @@ const BANNED: readonly (readonly [RegExp, string])[] = [
   [/\bparts from\b/i, 'say leaves, or comes apart'],
   [/go(?:es)? hungry/i, 'say runs short'],
   [/the raise\b/i, 'say the higher command'],
-  [/asks of\b/i, 'say needs, or takes'],
+  [/\basks of\b/i, 'say needs, or takes'],
   [/the box by cable/i, 'nobody says so'],
   [/of the worst there is/i, 'nobody says so'],
   [/air goes off at/i, 'nobody says so'],

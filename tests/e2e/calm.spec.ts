@@ -1,4 +1,5 @@
 import type { Page } from '@playwright/test';
+import { shiftWhileRead, slowNetwork } from '../../src/bench/browser.ts';
 import { expect, test } from './fixtures.ts';
 
 /**
@@ -7,46 +8,22 @@ import { expect, test } from './fixtures.ts';
  */
 const PHONE = { width: 390, height: 664 };
 
-async function slowly(page: Page): Promise<void> {
-  const network = await page.context().newCDPSession(page);
-  await network.send('Network.enable');
-  await network.send('Network.emulateNetworkConditions', {
-    offline: false,
-    latency: 150,
-    downloadThroughput: 200_000,
-    uploadThroughput: 200_000,
-  });
-}
-
-for (const address of ['/', '/lessons/turbine-must-stop/', '/whole-car/', '/glossary/']) {
+for (const address of [
+  '/',
+  '/lessons/turbine-must-stop/',
+  // In these two a line broke elsewhere in the face that stands in.
+  '/lessons/pump-and-regulator/',
+  '/lessons/the-next-best-test/',
+  '/whole-car/',
+  '/glossary/',
+]) {
   test(`nothing jumps on ${address} while it loads slowly, nor while it is read`, async ({
     page,
   }) => {
     await page.setViewportSize(PHONE);
-    await slowly(page);
-    await page.addInitScript(() => {
-      const seen = { shift: 0 };
-      Object.assign(window, { seen });
-      new PerformanceObserver((list) => {
-        for (const entry of list.getEntries() as (PerformanceEntry & {
-          value: number;
-          hadRecentInput: boolean;
-        })[]) {
-          if (!entry.hadRecentInput) seen.shift += entry.value;
-        }
-      }).observe({ type: 'layout-shift', buffered: true });
-    });
+    await slowNetwork(page);
     await page.goto(address);
-    // The face of the page comes after its text and takes the place of another.
-    await page.evaluate(() => document.fonts.load('1em "Atkinson Hyperlegible Next Variable"'));
-    const shift = await page.evaluate(async () => {
-      for (let y = 0; y < document.documentElement.scrollHeight; y += innerHeight * 0.8) {
-        scrollTo(0, y);
-        await new Promise((done) => setTimeout(done, 100));
-      }
-      return (window as unknown as { seen: { shift: number } }).seen.shift;
-    });
-    expect(shift).toBeLessThanOrEqual(0.01);
+    expect(await shiftWhileRead(page)).toBeLessThanOrEqual(0.01);
   });
 }
 
