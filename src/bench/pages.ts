@@ -1,7 +1,7 @@
 // `npm run bench -- pages`: what the home page and each lesson ask of a slow phone on a slow network before anybody has touched them, the
 // largest paint in turn with an empty page of a theme for documentation. A folder behind it (`-- pages ../theme/dist`) is taken
 // for that page instead of building one. A quarter of an hour.
-import type { Browser } from '@playwright/test';
+import type { Browser, Page } from '@playwright/test';
 import { builtPages } from '../build/pages.ts';
 import { launchChromium } from '../build/launch-chromium.ts';
 import { inTurn, onFreshPage, shiftWhileRead, slow, SLOWED, slowNetwork } from './browser.ts';
@@ -14,12 +14,16 @@ import { buildThemePage } from './theme-page.ts';
 const LATER = 1.05;
 const PAINTS = 3;
 
+async function openSlowly(page: Page, address: string): Promise<void> {
+  await slowNetwork(page);
+  await slow(page, SLOWED);
+  await page.goto(address);
+}
+
 /** When the largest thing in sight was painted [ms after the request]. */
 const largestPaint = (browser: Browser, address: string): Promise<number> =>
   onFreshPage(browser, async (page) => {
-    await slowNetwork(page);
-    await slow(page, SLOWED);
-    await page.goto(address);
+    await openSlowly(page, address);
     return page.evaluate(
       () =>
         new Promise<number>((done) => {
@@ -35,9 +39,7 @@ const largestPaint = (browser: Browser, address: string): Promise<number> =>
 /** How far things jumped while it loaded and was read to its end. */
 const shift = (browser: Browser, address: string): Promise<number> =>
   onFreshPage(browser, async (page) => {
-    await slowNetwork(page);
-    await slow(page, SLOWED);
-    await page.goto(address);
+    await openSlowly(page, address);
     return shiftWhileRead(page);
   });
 
@@ -117,8 +119,10 @@ const measuredPages = (): readonly string[] =>
 
 /** Four rows for each page. */
 export async function benchPages([theme]: readonly string[]): Promise<readonly Row[]> {
+  // First, for it can fail, and nothing would stop what was started before.
+  const beside = theme ?? buildThemePage();
   const browser = await launchChromium();
-  const [ours, theirs] = await Promise.all([serve(), serve(theme ?? buildThemePage())]);
+  const [ours, theirs] = await Promise.all([serve(), serve(beside)]);
   const rows: Row[] = [];
   try {
     for (const path of measuredPages()) {

@@ -1,7 +1,7 @@
 import type { Page } from '@playwright/test';
 import { writtenCases } from '../../src/cases/written.ts';
 import { expect, test } from './fixtures.ts';
-import { faultsOnPaper } from './on-paper.ts';
+import { BETWEEN, faultsOnPaper } from './on-paper.ts';
 
 const LIST = '/practise/cases/';
 const first = '/practise/case/?case=fine-cold-revs-hot';
@@ -136,7 +136,8 @@ test('by keyboard alone: a case is measured, answered wrongly, and told so', asy
   await expect(outcome).toContainText('went further than your readings');
   await expect(outcome).toContainText('hours of labor');
   // Printed for the folder of an apprentice, on Letter and on A4.
-  for (const between of [702, 680]) expect(await faultsOnPaper(page, between)).toEqual([]);
+  for (const between of Object.values(BETWEEN))
+    expect(await faultsOnPaper(page, between)).toEqual([]);
   await expect(outcome.getByRole('heading', { name: /^Not this/ })).toBeVisible();
 });
 

@@ -1,5 +1,8 @@
 import type { Page } from '@playwright/test';
 
+/** What 15 mm on each side leave, at 96 to the inch: Letter is 8.5 inches wide, A4 210 mm (ISO 216). */
+export const BETWEEN = { Letter: 702, A4: 680 } as const;
+
 /** The least letters on paper: 10 pt to read, 7 pt to look up in a chart. A point is 1/72 inch, a CSS pixel 1/96. */
 const LEAST = { words: (10 * 96) / 72, chart: (7 * 96) / 72 };
 /** Rounding of scales and of rem [px]. */

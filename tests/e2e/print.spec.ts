@@ -1,10 +1,8 @@
 import { writeFileSync } from 'node:fs';
 import { expect, test } from './fixtures.ts';
-import { faultsOnPaper } from './on-paper.ts';
+import { BETWEEN, faultsOnPaper } from './on-paper.ts';
 import { pagesOf, wordsOn } from './pdf-text.ts';
 
-/** What 15 mm on each side leave, at 96 to the inch: Letter is 8.5 inches wide, A4 210 mm (ISO 216). */
-const BETWEEN = { Letter: 702, A4: 680 } as const;
 const papers = ['Letter', 'A4'] as const;
 /** One of each kind of page, and lessons with every kind of picture. */
 const kinds = [

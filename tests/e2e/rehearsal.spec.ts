@@ -3,7 +3,7 @@ import { axeOn } from './axe.ts';
 import { expect, test } from './fixtures.ts';
 import { giveAnswer } from './give-answer.ts';
 import { keptAnswers } from './kept-answers.ts';
-import { faultsOnPaper } from './on-paper.ts';
+import { BETWEEN, faultsOnPaper } from './on-paper.ts';
 import { putSlot } from './put-slot.ts';
 
 const address = '/practise/rehearsal/';
@@ -148,6 +148,7 @@ test('a question about a chart has its chart, when it is asked and when it is ex
   await page.locator('.rehearsal-told summary').first().press('Enter');
   await expect(chart).toBeVisible();
   // Printed for the one who teaches, on Letter and on A4.
-  for (const between of [702, 680]) expect(await faultsOnPaper(page, between)).toEqual([]);
+  for (const between of Object.values(BETWEEN))
+    expect(await faultsOnPaper(page, between)).toEqual([]);
   await expect(head(page, 'How it went')).toBeVisible();
 });
