@@ -1,9 +1,10 @@
 /** Records of one kind in IndexedDB, one each. Every fault is a status and none is thrown. */
 import { connection, storeStatus, type StoreStatus } from './connection.ts';
 import type { Dated } from './dated.ts';
+import { leftBehind } from './left-behind.ts';
 import { isSame } from './same.ts';
 
-/** What was written in the moment of leaving, when there is no time to look first: merged in at the next look. */
+/** What could not be read; and what was left behind where browser storage was full: merged in at the next look. */
 const ASIDE = 'aside';
 /** So long after its deletion only the mark of a record is kept: until then it can be undone. */
 const UNDO_MS = 3_600_000;
@@ -48,6 +49,7 @@ export function recordStore<Of extends Kept>(name: string, kind: RecordKind<Of>)
       opened.createObjectStore(ASIDE, { autoIncrement: true });
     },
   });
+  const behind = leftBehind(name);
   const channel = typeof BroadcastChannel === 'undefined' ? undefined : new BroadcastChannel(name);
 
   /** Brings records and what lies in the store together, in one transaction: another tab comes before it or after it. */
@@ -88,9 +90,11 @@ export function recordStore<Of extends Kept>(name: string, kind: RecordKind<Of>)
         transaction.done.catch(() => undefined);
         const stored: unknown[] = await transaction.objectStore(place).getAll();
         const aside: unknown[] = await transaction.objectStore(ASIDE).getAll();
+        const left = behind.look();
+        const late = [...aside, ...left.flatMap((one) => one.records)];
         const records = new Map<string, Of>();
         const damaged: unknown[] = [];
-        for (const one of [...stored, ...aside]) {
+        for (const one of [...stored, ...late]) {
           const record = readOne(one);
           if (record === undefined) {
             damaged.push(one);
@@ -107,13 +111,14 @@ export function recordStore<Of extends Kept>(name: string, kind: RecordKind<Of>)
           records.set(id, mark);
           marks.push(mark);
         }
-        const changed = aside.length > 0 ? [...records.values()] : marks;
+        const changed = late.length > 0 ? [...records.values()] : marks;
         await Promise.all(changed.map((record) => transaction.objectStore(place).put(record)));
         for (const key of await transaction.objectStore(ASIDE).getAllKeys()) {
           if (readOne(await transaction.objectStore(ASIDE).get(key)))
             await transaction.objectStore(ASIDE).delete(key);
         }
         await transaction.done;
+        behind.clear(left.filter((one) => one.records.every(readOne)));
         return { status: 'ok', records: [...records.values()], damaged };
       } catch (error) {
         return { status: storeStatus(error), records: [], damaged: [] };
@@ -124,10 +129,11 @@ export function recordStore<Of extends Kept>(name: string, kind: RecordKind<Of>)
     restore: (written: readonly Written<Of>[]): Promise<StoreStatus> =>
       whole(() => restore(written)),
 
-    /** In the moment of leaving: sent off whole, without waiting for anything. */
+    /** In the moment of leaving: without waiting for anything. */
     leave(records: readonly Of[]): void {
+      if (records.length === 0 || behind.put(records)) return;
       const open = now();
-      if (open === undefined || records.length === 0) return;
+      if (open === undefined) return;
       try {
         const transaction = open.transaction(ASIDE, 'readwrite', { durability: 'strict' });
         for (const record of records) void transaction.store.add(record).catch(() => undefined);

@@ -1,6 +1,6 @@
 import type { Area } from '../../src/storage/envelope.ts';
 
-export interface FakeArea extends Area {
+export interface FakeArea extends Area, Pick<Storage, 'length' | 'key'> {
   readonly kept: Map<string, string>;
   /** Writes to keys that match fail as a full or blocked browser fails. */
   failWrites: { readonly on: RegExp; readonly as: 'QuotaExceededError' | 'SecurityError' } | null;
@@ -12,6 +12,10 @@ export function fakeArea(): FakeArea {
   const area: FakeArea = {
     kept,
     failWrites: null,
+    get length() {
+      return kept.size;
+    },
+    key: (i) => [...kept.keys()][i] ?? null,
     getItem: (key) => kept.get(key) ?? null,
     setItem(key, value) {
       if (area.failWrites?.on.test(key) === true) {

@@ -1,4 +1,4 @@
-import { useEffect } from 'preact/hooks';
+import { useLayoutEffect } from 'preact/hooks';
 import { NotKept } from '../../ui/NotKept.tsx';
 import { textFor, type UnitSystem, type UnitText } from '../../quantity/unit-system.ts';
 import type { PredictOption } from '../sim-spec.ts';
@@ -28,8 +28,8 @@ export function Compare(props: CompareProps) {
   const mine = options.find(({ id }) => id === state.prediction);
   const came = options.find(({ id }) => id === state.outcome);
   const right = mine !== undefined && mine === came;
-  // This stage is reached by a finished run alone, so that each run is kept once.
-  useEffect(() => {
+  // This stage is reached by a finished run alone, so that each run is kept once; before it is painted, or who goes on at once takes it away.
+  useLayoutEffect(() => {
     if (byHand) keepPrediction(sim, state);
   }, []);
   const others = options.filter((option) => option !== mine && option !== came);

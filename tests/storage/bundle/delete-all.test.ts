@@ -7,27 +7,13 @@ import { deleteAll } from '../../../src/storage/bundle/delete-all.ts';
 import { allFile, takeIn } from '../../../src/storage/bundle/take-in.ts';
 import { tableStore } from '../../../src/storage/sheets/table-store.ts';
 import { aBundle } from './a-bundle.ts';
+import { fakeArea } from '../fake-area.ts';
 import { NOW } from './a-device.ts';
-
-/** Storage as a browser has it, with keys that can be counted off. */
-function storage(): Storage {
-  const kept = new Map<string, string>();
-  return {
-    get length() {
-      return kept.size;
-    },
-    key: (i) => [...kept.keys()][i] ?? null,
-    getItem: (key) => kept.get(key) ?? null,
-    setItem: (key, value) => void kept.set(key, value),
-    removeItem: (key) => void kept.delete(key),
-    clear: () => kept.clear(),
-  };
-}
 
 beforeEach(() => {
   vi.stubGlobal('indexedDB', new IDBFactory());
-  vi.stubGlobal('localStorage', storage());
-  vi.stubGlobal('sessionStorage', storage());
+  vi.stubGlobal('localStorage', fakeArea());
+  vi.stubGlobal('sessionStorage', fakeArea());
 });
 afterEach(() => {
   vi.restoreAllMocks();

@@ -4,8 +4,10 @@ import { openDB } from 'idb';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { dated, newJob, withDeleted, type Job } from '../../../src/storage/jobs/job.ts';
 import { jobStore, type JobStore } from '../../../src/storage/jobs/job-store.ts';
+import { fakeArea, type FakeArea } from '../fake-area.ts';
 
 let open: JobStore[] = [];
+let area: FakeArea;
 const tab = (): JobStore => {
   const store = jobStore('test-jobs');
   open.push(store);
@@ -15,6 +17,8 @@ const stub = (name: 'get' | 'put', fail: () => never) =>
   vi.spyOn(IDBObjectStore.prototype, name).mockImplementation(fail);
 
 beforeEach(() => {
+  area = fakeArea();
+  vi.stubGlobal('localStorage', area);
   vi.stubGlobal('indexedDB', new IDBFactory());
 });
 afterEach(async () => {
@@ -42,15 +46,49 @@ test('keeps jobs, and what two tabs write of one job at once', async () => {
   ]);
 });
 
-test('what is sent off in the moment of leaving is there at the next look', async () => {
-  const going = tab();
-  await going.write([one]);
-  going.leave([note(one, NOW + 7, 'the last word')]);
-  // What is written meanwhile by another tab stays.
-  await tab().write([{ ...one, repair: dated(one.repair, NOW + 8, 'seal') }]);
+const rooms = {
+  'in browser storage': null,
+  'in the database, where browser storage is full': {
+    on: /left/,
+    as: 'QuotaExceededError',
+  },
+} as const;
+test.each(Object.entries(rooms))(
+  'what is left in the moment of going is there at the next look: %s',
+  async (_, failWrites) => {
+    area.failWrites = failWrites;
+    const going = tab();
+    await going.write([one]);
+    going.leave([note(one, NOW + 7, 'the last word')]);
+    expect(area.kept.size).toBe(failWrites === null ? 1 : 0);
+    // What is written meanwhile by another tab stays.
+    await tab().write([{ ...one, repair: dated(one.repair, NOW + 8, 'seal') }]);
+    const [job] = (await tab().read(NOW)).records;
+    expect([job?.notes.value, job?.repair.value]).toEqual(['the last word', 'seal']);
+    expect(area.kept.size, 'it is in the store now').toBe(0);
+    const again = (await tab().read(NOW)).records;
+    expect(again.map(({ notes }) => notes.value)).toEqual(['the last word']);
+  },
+);
+
+test('what two tabs leave in one moment is brought together', async () => {
+  const [first, second] = [tab(), tab()];
+  await first.write([one]);
+  first.leave([note(one, NOW + 7, 'slips')]);
+  second.leave([{ ...one, repair: dated(one.repair, NOW + 8, 'seal') }]);
   const [job] = (await tab().read(NOW)).records;
-  expect([job?.notes.value, job?.repair.value]).toEqual(['the last word', 'seal']);
-  expect((await tab().read(NOW)).records).toHaveLength(1);
+  expect([job?.notes.value, job?.repair.value]).toEqual(['slips', 'seal']);
+});
+
+test('what was left and cannot be read stays where it lies, and is told of', async () => {
+  area.kept.set('test-jobs:left:1', '[{"id":');
+  area.kept.set('test-jobs:left:2', JSON.stringify([{ of: 'a later version' }, one]));
+  for (const _ of [1, 2]) {
+    const { records, damaged } = await tab().read(NOW);
+    expect(records.map(({ id }) => id)).toEqual(['a']);
+    expect(damaged).toEqual(['[{"id":', { of: 'a later version' }]);
+  }
+  expect([...area.kept.keys()]).toEqual(['test-jobs:left:1', 'test-jobs:left:2']);
 });
 
 test('a deleted job can come back for an hour; after that only the mark lies there', async () => {
