@@ -183,9 +183,7 @@ export function todayModel(around: Surroundings) {
     }
     const player = play.retrievalModel(questions, keep, 'all');
     player.start(round.seed);
-    // An answer to a variant that is gone since counts, but is to be seen no more.
-    const still = new Map(questions.map(({ id, variant }) => [id, variant]));
-    player.takeUp(given.filter(({ item, variant }) => still.get(item) === variant));
+    player.takeUp(given);
     asking.value = { player, sets: loaded.got };
   }
 

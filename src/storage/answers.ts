@@ -8,7 +8,9 @@
  */
 import type { Answer } from './answer.ts';
 import type * as Log from './answer-log.ts';
+import { steps, type StoredAnswer } from './answer-steps.ts';
 import type { StoreStatus } from './connection.ts';
+import { leftBehind, type LeftBehind } from './left-behind.ts';
 import type { AnswersRead } from './read-answers.ts';
 
 /** `unloaded`: the part that keeps answers could not be fetched. The rest: connection.ts. */
@@ -17,16 +19,24 @@ export type KeepStatus = StoreStatus | 'unloaded';
 interface KeeperOptions {
   readonly load?: () => Promise<Pick<typeof Log, 'answerLog'>>;
   readonly now?: () => number;
+  readonly behind?: Pick<LeftBehind, 'put'>;
+  /** Calls back when the page goes. */
+  readonly leaving?: (listener: () => void) => void;
 }
 
 export function answerKeeper({
   load = () => import('./answer-log.ts'),
   now = Date.now,
+  behind = leftBehind('hot-clutch:answers'),
+  leaving = (listener) => globalThis.addEventListener('pagehide', listener),
 }: KeeperOptions = {}) {
   let log: ReturnType<typeof open> | undefined;
   const open = async () => (await load()).answerLog();
   // One after the other, so that the order kept is the order given even while the first one loads.
   let last: Promise<unknown> = Promise.resolve();
+  /** Given and not stored yet: a page that goes meanwhile leaves them behind. */
+  const onTheWay = new Set<StoredAnswer>();
+  let watching = false;
 
   async function append(answer: Answer, at: number): Promise<KeepStatus> {
     log ??= open();
@@ -40,9 +50,20 @@ export function answerKeeper({
     return await opened.append({ at, answer });
   }
 
+  function watch(): void {
+    if (watching) return;
+    watching = true;
+    leaving(() => {
+      if (onTheWay.size > 0) behind.put([...onTheWay]);
+    });
+  }
+
   return (answer: Answer): Promise<KeepStatus> => {
     const at = now();
-    const kept = last.then(() => append(answer, at));
+    const record = { v: steps.length, at, answer };
+    watch();
+    onTheWay.add(record);
+    const kept = last.then(() => append(answer, at)).finally(() => onTheWay.delete(record));
     last = kept;
     return kept;
   };
@@ -51,7 +72,7 @@ export function answerKeeper({
 /** Never throws and never waits for ever: the lesson goes on, whatever comes back. */
 export const keepAnswer = answerKeeper();
 
-/** All answers, in the order given. @public for practice, which is not written yet */
+/** All answers, in the order given. */
 export async function readAnswers(): Promise<AnswersRead> {
   const { readAnswers: read } = await import('./read-answers.ts');
   return await read();

@@ -52,3 +52,4 @@ export function leftBehind(name: string) {
     },
   };
 }
+export type LeftBehind = ReturnType<typeof leftBehind>;

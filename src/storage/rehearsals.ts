@@ -4,6 +4,7 @@
  */
 import type { RetrievalAnswer } from './answer.ts';
 import { keeper, type Area, type Keeper } from './envelope.ts';
+import { isCertainty, isGiven } from './given.ts';
 import type { Form } from './versioned.ts';
 
 export interface RehearsalItem {
@@ -59,20 +60,14 @@ const oneOf = <const All extends readonly unknown[]>(
   value: unknown,
 ): value is All[number] | undefined => value === undefined || all.includes(value);
 
-function isGiven(value: unknown): value is RetrievalAnswer['given'] | undefined {
-  if (value === undefined) return true;
-  if (!isRecord(value)) return false;
-  const { kind, ids, text, system } = value;
-  if (kind === 'chosen') return Array.isArray(ids) && ids.every(isText);
-  return kind === 'typed' && typeof text === 'string' && (system === 'si' || system === 'us');
-}
-
 function parseItem(value: unknown): RehearsalItem | undefined {
   if (!isRecord(value)) return undefined;
   const { id, lesson, area, variant, given, certainty, flagged, result } = value;
-  if (!isText(id) || !isText(lesson) || !isText(area) || !isGiven(given)) return undefined;
+  if (!isText(id) || !isText(lesson) || !isText(area)) return undefined;
+  if (given !== undefined && !isGiven(given)) return undefined;
   if (variant !== undefined && !isText(variant)) return undefined;
-  if (!oneOf([1, 2, 3], certainty) || !oneOf([true, false], flagged)) return undefined;
+  if (certainty !== undefined && !isCertainty(certainty)) return undefined;
+  if (!oneOf([true, false], flagged)) return undefined;
   if (!oneOf(['right', 'partial', 'wrong'], result)) return undefined;
   return { id, lesson, area, variant, given, certainty, flagged, result };
 }

@@ -6,13 +6,18 @@ import { keptAnswers } from './kept-answers.ts';
 
 const lesson = '/lessons/hot-fluid-thin-fluid/';
 
-async function start(page: Page): Promise<void> {
-  await page.goto(lesson);
+async function press(page: Page, place: number): Promise<void> {
   const button = page.getByRole('button', { name: 'Cover the lesson and start' });
   await button.scrollIntoViewIfNeeded();
   await expect(button).toBeEnabled();
   await button.press('Enter');
-  await expect(page.getByRole('heading', { name: 'Question 1 of 6' })).toBeFocused();
+  await expect(page.getByRole('heading', { name: `Question ${place} of 6` })).toBeFocused();
+}
+
+/** @param place of the question that the round begins with, or goes on with */
+async function start(page: Page, place = 1): Promise<void> {
+  await page.goto(lesson);
+  await press(page, place);
 }
 
 /** Answers what is on show, right or wrong, by keyboard alone. */
@@ -65,6 +70,33 @@ test('Escape shows the lesson, keeps the answer, and carrying on covers it again
   await expect(page.getByRole('heading', { name: 'Question 1 of 6, answered' })).toBeVisible();
 });
 
+test('a reload, at once after an answer or with one half given, goes on where the round was', async ({
+  page,
+}) => {
+  await start(page);
+  const first = await page.locator('.retrieval-stem').first().textContent();
+  await answer(page, 0);
+  await page.reload();
+  await press(page, 2);
+  await expect(page.locator('.retrieval-panel')).toContainText('You are back where you left off.');
+  expect(await page.locator('.retrieval-stem').first().textContent()).not.toBe(first);
+  await page.getByRole('radio', { name: 'Certain' }).press('Space');
+  await page.reload();
+  await press(page, 2);
+  await expect(page.getByRole('radio', { name: 'Certain' })).toBeChecked();
+  for (let n = 1; n < 6; n += 1) {
+    await answer(page, n);
+    await page.getByRole('button', { name: /Next question|See how it went/ }).press('Enter');
+  }
+  await expect(page.locator('.retrieval-panel')).toContainText(/ of 6 right/u);
+  const kept = await keptAnswers(page);
+  expect(kept.map(({ certainty }) => certainty)).toEqual([1, 2, 3, 1, 2, 3]);
+  expect(new Set(kept.map(({ item }) => item)).size).toBe(6);
+  // It is over: the next start asks anew.
+  await page.reload();
+  await press(page, 1);
+});
+
 test('a question leads to the simulation at its state, in a tab of its own, and stays where it was', async ({
   page,
 }) => {
@@ -104,11 +136,11 @@ test('a question leads to the simulation at its state, in a tab of its own, and 
 test('axe finds nothing while asking and while explaining, in light and dark', async ({ page }) => {
   // Four runs of axe over a whole lesson.
   test.setTimeout(180_000);
-  for (const colorScheme of ['light', 'dark'] as const) {
+  for (const [n, colorScheme] of (['light', 'dark'] as const).entries()) {
     await page.emulateMedia({ colorScheme });
-    await start(page);
+    await start(page, n + 1);
     expect((await axeOn(page).analyze()).violations).toEqual([]);
-    await answer(page, 0);
+    await answer(page, n);
     expect((await axeOn(page).analyze()).violations).toEqual([]);
   }
 });

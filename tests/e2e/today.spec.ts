@@ -25,8 +25,10 @@ test('a round by keyboard: begun at one press, left by a reload, taken up, and t
   await page.getByRole('button', { name: 'Begin' }).press('Enter');
   for (const place of [1, 2]) await answer(page, place);
   await expect(page.getByRole('heading', { name: 'Question 3 of 6' })).toBeFocused();
+  await page.getByRole('radio', { name: 'Certain' }).press('Space');
   await page.reload();
   await page.getByRole('button', { name: 'Go on with question 3 of 6' }).press('Enter');
+  await expect(page.getByRole('radio', { name: 'Certain' })).toBeChecked();
   for (const place of [3, 4, 5, 6]) await answer(page, place);
   await expect(page.getByRole('heading', { name: 'How it went' })).toBeFocused();
   await expect(page.getByText(/of 6 right/)).toBeVisible();

@@ -6,6 +6,7 @@ import { answerLog } from '../../src/storage/answer-log.ts';
 import { STORE, steps, type Step } from '../../src/storage/answer-steps.ts';
 import type { Answer } from '../../src/storage/answer.ts';
 import { readAnswers } from '../../src/storage/read-answers.ts';
+import { fakeArea } from './fake-area.ts';
 import version1 from './answers-version-1.json' with { type: 'json' };
 
 const NAME = 'hot-clutch:answers';
@@ -95,6 +96,54 @@ describe('answers', () => {
 
   test('none yet is no fault', async () => {
     expect(await readAnswers()).toEqual({ status: 'ok', answers: [], damaged: [] });
+  });
+});
+
+describe('answers that a page left behind', () => {
+  const leave = (...left: unknown[]): ReturnType<typeof fakeArea> => {
+    const area = fakeArea();
+    vi.stubGlobal('localStorage', area);
+    for (const [i, text] of left.entries())
+      area.kept.set(`${NAME}:left:${i}`, JSON.stringify(text));
+    return area;
+  };
+  const left = (option: string, at: number) => ({ v: 1, ...entry(option, at) });
+
+  test('come to the end where they did not arrive, and are not doubled where they did', async () => {
+    const log = answerLog();
+    await log.append(entry('arrived', 5));
+    await log.close();
+    const area = leave([left('arrived', 5), left('lost', 6)], [left('of another tab', 7)]);
+    expect(await options()).toEqual(['arrived', 'lost', 'of another tab']);
+    expect(area.kept.size).toBe(0);
+    expect(await options()).toEqual(['arrived', 'lost', 'of another tab']);
+  });
+
+  test('come before the next answer', async () => {
+    leave([left('lost', 6)]);
+    const log = answerLog();
+    expect(await log.append(entry('next', 8))).toBe('ok');
+    await log.close();
+    expect(await options()).toEqual(['lost', 'next']);
+  });
+
+  test('wait where they cannot be taken back, and hold nothing up', async () => {
+    const area = leave([left('lost', 6)]);
+    vi.spyOn(IDBObjectStore.prototype, 'getAll').mockImplementationOnce(() => {
+      throw new DOMException('refused by the test', 'DataError');
+    });
+    const log = answerLog();
+    expect(await log.append(entry('next', 8))).toBe('ok');
+    await log.close();
+    expect(area.kept.size).toBe(1);
+    expect(await options()).toEqual(['next', 'lost']);
+  });
+
+  test('what is no answer is kept as it lies, and told of', async () => {
+    leave([null, 'a text', left('lost', 6)]);
+    const { answers, damaged } = await readAnswers();
+    expect(answers).toHaveLength(1);
+    expect(damaged.map(({ raw: one }) => one)).toEqual([null, 'a text']);
   });
 });
 

@@ -10,6 +10,7 @@ const prediction = (option: string): Answer => ({
   confidence: 'certain',
   right: true,
 });
+const leaving = (): void => undefined;
 const optionOf = (answer: unknown): string => (answer as { option: string }).option;
 
 test('keeps the order and the time of answers given while the log still loads', async () => {
@@ -18,6 +19,7 @@ test('keeps the order and the time of answers given while the log still loads', 
   const kept: string[] = [];
   let clock = 100;
   const keep = answerKeeper({
+    leaving,
     now: () => clock,
     load: async () => {
       await loading;
@@ -50,6 +52,7 @@ test('keeps the order and the time of answers given while the log still loads', 
 test('says when the part that keeps answers did not load, and asks for it again at the next answer', async () => {
   let tries = 0;
   const keep = answerKeeper({
+    leaving,
     load: () => {
       tries += 1;
       return Promise.reject(new Error('offline'));
@@ -69,4 +72,24 @@ test('nothing is loaded before the first answer', () => {
     },
   });
   expect(tries).toBe(0);
+});
+
+test('what is on its way when the page goes is left behind as it would have been stored', async () => {
+  let go = (): void => undefined;
+  let arrive = (): void => undefined;
+  const left: unknown[] = [];
+  const keep = answerKeeper({
+    now: () => 100,
+    leaving: (listener) => (go = listener),
+    behind: { put: (records) => left.push(...records) > 0 },
+    load: () => new Promise((_, reject) => (arrive = () => reject(new Error('offline')))),
+  });
+  const kept = keep(prediction('one'));
+  await Promise.resolve();
+  go();
+  expect(left).toEqual([{ v: 1, at: 100, answer: prediction('one') }]);
+  arrive();
+  await kept;
+  go();
+  expect(left, 'what has come to its end is left no more').toHaveLength(1);
 });

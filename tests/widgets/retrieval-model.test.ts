@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { retrievalModel } from '../../src/widgets/retrieval/model.ts';
+import { retrievalModel, type Earlier } from '../../src/widgets/retrieval/model.ts';
 import { best } from '../quiz/given.ts';
 import { asked } from '../quiz/sample.ts';
 
@@ -115,4 +115,33 @@ test('each answer that counts is handed out once, with what was given and how it
   model.check('si');
   const given = { kind: 'typed', text: '1600', system: 'si' };
   expect(counted).toEqual([{ item: 'q-number', seed: 7, given, result: 'wrong', certainty: 2 }]);
+});
+
+test('a round that was left goes on with the same questions, behind those that were answered', () => {
+  const counted: Earlier[] = [];
+  const model = retrievalModel(asked, (one) => counted.push(one));
+  const drawn = model.start(7);
+  const order = model.session.value?.questions.map(({ id }) => id);
+  while (counted.length < 2) {
+    answerRight(model);
+    model.sure(2);
+    expect(model.check('si')).toBe(true);
+    model.next();
+  }
+  const marks = model.summary.value?.marks;
+
+  const again: unknown[] = [];
+  const later = retrievalModel(asked, (one) => again.push(one));
+  expect(later.start(7, drawn)).toEqual(drawn);
+  later.takeUp(counted);
+  expect(later.session.value?.questions.map(({ id }) => id)).toEqual(order);
+  expect([later.place.value, later.stage.value]).toEqual([3, 'asking']);
+  expect(later.summary.value?.marks).toBe(marks);
+  expect(again, 'nothing is kept twice').toEqual([]);
+});
+
+test('of a round that was left, a question that is gone since is left out; of one that is gone whole a new one is drawn', () => {
+  const model = retrievalModel(asked);
+  expect(model.start(7, ['q-single', 'gone'])).toEqual(['q-single']);
+  expect(model.start(7, ['gone']).length).toBe(model.count);
 });

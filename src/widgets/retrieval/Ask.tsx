@@ -9,6 +9,7 @@ import { price } from './how-sure.ts';
 import type { RetrievalModel } from './model.ts';
 import { words } from './player/words.en.ts';
 import { Stem } from './Stem.tsx';
+import { useDraft } from './use-draft.ts';
 import { WordsText } from './WordsText.tsx';
 
 interface AskProps {
@@ -24,6 +25,8 @@ interface AskProps {
 /** One question: answer, then certainty, then check. A form, so that Enter works and the browser does the keyboard. */
 export function Ask({ model, asked, id, leave = words.uncover, row }: AskProps) {
   const complaint = model.complaint.value;
+  // Who puts a row of its own there keeps every answer itself.
+  useDraft(model, asked, row === undefined);
   useEffect(() => preloadForms(model.session.peek()?.questions ?? []), [model]);
   const at = (place: 'answer' | 'certainty'): string | undefined =>
     complaint?.place === place ? complaint.sentence : undefined;

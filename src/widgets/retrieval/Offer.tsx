@@ -23,7 +23,7 @@ interface Waiting {
 export function Offer({ lesson, address, words }: OfferProps) {
   const ready = useReady();
   const [state, setState] = useState<Opened | Waiting>({ way: 'start' });
-  if ('set' in state) return <state.Player {...state.set} begun />;
+  if ('set' in state) return <state.Player {...state.set} left={state.left} begun />;
   const { way, sentence } = state;
   const press = () => {
     if (way === 'reload') location.reload();

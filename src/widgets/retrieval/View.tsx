@@ -6,7 +6,8 @@ import { NotKept } from '../../ui/NotKept.tsx';
 import { useReady } from '../../ui/use-units.ts';
 import { Ask } from './Ask.tsx';
 import { Explain } from './Explain.tsx';
-import { retrievalModel } from './model.ts';
+import { keepRound, type LeftRound } from './left-round.ts';
+import { retrievalModel, type RetrievalModel } from './model.ts';
 import { Over } from './Over.tsx';
 import { words } from './player/words.en.ts';
 
@@ -18,15 +19,18 @@ export interface RetrievalProps {
   readonly seed?: number | undefined;
   /** True where the reader has pressed start before this was loaded: the first question is then on show at once. */
   readonly begun?: boolean;
+  /** A round that was begun on an earlier visit: start goes on with it. */
+  readonly left?: LeftRound | undefined;
 }
 
-export function Retrieval({ lesson, questions, objectives, seed, begun = false }: RetrievalProps) {
+export function Retrieval(props: RetrievalProps) {
+  const { lesson, questions, objectives, seed, begun = false, left } = props;
   const id = `retrieval-${lesson}`;
   const model = useMemo(() => {
     const made = retrievalModel(questions, (counted) => {
       void keepAt(id, { kind: 'retrieval', lesson, ...counted });
     });
-    if (begun) made.start(seed ?? Date.now());
+    if (begun) begin(made, left);
     return made;
   }, [questions]);
   const ready = useReady();
@@ -60,8 +64,16 @@ export function Retrieval({ lesson, questions, objectives, seed, begun = false }
     heading.current?.focus({ preventScroll: true });
   }, [step]);
 
-  const start = (): void => model.start(seed ?? Date.now());
+  useEffect(() => {
+    if (stage === 'over') keepRound(lesson);
+  }, [stage]);
+
+  const start = (): void => begin(model);
   const last = model.last.value;
+  const session = model.session.value;
+  const before = left?.answers.length ?? 0;
+  // Said at the first question after a round was taken up, and not of a round begun since.
+  const tookUp = before > 0 && session?.seed === left?.seed && session?.answers.length === before;
 
   return (
     <div class="retrieval-panel" ref={root}>
@@ -83,6 +95,14 @@ export function Retrieval({ lesson, questions, objectives, seed, begun = false }
           </button>
         </div>
       )}
+      {stage === 'asking' && tookUp && (
+        <p class="retrieval-row">
+          {words.tookUp}
+          <button type="button" class="quiet" onClick={start}>
+            {words.startAgain}
+          </button>
+        </p>
+      )}
       {stage === 'asking' && asked !== undefined && (
         <Ask key={asked.id} model={model} asked={asked} id={id} />
       )}
@@ -98,6 +118,13 @@ export function Retrieval({ lesson, questions, objectives, seed, begun = false }
       <NotKept place={id} />
     </div>
   );
+
+  function begin(made: RetrievalModel, again?: LeftRound): void {
+    const at = again?.seed ?? seed ?? Date.now();
+    const items = made.start(at, again?.items);
+    if (again) made.takeUp(again.answers);
+    else keepRound(lesson, { seed: at, items });
+  }
 
   function headline(): string {
     if (stage === 'offered') return words.stayed;

@@ -37,7 +37,9 @@ export interface Counted {
 }
 
 /** An answer from before, to take a round up where it was left. */
-export type Earlier = Pick<Counted, 'item' | 'given' | 'certainty'>;
+export interface Earlier extends Pick<Counted, 'item' | 'given' | 'certainty'> {
+  readonly variant?: string | undefined;
+}
 
 /** @param which `all` asks every question, in the order they come; else each start picks a few */
 export function retrievalModel(
@@ -102,11 +104,17 @@ export function retrievalModel(
       place,
       summary,
     },
-    start: (seed: number): void => {
+    /**
+     * @param drawn what a round that was left had; what is gone of it since is left out
+     * @returns the questions of the round, as they were drawn
+     */
+    start: (seed: number, drawn?: readonly string[]): readonly string[] => {
       clear();
+      let round = questions;
       if (which === 'all') session.value = startSession(questions, seed, 'kept');
       else {
-        const round = pickRound(questions, seededRandom(seed), before);
+        const again = (drawn ?? []).flatMap((id) => questions.filter((q) => q.id === id));
+        round = again.length > 0 ? again : pickRound(questions, seededRandom(seed), before);
         for (const q of round) before.add(q.id);
         session.value = startSession(
           round.map((q) => pickVariant(q, seed)),
@@ -114,10 +122,16 @@ export function retrievalModel(
         );
       }
       covered.value = true;
+      return round.map(({ id }) => id);
     },
-    /** Answers a round again as it was answered; stops at the first that is not the next, and keeps nothing twice. */
+    /**
+     * Answers a round again as it was answered; stops at the first that is not the next, and keeps nothing twice. An answer
+     * to a variant that is gone since counts, but is to be seen no more.
+     */
     takeUp: (answers: readonly Earlier[]): void => {
-      for (const { item, given, certainty: sure } of answers) {
+      const still = new Map(session.peek()?.questions.map(({ id, variant }) => [id, variant]));
+      for (const { item, variant, given, certainty: sure } of answers) {
+        if (still.get(item) !== variant) continue;
         const now = session.peek();
         if (now === undefined || current(now)?.id !== item) return;
         const answered = answer(now, given, sure);

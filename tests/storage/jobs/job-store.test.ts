@@ -83,10 +83,10 @@ test('what two tabs leave in one moment is brought together', async () => {
 test('what was left and cannot be read stays where it lies, and is told of', async () => {
   area.kept.set('test-jobs:left:1', '[{"id":');
   area.kept.set('test-jobs:left:2', JSON.stringify([{ of: 'a later version' }, one]));
-  for (const _ of [1, 2]) {
+  for (const look of [1, 2]) {
     const { records, damaged } = await tab().read(NOW);
     expect(records.map(({ id }) => id)).toEqual(['a']);
-    expect(damaged).toEqual(['[{"id":', { of: 'a later version' }]);
+    expect(damaged, `look ${look}`).toEqual(['[{"id":', { of: 'a later version' }]);
   }
   expect([...area.kept.keys()]).toEqual(['test-jobs:left:1', 'test-jobs:left:2']);
 });

@@ -11,6 +11,7 @@ export const words = {
   startAgain: 'Start again',
   others: 'Cover the lesson and ask me others',
   paused: (place: string, of: string) => `Paused at question ${place} of ${of}`,
+  tookUp: 'You are back where you left off.',
   asking: (place: string, of: string) => `Question ${place} of ${of}`,
   answered: (place: string, of: string) => `Question ${place} of ${of}, answered`,
   over: 'How it went',

@@ -11,6 +11,7 @@ export const words: typeof en = {
   startAgain: 'Empezar de nuevo',
   others: 'Tapar la lección y hacerme otras',
   paused: (place, of) => `En pausa en la pregunta ${place} de ${of}`,
+  tookUp: 'Sigues donde te quedaste.',
   asking: (place, of) => `Pregunta ${place} de ${of}`,
   answered: (place, of) => `Pregunta ${place} de ${of}, contestada`,
   over: 'Cómo te fue',
