@@ -1,7 +1,7 @@
 // `npm run bench`: how fast the engine and the built page are on this machine, against what we aim
 // at. It prints and never fails on a time: a shared machine is no ground to stop a merge.
-// `npm run bench -- simulations` measures each simulation on a slow phone instead, and `-- pages` the home page and the lessons: see
-// simulations.ts and pages.ts. With no word behind it, it keeps its figures in a file of that name here, for the page /proof/.
+// `npm run bench -- simulations` measures each simulation on a slow phone instead, `-- pages` the home page and the lessons, `-- work`
+// practice and workshop: see the file of each name. With no further word it keeps its figures in a file of that name here, for /proof/.
 import { writeFileSync } from 'node:fs';
 import { availableParallelism, cpus } from 'node:os';
 import { fileURLToPath } from 'node:url';
@@ -14,14 +14,15 @@ import { benchPages } from './pages.ts';
 import { printTable } from './row.ts';
 import { benchSimulations } from './simulations.ts';
 import { benchSteady } from './steady.ts';
+import { benchWork } from './work.ts';
 
 const [cpu] = cpus();
 console.log(
   `Node ${process.version}, ${cpu?.model ?? 'unknown processor'}, ${availableParallelism()} cores`,
 );
 const [part, ...asked] = process.argv.slice(2);
-const onPhone = { simulations: benchSimulations, pages: benchPages };
-const chosen = Object.entries(onPhone).find(([name]) => name === part);
+const parts = { simulations: benchSimulations, pages: benchPages, work: benchWork };
+const chosen = Object.entries(parts).find(([name]) => name === part);
 if (chosen === undefined) {
   const rows = [
     ...benchSteady(),

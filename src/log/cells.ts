@@ -25,8 +25,11 @@ export function numberIn(cell: string, mark: DecimalMark): number {
   let text = cell;
   // The plain case first: it is nearly every cell of two hundred thousand rows.
   const plain = mark === '.' ? Number(text) : Number.NaN;
-  if (plain === plain && text !== '' && text.trim() !== '') {
-    return NUMBER.test(text.trim()) ? plain : Number.NaN;
+  const written = plain === plain ? text.trim() : '';
+  if (written !== '') {
+    // Infinity and 0x10 have a letter in the second place, and so has 1e5, which is a number.
+    const letter = written.charCodeAt(1) >= 65;
+    return letter && !NUMBER.test(written) ? Number.NaN : plain;
   }
   text = tidy(text);
   const thousands = mark === '.' ? ',' : '.';

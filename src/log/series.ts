@@ -52,6 +52,13 @@ const most = (values: Float64Array): number => {
   return high;
 };
 
+/** By a loop: `Float64Array.from` takes ten times as long, and there are up to eight columns. */
+function mapped(rows: Uint32Array, of: (row: number) => number): Float64Array {
+  const out = new Float64Array(rows.length);
+  for (let i = 0; i < out.length; i += 1) out[i] = of(rows[i] ?? 0);
+  return out;
+}
+
 /** Median of the steps between rows [unit of the column]. */
 function medianStep(values: Float64Array): number {
   const steps: number[] = [];
@@ -157,7 +164,7 @@ export function readSeries(table: Table, mapping: Mapping): SeriesRead {
   }
   if (doubled > MOST_DOUBLED * table.rows) troubles.push({ role: 'time', kind: 'standsStill' });
 
-  const raw = Float64Array.from(rows, (row) => timeColumn.numbers[row] ?? 0);
+  const raw = mapped(rows, (row) => timeColumn.numbers[row] ?? 0);
   const unit = mapping.columns.time?.unit === 'ms' ? 'ms' : 's';
   const step = medianStep(raw);
   if (unit === 's' && step >= 5) troubles.push({ role: 'time', kind: 'milliseconds', step });
@@ -177,7 +184,7 @@ export function readSeries(table: Table, mapping: Mapping): SeriesRead {
     }
     const doubt = unitDoubt(role, high, asked);
     if (doubt) troubles.push(doubt);
-    numbers[role] = Float64Array.from(rows, (row) => {
+    numbers[role] = mapped(rows, (row) => {
       const value = column.numbers[row] ?? Number.NaN;
       return asked === undefined ? value : toMetric(value, asked);
     });

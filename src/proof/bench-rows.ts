@@ -24,3 +24,13 @@ export function benchRows(things: string, command: string, rows: readonly Row[])
     };
   });
 }
+
+/** A line for each row of a bench. */
+export const rowByRow = (command: string, rows: readonly Row[]): Figure[] =>
+  rows.map(({ what, aim, measured, met = true }) => ({
+    what: what.charAt(0).toUpperCase() + what.slice(1),
+    value: measured,
+    bar: aim,
+    met,
+    command,
+  }));

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { spawnSync } from 'node:child_process';
 import type { Row } from '../bench/row.ts';
 import { builtPages } from '../build/pages.ts';
-import { benchRows } from './bench-rows.ts';
+import { benchRows, rowByRow } from './bench-rows.ts';
 import type { Figure } from './form.ts';
 import { CATEGORIES, judgePages } from './lighthouse.ts';
 import { root } from './run.ts';
@@ -86,20 +86,26 @@ function buildTime(): Figure {
   };
 }
 
-/** What the last `npm run bench` of these kept: a quarter of an hour for pages, half an hour for simulations. */
-const keptByBench = (part: string, things: string): Figure[] => {
+/** What the last `npm run bench` of these kept: a quarter of an hour for pages, half an hour for simulations, minutes for the work. */
+const keptByBench = (
+  part: string,
+  told: (command: string, rows: readonly Row[]) => Figure[],
+): Figure[] => {
   const kept = join(root, `src/bench/${part}.json`);
   if (!existsSync(kept)) return [];
   const { command: bench, rows } = JSON.parse(readFileSync(kept, 'utf8')) as {
     command: string;
     rows: readonly Row[];
   };
-  return benchRows(things, bench, rows);
+  return told(bench, rows);
 };
+const ofEach = (things: string) => (bench: string, rows: readonly Row[]) =>
+  benchRows(things, bench, rows);
 
 export const speed = async (): Promise<Figure[]> => [
   ...(await judged()),
-  ...keptByBench('pages', 'Pages'),
-  ...keptByBench('simulations', 'Simulations'),
+  ...keptByBench('pages', ofEach('Pages')),
+  ...keptByBench('simulations', ofEach('Simulations')),
+  ...keptByBench('work', rowByRow),
   buildTime(),
 ];
