@@ -1,5 +1,5 @@
 /**
- * Opens every page of the built site in Firefox and in WebKit and runs every simulation once. Chromium
+ * Opens every page of the built site in Firefox and in WebKit, runs every simulation once and holds a meeting. Chromium
  * runs the whole of tests/e2e; this finds what only another browser does. Where one cannot be had it
  * says so and passes.
  */
@@ -8,9 +8,11 @@ import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { plannedMeetings } from '../../src/lessons/meetings.ts';
+import { hashOf, stepsOf } from '../../src/meeting/steps.ts';
 import { builtPages, dist, simulationsIn } from '../../src/build/pages.ts';
 import { siteServer } from '../../src/build/site-server.ts';
-import type { OpenBrowser } from './browser.ts';
+import type { OpenBrowser, Seen } from './browser.ts';
 import { firefox } from './firefox.ts';
 import { webkit } from './webkit.ts';
 
@@ -28,11 +30,37 @@ function probed(): string {
   return folder;
 }
 
+/** All of them with the word `meetings` behind the command; they differ in what they say and not in how they run. */
+const meetings = plannedMeetings().slice(0, process.argv.includes('meetings') ? undefined : 1);
+
+/** A meeting to its end, and a job that is deleted as its page goes. */
+async function walkWork(browser: OpenBrowser, origin: string): Promise<readonly string[]> {
+  const trouble: string[] = [];
+  const tell = (address: string, seen: Seen): void => {
+    trouble.push(...seen.trouble.map((sentence) => `${address}: ${sentence}`));
+  };
+  for (const { id, scenes } of meetings) {
+    const steps = scenes.flatMap((one, scene) =>
+      stepsOf(one).map((kind, step) => ({ hash: hashOf({ scene, step }), step: kind })),
+    );
+    const address = `/meetings/${id}/`;
+    const body = `${beside('meeting.js')}; return walkMeeting(${JSON.stringify(steps)});`;
+    tell(address, await browser.walk(origin + address, body));
+  }
+  for (const half of ['begin', 'end']) {
+    const body = `${beside('leaving.js')}; return leaving.${half}();`;
+    tell(JOBS, await browser.walk(origin + JOBS, body));
+  }
+  console.log(`   ${browser.name}: ${meetings.length} of the meetings held`);
+  return trouble;
+}
+
 const walkBody = `${beside('walk.js')}; return walk();`;
 const pages = builtPages();
 const simulations = pages.flatMap(({ html }) => simulationsIn(html));
 /** A lesson whose printed chart must have its axis titles. */
 const PRINTED = '/lessons/holds-cold-slips-hot/';
+const JOBS = '/measure/jobs/';
 const AXIS_TITLES = ['Fluid temperature, °F', 'Clutch pressure, psi'];
 
 async function walkAll(browser: OpenBrowser, origin: string): Promise<readonly string[]> {
@@ -76,7 +104,8 @@ try {
         return;
       }
       try {
-        found.push(...(await walkAll(browser, origin)).map((sentence) => `${name}, ${sentence}`));
+        for (const walk of [walkAll, walkWork])
+          found.push(...(await walk(browser, origin)).map((sentence) => `${name}, ${sentence}`));
       } finally {
         await browser.close();
       }
