@@ -1,5 +1,5 @@
 /**
- * Opens every page of the built site in Firefox and in WebKit, runs every simulation once and holds a meeting. Chromium
+ * Opens every page of the built site in Firefox and in WebKit, runs every simulation once, holds a meeting and takes the server away. Chromium
  * runs the whole of tests/e2e; this finds what only another browser does. Where one cannot be had it
  * says so and passes.
  */
@@ -12,6 +12,7 @@ import { plannedMeetings } from '../../src/lessons/meetings.ts';
 import { hashOf, stepsOf } from '../../src/meeting/steps.ts';
 import { builtPages, dist, simulationsIn } from '../../src/build/pages.ts';
 import { siteServer } from '../../src/build/site-server.ts';
+import { ownServer } from '../e2e/own-server.ts';
 import type { OpenBrowser, Seen } from './browser.ts';
 import { firefox } from './firefox.ts';
 import { webkit } from './webkit.ts';
@@ -28,31 +29,6 @@ function probed(): string {
     writeFileSync(file, html.replace('<head>', '<head><script src="/probe.js"></script>'));
   }
   return folder;
-}
-
-/** All of them with the word `meetings` behind the command; they differ in what they say and not in how they run. */
-const meetings = plannedMeetings().slice(0, process.argv.includes('meetings') ? undefined : 1);
-
-/** A meeting to its end, and a job that is deleted as its page goes. */
-async function walkWork(browser: OpenBrowser, origin: string): Promise<readonly string[]> {
-  const trouble: string[] = [];
-  const tell = (address: string, seen: Seen): void => {
-    trouble.push(...seen.trouble.map((sentence) => `${address}: ${sentence}`));
-  };
-  for (const { id, scenes } of meetings) {
-    const steps = scenes.flatMap((one, scene) =>
-      stepsOf(one).map((kind, step) => ({ hash: hashOf({ scene, step }), step: kind })),
-    );
-    const address = `/meetings/${id}/`;
-    const body = `${beside('meeting.js')}; return walkMeeting(${JSON.stringify(steps)});`;
-    tell(address, await browser.walk(origin + address, body));
-  }
-  for (const half of ['begin', 'end']) {
-    const body = `${beside('leaving.js')}; return leaving.${half}();`;
-    tell(JOBS, await browser.walk(origin + JOBS, body));
-  }
-  console.log(`   ${browser.name}: ${meetings.length} of the meetings held`);
-  return trouble;
 }
 
 const walkBody = `${beside('walk.js')}; return walk();`;
@@ -83,6 +59,57 @@ async function walkAll(browser: OpenBrowser, origin: string): Promise<readonly s
   return trouble;
 }
 
+/** All of them with the word `meetings` behind the command; they differ in what they say and not in how they run. */
+const meetings = plannedMeetings().slice(0, process.argv.includes('meetings') ? undefined : 1);
+
+/** A meeting to its end, and a job that is deleted as its page goes. */
+async function walkWork(browser: OpenBrowser, origin: string): Promise<readonly string[]> {
+  const trouble: string[] = [];
+  const tell = (address: string, seen: Seen): void => {
+    trouble.push(...seen.trouble.map((sentence) => `${address}: ${sentence}`));
+  };
+  for (const { id, scenes } of meetings) {
+    const steps = scenes.flatMap((one, scene) =>
+      stepsOf(one).map((kind, step) => ({ hash: hashOf({ scene, step }), step: kind })),
+    );
+    const address = `/meetings/${id}/`;
+    const body = `${beside('meeting.js')}; return walkMeeting(${JSON.stringify(steps)});`;
+    tell(address, await browser.walk(origin + address, body));
+  }
+  for (const half of ['begin', 'end']) {
+    const body = `${beside('leaving.js')}; return leaving.${half}();`;
+    tell(JOBS, await browser.walk(origin + JOBS, body));
+  }
+  console.log(`   ${browser.name}: ${meetings.length} of the meetings held`);
+  return trouble;
+}
+
+/** Pages of each kind, with a simulation, a store and a table of a worker. */
+const OFFLINE = ['/', PRINTED, '/whole-car/', JOBS, '/practise/today/'];
+
+/** After one visit the server is gone, and these pages come all the same, with what they do. */
+async function walkOffline(browser: OpenBrowser): Promise<readonly string[]> {
+  // The search is half of its files, and Chromium's tests have it.
+  const own = await ownServer({ without: ['pagefind'] });
+  try {
+    const stored = `${beside('offline.js')}; return untilStored();`;
+    const { title: state } = await browser.walk(`${own.origin}/offline/`, stored);
+    if (state !== 'ready') return [`/offline/ says "${state}" and not "ready".`];
+    await own.kill();
+    const trouble: string[] = [];
+    for (const address of OFFLINE) {
+      const seen = await browser.walk(own.origin + address, `window.trouble = []; ${walkBody}`);
+      trouble.push(
+        ...seen.trouble.map((sentence) => `${address} with the server gone: ${sentence}`),
+      );
+    }
+    console.log(`   ${browser.name}: ${OFFLINE.length} pages with the server gone`);
+    return trouble;
+  } finally {
+    await own.end();
+  }
+}
+
 const folder = probed();
 const server = createServer(siteServer(folder));
 await new Promise<void>((done) => server.listen(0, '127.0.0.1', done));
@@ -104,7 +131,7 @@ try {
         return;
       }
       try {
-        for (const walk of [walkAll, walkWork])
+        for (const walk of [walkAll, walkWork, walkOffline])
           found.push(...(await walk(browser, origin)).map((sentence) => `${name}, ${sentence}`));
       } finally {
         await browser.close();
