@@ -4,15 +4,15 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
-export const builtFolder = join(root, 'dist');
+const dist = join(root, 'dist');
 
 /** The address, below the site's root, of a built page that holds a simulation; undefined where there is none. */
 export function pageWith(sim: string): string | undefined {
-  if (!existsSync(builtFolder)) return undefined;
+  if (!existsSync(dist)) return undefined;
   // The id alone stands on the page as well that a simulation has moved away from.
   const section = new RegExp(`<section [^>]*\\bid="${sim}"`, 'u');
-  const page = globSync('**/index.html', { cwd: builtFolder }).find((path) =>
-    section.test(readFileSync(join(builtFolder, path), 'utf8')),
+  const page = globSync('**/index.html', { cwd: dist }).find((path) =>
+    section.test(readFileSync(join(dist, path), 'utf8')),
   );
   if (page === undefined) return undefined;
   const folder = dirname(page);
@@ -25,7 +25,7 @@ export interface Served {
 }
 
 /** The built site, or another build of it, on a free port of this machine, with the headers of a real host. */
-export function serve(folder = builtFolder): Promise<Served> {
+export function serve(folder = dist): Promise<Served> {
   const child = spawn(process.execPath, [join(root, 'src/build/serve.ts'), folder], {
     env: { ...process.env, PORT: '0' },
     stdio: ['ignore', 'pipe', 'inherit'],

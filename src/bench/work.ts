@@ -3,7 +3,7 @@
 import type { Browser, Page } from '@playwright/test';
 import { launchChromium } from '../build/launch-chromium.ts';
 import { packed, pageCost } from '../build/budgets.ts';
-import { builtPages } from '../build/pages.ts';
+import { builtPages, dist } from '../build/pages.ts';
 import { keptTable } from '../diagnosis/kept-table.ts';
 import { knownFrom, type Answered } from '../quiz/schedule/schedule.ts';
 import { roundOf, waiting } from '../quiz/schedule/round.ts';
@@ -11,7 +11,7 @@ import { seededRandom } from '../quiz/seeded-order.ts';
 import { onFreshPage, slow, SLOWED, slowNetwork } from './browser.ts';
 import { longLog } from './log.ts';
 import { timed, type Row } from './row.ts';
-import { builtFolder, serve } from './site.ts';
+import { serve } from './site.ts';
 
 const CARDS = 5000;
 const ANSWERS = 50_000;
@@ -54,7 +54,7 @@ const sized = (what: string, bytes: number, most: number): Row => ({
 function sizes(): readonly Row[] {
   const costs = builtPages()
     .filter(({ address }) => address.startsWith('/practise/'))
-    .map((page) => pageCost(page, builtFolder))
+    .map((page) => pageCost(page, dist))
     .sort((a, b) => b.script - a.script);
   const [most] = costs;
   if (most === undefined) throw new Error('No page of practice is built.');

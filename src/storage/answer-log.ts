@@ -1,8 +1,8 @@
 /** The log of answers in IndexedDB. Every fault is a status and none is thrown. */
 import type { IDBPDatabase } from 'idb';
-import { STORE, steps as ownSteps, type Step, type StoredAnswer } from './answer-steps.ts';
+import { LOG, STORE, steps as ownSteps, type Step, type StoredAnswer } from './answer-steps.ts';
 import { connection, type StoreStatus } from './connection.ts';
-import { leftBehind, type LeftBehind } from './left-behind.ts';
+import { leftBehind } from './left-behind.ts';
 import { textOf } from './same.ts';
 
 /** Whatever lies there, a record or not. */
@@ -11,11 +11,8 @@ const identity = (raw: unknown): string => {
   return textOf([at ?? null, answer ?? null]);
 };
 
-export function answerLog(
-  steps: readonly Step[] = ownSteps,
-  name = 'hot-clutch:answers',
-  behind: LeftBehind = leftBehind(name),
-) {
+export function answerLog(steps: readonly Step[] = ownSteps, name = LOG) {
+  const behind = leftBehind(name);
   const {
     database: opened,
     whole,

@@ -1,5 +1,7 @@
 import type { IDBPDatabase } from 'idb';
 
+/** The database. */
+export const LOG = 'hot-clutch:answers';
 export const STORE = 'answers';
 
 /** A record as it lies in the store; its key there is its number. */

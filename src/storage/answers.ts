@@ -8,7 +8,7 @@
  */
 import type { Answer } from './answer.ts';
 import type * as Log from './answer-log.ts';
-import { steps, type StoredAnswer } from './answer-steps.ts';
+import { LOG, steps, type StoredAnswer } from './answer-steps.ts';
 import type { StoreStatus } from './connection.ts';
 import { leftBehind, type LeftBehind } from './left-behind.ts';
 import type { AnswersRead } from './read-answers.ts';
@@ -27,7 +27,7 @@ interface KeeperOptions {
 export function answerKeeper({
   load = () => import('./answer-log.ts'),
   now = Date.now,
-  behind = leftBehind('hot-clutch:answers'),
+  behind = leftBehind(LOG),
   leaving = (listener) => globalThis.addEventListener('pagehide', listener),
 }: KeeperOptions = {}) {
   let log: ReturnType<typeof open> | undefined;

@@ -4,9 +4,10 @@ import type { RetrievalAnswer } from './answer.ts';
 export type Given = RetrievalAnswer['given'];
 export type Certainty = RetrievalAnswer['certainty'];
 
-const isRecord = (value: unknown): value is Record<string, unknown> =>
+export const isRecord = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
-const isText = (value: unknown): value is string => typeof value === 'string' && value !== '';
+export const isText = (value: unknown): value is string =>
+  typeof value === 'string' && value !== '';
 
 export function isGiven(value: unknown): value is Given {
   if (!isRecord(value)) return false;

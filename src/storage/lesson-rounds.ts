@@ -1,9 +1,10 @@
 /** The rounds of questions under way at the end of lessons. Their answers are in the log of answers, by the seed. */
 import { keeper, type Area, type Keeper } from './envelope.ts';
+import { isRecord } from './given.ts';
 import { isCount, type Form } from './versioned.ts';
 
 export interface LessonRound {
-  /** When [ms of Unix time]. */
+  /** When it was begun or taken up [ms of Unix time]. */
   readonly begun: number;
   /** Order of questions and options follows from it, and the answers of the round carry it. */
   readonly seed: number;
@@ -16,9 +17,6 @@ export interface LessonRounds {
 
 /** Longer ago [ms] the questions are to be asked afresh: what was known then is not known now. */
 const STANDS_MS = 7 * 24 * 3_600_000;
-
-const isRecord = (value: unknown): value is Record<string, unknown> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 const isRound = (value: unknown): value is LessonRound =>
   isRecord(value) &&

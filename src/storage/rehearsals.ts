@@ -4,7 +4,7 @@
  */
 import type { RetrievalAnswer } from './answer.ts';
 import { keeper, type Area, type Keeper } from './envelope.ts';
-import { isCertainty, isGiven } from './given.ts';
+import { isCertainty, isGiven, isRecord, isText } from './given.ts';
 import type { Form } from './versioned.ts';
 
 export interface RehearsalItem {
@@ -48,9 +48,6 @@ export const MOST_PAST = 20;
 /** To the end of the year 9999: what is later is no day. */
 const LATEST = 253_402_300_799_000;
 
-const isRecord = (value: unknown): value is Record<string, unknown> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
-const isText = (value: unknown): value is string => typeof value === 'string' && value !== '';
 const isAmount = (value: unknown): value is number =>
   typeof value === 'number' && Number.isFinite(value) && value >= 0;
 const isTime = (value: unknown): value is number =>

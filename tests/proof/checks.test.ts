@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { shippedLicences, strangeLicences } from '../../src/proof/licences.ts';
 import { lockFaults } from '../../src/proof/lock.ts';
 import { writesMarkup } from '../../src/proof/script-scan.ts';
-import { benchRows } from '../../src/proof/bench-rows.ts';
+import { benchRows, rowByRow } from '../../src/proof/bench-rows.ts';
 
 // Sinks that the Trusted Types specification of the W3C lists, and those that evaluate text.
 test.each([
@@ -97,5 +97,28 @@ test('figures of a bench are told by kind, with the slowest named', () => {
   ).toEqual([
     ['0 of 2: the most is engagement 11.0 ms', true],
     ['1 of 2: fluid 14.0 ms', false],
+  ]);
+});
+
+test('of many things over a bar the worst are named, and the rest counted', () => {
+  const rows = Array.from({ length: 8 }, (_, n) => ({
+    what: `sim-${n}: press`,
+    aim: '12 ms',
+    measured: `${20 + n}.0 ms`,
+    met: false,
+  }));
+  expect(benchRows('Simulations', 'npm run bench', rows).map(({ value }) => value)).toEqual([
+    '8 of 8: sim-7 27.0 ms, sim-6 26.0 ms, sim-5 25.0 ms, sim-4 24.0 ms, sim-3 23.0 ms and 3 more',
+  ]);
+});
+
+test('a row of a bench is told in words for a foreman', () => {
+  const rows = [
+    { what: 'a log', aim: 'p50 1000 ms', measured: 'p50 737.0 ms, p95 792.0 ms', met: true },
+    { what: 'a table', aim: '60 kB', measured: '25.5 kB', met: true },
+  ];
+  expect(rowByRow('npm run bench -- work', rows).map(({ value, bar }) => [value, bar])).toEqual([
+    ['the middle one in 737.0 ms, 95 of 100 in 792.0 ms', 'the middle one in 1000 ms or less'],
+    ['25.5 kB', '60 kB or less'],
   ]);
 });

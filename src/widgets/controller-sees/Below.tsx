@@ -21,8 +21,8 @@ function Score({ model }: Props) {
   const system = useUnits();
   const { longestOver, slowest } = model.healthyWorst.value;
   return (
-    <section class="sees-score" aria-labelledby="controller-sees-score">
-      <h4 id="controller-sees-score">{table.name}</h4>
+    <div class="sees-score">
+      <h4>{table.name}</h4>
       <div class="table-scroll" role="region" tabIndex={0} aria-label={table.name}>
         <table>
           <thead>
@@ -61,7 +61,7 @@ function Score({ model }: Props) {
         </Readout>
       </dl>
       <p class="muted">{words.made}</p>
-    </section>
+    </div>
   );
 }
 

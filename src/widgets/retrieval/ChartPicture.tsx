@@ -18,28 +18,31 @@ export function ChartPicture({ chart, asTable }: ChartPictureProps) {
       </figcaption>
       <details>
         <summary>{asTable}</summary>
-        <table>
-          <thead>
-            <tr>
-              {chart.head.map((name) => (
-                <th key={name} scope="col">
-                  {name}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {chart.rows.map((row, i) => (
-              <tr key={i}>
-                {row.map((cell, j) => (
-                  <td key={j}>
-                    <WordsText words={cell} />
-                  </td>
+        {/* No region: a page may hold several of one name. */}
+        <div class="table-scroll" role="group" aria-label={asTable} tabIndex={0}>
+          <table>
+            <thead>
+              <tr>
+                {chart.head.map((name) => (
+                  <th key={name} scope="col">
+                    {name}
+                  </th>
                 ))}
               </tr>
-            ))}
-          </tbody>
-        </table>
+            </thead>
+            <tbody>
+              {chart.rows.map((row, i) => (
+                <tr key={i}>
+                  {row.map((cell, j) => (
+                    <td key={j}>
+                      <WordsText words={cell} />
+                    </td>
+                  ))}
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </div>
       </details>
     </figure>
   );

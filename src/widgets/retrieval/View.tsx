@@ -122,14 +122,14 @@ export function Retrieval(props: RetrievalProps) {
   function begin(made: RetrievalModel, again?: LeftRound): void {
     const at = again?.seed ?? seed ?? Date.now();
     const items = made.start(at, again?.items);
-    if (again) made.takeUp(again.answers);
-    else keepRound(lesson, { seed: at, items });
+    made.takeUp(again?.answers ?? []);
+    keepRound(lesson, { seed: at, items });
   }
 
   function headline(): string {
     if (stage === 'offered') return words.stayed;
     if (stage === 'over') return words.over;
     const said = { paused: words.paused, asking: words.asking, explained: words.answered }[stage];
-    return said(String(model.place.value), String(model.count));
+    return said(String(model.place.value), String(session?.questions.length ?? model.count));
   }
 }
