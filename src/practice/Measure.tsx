@@ -1,6 +1,6 @@
 import { useSignal, type Signal } from '@preact/signals';
 import { costOf } from '../cases/visit.ts';
-import { missingFor, testOf, TESTS, type Test } from '../diagnosis/index.ts';
+import { isNumeric, missingFor, testOf, TESTS, type Test } from '../diagnosis/index.ts';
 import { BeforeTest } from '../planner/BeforeTest.tsx';
 import { nameOf } from '../planner/reading-text.ts';
 import { words as planner } from '../planner/words.en.ts';
@@ -71,7 +71,11 @@ function One({ model, test, open }: MeasureProps & { readonly test: Test }) {
       {isOpen && (
         <div class="case-open">
           {done ? (
-            <Instrument reading={model.bench.read(test)} trace={model.bench.trace} />
+            <Instrument
+              reading={model.bench.read(test)}
+              sound={isNumeric(test) ? model.bench.sound(test) : undefined}
+              trace={model.bench.trace}
+            />
           ) : (
             <Before model={model} test={test} minutes={minutes} />
           )}

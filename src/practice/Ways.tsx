@@ -29,6 +29,16 @@ interface YourWayProps {
 export function YourWay({ model, stages, end, children }: YourWayProps) {
   const system = useUnits();
   const { path } = said;
+  // What every step of a kind has in common is said once, and minutes where there are some.
+  const heard = new Set<string>();
+  const after = (stage: Stage): string => {
+    const { kind } = stage.step;
+    const again = kind !== 'test' && heard.has(kind);
+    heard.add(kind);
+    const minutes = String(Math.round(stage.minutes));
+    if (!again) return path.took({ minutes, did: did(stage) });
+    return minutes === '0' ? '' : path.takes({ minutes });
+  };
   const toldNothing = ({ told }: Stage): boolean => told !== undefined && told < NOTHING_TOLD;
   const did = (stage: Stage): string => {
     if (stage.step.kind === 'ask') return path.asked;
@@ -53,10 +63,7 @@ export function YourWay({ model, stages, end, children }: YourWayProps) {
         <ol class="case-planned">
           {stages.map((stage) => (
             <li key={`${stage.step.kind} ${stage.step.what}`}>
-              {ended(lineOf(model, stage.step, system))}{' '}
-              <span class="muted">
-                {path.took({ minutes: String(Math.round(stage.minutes)), did: did(stage) })}
-              </span>
+              {ended(lineOf(model, stage.step, system))} <span class="muted">{after(stage)}</span>
             </li>
           ))}
         </ol>

@@ -3,7 +3,7 @@ import { causesOf, type Named } from '../cases/judge.ts';
 import type { Look, Question, Repair } from '../cases/lists.ts';
 import type { On } from '../cases/made-key.ts';
 import type { StopTrace } from '../cases/trace.ts';
-import type { TakenReading, Test } from '../diagnosis/index.ts';
+import type { NumericTest, TakenReading, Test } from '../diagnosis/index.ts';
 import type { FaultSet } from '../engine/index.ts';
 
 /** The file of a case with the lesson that follows it, as the page fetches it. */
@@ -35,6 +35,8 @@ export interface BenchCase {
   readonly looks: Partial<Readonly<Record<Look, string>>>;
   readonly coldMorning: boolean;
   readonly read: (test: Test) => TakenReading;
+  /** What a sound car of its kind reads. */
+  readonly sound: (test: NumericTest) => number | undefined;
   readonly trace: (test: string) => StopTrace | undefined;
   readonly causes: readonly Named[];
   readonly decides: readonly string[];
@@ -50,7 +52,7 @@ const isIn = <Key extends string>(
 ): key is Key => Object.hasOwn(record, key);
 
 export function fromFile(file: CasePageFile): BenchCase {
-  const { id, outside, readings, traces, tempts, comeback, together, takeaway, next } = file;
+  const { id, outside, readings, sound, traces, tempts, comeback, together, takeaway, next } = file;
   return {
     key: id,
     transmission: 'training',
@@ -64,6 +66,7 @@ export function fromFile(file: CasePageFile): BenchCase {
     ),
     coldMorning: file.coldMorning ?? false,
     read: (test) => ({ test, value: isIn(readings, test.id) ? (readings[test.id] ?? null) : null }),
+    sound: (test) => sound[test.id],
     trace: (test) => traces[test],
     causes: causesOf({ ...file, faults: file.faults as FaultSet }),
     decides: file.decides,

@@ -2,6 +2,7 @@ import { causesOf } from '../cases/judge.ts';
 import type { Repair } from '../cases/lists.ts';
 import type { MadeKey } from '../cases/made-key.ts';
 import { makeCase, PLANTS } from '../cases/made.ts';
+import { soundReader } from '../cases/sound.ts';
 import { stopTraceOf } from '../cases/trace.ts';
 import { decodeTable, testOf, type Name } from '../diagnosis/index.ts';
 import { applyFaults, type FaultId } from '../engine/index.ts';
@@ -52,6 +53,7 @@ export function benchCaseOf(key: MadeKey, table: string): BenchCase {
     // A frosty night is at hand for everybody: whether one is needed would be half the answer.
     coldMorning: true,
     read: made.read,
+    sound: soundReader(PLANTS[key.on]),
     trace: (test) => {
       const { value } = made.read(testOf(test));
       return stopTraceOf(plant, test, typeof value === 'number' ? value : null);

@@ -44,12 +44,13 @@ export const words = {
     failed:
       'The planner did not load, so your way cannot be compared. Check that you are connected, then load the page again.',
     none: 'You asked and looked at nothing.',
+    takes: (p: { minutes: string }) => `${p.minutes} min.`,
     took: (p: { minutes: string; did: string }) => `${p.minutes} min. ${p.did}`,
     nothing: 'It told nothing: the list stayed as it was.',
     moved: (p: { fault: string; before: string; after: string }) =>
       `${p.fault}: from ${p.before} to ${p.after}.`,
     asked: 'The planner does not weigh what a customer says.',
-    looked: 'The planner does not weigh this look.',
+    looked: 'The planner does not weigh looks.',
     wasted: (p: { minutes: string }) =>
       `${p.minutes} of your minutes went into tests that told nothing.`,
     open: (p: { list: string }) =>

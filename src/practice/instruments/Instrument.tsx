@@ -10,13 +10,17 @@ import { Level } from './Level.tsx';
 import { Pan } from './Pan.tsx';
 import { Trace } from './Trace.tsx';
 
-interface InstrumentProps {
+interface PictureProps {
   readonly reading: TakenReading;
   readonly trace: (test: string) => StopTrace | undefined;
 }
+interface InstrumentProps extends PictureProps {
+  /** What a sound car reads, for tests that read a number. */
+  readonly sound: number | undefined;
+}
 
 /** A reading on what it is read from, and in figures beside it. */
-export function Instrument({ reading, trace }: InstrumentProps) {
+export function Instrument({ reading, sound, trace }: InstrumentProps) {
   const system = useUnits();
   const { test } = reading;
   return (
@@ -25,12 +29,15 @@ export function Instrument({ reading, trace }: InstrumentProps) {
         <span class="visually-hidden">{nameOf(test, system)}: </span>
         {shownIn(reading, system)}
       </p>
+      {isNumeric(test) && sound !== undefined && (
+        <p class="muted">{words.instrument.sound({ value: printed(test, sound, system) })}</p>
+      )}
       <Picture reading={reading} trace={trace} />
     </div>
   );
 }
 
-function Picture({ reading, trace }: InstrumentProps) {
+function Picture({ reading, trace }: PictureProps) {
   const system = useUnits();
   const { test, value } = reading;
   const { instrument } = words;
