@@ -101,6 +101,7 @@ describe('spot', () => {
       under: 'This is the one to find',
       engine: 'This step is right',
     });
+    expect(out.explained.filter(({ taken }) => taken).map(({ id }) => id)).toEqual(['lift']);
     expect(resultOf(out)).toBe('wrong');
     expect(sentence(ask(spot))).toBe('Point at one step first.');
     expect(() => outcome(ask(spot), 'engine', 'moon')).toThrow('no "moon"');
@@ -139,6 +140,13 @@ describe('case', () => {
       tap: 'You read this',
     });
     expect(passageText(out.explained.at(-1)?.words ?? [], 'us')).toBe('The line: 58 psi');
+  });
+  test('exactly the cheapest is enough, and a reading is never what was named', () => {
+    const out = outcome(q, 'log', 'seal');
+    expect(out.verdict).toBe(
+      'Right. You spent 25 minutes on readings. The cheapest that decide take 25.',
+    );
+    expect(out.explained.filter(({ taken }) => taken).map(({ id }) => id)).toEqual(['seal']);
   });
   test('a wrong name is wrong, however much was read', () => {
     const out = outcome(q, 'log', 'tap', 'line', 'rings');

@@ -128,3 +128,29 @@ test('coverage: items and formats per objective, unseen settings per lesson', ()
   expect(text).toContain('a-1: is asked in 1 format(s) and needs 2.');
   expect(text).toContain('lesson-a: has 0 questions in an unseen setting and needs 2.');
 });
+
+test.each([
+  'Which of these is not worn?',
+  'Which never leaks?',
+  'Which would you do except hot?',
+  'Which leaks least?',
+  'Which is incorrect?',
+  'Which is false?',
+  'Which is untrue?',
+  'Which cannot leak?',
+  'Which doesn’t leak?',
+  "Which doesn't leak?",
+])('it asks in the negative: %s', (stem) => {
+  expect(faults({ ...single, stem: `The car is warm. ${stem}` }).join()).toContain(
+    'in the negative',
+  );
+});
+
+test('a complaint may say what the car does not do, before the question or after it', () => {
+  expect(faults({ ...single, stem: 'Hot, it does not move. What do you measure first?' })).toEqual(
+    [],
+  );
+  expect(faults({ ...single, stem: 'What leaks? The car isn’t warm.' })).toEqual([]);
+  // Two sentences without a question: the last is what is asked.
+  expect(faults({ ...single, stem: 'It does not move. Name the part that leaks.' })).toEqual([]);
+});

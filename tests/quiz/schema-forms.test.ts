@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { parseQuestions } from '../../src/quiz/schema.ts';
-import { forms, gap, match, order, spot } from './sample.ts';
+import { forms, gap, match, order, shortCase, spot } from './sample.ts';
 
 const fault = (raw: unknown): string => {
   try {
@@ -98,4 +98,16 @@ test.each<[string, unknown, string]>([
 ])('%s is told in a sentence', (_, raw, says) => {
   expect(fault(raw)).toContain(says);
   expect(fault(raw)).not.toMatch(/Invalid input|expected /);
+});
+
+test('a case without a right option is told of that and of nothing else', () => {
+  const options = shortCase.options.map((one) => ({ ...one, correct: false }));
+  expect(fault({ ...shortCase, options }).split('\n')).toEqual([
+    'x.json, question "q-case" at options: Exactly one option is right, but 0 are marked correct.',
+  ]);
+});
+
+test('no step of a job may have the name of the place above the first', () => {
+  const steps = spot.steps.map((one, at) => (at === 0 ? { ...one, id: 'start' } : one));
+  expect(fault({ ...spot, steps })).toContain('A step cannot have the id "start".');
 });

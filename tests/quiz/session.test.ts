@@ -27,6 +27,12 @@ test('one seed, one order; another seed, sooner or later another', () => {
   expect(new Set([1, 2, 3, 4, 5, 6].map(order)).size).toBeGreaterThan(3);
 });
 
+test('where somebody has put them in order they are asked in it', () => {
+  const ids = asked.map(({ id }) => id);
+  for (const seed of [1, 2, 3, 4, 5, 6])
+    expect(startSession(asked, seed, 'kept').questions.map(({ id }) => id)).toEqual(ids);
+});
+
 test('options move with the seed, amounts stay in order', () => {
   const positions = new Set<number>();
   for (let seed = 0; seed < 40; seed += 1) {
