@@ -67,6 +67,21 @@ describe.each<[string, FaultSet, readonly string[]]>([
   });
 });
 
+test('before any reading every pair of names is believed alike, however many circuits they may be on', () => {
+  const { pairs } = twoFaults(hypotheses, weigh(hypotheses, []), []);
+  const byNames = new Map<string, number>();
+  for (const { of, share } of pairs) {
+    const key = of
+      .map(({ name }) => name)
+      .toSorted()
+      .join();
+    byNames.set(key, (byNames.get(key) ?? 0) + share);
+  }
+  // The specification lists fifteen faults: 105 pairs of names.
+  expect(byNames.size).toBe(105);
+  for (const [names, share] of byNames) expect(share, names).toBeCloseTo(1 / 105, 9);
+});
+
 test('a sound car is not called two faults', () => {
   expect(weighed({}).odds).toBeLessThan(0.1);
 });

@@ -52,6 +52,13 @@ const RANGES: readonly (readonly [string, (value: number) => unknown, number, nu
     2.1e7,
     '0.21 to 20000000 cSt',
   ],
+  [
+    'warmer point of a line',
+    (v) => viscosityLine(at1, { tempC: at1.tempC + v, kinematicCSt: 6 }),
+    0.5,
+    400.5,
+    '1 to 400 C',
+  ],
   ['gap width', (v) => gapFlow({ ...gap, width: v }, 1e5, state), -1e-9, 10.1, '0 to 10 m'],
   ['gap height', (v) => gapFlow({ ...gap, height: v }, 1e5, state), -1e-9, 0.011, '0 to 0.01 m'],
   ['gap length', (v) => gapFlow({ ...gap, length: v }, 1e5, state), 0, 11, '0.00001 to 10 m'],

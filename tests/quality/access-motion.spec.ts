@@ -55,7 +55,8 @@ test('nothing moves by itself where motion is not wanted', async ({ page }) => {
       await walkStages(page, id, async (stage, sim) => {
         if (stage === 'run') return;
         stages += 1;
-        // Said at most twice a second, so the last word comes half a second later.
+        // What a stage brings late has come. Said at most twice a second, so the last word comes half a second later.
+        await page.waitForLoadState('networkidle');
         await page.waitForTimeout(1300);
         wrong.push(...(await moves(page, 400)).map((one) => `${id}, ${stage}: ${one}`));
         const play = sim.getByRole('button', { name: 'Play', exact: true });

@@ -63,7 +63,9 @@ export const laidOut = (page: Page, part: string, spaced = false) =>
         if (of === null || words === '' || unseen(of)) continue;
         // What sticks to the screen lies over what passes, and a table of its own scrolls by itself.
         if (
-          of.closest('.sim-picture, .sim-go, .sheet-make, header, .chart-pad, script, style, noscript, .katex')
+          of.closest(
+            '.sim-picture, .sim-go, .sheet-make, header, .chart-pad, script, style, noscript, .katex',
+          )
         )
           continue;
         const range = document.createRange();

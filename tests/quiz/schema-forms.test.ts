@@ -102,9 +102,10 @@ test.each<[string, unknown, string]>([
 
 test('a case without a right option is told of that and of nothing else', () => {
   const options = shortCase.options.map((one) => ({ ...one, correct: false }));
-  expect(fault({ ...shortCase, options }).split('\n')).toEqual([
-    'x.json, question "q-case" at options: Exactly one option is right, but 0 are marked correct.',
-  ]);
+  for (const healthy of [undefined, true])
+    expect(fault({ ...shortCase, healthy, options }).split('\n')).toEqual([
+      'x.json, question "q-case" at options: Exactly one option is right, but 0 are marked correct.',
+    ]);
 });
 
 test('no step of a job may have the name of the place above the first', () => {

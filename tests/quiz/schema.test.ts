@@ -77,3 +77,12 @@ test('no message is zod talking to programmers', () => {
     expect(message).not.toMatch(/Invalid input|expected string, received/);
   }
 });
+
+test.each([
+  [{ relative: 0.26 }, '"relative" may be 0.25 at most'],
+  [{ relative: 0 }, '"relative" must be above 0.'],
+  [{ absolute: -1 }, '"absolute" must be above 0.'],
+  [{ absolute: '5' }, '"absolute" must be a number above 0.'],
+])('a tolerance of %j is refused with its own reason', (tolerance, says) => {
+  expect(fault([{ ...number, number: { ...number.number, tolerance } }])).toContain(says);
+});
