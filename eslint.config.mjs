@@ -43,14 +43,20 @@ export default defineConfig(
     rules: { 'no-empty': ['error', { allowEmptyCatch: true }] },
   },
   {
-    // These run in the page of another browser.
+    // These run in the page of another browser; "until" is the file that stands before each.
     files: ['tests/other-browsers/*.js'],
     languageOptions: {
       sourceType: 'script',
       globals: Object.fromEntries(
-        ['window', 'document', 'innerWidth', 'addEventListener', 'setTimeout', 'Event'].map(
-          (name) => [name, 'readonly'],
-        ),
+        [
+          'window',
+          'document',
+          'innerWidth',
+          'addEventListener',
+          'setTimeout',
+          'Event',
+          'until',
+        ].map((name) => [name, 'readonly']),
       ),
     },
   },

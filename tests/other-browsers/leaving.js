@@ -4,15 +4,6 @@
  */
 /* eslint-disable no-unused-vars -- run.ts calls them in the page */
 const leaving = (() => {
-  const until = async (what, ready, most = 15_000) => {
-    const end = Date.now() + most;
-    for (;;) {
-      const found = ready();
-      if (found) return found;
-      if (Date.now() > end) throw new Error(`waited in vain for ${what}`);
-      await new Promise((done) => setTimeout(done, 10));
-    }
-  };
   const seen = { title: document.title, simulations: [], trouble: [] };
   const button = (name) =>
     [...document.querySelectorAll('button')].find(

@@ -4,13 +4,6 @@
  */
 // eslint-disable-next-line no-unused-vars -- run.ts calls it in the page
 async function walkMeeting(steps) {
-  const until = async (what, ready, most = 15_000) => {
-    const end = Date.now() + most;
-    while (!ready()) {
-      if (Date.now() > end) throw new Error(`waited in vain for ${what}`);
-      await new Promise((done) => setTimeout(done, 30));
-    }
-  };
   const seen = { title: document.title, simulations: [], trouble: [] };
   const one = (selector) => document.querySelector(selector);
   const press = (key, code = key) =>

@@ -18,6 +18,9 @@ import { firefox } from './firefox.ts';
 import { webkit } from './webkit.ts';
 
 const beside = (name: string): string => readFileSync(new URL(name, import.meta.url), 'utf8');
+/** The body of a function that runs in a page: what it has at hand, and the call. */
+const bodyOf = (script: string, call: string): string =>
+  `${beside('until.js')}; ${beside(script)}; return ${call};`;
 
 /** A copy of the site, each page with the probe before all else. */
 function probed(): string {
@@ -31,7 +34,7 @@ function probed(): string {
   return folder;
 }
 
-const walkBody = `${beside('walk.js')}; return walk();`;
+const walkBody = bodyOf('walk.js', 'walk()');
 const pages = builtPages();
 const simulations = pages.flatMap(({ html }) => simulationsIn(html));
 /** A lesson whose printed chart must have its axis titles. */
@@ -73,11 +76,11 @@ async function walkWork(browser: OpenBrowser, origin: string): Promise<readonly 
       stepsOf(one).map((kind, step) => ({ hash: hashOf({ scene, step }), step: kind })),
     );
     const address = `/meetings/${id}/`;
-    const body = `${beside('meeting.js')}; return walkMeeting(${JSON.stringify(steps)});`;
+    const body = bodyOf('meeting.js', `walkMeeting(${JSON.stringify(steps)})`);
     tell(address, await browser.walk(origin + address, body));
   }
   for (const half of ['begin', 'end']) {
-    const body = `${beside('leaving.js')}; return leaving.${half}();`;
+    const body = bodyOf('leaving.js', `leaving.${half}()`);
     tell(JOBS, await browser.walk(origin + JOBS, body));
   }
   console.log(`   ${browser.name}: ${meetings.length} of the meetings held`);
@@ -92,7 +95,7 @@ async function walkOffline(browser: OpenBrowser): Promise<readonly string[]> {
   // The search is half of its files, and Chromium's tests have it.
   const own = await ownServer({ without: ['pagefind'] });
   try {
-    const stored = `${beside('offline.js')}; return untilStored();`;
+    const stored = bodyOf('offline.js', 'untilStored()');
     const { title: state } = await browser.walk(`${own.origin}/offline/`, stored);
     if (state !== 'ready') return [`/offline/ says "${state}" and not "ready".`];
     await own.kill();

@@ -4,15 +4,6 @@
  */
 // eslint-disable-next-line no-unused-vars -- run.ts calls it in the page
 async function walk() {
-  const until = async (what, ready, most = 15_000) => {
-    const end = Date.now() + most;
-    for (;;) {
-      const found = ready();
-      if (found) return found;
-      if (Date.now() > end) throw new Error(`waited in vain for ${what}`);
-      await new Promise((done) => setTimeout(done, 30));
-    }
-  };
   const seen = { title: document.title, simulations: [], trouble: [] };
   const say = (sentence) => seen.trouble.push(sentence);
   await until('the page', () => document.readyState === 'complete');
