@@ -221,7 +221,7 @@ export const words = {
     once: 'You can hand it in once. After that you see what it was.',
   },
   instrument: {
-    sound: (p: { value: string }) => `On a sound car, about ${p.value}.`,
+    sound: (p: { value: string }) => `On a healthy car, about ${p.value}.`,
     gauge: 'Pressure gauge',
     air: 'Held, percent',
     speed: 'Turbine speed',

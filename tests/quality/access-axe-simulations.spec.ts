@@ -33,7 +33,7 @@ test('axe finds nothing in any stage of any simulation', async ({ page }) => {
   keepFigures('access-axe-simulations', [
     looked('simulations walked through their stages', all.length, 27),
     looked('looks, each stage in light and dark', looks, all.length * STAGES.length * 2),
-    none('what axe finds in them', wrong),
+    none('what axe finds in the stages of simulations', wrong),
   ]);
   expect(wrong).toEqual([]);
 });

@@ -70,7 +70,7 @@ test('the tab key walks every stage of every simulation', async ({ page }) => {
   }
   keepFigures('access-keyboard-simulations', [
     looked('stops of the tab key in all stages of all simulations', stopped, 2000),
-    none('stops where the focus cannot be seen', wrong.seen),
+    none('stops in simulations where the focus cannot be seen', wrong.seen),
     none('stops to which the focus goes back up the picture and its controls', wrong.order),
     none('stages that hold the focus', wrong.trapped),
   ]);

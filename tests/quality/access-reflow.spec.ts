@@ -41,7 +41,10 @@ test('every stage of every simulation does as well', async ({ page }) => {
   }
   keepFigures('access-reflow-simulations', [
     looked(`stages laid out in ${SETTINGS.length} ways`, stages, 27 * 4),
-    none('words cut, overlapped or off the page, and pages that scroll sideways', wrong),
+    none(
+      'words of simulations cut, overlapped or off the page, and pages that scroll sideways',
+      wrong,
+    ),
   ]);
   expect(wrong).toEqual([]);
 });
