@@ -11,7 +11,9 @@ const moves = (page: Page, lasts: number) =>
   page.evaluate(async (ms) => {
     const changed = new Set<string>();
     const watch = new MutationObserver((all) => {
-      for (const { target } of all) {
+      for (const { target, attributeName } of all) {
+        // The leave for fluid to be seen flowing, which is taken back after some seconds: whether it flows is asked of the animations.
+        if (attributeName === 'data-flows') continue;
         const one = target instanceof Element ? target : target.parentElement;
         changed.add(`${one?.tagName ?? ''} ${one?.getAttribute('class') ?? ''}`);
       }

@@ -25,13 +25,15 @@ export function Instrument({ reading, sound, trace }: InstrumentProps) {
   const { test } = reading;
   return (
     <div class="case-instrument">
-      <p class="case-figure" role="status">
-        <span class="visually-hidden">{nameOf(test, system)}: </span>
-        {shownIn(reading, system)}
-      </p>
-      {isNumeric(test) && sound !== undefined && (
-        <p class="muted">{words.instrument.sound({ value: printed(test, sound, system) })}</p>
-      )}
+      <div class="case-read">
+        <p class="case-figure" role="status">
+          <span class="visually-hidden">{nameOf(test, system)}: </span>
+          {shownIn(reading, system)}
+        </p>
+        {isNumeric(test) && sound !== undefined && (
+          <p class="muted">{words.instrument.sound({ value: printed(test, sound, system) })}</p>
+        )}
+      </div>
       <Picture reading={reading} trace={trace} />
     </div>
   );
