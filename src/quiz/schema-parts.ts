@@ -36,7 +36,6 @@ export const share = (what: string) =>
     .number({ error: `${what} must be a number above 0.` })
     .positive({ error: `${what} must be above 0.` });
 
-const SOURCE = /^(?:common practice, no source|[a-z0-9]+(?:-[a-z0-9]+)*)$/;
 const NO_SOURCE = 'The source is a source id, "engine", or "common practice, no source".';
 
 const levels = ['recall', 'apply', 'diagnose'] as const;
@@ -67,7 +66,11 @@ export const common = {
     .optional(),
   stem: words('The stem', 15),
   /** A source id, "engine" (every number in it comes from the model), or these words. */
-  source: z.string({ error: NO_SOURCE }).regex(SOURCE, { error: NO_SOURCE }),
+  source: z
+    .string({ error: NO_SOURCE })
+    .refine((text) => text === 'common practice, no source' || slug.test(text), {
+      error: NO_SOURCE,
+    }),
 };
 
 export const optionShape = {

@@ -5,12 +5,6 @@ import { connection, type StoreStatus } from './connection.ts';
 import { leftBehind } from './left-behind.ts';
 import { textOf } from './same.ts';
 
-/** Whatever lies there, a record or not. */
-const identity = (raw: unknown): string => {
-  const { at, answer } = (raw ?? {}) as Partial<StoredAnswer>;
-  return textOf([at ?? null, answer ?? null]);
-};
-
 export function answerLog(steps: readonly Step[] = ownSteps, name = LOG) {
   const behind = leftBehind(name);
   const {
@@ -31,11 +25,15 @@ export function answerLog(steps: readonly Step[] = ownSteps, name = LOG) {
     if (left.length === 0) return;
     const transaction = to.transaction(STORE, 'readwrite', { durability: 'strict' });
     transaction.done.catch(() => undefined);
-    const there = new Set((await transaction.store.getAll()).map(identity));
-    const missing = left
-      .flatMap(({ records }) => records)
-      .filter((one) => !there.has(identity(one)));
-    await Promise.all([...missing.map((one) => transaction.store.add(one)), transaction.done]);
+    const all: unknown[] = await transaction.store.getAll();
+    const known = new Set(all.map((one) => textOf(one)));
+    // A page that was left twice before it had stored an answer has left it twice.
+    for (const one of left.flatMap(({ records }) => records)) {
+      const text = textOf(one);
+      if (!known.has(text)) await transaction.store.add(one);
+      known.add(text);
+    }
+    await transaction.done;
     behind.clear(left);
   }
 

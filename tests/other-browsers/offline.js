@@ -2,9 +2,7 @@
 // eslint-disable-next-line no-unused-vars -- run.ts calls it in the page
 async function untilStored() {
   const state = () => document.querySelector('#offline').dataset.state;
-  const end = Date.now() + 100_000;
   // Where the engine keeps nothing the page says so, and stays at that.
-  while (state() !== 'ready' && Date.now() < end)
-    await new Promise((done) => setTimeout(done, 100));
+  await until('the store', () => state() === 'ready', 100_000).catch(() => undefined);
   return { title: state(), simulations: [], trouble: [] };
 }

@@ -113,7 +113,8 @@ describe('answers that a page left behind', () => {
     const log = answerLog();
     await log.append(entry('arrived', 5));
     await log.close();
-    const area = leave([left('arrived', 5), left('lost', 6)], [left('of another tab', 7)]);
+    const twice = left('lost', 6);
+    const area = leave([left('arrived', 5), twice], [twice], [left('of another tab', 7)]);
     expect(await options()).toEqual(['arrived', 'lost', 'of another tab']);
     expect(area.kept.size).toBe(0);
     expect(await options()).toEqual(['arrived', 'lost', 'of another tab']);
