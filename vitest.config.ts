@@ -21,6 +21,7 @@ export default defineConfig({
           // A fresh set of modules for each of 150 files costs more than what most of them test. So a test that
           // changes something which a module keeps (the units, a storage) puts it back.
           isolate: false,
+          setupFiles: ['tests/one-seed.ts'],
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: [
             'tests/content/**',

@@ -78,9 +78,11 @@ function lessonOf(test: Element, tree: Tree, texts: ReadonlyMap<string, string>)
   return {
     id,
     title: attribute(test, 'title'),
-    objectives: [...texts]
-      .filter(([one]) => used.has(one))
-      .map(([one, text]) => ({ id: one, text })),
+    // In the order of its own questions: another lesson may aim at the same ones in another.
+    objectives: [...used].flatMap((one) => {
+      const text = texts.get(one);
+      return text === undefined ? [] : [{ id: one, text }];
+    }),
     questions,
   };
 }

@@ -1,4 +1,5 @@
-import { configureGlobal } from 'fast-check';
+import '../one-seed.ts';
+import { configureGlobal, readConfigureGlobal } from 'fast-check';
 
 // One input that fails is enough; the smallest one is not looked for.
-configureGlobal({ endOnFailure: true });
+configureGlobal({ ...readConfigureGlobal(), endOnFailure: true });

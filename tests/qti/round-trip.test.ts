@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { qtiBank } from '../../src/lessons/qti-bank.ts';
 import { questionFile } from '../../src/lessons/question-bank.ts';
+import type { QtiLesson } from '../../src/qti/bank.ts';
 import type { Passage } from '../../src/quiz/asked.ts';
 import { settled } from '../../src/qti/passage.ts';
 import { readQti } from '../../src/qti/read.ts';
@@ -30,6 +31,28 @@ function asFetched(lesson: string): unknown {
         : value,
   );
 }
+
+test('each lesson keeps the order of its own objectives, though another has the same in another order', () => {
+  const [first] = fc.sample(bank, { numRuns: 1, seed: 1 });
+  const [lesson] = first!.lessons;
+  const named = (id: string, objectives: readonly string[]): QtiLesson => ({
+    ...{
+      id,
+      title: 'Flow',
+      objectives: objectives.map((one) => ({ id: one, text: `Say ${one}.` })),
+    },
+    questions: objectives.map((one, place) => ({
+      ...lesson!.questions[0]!,
+      id: `${id}-${place}`,
+      objectives: [one],
+    })),
+  });
+  const given = {
+    ...first!,
+    lessons: [named('flow', ['gap', 'leak']), named('seal', ['leak', 'gap'])],
+  };
+  expect(readQti(writeQti(given))).toEqual(given);
+});
 
 test('all questions of the site come back, lesson by lesson', () => {
   const given = qtiBank('us');
