@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { M3_PER_US_GALLON, NM_PER_LBF_FT, PA_PER_PSI } from '../../src/engine/index.ts';
 import {
   GRAM_PER_POUND,
+  KILOJOULE_PER_BTU,
   KILOWATT_PER_HORSEPOWER,
   KM_PER_MILE,
   KPA_PER_PSI,
@@ -26,6 +27,7 @@ describe('conversion factors', () => {
     expect(NEWTON_METRE_PER_POUND_FOOT).toBeCloseTo(1.355818, 6);
     expect(NEWTON_PER_POUND_FORCE).toBeCloseTo(4.448222, 6);
     expect(KM_PER_MILE).toBe(1.609344);
+    expect(KILOJOULE_PER_BTU).toBeCloseTo(1.055056, 6);
     expect(KILOWATT_PER_HORSEPOWER).toBeCloseTo(0.7456999, 7);
   });
   it('follow from the exact definitions in SP 811', () => {
@@ -36,6 +38,8 @@ describe('conversion factors', () => {
     expect(MM_PER_INCH).toBeCloseTo(INCH * 1000, 12);
     expect(KM_PER_MILE).toBeCloseTo((5280 * 12 * INCH) / 1000, 12);
     expect(KILOWATT_PER_HORSEPOWER).toBeCloseTo((550 * POUND_FORCE * 12 * INCH) / 1000, 12);
+    // Of the International Table: 4.1868 J for a gram and a kelvin, so that much for a pound and 1/1.8 of one.
+    expect(KILOJOULE_PER_BTU).toBeCloseTo((4.1868 * GRAM_PER_POUND) / 1.8 / 1000, 10);
     expect(GRAM_PER_POUND).toBe(453.59237);
   });
   it('are those of the engine, digit for digit, where it has them', () => {

@@ -39,7 +39,7 @@ export function saysSide(letter: string, fluid: FluidSide, tempC: number, system
     mPas: printMpas(state.dynamic),
     cool: print(COOL_C, temperature),
   };
-  if (thinner === null) return says.alone(thickness);
+  if (thinner === null || thickness.temp === thickness.cool) return says.alone(thickness);
   if (alike(thinner)) return says.alike(thickness);
   return says[thinner > 1 ? 'thinner' : 'thicker']({ ...thickness, times: printTimes(thinner) });
 }

@@ -1,7 +1,7 @@
 import { coolant, driveHeat, LONGEST_DRIVE, trainingLump, warmedTo } from '../../engine/index.ts';
 import { listOf } from '../../quantity/lists.ts';
 import { printer } from '../../quantity/print.ts';
-import { heat, power, temperature, temperatureRise } from '../../quantity/quantities.ts';
+import { heatHeld, power, temperature, temperatureRise } from '../../quantity/quantities.ts';
 import type { PictureProps } from '../../simulation/simulation-view.tsx';
 import { useUnits } from '../../ui/use-units.ts';
 import { KINDS, type WarmUpModel } from './model.ts';
@@ -36,7 +36,7 @@ export function Below({ model }: PictureProps<WarmUpModel>) {
       </p>
       <p class="muted">
         {words.invented({
-          capacity: print(trainingLump.capacity, heat),
+          capacity: print(trainingLump.capacity / 1e3, heatHeld),
           degree: print(1, temperatureRise),
           span: print(SPAN, temperatureRise),
           loss: watts(SPAN * trainingLump.loss),

@@ -127,6 +127,18 @@ describe('the fluid widget', () => {
     },
   );
 
+  it('compares with where it starts only away from there', () => {
+    const model = makeModel();
+    model.apply({ temp: 20 });
+    expect(sim.says(model, 'us')).not.toContain('than at');
+    expect(sim.says(model, 'us')).not.toContain('same as');
+    model.apply({ temp: 21 });
+    expect(plain(sim.says(model, 'us'))).toContain('times thinner than at 68 °F.');
+    // A fluid that hardly thins is still compared.
+    model.apply({ temp: 20.2 });
+    expect(plain(sim.says(model, 'si')).match(/at 20 °C/gu)).toHaveLength(2);
+  });
+
   it('says under the picture that a pair from a link is not the one shown', () => {
     const model = makeModel();
     model.apply({ fluidA: 'own', own40: 30, own100: 40 });
