@@ -11,6 +11,4 @@ export const MM_PER_INCH = 25.4;
 export const KM_PER_MILE = 1.609344;
 /** Of 550 ft·lbf/s. */
 export const KILOWATT_PER_HORSEPOWER = 0.7456998715822702;
-/** Of the International Table: what warms a pound of water by 1 °F, fixed as 4.1868 J for a gram and a kelvin. */
-export const KILOJOULE_PER_BTU = 1.05505585262;
 export const GRAM_PER_POUND = 453.59237;

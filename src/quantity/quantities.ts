@@ -9,7 +9,6 @@
 import { words } from './words.en.ts';
 import {
   GRAM_PER_POUND,
-  KILOJOULE_PER_BTU,
   KILOWATT_PER_HORSEPOWER,
   KM_PER_MILE,
   KPA_PER_PSI,
@@ -72,12 +71,6 @@ export const heat = both(
   'heat',
   unit('J', 1, WHOLE),
   unit('ft·lbf', 1 / NEWTON_METRE_PER_POUND_FOOT, WHOLE),
-);
-/** What it takes to warm a whole transmission, told as a heater's maker tells it. */
-export const heatHeld = both(
-  'heat held',
-  unit('kJ', 1, DIAL),
-  unit('Btu', 1 / KILOJOULE_PER_BTU, DIAL),
 );
 export const airFlow = both(
   'air flow',

@@ -44,8 +44,6 @@ const SPELLED: Readonly<Record<string, string>> = {
   kW: 'kilowatt kilowatts',
   hp: 'horsepower',
   J: 'joule joules',
-  kJ: 'kilojoule kilojoules',
-  Btu: 'btus',
   rpm: 'r/min rev/min 1/min',
   s: 'sec second seconds',
   min: 'minute minutes',

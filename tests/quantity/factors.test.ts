@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest';
 import { M3_PER_US_GALLON, NM_PER_LBF_FT, PA_PER_PSI } from '../../src/engine/index.ts';
 import {
   GRAM_PER_POUND,
-  KILOJOULE_PER_BTU,
   KILOWATT_PER_HORSEPOWER,
   KM_PER_MILE,
   KPA_PER_PSI,
@@ -11,10 +10,12 @@ import {
   NEWTON_METRE_PER_POUND_FOOT,
   NEWTON_PER_POUND_FORCE,
 } from '../../src/quantity/factors.ts';
+import { KILOJOULE_PER_BTU } from '../../src/widgets/warm-up/heat-held.ts';
 
 /*
  * NIST SP 811 (2008), appendix B.8, printed to seven figures: psi 6.894 757 E+03 Pa, US gallon 3.785 412 E-03 m3, lbf ft
- * 1.355 818 N m, lbf 4.448 222 N, mile 1.609 344 E+03 m, horsepower (550 ft lbf/s) 7.456 999 E+02 W. Its exact definitions:
+ * 1.355 818 N m, lbf 4.448 222 N, mile 1.609 344 E+03 m, horsepower (550 ft lbf/s) 7.456 999 E+02 W, British thermal unit of
+ * the International Table 1.055 056 E+03 J. Its exact definitions:
  * inch 0.0254 m, pound 0.453 592 37 kg, standard gravity 9.806 65 m/s2, US gallon 231 cubic inches.
  */
 const INCH = 0.0254;

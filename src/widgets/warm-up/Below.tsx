@@ -1,10 +1,11 @@
 import { coolant, driveHeat, LONGEST_DRIVE, trainingLump, warmedTo } from '../../engine/index.ts';
 import { listOf } from '../../quantity/lists.ts';
 import { printer } from '../../quantity/print.ts';
-import { heatHeld, power, temperature, temperatureRise } from '../../quantity/quantities.ts';
+import { power, temperature, temperatureRise } from '../../quantity/quantities.ts';
 import type { PictureProps } from '../../simulation/simulation-view.tsx';
 import { useUnits } from '../../ui/use-units.ts';
 import { KINDS, type WarmUpModel } from './model.ts';
+import { heatHeld } from './heat-held.ts';
 import { words } from './below-words.en.ts';
 import { words as common } from './words.en.ts';
 
