@@ -84,6 +84,57 @@ describe('match', () => {
     );
     expect(out.explained.at(-1)).toMatchObject({ id: 'extra', correct: false, taken: true });
   });
+  test('right in all, each pair and what goes with nothing is told whole', () => {
+    const out = outcome(q, 'both:both', 'one:one', 'all:all');
+    expect(out.verdict).toBe('Right, all 3 of them.');
+    expect(
+      out.explained.map(({ words, why, note = [], correct, taken }) => [
+        ...[words, why, note].map((passage) => passageText(passage, 'si')),
+        correct,
+        taken,
+      ]),
+    ).toEqual([
+      [
+        'Drive and Reverse goes with: Shared seal',
+        'Both are fed through it.',
+        'You paired this one right',
+        true,
+        true,
+      ],
+      [
+        'Reverse alone goes with: Reverse piston',
+        'Only Reverse has it.',
+        'You paired this one right',
+        true,
+        true,
+      ],
+      [
+        'Every range goes with: Pump',
+        'It feeds all of them.',
+        'You paired this one right',
+        true,
+        true,
+      ],
+      [
+        'Park pawl',
+        'It holds the car and slips nowhere.',
+        'This one goes with nothing here',
+        true,
+        false,
+      ],
+    ]);
+  });
+  test('without anything to spare, the pairs alone are told', () => {
+    const { extra, ...bare } = match;
+    const out = outcome(ask(bare), 'both:both', 'one:all', 'all:one');
+    expect(extra).toBeDefined();
+    expect(out.explained.map(({ id, correct }) => [id, correct])).toEqual([
+      ['both', true],
+      ['one', false],
+      ['all', false],
+    ]);
+    expect(out.verdict).toBe('Not yet. 1 of the 3 pairs are right.');
+  });
   test('an open line is asked for; a stranger is our mistake', () => {
     expect(sentence(q)).toContain('3 lines have no partner');
     expect(sentence(q, 'both:both', 'all:one')).toContain('One line has no partner');

@@ -86,3 +86,19 @@ test.each([
 ])('a tolerance of %j is refused with its own reason', (tolerance, says) => {
   expect(fault([{ ...number, number: { ...number.number, tolerance } }])).toContain(says);
 });
+
+test.each(['Not a Slug', '', 'common practice', 'two--hyphens', '-edge'])(
+  'the source "%s" is refused with what a source may be',
+  (source) => {
+    expect(fault([{ ...single, source }])).toBe(
+      'x.json, question "q-single" at source: The source is a source id, "engine", or "common practice, no source".',
+    );
+  },
+);
+
+test.each(['engine', 'common practice, no source', 'viscosity-standard-2'])(
+  'the source "%s" is taken',
+  (source) => {
+    expect(parseQuestions([{ ...single, source }], 'x.json')[0]?.source).toBe(source);
+  },
+);

@@ -14,7 +14,7 @@ export interface Plan {
 }
 
 export interface Waiting<Item extends Idea> {
-  /** Asked before and due, the longest overdue first; of one day, what was certain and wrong first. */
+  /** Asked before and due, the longest overdue first. */
   readonly due: readonly Item[];
   /** Never asked, in the order of the course. */
   readonly fresh: readonly Item[];
@@ -38,7 +38,7 @@ export function waiting<Item extends Idea>(
   if (exam !== undefined && today > lastDayBefore(exam)) {
     return { due: [], fresh: [], freshToday: 0 };
   }
-  const due: { item: Item; on: Day; error: boolean }[] = [];
+  const due: { item: Item; on: Day }[] = [];
   const fresh: Item[] = [];
   for (const item of items) {
     const one = known.get(item.id);
@@ -47,9 +47,9 @@ export function waiting<Item extends Idea>(
       continue;
     }
     const on = dueDay(one, exam);
-    if (on !== undefined && on <= today) due.push({ item, on, error: isConfidentError(one) });
+    if (on !== undefined && on <= today) due.push({ item, on });
   }
-  due.sort((a, b) => a.on - b.on || Number(b.error) - Number(a.error));
+  due.sort((a, b) => a.on - b.on);
   const daysForNew = exam === undefined ? undefined : Math.max(1, exam - LAST_DAYS - today);
   return {
     due: due.map(({ item }) => item),
@@ -86,9 +86,13 @@ export function roundOf<Item extends Idea>(
     const one = known.get(id);
     return one !== undefined && isConfidentError(one);
   };
-  const errors = due.filter(isError).slice(0, Math.max(1, Math.floor(forDue * FOR_ERRORS)));
-  const first = new Set(errors);
-  const chosen = [...errors, ...due.filter((item) => !first.has(item))].slice(0, forDue);
+  const errors = due.filter(isError);
+  const others = due.filter((item) => !isError(item));
+  const half = Math.max(1, Math.floor(forDue * FOR_ERRORS));
+  const chosen = [...errors.slice(0, Math.max(half, forDue - others.length)), ...others].slice(
+    0,
+    forDue,
+  );
   const room = Math.min(size - chosen.length, Math.max(kept, freshToday));
   return interleave([...chosen, ...fresh.slice(0, room)]);
 }

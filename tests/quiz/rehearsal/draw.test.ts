@@ -161,3 +161,19 @@ describe('rehearsal after rehearsal', () => {
     expect(third).not.toEqual(second);
   });
 });
+
+test('the kind that is rarest in the bank is seen to first', () => {
+  // One seat in the area of the only healthy car. Were unseen settings seen to first, one of them would sit there.
+  const area: Area = 'proof';
+  const bank: Drawable[] = [
+    ...Array.from({ length: 9 }, (_, i) => ({
+      ...{ id: `unseen-${i}`, area, concept: `u${i}`, lookAlikes: [], unseen: true },
+    })),
+    { id: 'healthy', area, concept: 'h', lookAlikes: [], healthy: true },
+  ];
+  for (let seed = 0; seed < 20; seed += 1)
+    expect(ids(drawRehearsal(bank, seed, new Map(), 4))).toContain('healthy');
+  for (let seed = 0; seed < 20; seed += 1)
+    // A share of an eighth of four is one half, which rounds up to one: with a single seat it is that one.
+    expect(ids(drawRehearsal(bank, seed, new Map(), 1))).toHaveLength(1);
+});

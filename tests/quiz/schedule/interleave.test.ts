@@ -91,3 +91,28 @@ test('rounds from the bank itself have every pair of look-alikes near (L9)', () 
     { numRuns: 300 },
   );
 });
+
+test('who comes first stays first when the look-alike can be fetched', () => {
+  const round = [
+    idea('gap', 'gap', 'hole'),
+    ...['p', 'q', 'r', 's', 't'].map((x) => idea(x, x)),
+    idea('hole', 'hole'),
+  ];
+  // The only one with a deadline is taken at once; the others keep their order.
+  expect(ids(interleave(round))).toEqual(['gap', 'hole', 'p', 'q', 'r', 's', 't']);
+});
+
+test('a third of one idea waits until another has been', () => {
+  const round = ['1', '2', '3', '4'].map((id) => idea(id, 'same')).concat(idea('5', 'other'));
+  expect(ids(interleave(round))).toEqual(['1', '2', '5', '3', '4']);
+});
+
+test('a pair is far only if it never stands near, whichever names the other and whichever comes first', () => {
+  const [p, q, r] = ['p', 'q', 'r'].map((x) => idea(x, x)) as [Idea, Idea, Idea];
+  const [a, b] = [idea('a', 'a'), idea('b', 'b', 'a')];
+  expect(farPairs([a, p, q, b])).toEqual([]);
+  expect(farPairs([a, p, q, r, b])).toEqual(['a b']);
+  expect(farPairs([b, p, q, r, a])).toEqual(['a b']);
+  expect(farPairs([a, p, q, r, b, idea('a2', 'a')])).toEqual([]);
+  expect(farPairs([idea('a2', 'a'), b, p, q, r, a])).toEqual([]);
+});

@@ -89,3 +89,26 @@ test('what is no number is refused, where the package would hand it on', () => {
   expect(() => recallAfter({ stability: 5, difficulty: 5 }, -1)).toThrow(/has to be a number/u);
   expect(() => wantedGap({ stability: Number.NaN, difficulty: 5 })).toThrow(/has to be a number/u);
 });
+
+test.each([
+  [
+    'The time since the answer before is -1; it has to be a number from 0.',
+    () => remember(undefined, -1, 3),
+  ],
+  [
+    'The time since the last answer is NaN; it has to be a number from 0.',
+    () => recallAfter({ stability: 5, difficulty: 5 }, Number.NaN),
+  ],
+  [
+    'The stability is -2; it has to be a number from 0.',
+    () => wantedGap({ stability: -2, difficulty: 5 }),
+  ],
+])('refused with: %s', (sentence, call) => {
+  expect(call).toThrow(new RangeError(sentence));
+});
+
+test('on the same day it is allowed, and the gap is never under a day', () => {
+  expect(remember({ stability: 5, difficulty: 5 }, 0, 3).stability).toBeGreaterThan(0);
+  expect(recallAfter({ stability: 5, difficulty: 5 }, 0)).toBe(1);
+  expect(wantedGap({ stability: 0, difficulty: 5 })).toBe(1);
+});

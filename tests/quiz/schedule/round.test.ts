@@ -131,7 +131,10 @@ test('what was certain and wrong opens the round, and takes half of it at most (
         if (!waits.due.some(isError)) continue;
         expect(isError(asked[0] as Idea)).toBe(true);
         const others = waits.due.filter((item) => !isError(item)).length;
-        if (others >= 8) expect(asked.filter((item) => !isError(item)).length).toBeGreaterThan(0);
+        // Half of the places for what is due, which is half of the round where new ones wait.
+        const old = asked.filter(({ id }) => before.has(id));
+        if (others >= 8)
+          expect(old.filter(isError).length).toBeLessThanOrEqual(Math.max(1, old.length / 2));
       }
     }),
     { numRuns: 20 },
@@ -146,4 +149,47 @@ test('a beginner gets a full round, and an empty bank an empty one', () => {
   expect(roundOf(waiting([], none, { today: 0 }), none, 6)).toEqual([]);
   expect(() => roundOf(first, none, 0)).toThrow(/whole number of questions/u);
   expect(() => roundOf(first, none, 2.5)).toThrow(/whole number of questions/u);
+});
+
+test('of twenty due, half certain and wrong, a round of eight has four of each; of three, one; of one, that one (L13)', () => {
+  const items: readonly Idea[] = Array.from({ length: 20 }, (_, i) => ({
+    ...{ id: `q${i}`, concept: `c${i}`, lookAlikes: [] },
+  }));
+  const known = knownFrom(
+    items.map(({ id }, i) => ({
+      item: id,
+      day: 0,
+      result: 'wrong' as const,
+      certainty: i < 10 ? (3 as const) : (1 as const),
+    })),
+  );
+  const waits = waiting(items, known, { today: 30 });
+  expect(waits.due).toHaveLength(20);
+  const errorsOf = (size: number): number =>
+    roundOf(waits, known, size).filter(({ id }) => Number(id.slice(1)) < 10).length;
+  expect([8, 3, 1].map(errorsOf)).toEqual([4, 1, 1]);
+  expect(roundOf(waits, known, 8)).toHaveLength(8);
+});
+
+test('nothing waits on the day of the exam; on the day before it what is due does', () => {
+  const items = some(5);
+  const none = knownFrom([]);
+  expect(waiting(items, none, { today: 10, exam: 10 })).toEqual({
+    due: [],
+    fresh: [],
+    freshToday: 0,
+  });
+  expect(waiting(items, none, { today: 11, exam: 10 }).fresh).toEqual([]);
+  expect(waiting(items, none, { today: 9, exam: 10 }).fresh).toEqual(items);
+});
+
+test('new questions are spread over the days that are left before the last ones', () => {
+  const items = some(20);
+  const none = knownFrom([]);
+  const freshOn = (today: number, exam?: number) =>
+    waiting(items, none, { today, exam }).freshToday;
+  // 20 days, less the last 3: 17 for 20 questions. With one day left, all; without an exam six.
+  expect([freshOn(0, 20), freshOn(15, 20), freshOn(16, 20), freshOn(18, 20), freshOn(0)]).toEqual([
+    2, 10, 20, 20, 6,
+  ]);
 });
