@@ -139,10 +139,10 @@ test('list, search, rename, delete and undo', async ({ page }) => {
   await page.getByLabel('Label of this job').fill('Van, key 8');
   await page.goBack();
   await page.getByLabel('Search labels and notes').fill('key');
-  await expect(page.locator('.job-listed li')).toHaveCount(1);
-  await expect(page.locator('.job-listed')).toContainText('1 of 2 jobs');
+  await expect(page.locator('.kept-listed li')).toHaveCount(1);
+  await expect(page.locator('.kept-listed')).toContainText('1 of 2 jobs');
   await page.getByRole('button', { name: 'Delete Van, key 8' }).click();
-  await expect(page.locator('.job-listed')).toContainText('Van, key 8 is deleted.');
+  await expect(page.locator('.kept-listed')).toContainText('Van, key 8 is deleted.');
   await page.getByRole('button', { name: 'Bring it back' }).click();
   await expect(page.getByRole('link', { name: 'Van, key 8' })).toBeVisible();
   await page.getByRole('button', { name: 'Delete Van, key 8' }).click();
@@ -317,6 +317,6 @@ test('axe finds nothing in the list and in a job, light and dark; nothing scroll
   expect(over).toBeLessThanOrEqual(0);
   await check('a job');
   await page.getByRole('button', { name: 'All jobs' }).click();
-  await expect(page.locator('.job-listed li')).toHaveCount(1);
+  await expect(page.locator('.kept-listed li')).toHaveCount(1);
   await check('the list');
 });

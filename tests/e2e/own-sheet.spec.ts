@@ -75,7 +75,7 @@ test('delete with undo, to a file and back, and foreign files are refused', asyn
   await page.getByRole('button', { name: 'Save all sheets to a file' }).click();
   const path = await (await saved).path();
   await page.getByRole('button', { name: 'Delete Van' }).click();
-  await expect(page.locator('.job-listed')).toContainText('None yet');
+  await expect(page.locator('.kept-listed')).toContainText('None yet');
   await page.getByRole('button', { name: 'Bring it back' }).click();
   await expect(page.getByRole('link', { name: 'Van' })).toBeVisible();
   const file = page.getByLabel('Take sheets in from a file');

@@ -23,7 +23,7 @@ const leaving = (() => {
         document.querySelector('#jobs form').requestSubmit();
         await until('the job', () => document.querySelector('.job')?.dataset.ready === 'true');
         button('All jobs').click();
-        await until('the list', () => document.querySelector('.job-listed'));
+        await until('the list', () => document.querySelector('.kept-listed'));
       }
       await new Promise((done) => setTimeout(done, 600));
       button('Delete Van').click();
@@ -33,7 +33,7 @@ const leaving = (() => {
       await alive();
       const listed = await until(
         'the list',
-        () => document.querySelector('.job-listed')?.textContent,
+        () => document.querySelector('.kept-listed')?.textContent,
       );
       if (!listed.includes('Blue wagon')) seen.trouble.push('a job that was kept is gone');
       if (listed.includes('Van'))

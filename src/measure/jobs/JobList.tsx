@@ -63,7 +63,7 @@ function Listed({ jobs, open }: ListProps) {
   const all = jobs.count.value;
   const query = jobs.query.value;
   return (
-    <section class="job-listed" aria-labelledby="job-list-title">
+    <section class="kept-listed" aria-labelledby="job-list-title">
       <h2 id="job-list-title" tabIndex={-1}>
         {words.title}
       </h2>

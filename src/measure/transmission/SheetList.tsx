@@ -38,7 +38,7 @@ export function SheetList({ sheets, open }: ListProps) {
 function Listed({ sheets, open }: ListProps) {
   const listed = sheets.listed.value;
   return (
-    <section class="job-listed" aria-labelledby="sheet-list-title">
+    <section class="kept-listed" aria-labelledby="sheet-list-title">
       <h2 id="sheet-list-title" tabIndex={-1}>
         {words.title}
       </h2>

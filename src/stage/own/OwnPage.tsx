@@ -108,7 +108,7 @@ function List({ meetings, open }: ListProps) {
         }}
         start={(title) => open(meetings.add({ title, minutes: 10, scenes: [] }))}
       />
-      <section class="job-listed" aria-labelledby="meeting-list-title">
+      <section class="kept-listed" aria-labelledby="meeting-list-title">
         <h2 id="meeting-list-title">{words.listed}</h2>
         <Undo name={meetings.undo.value?.plan.value.title} bringBack={meetings.bringBack} />
         {!meetings.loaded.value ? (
@@ -116,7 +116,7 @@ function List({ meetings, open }: ListProps) {
         ) : listed.length === 0 ? (
           <p class="muted">{words.none}</p>
         ) : (
-          <ul class="own-list">
+          <ul>
             {listed.map((meeting) => (
               <li key={meeting.id}>
                 <a

@@ -21,7 +21,7 @@ export function Fresh({ id, most, said, start }: FreshProps) {
   const field = useRef<HTMLInputElement>(null);
   return (
     <form
-      class="job-fresh"
+      class="kept-fresh"
       // Pressed before the script has come it stays where it is, and keeps what was typed.
       method="dialog"
       onSubmit={(event) => {

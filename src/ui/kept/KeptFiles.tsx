@@ -56,7 +56,7 @@ export function KeptFiles<Came extends Taken>({ id, kept, said: own }: KeptFiles
     said.value = own.lacks?.() ?? '';
   };
   return (
-    <section class="job-files" aria-labelledby={`${id}-files-title`}>
+    <section class="kept-files" aria-labelledby={`${id}-files-title`}>
       <h2 id={`${id}-files-title`}>{words.files}</h2>
       <p class="muted">{words.filesHow}</p>
       <p>

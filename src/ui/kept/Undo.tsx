@@ -9,7 +9,7 @@ export function Undo({
   readonly bringBack: () => void;
 }) {
   return (
-    <p role="status" class="job-undo">
+    <p role="status" class="kept-undo">
       {name !== undefined && (
         <>
           {words.removed(name)}{' '}
