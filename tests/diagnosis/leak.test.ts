@@ -77,6 +77,41 @@ describe('a crack of 0.25 mm, 14 mm wide', () => {
   });
 });
 
+// Section 7: from 740 kPa cold at 1,500 rpm on the crack is too thin for any shop reading to tell height from width.
+describe('where height and width are not told apart', () => {
+  const at = (value: number) =>
+    estimateLeak(training, [
+      read('clutch.forward.700.hot', 0.3),
+      { test: testOf('clutch.forward.1500.cold'), value },
+    ]);
+  const helpOf = (value: number) => [at(value)?.apart, at(value)?.helps];
+  test('a tap that is hardly low says that no reading will', () => {
+    expect(helpOf(760)).toEqual([false, 'tooThin']);
+    expect(helpOf(740)).toEqual([false, 'tooThin']);
+  });
+  test('the reading that helps has been taken, so it is not asked for again', () => {
+    expect(helpOf(739)).toEqual([false, null]);
+  });
+  test('a box without a seal has no crack, and one whose forward feed passes none is not asked for it', () => {
+    const bare = (all: readonly string[]): typeof training => ({
+      ...training,
+      leaks: Object.fromEntries(
+        Object.entries(training.leaks).map(([circuit, of]) => [
+          circuit,
+          all.includes(circuit) ? { ...of, transferSeal: { ...of.transferSeal, width: 0 } } : of,
+        ]),
+      ) as unknown as (typeof training)['leaks'],
+    });
+    const two = FOUR.slice(0, 2).map((id) => read(id, 0.625));
+    expect(estimateLeak(bare(['forward', 'reverse']), two)).toBeNull();
+    expect(estimateLeak(bare(['forward']), two)).toBeNull();
+    const reverse = ['clutch.reverse.700.hot', 'clutch.reverse.1500.hot'].map((id) =>
+      read(id, 0.625),
+    );
+    expect(estimateLeak(bare(['forward']), reverse)).toMatchObject({ apart: false, helps: null });
+  });
+});
+
 test('one pressure is not enough, and a high one does not count', () => {
   expect(estimateLeak(training, [read('clutch.forward.700.hot', 0.5)])).toBeNull();
   expect(
