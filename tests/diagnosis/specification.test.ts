@@ -117,8 +117,8 @@ const WRITTEN: readonly (readonly [
   ['airWhere.forward airWhere.reverse airWhere.high', 3, 3, 'panOff valveBodyOff'],
   ['boreVacuum', 8, 3, 'panOff valveBodyOff'],
 ];
-const rows = WRITTEN.flatMap(([ids, ...rest]) =>
-  ids.split(' ').map((id) => [id, ...rest] as const),
+const rows = WRITTEN.flatMap(([ids, minutes, invasive, setUps, group, span]) =>
+  ids.split(' ').map((id) => [id, minutes, invasive, setUps, group, span] as const),
 );
 
 test('there are 49 readings and no others', () => {

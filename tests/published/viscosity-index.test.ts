@@ -145,3 +145,20 @@ describe('reference oils of the viscosity index', () => {
     }
   });
 });
+
+describe('above the table', () => {
+  // ASTM D2270-10, equations 1 and 2: the squares are those printed; the arithmetic is by hand.
+  it.each([
+    [100, 9604, 2772],
+    [80, 6303.52, 1928.76],
+  ])('at %d cSt L is %d and H is %d', (y, l, h) => {
+    const row = referenceViscosities(y);
+    expect(row.l).toBeCloseTo(l, 6);
+    expect(row.h).toBeCloseTo(h, 6);
+  });
+  it('goes on where the table ends, within the rounding of its last row', () => {
+    const [row, law] = [referenceViscosities(70), referenceViscosities(70.0001)];
+    expect(Math.abs(law.l / row.l - 1)).toBeLessThan(1e-3);
+    expect(Math.abs(law.h / row.h - 1)).toBeLessThan(1e-3);
+  });
+});

@@ -5,6 +5,7 @@ import {
   applyFaults,
   FAULT_IDS,
   MOST_STEPS,
+  fillPressure,
   fluidClasses,
   training,
   makeFluid,
@@ -79,6 +80,12 @@ describe('the story, from the model alone', () => {
     expect(names(held)).not.toContain('clutch vented');
     expect(held.trace.clutchPressure.at(-1)).toBeGreaterThan(1000e3);
     expect(Math.abs(held.trace.slipRpm.at(-1) ?? 1e9)).toBeLessThan(60);
+    // The clutch of the gear that is held was empty: its piston begins its stroke, while the failed one was pressed already.
+    const { time, clutchPressure } = held.trace;
+    const at = held.events.find(({ event }) => event === 'default gear held')?.time ?? Number.NaN;
+    const after = time.findIndex((one) => one > at + 1e-9);
+    expect(clutchPressure[after]).toBeLessThan(0.9 * (clutchPressure[after - 2] ?? Number.NaN));
+    expect(clutchPressure[after]).toBeCloseTo(fillPressure(training.clutches.high, 0), -4);
   });
 
   it('stores a code without slip when the turbine sensor reads falsely at rest', () => {
