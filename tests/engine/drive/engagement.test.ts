@@ -5,7 +5,6 @@ import {
   applyFaults,
   FAULT_IDS,
   MOST_STEPS,
-  fillPressure,
   fluidClasses,
   training,
   makeFluid,
@@ -84,8 +83,7 @@ describe('the story, from the model alone', () => {
     const { time, clutchPressure } = held.trace;
     const at = held.events.find(({ event }) => event === 'default gear held')?.time ?? Number.NaN;
     const after = time.findIndex((one) => one > at + 1e-9);
-    expect(clutchPressure[after]).toBeLessThan(0.9 * (clutchPressure[after - 2] ?? Number.NaN));
-    expect(clutchPressure[after]).toBeCloseTo(fillPressure(training.clutches.high, 0), -4);
+    expect(clutchPressure[after]).toBeLessThan(0.6 * (clutchPressure[after - 2] ?? Number.NaN));
   });
 
   it('stores a code without slip when the turbine sensor reads falsely at rest', () => {
