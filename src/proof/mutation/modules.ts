@@ -9,21 +9,21 @@ interface Module {
 }
 
 const modules: Readonly<Record<string, Module>> = {
-  engine: { near: ['engine', 'published'], far: ['car', 'diagnosis'], drawn: 60 },
+  engine: { near: ['engine', 'published'], far: ['car', 'diagnosis'], drawn: 120 },
   car: {
     near: ['car', 'widgets'],
     far: ['log', 'content/questions', 'content/variations'],
-    drawn: 60,
+    drawn: 120,
   },
   quiz: {
     near: ['quiz'],
     far: ['qti', 'question-sheet', 'rounds', 'lessons', 'content/questions'],
-    drawn: 60,
+    drawn: 120,
   },
   diagnosis: {
     near: ['diagnosis'],
     far: ['cases', 'planner', 'measure', 'own-sheet', 'solve', 'widgets/before-and-after/model'],
-    drawn: 60,
+    drawn: 120,
   },
 };
 
