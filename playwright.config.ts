@@ -22,7 +22,7 @@ export default defineConfig({
   use: {
     baseURL: `http://127.0.0.1:${port}`,
     locale: 'en-US',
-    // What a test sees is what the server sends; tests/e2e/offline.spec.ts lets the site be stored.
+    // What a test sees is what the server sends; tests/walks/offline.spec.ts lets the site be stored.
     serviceWorkers: 'block',
     // Two cores that draw by themselves spend one on fluid that flows; a test of motion asks for it.
     contextOptions: { reducedMotion: 'reduce' },
@@ -42,6 +42,8 @@ export default defineConfig({
   },
   projects: [
     { name: 'site', testDir: 'tests/e2e', outputDir: 'test-results/site' },
+    // Through every page and simulation, without the server, on paper: a part of `npm run quality`, and CI runs it.
+    { name: 'walks', testDir: 'tests/walks', outputDir: 'test-results/walks' },
     // Slow proof, with its figures: `npm run quality`. Its folder of figures outlives a run of the other.
     { name: 'quality', testDir: 'tests/quality', outputDir: 'test-results/quality-runs' },
   ],

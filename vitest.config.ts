@@ -29,6 +29,7 @@ export default defineConfig({
             'tests/fuzz/**',
             'tests/mutation/**',
             'tests/quality/**',
+            'tests/walks/**',
           ],
         },
       },

@@ -9,6 +9,7 @@ import { packages } from './packages.ts';
 import { planner } from './planner.ts';
 import { security } from './security.ts';
 import { speed } from './speed.ts';
+import { walks } from './walks.ts';
 
 type Measure = (said: readonly string[]) => readonly Figure[] | Promise<readonly Figure[]>;
 
@@ -19,6 +20,7 @@ export const proofs: Readonly<Record<string, Measure>> = {
   security,
   packages,
   faults,
+  walks,
   speed,
   bytes,
   mutation,

@@ -53,6 +53,10 @@ export const words = {
       title: 'What if something goes wrong?',
       lead: 'The phone is full, the battery dies in the middle of an answer, the network goes, or the browser runs no scripts. Nothing you wrote may be lost, and each page has to say what it cannot do.',
     },
+    walks: {
+      title: 'Does every page hold when it is walked?',
+      lead: 'A browser goes through every page and every simulation: by keyboard alone, at phone, laptop and projector size, in light and dark, with the server gone, from a folder of a host, and on paper. A learner’s month is lived through with a clock of its own.',
+    },
     speed: {
       title: 'Is it quick on a slow phone?',
       lead: 'Pages were loaded as a four-times slowed phone on a slow network would load them. Lighthouse is an open-source judge of web pages. It gives up to 100 points for speed, access, good practice, and being found.',

@@ -12,7 +12,7 @@ import { plannedMeetings } from '../../src/lessons/meetings.ts';
 import { hashOf, stepsOf } from '../../src/meeting/steps.ts';
 import { builtPages, dist, simulationsIn } from '../../src/build/pages.ts';
 import { siteServer } from '../../src/build/site-server.ts';
-import { ownServer } from '../e2e/own-server.ts';
+import { ownServer } from '../walks/own-server.ts';
 import type { OpenBrowser, Seen } from './browser.ts';
 import { firefox } from './firefox.ts';
 import { webkit } from './webkit.ts';

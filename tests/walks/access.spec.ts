@@ -1,9 +1,9 @@
 import type { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
-import { axeOn, ENHANCED } from './axe.ts';
-import { expect, test } from './fixtures.ts';
-import { walkHeader } from './header.ts';
-import { addresses } from './pages.ts';
+import { axeOn, ENHANCED } from '../e2e/axe.ts';
+import { expect, test } from '../e2e/fixtures.ts';
+import { walkHeader } from '../e2e/header.ts';
+import { addresses } from '../e2e/pages.ts';
 
 /** Scrolls through the page, so that islands that wait to be seen are awake. */
 async function wakeIslands(page: Page): Promise<void> {

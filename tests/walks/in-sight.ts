@@ -1,6 +1,6 @@
 // What has to be in sight together: picture, words and the control in hand, whole, in every stage and on every screen.
 import type { Locator } from '@playwright/test';
-import { expect } from './fixtures.ts';
+import { expect } from '../e2e/fixtures.ts';
 
 /** Rounding of the browser's own layout. */
 const SLACK = 1;

@@ -1,6 +1,6 @@
 import { writeFileSync } from 'node:fs';
-import { expect, test } from './fixtures.ts';
-import { BETWEEN, faultsOnPaper } from './on-paper.ts';
+import { expect, test } from '../e2e/fixtures.ts';
+import { BETWEEN, faultsOnPaper } from '../e2e/on-paper.ts';
 import { pagesOf, wordsOn } from './pdf-text.ts';
 
 const papers = ['Letter', 'A4'] as const;

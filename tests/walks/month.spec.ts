@@ -1,7 +1,7 @@
 import type { Page } from '@playwright/test';
-import { expect, test } from './fixtures.ts';
-import { giveAnswer } from './give-answer.ts';
-import { keptAnswers } from './kept-answers.ts';
+import { expect, test } from '../e2e/fixtures.ts';
+import { giveAnswer } from '../e2e/give-answer.ts';
+import { keptAnswers } from '../e2e/kept-answers.ts';
 
 /** Days of a month on which somebody practises, and when the exam is. */
 const BEFORE = ['11-23', '11-24', '11-26', '11-29', '12-01'];

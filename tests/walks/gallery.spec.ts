@@ -4,7 +4,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { keptGallery } from '../../src/build/gallery-route.ts';
-import { expect, test } from './fixtures.ts';
+import { expect, test } from '../e2e/fixtures.ts';
 import { apart, thumbnail } from './thumbnail.ts';
 
 const KEPT = join(import.meta.dirname, 'gallery-thumbnails.json');

@@ -1,6 +1,6 @@
 import type { Page } from '@playwright/test';
 import { shiftWhileRead, slowNetwork } from '../../src/bench/browser.ts';
-import { expect, test } from './fixtures.ts';
+import { expect, test } from '../e2e/fixtures.ts';
 
 /**
  * What a page does besides what it was asked for. Counts and ratios of one run, never times: machines

@@ -4,12 +4,12 @@
  * page and waking its simulations is what takes the time.
  */
 import type { Locator, Page } from '@playwright/test';
-import { expect, test } from './fixtures.ts';
+import { expect, test } from '../e2e/fixtures.ts';
 import { expectAllInSight, expectApart, expectAsked, expectHeld } from './in-sight.ts';
 import { predictByKeys, tabTo } from './keys.ts';
-import { expectPageReadable, expectReadable, readOn } from './letters.ts';
-import { expectNamesApart } from './names.ts';
-import { simulationPages } from './pages.ts';
+import { expectPageReadable, expectReadable, readOn } from '../e2e/letters.ts';
+import { expectNamesApart } from '../e2e/names.ts';
+import { simulationPages } from '../e2e/pages.ts';
 
 interface Screen {
   readonly width: number;

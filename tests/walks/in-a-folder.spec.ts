@@ -6,7 +6,7 @@ import { brokenLinks } from '../../src/build/links.ts';
 import { builtPages } from '../../src/build/pages.ts';
 import { filesIn } from '../../src/build/files-in.ts';
 import { ownServer, type OwnServer } from './own-server.ts';
-import { addresses } from './pages.ts';
+import { addresses } from '../e2e/pages.ts';
 
 const BASE = '/shop/';
 const test = base.extend<{ trouble: string[] }, { own: OwnServer; at: string }>({

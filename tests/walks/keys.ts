@@ -1,5 +1,5 @@
 import type { Locator, Page } from '@playwright/test';
-import { expect } from './fixtures.ts';
+import { expect } from '../e2e/fixtures.ts';
 
 /** Tab until something with these words has the focus; the keyboard is the only tool. */
 export async function tabTo(page: Page, words: RegExp, key = 'Tab', most = 40): Promise<void> {

@@ -3,7 +3,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { PDFDocument } from 'pdf-lib';
 import { makeBook } from '../../src/book/make.ts';
 import { dist } from '../../src/build/pages.ts';
-import { expect, test } from './fixtures.ts';
+import { expect, test } from '../e2e/fixtures.ts';
 import { bookmarksIn } from './outline.ts';
 import { pagesOf, wordsOn } from './pdf-text.ts';
 

@@ -5,10 +5,10 @@ import { join } from 'node:path';
 import { expect, test as base, type Page } from '@playwright/test';
 import { storeOffline } from '../../src/build/store-offline.ts';
 import { plannedMeetings } from '../../src/lessons/meetings.ts';
-import { giveAnswer } from './give-answer.ts';
+import { giveAnswer } from '../e2e/give-answer.ts';
 import { ownServer, type OwnServer } from './own-server.ts';
-import { addresses } from './pages.ts';
-import { WALL, walkMeeting } from './wall.ts';
+import { addresses } from '../e2e/pages.ts';
+import { WALL, walkMeeting } from '../e2e/wall.ts';
 
 const state = (page: Page) => page.locator('#offline');
 const says = (page: Page) => page.locator('#offline-says');
