@@ -107,7 +107,7 @@ export const orderSchema = strict('A question of kind "order"', {
     if (again !== undefined) say(path, `The step "${again}" stands in "anyOrder" twice.`);
     const places = group.map((one) => known.indexOf(one));
     if (Math.max(...places) - Math.min(...places) !== group.length - 1)
-      say(path, `The steps ${quoted(group)} must be neighbours to stand in any order.`);
+      say(path, `The steps ${quoted(group)} must be neighbors to stand in any order.`);
   });
   const longest = Math.max(0, ...anyOrder.map((group) => group.length));
   if (longest === steps.length)

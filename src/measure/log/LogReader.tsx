@@ -29,8 +29,7 @@ export function LogReader() {
       data-ready={ready}
       data-busy={state.kind === 'open' ? true : undefined}
     >
-      <Chooser model={model} />
-      <Standing model={model} state={state} />
+      <Chooser model={model} state={state} />
       {state.kind === 'open' && (
         <>
           <Later load={loadColumns} props={{ model }} />
@@ -43,7 +42,7 @@ export function LogReader() {
 const loadColumns = () => import('./Columns.tsx').then(({ Columns }) => Columns);
 const loadResults = () => import('./Results.tsx').then(({ Results }) => Results);
 
-function Chooser({ model }: { readonly model: Model }) {
+function Chooser({ model, state }: { readonly model: Model; readonly state: State }) {
   const missed = useSignal(false);
   const field = useRef<HTMLInputElement>(null);
   const example = async (id: (typeof EXAMPLES)[number]): Promise<void> => {
@@ -66,7 +65,8 @@ function Chooser({ model }: { readonly model: Model }) {
         ref={field}
         id="log-file"
         type="file"
-        aria-describedby="log-how log-stays"
+        aria-invalid={state.kind === 'refused'}
+        aria-describedby="log-refused log-how log-stays"
         accept=".csv,.txt,.tsv,.log,.dat,text/csv,text/plain,text/tab-separated-values"
         onChange={() => {
           const file = field.current?.files?.[0];
@@ -77,6 +77,7 @@ function Chooser({ model }: { readonly model: Model }) {
           if (field.current) field.current.value = '';
         }}
       />
+      <Standing model={model} state={state} />
       <p id="log-stays">{words.stays}</p>
       <h2 class="log-small">{words.examples}</h2>
       <p class="muted">{words.examplesHow}</p>
@@ -94,7 +95,7 @@ function Chooser({ model }: { readonly model: Model }) {
   );
 }
 
-/** How the reading of the file stands, where it was chosen. */
+/** How the reading of the file stands, under the field that it was chosen in. */
 function Standing({ model, state }: { readonly model: Model; readonly state: State }) {
   const name = model.fileName.value;
   const share = state.kind === 'reading' ? state.share : 0;

@@ -13,6 +13,8 @@ import {
   plantFromSheet,
   secondTraining,
   solveEngagement,
+  throttleFullAt,
+  trainingStory,
   type Engagement,
   type EngagementRequest,
 } from '../../../src/engine/index.ts';
@@ -79,6 +81,8 @@ describe('the story, from the model alone', () => {
     expect(names(held)).not.toContain('clutch vented');
     expect(held.trace.clutchPressure.at(-1)).toBeGreaterThan(1000e3);
     expect(Math.abs(held.trace.slipRpm.at(-1) ?? 1e9)).toBeLessThan(60);
+    // What the turbine and the clutch do after it is no part of the engagement any more.
+    expect(names(held).at(-1)).toBe('default gear held');
     // The clutch of the gear that is held was empty: its piston begins its stroke, while the failed one was pressed already.
     const { time, clutchPressure } = held.trace;
     const at = held.events.find(({ event }) => event === 'default gear held')?.time ?? Number.NaN;
@@ -330,6 +334,30 @@ describe('the solver', () => {
     );
     expect(solved).toBeGreaterThanOrEqual(148);
   }, 120_000);
+
+  it('tells each state of the controller once as it is entered, from the selection on', () => {
+    for (const request of [
+      {},
+      { plant: cracked(0.3), tempC: 100 },
+      { plant: cracked(0.2), tempC: 105 },
+    ]) {
+      const { states } = run(request);
+      states.forEach(({ state, time }, i) => {
+        if (i === 0) return;
+        expect(state).not.toBe(states[i - 1]?.state);
+        expect(time).toBeGreaterThanOrEqual(states[i - 1]?.time ?? 0);
+      });
+      expect(states.length).toBeGreaterThan(1);
+    }
+  });
+
+  it('ends with the story, though the throttle would open further after it', () => {
+    const story = { ...trainingStory, throttleRate: 0.05 };
+    const { trace, status } = run({ story });
+    expect(throttleFullAt(story)).toBeGreaterThan(story.end);
+    expect(status.converged).toBe(true);
+    expect(trace.time.at(-1)).toBe(story.end);
+  });
 
   it('stops the turbine later the wider the crack, hot', () => {
     const times = [0, 0.1, 0.16, 0.2, 0.24].map(

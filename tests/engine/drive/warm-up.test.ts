@@ -91,6 +91,8 @@ describe('warm-up', () => {
 
   it('a target already met takes no time, and one beyond the end is never met', () => {
     expect(timeToReach(trainingLump, cold(20, 1000), 20)).toBe(0);
+    // Warmer already, and cooling: it has been there.
+    expect(timeToReach(trainingLump, { ...cold(20, 0), fluidC: 90 }, 60)).toBe(0);
     expect(timeToReach(trainingLump, cold(20, 1000), 82)).toBeNull();
   });
 

@@ -47,3 +47,79 @@ describe('a stiff law that time drives', () => {
     expect(march(1e-5, forgotten).evaluations).toBeGreaterThan(3 * march(1e-5, exact).evaluations);
   });
 });
+
+describe('what it cannot go through', () => {
+  const marched = (slope: (time: number, y: number) => number) => {
+    const work = { steps: 0, rejected: 0, evaluations: 0 };
+    const stepper = new Stepper(
+      {
+        rhs: (time, y, out) => {
+          out[0] = slope(time, y[0] ?? Number.NaN);
+        },
+        timeSlope: forgotten,
+      },
+      { time: 0, state: Float64Array.of(1) },
+      { relative: 1e-6, absolute: Float64Array.of(1e-12), maxStep: 1 },
+      work,
+    );
+    for (let count = 0; count < 2000; count += 1) {
+      if (stepper.time >= 1) return { ended: 'there', at: stepper.time };
+      const step = stepper.advance(1);
+      if (step === 'failed') return { ended: step, at: stepper.time };
+    }
+    return { ended: 'endless', at: stepper.time };
+  };
+  it('a law without a value from half on: it says so there, after a bounded number of steps', () => {
+    const { ended, at } = marched((time) => (time > 0.5 ? Number.NaN : 1));
+    expect(ended).toBe('failed');
+    expect(at).toBeGreaterThan(0.49);
+    expect(at).toBeLessThanOrEqual(0.5);
+  });
+  it('a solution that has no end: y squared from 1 on reaches past any bound at 1', () => {
+    // y = 1 / (1 - t).
+    expect(marched((_time, y) => y * y)).toMatchObject({ ended: 'failed' });
+  });
+  it('one that has', () => {
+    expect(marched((_time, y) => -y)).toEqual({ ended: 'there', at: 1 });
+  });
+});
+
+describe('states that drive each other harder than themselves', () => {
+  /** A turn a second, of which the matrix has nothing on its diagonal. */
+  const turned = (relative: number) => {
+    const work = { steps: 0, rejected: 0, evaluations: 0 };
+    const turn = 2 * Math.PI;
+    const stepper = new Stepper(
+      {
+        rhs: (_time, y, out) => {
+          out[0] = turn * (y[1] ?? Number.NaN);
+          out[1] = -turn * (y[0] ?? Number.NaN);
+        },
+        timeSlope: (_time, _y, out) => out.fill(0),
+      },
+      { time: 0, state: Float64Array.of(0, 1) },
+      { relative, absolute: Float64Array.of(relative, relative), maxStep: 1 },
+      work,
+    );
+    let worst = 0;
+    while (stepper.time < 1) {
+      const step = stepper.advance(1);
+      if (step === 'failed') throw new Error('it failed');
+      const [sine = Number.NaN, cosine = Number.NaN] = step.y1;
+      worst = Math.max(
+        worst,
+        Math.abs(sine - Math.sin(turn * step.t1)),
+        Math.abs(cosine - Math.cos(turn * step.t1)),
+      );
+    }
+    return { worst, ...work };
+  };
+  it.each([1e-4, 1e-6, 1e-8])('stay on their circle to fifty times %d', (relative) => {
+    expect(turned(relative).worst).toBeLessThan(50 * relative);
+  });
+  it('take ten times the steps for a thousandth of the tolerance: the error goes with the third power of the step', () => {
+    const ratio = turned(1e-8).steps / turned(1e-5).steps;
+    expect(ratio).toBeGreaterThan(7);
+    expect(ratio).toBeLessThan(13);
+  });
+});
