@@ -93,6 +93,7 @@ describe('warm-up', () => {
     expect(timeToReach(trainingLump, cold(20, 1000), 20)).toBe(0);
     // Warmer already, and cooling: it has been there.
     expect(timeToReach(trainingLump, { ...cold(20, 0), fluidC: 90 }, 60)).toBe(0);
+    expect(timeToReach(trainingLump, { ...cold(20, 0), fluidC: 90 }, 90)).toBe(0);
     expect(timeToReach(trainingLump, cold(20, 1000), 82)).toBeNull();
   });
 

@@ -86,7 +86,7 @@ describe('what it cannot go through', () => {
 
 describe('states that drive each other harder than themselves', () => {
   /** A turn a second, of which the matrix has nothing on its diagonal. */
-  const turned = (relative: number) => {
+  const turned = (relative: number, radius = 1) => {
     const work = { steps: 0, rejected: 0, evaluations: 0 };
     const turn = 2 * Math.PI;
     const stepper = new Stepper(
@@ -97,8 +97,8 @@ describe('states that drive each other harder than themselves', () => {
         },
         timeSlope: (_time, _y, out) => out.fill(0),
       },
-      { time: 0, state: Float64Array.of(0, 1) },
-      { relative, absolute: Float64Array.of(relative, relative), maxStep: 1 },
+      { time: 0, state: Float64Array.of(0, radius) },
+      { relative, absolute: Float64Array.of(1e-12, 1e-12), maxStep: 1 },
       work,
     );
     let worst = 0;
@@ -108,14 +108,19 @@ describe('states that drive each other harder than themselves', () => {
       const [sine = Number.NaN, cosine = Number.NaN] = step.y1;
       worst = Math.max(
         worst,
-        Math.abs(sine - Math.sin(turn * step.t1)),
-        Math.abs(cosine - Math.cos(turn * step.t1)),
+        Math.abs(sine / radius - Math.sin(turn * step.t1)),
+        Math.abs(cosine / radius - Math.cos(turn * step.t1)),
       );
     }
     return { worst, ...work };
   };
   it.each([1e-4, 1e-6, 1e-8])('stay on their circle to fifty times %d', (relative) => {
     expect(turned(relative).worst).toBeLessThan(50 * relative);
+  });
+  it('take as many steps on a circle a thousand times as large: the tolerance is a share', () => {
+    const [small, large] = [turned(1e-6), turned(1e-6, 1000)];
+    expect(Math.abs(large.steps / small.steps - 1)).toBeLessThan(0.02);
+    expect(large.worst).toBeLessThan(5e-5);
   });
   it('take ten times the steps for a thousandth of the tolerance: the error goes with the third power of the step', () => {
     const ratio = turned(1e-8).steps / turned(1e-5).steps;
