@@ -62,3 +62,31 @@ test('everything is counted once', () => {
     }),
   );
 });
+
+test('days, the latest first; certainties, the least first', () => {
+  const answers = [
+    one('a', { certainty: 1 }),
+    one('b', { day: DAY + 3, result: 'wrong', certainty: 3 }),
+    one('c', { day: DAY + 1, result: 'partial', certainty: 3 }),
+    one('a', { day: DAY + 3, certainty: 3 }),
+  ];
+  expect(dayByDay(answers)).toEqual([
+    { day: DAY + 3, answers: 2, right: 1 },
+    { day: DAY + 1, answers: 1, right: 0 },
+    { day: DAY, answers: 1, right: 1 },
+  ]);
+  expect(calibrationOf(answers)).toEqual([
+    { certainty: 1, said: 1, right: 1 },
+    { certainty: 2, said: 0, right: 0 },
+    { certainty: 3, said: 3, right: 1 },
+  ]);
+});
+
+test('three lessons at most, of even ones the earlier', () => {
+  const rows = ['v', 'w', 'x', 'y', 'z'].map((lesson, i) => ({
+    ...{ lesson, questions: 9, asked: 5, solid: 0 },
+    shaky: [2, 4, 2, 4, 1][i] ?? 0,
+  }));
+  expect(readNext(rows).map(({ lesson }) => lesson)).toEqual(['w', 'y', 'v']);
+  expect(readNext(rows, 4).map(({ lesson }) => lesson)).toEqual(['w', 'y', 'v', 'x']);
+});

@@ -38,7 +38,7 @@ test.each<[string, unknown, string]>([
     'There is no step "sing". There are: "chock"',
   ],
   ['a group of one', { ...order, anyOrder: [['level']] }, 'two steps or more'],
-  ['a group of no neighbours', { ...order, anyOrder: [['chock', 'codes']] }, 'must be neighbours'],
+  ['a group of no neighbours', { ...order, anyOrder: [['chock', 'codes']] }, 'must be neighbors'],
   [
     'a step in two groups',
     {

@@ -5,7 +5,7 @@
 import type { Certainty } from '../certainty.ts';
 import type { Result } from '../result.ts';
 import type { Day } from './day.ts';
-import { LAST_DAYS, lastDayBefore, longestGap } from './exam.ts';
+import { lastDayBefore, longestGap } from './exam.ts';
 import {
   recallAfter,
   recallOf,
@@ -71,18 +71,14 @@ export const isWeak = ({ result, certainty, memory, last }: Known, at: Day): boo
 
 /**
  * The day on which a question comes back.
- * @param exam with it no question comes back after it, no gap is longer than `longestGap`, and a weak one is asked once more in
- * the last days (L8)
+ * @param exam with it no question comes back after it, no gap is longer than `longestGap`, and each that was asked before the last
+ * days comes back in them (L8)
  * @returns undefined if it does not come back before the exam
  */
 export function dueDay(known: Known, exam?: Day): Day | undefined {
   const gap = known.result === 'wrong' ? 1 : wantedGap(known.memory);
   if (exam === undefined) return known.last + gap;
-  const end = lastDayBefore(exam);
-  if (known.last >= end) return undefined;
-  const due = known.last + Math.min(gap, longestGap(exam - known.last));
-  const lastDays = exam - LAST_DAYS;
-  // One that is weak by then has to come in the last days, if it has not been asked in them.
-  const soon = known.last < lastDays && due > end && isWeak(known, exam) ? lastDays : due;
-  return soon > end ? undefined : soon;
+  if (known.last >= lastDayBefore(exam)) return undefined;
+  // Less than a third of what is left: it falls before the exam, and what was asked before the last days is asked in them again.
+  return known.last + Math.min(gap, longestGap(exam - known.last));
 }

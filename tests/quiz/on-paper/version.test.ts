@@ -32,3 +32,12 @@ test.each(['12345', '1234567', '12345u', 'abc de', '-'])('%j is no version', (ty
 test('an empty field asks for none', () => {
   expect(readVersion('  ')).toBe('');
 });
+
+// By another program (Python): FNV-1a over the two bytes of each unit, then five bits a sign from the lowest on.
+test.each([
+  [['a'], 'c0eb30'],
+  [['{"lesson":"a"}', '{"lesson":"b"}'], 'cc3g96'],
+  [['é €'], '841dnj'],
+])('%j is marked %s', (texts, version) => {
+  expect(versionOf(texts)).toBe(version);
+});

@@ -110,3 +110,53 @@ test('certain and wrong is a confident error, a wrong guess is none (L13)', () =
   expect(isConfidentError(after(one(DAY, { result: 'wrong', certainty: 1 })))).toBe(false);
   expect(isConfidentError(after(one(DAY, { result: 'right', certainty: 3 })))).toBe(false);
 });
+
+describe('a question that is weak by the day of the exam', () => {
+  // Right once, a guess: weak, and due within a few days.
+  const guess = after(one(DAY, { certainty: 1 }));
+  test('whatever is asked before the last three days comes back by the end of them, firm or not', () => {
+    for (let left = LAST_DAYS + 1; left <= 400; left += 1) {
+      const exam = DAY + left;
+      for (const known of [guess, after(one(DAY, { certainty: 3 }))]) {
+        let [due, last] = [dueDay(known, exam), DAY];
+        // Answered alike on each day that it is due, it is asked in the last days at latest.
+        let now = known;
+        for (
+          let times = 0;
+          due !== undefined && due < exam - LAST_DAYS && times < 400;
+          times += 1
+        ) {
+          last = due;
+          now = { ...now, last };
+          due = dueDay(now, exam);
+        }
+        expect(due, `${left} days`).toBeGreaterThanOrEqual(exam - LAST_DAYS);
+        expect(due, `${left} days`).toBeLessThan(exam);
+      }
+    }
+  });
+  test('the longest gap counts where its own would be longer', () => {
+    // Certain and right: FSRS 6 brings it in 8 days. With five left the longest gap is two, so it comes before.
+    const firm = after(one(DAY, { certainty: 3 }));
+    expect(dueDay(firm)).toBe(DAY + 8);
+    expect(dueDay(firm, DAY + 5)).toBe(DAY + 2);
+  });
+  test('once asked in the last days it does not come back for that', () => {
+    const exam = DAY + 2;
+    // One day of the three is left: longestGap(2) is 1.
+    expect(dueDay(guess, exam)).toBe(DAY + 1);
+    expect(dueDay(guess, DAY + 1)).toBeUndefined();
+  });
+  test.each([
+    // Firm at the exam or not, by the curve of FSRS 6: nine in ten after as many days as the stability, 8.2956 of a first "easy".
+    [8, false],
+    [9, true],
+  ])('certain and right is weak %i days on: %s', (days, weak) => {
+    expect(isWeak(after(one(DAY, { certainty: 3 })), DAY + days)).toBe(weak);
+  });
+  test('a guess and a part are weak at once, a date before the answer changes nothing', () => {
+    expect(isWeak(guess, DAY)).toBe(true);
+    expect(isWeak(after(one(DAY, { result: 'partial', certainty: 3 })), DAY)).toBe(true);
+    expect(isWeak(after(one(DAY, { certainty: 3 })), DAY - 50)).toBe(false);
+  });
+});
