@@ -41,8 +41,8 @@ test('a turbine stands where it goes under 30 rpm after selection, between two r
       continue;
     }
     expect(stands).toBeGreaterThan(0.2);
-    expect(turbineAt(recordingOf(car), stands)).toBeCloseTo(30, 6);
-    expect(turbineAt(recordingOf(car), stands - 0.01)).toBeGreaterThan(30);
+    expect(turbineAt(car, stands)).toBeCloseTo(30, 6);
+    expect(turbineAt(car, stands - 0.01)).toBeGreaterThan(30);
   }
   expect(standsAfter('cold')).not.toBeNull();
   expect(SELECT).toBe(0.5);

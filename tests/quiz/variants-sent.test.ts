@@ -9,7 +9,9 @@ const first = ask(single);
 const varied = (...others: readonly object[]): Varied => ({ ...first, others: others as Asked[] });
 /** As they arrive on the other side. */
 const back = (question: Varied): unknown => {
-  const { others: _, ...bare } = question;
+  const bare = Object.fromEntries(
+    Object.entries(question).filter(([key]) => key !== 'others'),
+  ) as unknown as Varied;
   const sent = JSON.parse(JSON.stringify(changesOf([question]) ?? {})) as Record<string, never>;
   return withChanges([bare], sent, (value) => value as Asked)[0];
 };

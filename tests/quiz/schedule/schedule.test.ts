@@ -118,16 +118,15 @@ describe('a question that is weak by the day of the exam', () => {
     for (let left = LAST_DAYS + 1; left <= 400; left += 1) {
       const exam = DAY + left;
       for (const known of [guess, after(one(DAY, { certainty: 3 }))]) {
-        let [due, last] = [dueDay(known, exam), DAY];
-        // Answered alike on each day that it is due, it is asked in the last days at latest.
         let now = known;
+        let due = dueDay(now, exam);
+        // Answered alike on each day that it is due, it is asked in the last days at latest.
         for (
           let times = 0;
           due !== undefined && due < exam - LAST_DAYS && times < 400;
           times += 1
         ) {
-          last = due;
-          now = { ...now, last };
+          now = { ...now, last: due };
           due = dueDay(now, exam);
         }
         expect(due, `${left} days`).toBeGreaterThanOrEqual(exam - LAST_DAYS);

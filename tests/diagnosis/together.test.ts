@@ -1,0 +1,258 @@
+/** Two readings on one car, two faults in one car, and the law of several pressures, on cells made by hand. */
+import { describe, expect, test } from 'vitest';
+import { hypothesesOf } from '../../src/diagnosis/cells.ts';
+import { contradictionFinder, contradictions } from '../../src/diagnosis/contradictions.ts';
+import { inOneGo } from '../../src/diagnosis/in-one-go.ts';
+import { crackShares, likeliest, type CrackLaw } from '../../src/diagnosis/leak.ts';
+import { weigh, type TakenReading } from '../../src/diagnosis/posterior.ts';
+import { SHARED, type Cell, type Table } from '../../src/diagnosis/table.ts';
+import { CLASSES, hasSeverity, NODES } from '../../src/diagnosis/hypotheses.ts';
+import { NUMERIC, testOf } from '../../src/diagnosis/tests.ts';
+import { shrinks, twoFaults } from '../../src/diagnosis/two-faults.ts';
+import { made, numeric } from './made.ts';
+
+const LINE = 'line.park.700.hot';
+const TAP = 'clutch.forward.700.hot';
+const STOP = 'stopTime.drive.hot';
+const read = (id: string, value: TakenReading['value']): TakenReading => ({
+  test: testOf(id),
+  value,
+});
+const density = (y: number, mean: number, variance: number): number =>
+  Math.exp(-((y - mean) ** 2) / (2 * variance)) / Math.sqrt(2 * Math.PI * variance);
+
+describe('the joint law of several pressures', () => {
+  const law = (means: readonly number[], covariance: readonly (readonly number[])[]): CrackLaw => ({
+    ...{ heightMm: 0.1, widthMm: 10, means, covariance },
+  });
+  test('of two that go together, by the formula for two', () => {
+    const S = [
+      [400, 240],
+      [240, 900],
+    ];
+    const read = [390, 610];
+    const of = (a: number, b: number): number => {
+      const [x, y] = [390 - a, 610 - b];
+      const det = 400 * 900 - 240 ** 2;
+      return (
+        Math.exp(-0.5 * ((900 * x * x - 2 * 240 * x * y + 400 * y * y) / det)) / Math.sqrt(det)
+      );
+    };
+    const shares = crackShares([law([400, 600], S), law([380, 640], S), law([420, 580], S)], read);
+    const each = [of(400, 600), of(380, 640), of(420, 580)];
+    const sum = each.reduce((total, one) => total + one, 0);
+    shares.forEach((share, i) => expect(share).toBeCloseTo((each[i] ?? 0) / sum, 12));
+    expect(shares.reduce((total, one) => total + one, 0)).toBeCloseTo(1, 12);
+  });
+  test('of three, by eliminating one after the other by hand', () => {
+    // A = L L' with L = [[2], [1, 3], [4, -1, 5]]; L u = (2, 7, 11) gives u = (1, 2, 1.8), so the square is 1 + 4 + 3.24.
+    const S = [
+      [4, 2, 8],
+      [2, 10, 1],
+      [8, 1, 42],
+    ];
+    const wide = S.map((row) => row.map((one) => 4 * one));
+    const shares = crackShares([law([0, 0, 0], S), law([0, 0, 0], wide)], [2, 7, 11]);
+    // Twice as wide: a quarter of the square, and a volume eight times as large.
+    const [narrow, broad] = [Math.exp(-0.5 * 8.24), Math.exp(-0.5 * (8.24 / 4)) / 8];
+    expect(shares[0]).toBeCloseTo(narrow / (narrow + broad), 12);
+  });
+  test('a wider law pays for its width where both fit alike', () => {
+    const one = (sd: number) => law([100], [[sd * sd]]);
+    expect(crackShares([one(1), one(3)], [100])[0]).toBeCloseTo(0.75, 12);
+  });
+  test('the likeliest of all that hold everything are all', () => {
+    expect(likeliest([0.25, 0.75], 1)).toEqual([1, 0]);
+    expect(likeliest([], 0.9)).toEqual([]);
+  });
+});
+
+describe('two readings on one car', () => {
+  // Line and tap move together by what cars share: 20 and 30 for one sd of the pump.
+  const car = (name: 'healthy' | 'pumpWear', line: number, tap: number) =>
+    made(
+      { name },
+      {
+        [LINE]: { mean: line, own: 100, moves: { 4: 20 } },
+        [TAP]: { mean: tap, own: 225, moves: { 4: 30 } },
+      },
+    );
+  const cars = [car('healthy', 600, 400), car('pumpWear', 300, 200)];
+  const shareOf = (line: number, tap: number, bar = 2) =>
+    contradictions(cars, [read(LINE, line), read(TAP, tap)], bar)[0]?.share;
+
+  test('what the second is expected to read goes by the first, as one bivariate law', () => {
+    // 500 and 1,125 for the variances, 600 for what they share.
+    const both = (line: number, tap: number, [a, b]: readonly [number, number]): number => {
+      const det = 500 * 1125 - 600 ** 2;
+      const [x, y] = [line - a, tap - b];
+      return (
+        Math.exp(-0.5 * ((1125 * x * x - 2 * 600 * x * y + 500 * y * y) / det)) /
+        (2 * Math.PI * Math.sqrt(det))
+      );
+    };
+    const most = (y: number, variance: number, means: readonly number[]) =>
+      Math.max(...means.map((mean) => density(y, mean, variance)));
+    for (const [line, tap] of [
+      [600, 400],
+      [620, 430],
+      [620, 380],
+      [310, 210],
+    ] as const) {
+      const joint = Math.max(both(line, tap, [600, 400]), both(line, tap, [300, 200]));
+      // With a healthy car and one fault, two faults are that fault and nothing.
+      expect(shareOf(line, tap, 1e9), `${line} ${tap}`).toBeCloseTo(
+        joint / (most(line, 500, [600, 300]) * most(tap, 1125, [400, 200])),
+        6,
+      );
+    }
+  });
+  test('a healthy line and a worn tap contradict, each alone is nothing odd', () => {
+    const found = contradictions(cars, [read(LINE, 600), read(TAP, 200)]);
+    expect(found).toMatchObject([{ first: 0, second: 1 }]);
+    expect(found[0]?.share).toBeLessThan(1e-3);
+    expect(contradictions(cars, [read(LINE, 600)])).toEqual([]);
+    expect(contradictions(cars, [read(LINE, 600), read(TAP, 400)])).toEqual([]);
+  });
+  test('all pairs of a sheet, and one that grows is tried where it grew', () => {
+    const finder = contradictionFinder(cars);
+    const sheet = [read(LINE, 600), read(TAP, 200), read('line.drive.700.hot', 700)];
+    const first = inOneGo(finder(sheet.slice(0, 2)));
+    expect(first.map(({ first: a, second: b }) => [a, b])).toEqual([[0, 1]]);
+    expect(inOneGo(finder(sheet))).toEqual(first);
+    expect(
+      inOneGo(finder([read(TAP, 200), read(LINE, 600)])).map(({ first: a, second: b }) => [a, b]),
+    ).toEqual([[0, 1]]);
+  });
+  test('a turbine that never stopped beside a number, whichever was taken first', () => {
+    const slow = (name: 'healthy' | 'pumpWear', stop: number, line: number) =>
+      made({ name }, { [STOP]: { mean: stop, own: 0.01 }, [LINE]: { mean: line, own: 100 } });
+    const two = [slow('healthy', 0.8, 600), slow('pumpWear', 5, 300)];
+    for (const pair of [
+      [read(STOP, null), read(LINE, 600)],
+      [read(LINE, 600), read(STOP, null)],
+    ])
+      expect(contradictions(two, pair)).toHaveLength(1);
+    expect(contradictions(two, [read(STOP, null), read(LINE, 300)])).toEqual([]);
+    expect(contradictions(two, [read(STOP, 0.8), read(LINE, 600)])).toEqual([]);
+    // Half of a law that has its middle at 2.5 s lies above: never stopped is as likely as not.
+    const half = [slow('healthy', 2.5, 600), slow('pumpWear', 0.5, 300)];
+    expect(contradictions(half, [read(STOP, null), read(LINE, 600)], 0.9)).toEqual([]);
+  });
+  test('words count by their chance', () => {
+    const two = [
+      made({ name: 'healthy' }, { [LINE]: { mean: 600, own: 100 } }),
+      made({ name: 'lowFluid' }, { [LINE]: { mean: 300, own: 100 } }),
+    ];
+    const [found] = contradictions(two, [read('fluidLevel', 'veryLow'), read(LINE, 600)], 0.5);
+    // Very low in 0.02 of healthy cars and 0.9 of those with low fluid: on a healthy line 0.02 of 0.9.
+    expect(found?.share).toBeCloseTo(0.02 / 0.9, 6);
+  });
+});
+
+describe('two faults in one car', () => {
+  const sound = made(
+    { name: 'healthy' },
+    { [LINE]: { mean: 600, own: 100 }, [STOP]: { mean: 0.8, own: 0.0001 } },
+  );
+  const worn = made(
+    { name: 'pumpWear' },
+    { [LINE]: { mean: 300, own: 100 }, [STOP]: { mean: 1.2, own: 0.0001 } },
+  );
+  const clogged = made(
+    { name: 'filter' },
+    { [LINE]: { mean: 400, own: 100 }, [STOP]: { mean: 1.3, own: 0.0001 } },
+  );
+  const weighed = (...readings: readonly TakenReading[]) => {
+    const all = [sound, worn, clogged];
+    return twoFaults(all, weigh(all, readings), readings);
+  };
+  test('pressures shrink by their shares, times add up, and what is not known of it widens the law', () => {
+    // 300 and 400 of 600: 200 kPa. The lesser does 200 alone, 0.4 of which is 80.
+    const gross = 0.003;
+    const likely = (y: number, mean: number, variance: number, any: number) =>
+      (1 - gross) * density(y, mean, variance) + gross * any;
+    const single = (y: number, means: readonly number[], variance: number, any: number) =>
+      means.reduce((sum, mean) => sum + likely(y, mean, variance, any) / 18, 0);
+    expect(weighed(read(LINE, 210)).odds).toBeCloseTo(
+      likely(210, 200, 100 + 80 ** 2, 1 / 1400) / single(210, [600, 300, 400], 100, 1 / 1400),
+      6,
+    );
+    // 0.4 and 0.5 s more than 0.8: 1.7. The lesser does 0.4 s, 0.4 of which is 0.16.
+    expect(weighed(read(STOP, 1.7)).odds).toBeCloseTo(
+      likely(1.7, 1.7, 0.0001 + 0.16 ** 2, 0.7 / 2.5) /
+        single(1.7, [0.8, 1.2, 1.3], 0.0001, 0.7 / 2.5),
+      6,
+    );
+  });
+  test('there is one pair of two, with all of the share', () => {
+    expect(weighed(read(LINE, 210)).pairs).toMatchObject([
+      { of: [{ name: 'pumpWear' }, { name: 'filter' }], share: 1 },
+    ]);
+  });
+  test('what shrinks and what grows', () => {
+    expect(
+      [LINE, TAP, 'coolerFlow.park.700.hot', 'airTest.forward'].map((id) => shrinks(numeric(id))),
+    ).toEqual([true, true, true, true]);
+    expect(
+      [STOP, 'takeoffSlip.drive.hot', 'fluidCup', 'engineOffTurbine'].map((id) =>
+        shrinks(numeric(id)),
+      ),
+    ).toEqual([false, false, false, false]);
+  });
+  test('of codes the later stop and the larger slip count, and the lower tap', () => {
+    const late = { ...worn, signs: { ...worn.signs, stop: { drive: 2, reverse: 0.8 } } };
+    const low = { ...clogged, signs: { ...clogged.signs, highTap: 100 } };
+    const all = [sound, late, low];
+    const codes = (value: readonly string[]) => {
+      const readings = [read('codes', value)];
+      return twoFaults(all, weigh(all, readings), readings).odds;
+    };
+    // First and third each stored with about 0.9 in a car with both; alone each has one of them.
+    expect(codes(['P0731', 'P0733'])).toBeGreaterThan(5);
+    // None stored: 0.12 of 0.96 of 0.1 with both, against the healthy car's 0.88 of a share of one in eighteen.
+    expect(codes([])).toBeLessThan(0.25);
+  });
+});
+
+describe('cells between the nodes of the table', () => {
+  const cell = (value: number): Cell => ({
+    nominal: value,
+    mean: value,
+    moves: new Float64Array(SHARED).fill(value / 100),
+    curvature: value / 50,
+  });
+  /** A table in which every reading is a hundred times its severity. */
+  const table: Table = CLASSES.map(({ name }) =>
+    name === 'unlisted'
+      ? []
+      : (hasSeverity(name) ? NODES : [1]).map((severity) =>
+          NUMERIC.map(() => cell(100 * severity)),
+        ),
+  );
+  const all = hypothesesOf(table);
+  test('are the mean of both, as far as they lie along', () => {
+    for (const { of, severity, expected } of all) {
+      const wanted = hasSeverity(of.name) ? 100 * severity : 100;
+      for (const one of expected) {
+        expect(one.mean).toBeCloseTo(wanted, 9);
+        expect(one.moves[3]).toBeCloseTo(wanted / 100, 9);
+      }
+    }
+  });
+  test('are as wide as their error, how cars differ, their bend and a twelfth of the step to the next, squared', () => {
+    const place = NUMERIC.findIndex(({ id }) => id === LINE);
+    const filter = all.filter(({ of }) => of.name === 'filter');
+    const own = (i: number) => filter[i]?.expected[place]?.own ?? NaN;
+    // 55 kPa: 10 for the gauge, 1.5 % from car to car, 1.1 of bend, and 2.5 kPa to the next.
+    expect(own(0)).toBeCloseTo(100 + 0.825 ** 2 + 1.1 ** 2 + 2.5 ** 2 / 12, 9);
+    // The last one has no next.
+    expect(own(filter.length - 1)).toBeCloseTo(100 + 1.5 ** 2 + 2 ** 2, 9);
+  });
+  test('a table without its rows is refused', () => {
+    const without = table.map((rows, i) => (CLASSES[i]?.name === 'filter' ? [] : rows));
+    expect(() => hypothesesOf(without)).toThrow('A class has no row in the table.');
+    const short = table.map((rows) => rows.map((row) => row.slice(1)));
+    expect(() => hypothesesOf(short)).toThrow('A row is cut short.');
+  });
+});
