@@ -1,7 +1,13 @@
-import { expect, test } from 'vitest';
-import { keyLongest, lintBank, lintItem, type LintRules } from '../../src/quiz/lint.ts';
+import { describe, expect, test } from 'vitest';
+import {
+  keyLongest,
+  keyPositions,
+  lintBank,
+  lintItem,
+  type LintRules,
+} from '../../src/quiz/lint.ts';
 import type { Question } from '../../src/quiz/schema.ts';
-import { all, number, several, single } from './sample.ts';
+import { all, match, number, order, several, single } from './sample.ts';
 
 const lax: LintRules = {
   itemsPerObjective: 1,
@@ -153,4 +159,107 @@ test('a complaint may say what the car does not do, before the question or after
   expect(faults({ ...single, stem: 'What leaks? The car isn’t warm.' })).toEqual([]);
   // Two sentences without a question: the last is what is asked.
   expect(faults({ ...single, stem: 'It does not move. Name the part that leaks.' })).toEqual([]);
+});
+
+describe('at its edges', () => {
+  const of = (length: number, sign = 'x'): string => `Thing ${sign}`.padEnd(length, sign);
+  test('options may be as unlike as 1.6 times the shortest and 15 more', () => {
+    // The shortest has 10: up to 31.
+    const found = (longest: number) =>
+      faults(
+        withOptions([of(10, 'a'), true], [of(longest, 'b'), false], [of(12, 'c'), false]),
+      ).join();
+    expect(found(31)).not.toContain('unlike length');
+    expect(found(32)).toContain('the options are of unlike length (10 to 32 characters).');
+  });
+  test('several needs two that are right and one that is not', () => {
+    const found = (...right: readonly boolean[]) =>
+      faults({
+        ...several,
+        options: right.map((correct, i) => ({
+          ...{ id: `o${i}`, text: `Thing number ${i}`, correct },
+          why: `Reason number ${i} of its own.`,
+        })),
+      } as Question).join();
+    expect(found(true, true, false)).toBe('');
+    expect(found(true, false, false)).toContain(
+      'q-several: "several" needs at least two correct options and one wrong one, but 1 of 3 are correct.',
+    );
+    expect(found(true, true, true)).toContain('but 3 of 3 are correct.');
+  });
+  test('amounts alike are not in order', () => {
+    const found = (...sizes: readonly number[]) =>
+      faults(
+        withOptions(...sizes.map((size, i): [string, boolean] => [`{pressure ${size}}`, i === 0])),
+      ).join();
+    expect(found(300, 400, 500)).toBe('');
+    for (const sizes of [
+      [300, 300, 500],
+      [300, 500, 400],
+      [500, 400, 300],
+    ])
+      expect(found(...sizes)).toContain('options that are amounts stand in order, smallest first.');
+  });
+  test('a bank is told where its keys stand once two more than even are at one place', () => {
+    const found = (places: readonly number[]) =>
+      faults(...copies(places.length, (i) => places[i] ?? 0, false)).filter((one) =>
+        one.includes('positions'),
+      );
+    // Of nine, three each is even; five at one place are two more, six are three.
+    expect(found([0, 0, 0, 1, 1, 1, 2, 2, 2])).toEqual([]);
+    expect(found([0, 0, 0, 0, 0, 1, 1, 2, 2])).toEqual([]);
+    expect(found([0, 0, 0, 0, 0, 0, 1, 1, 2])).toEqual([
+      'bank: in items with 3 options the key stands at positions 6, 2, 1; spread it evenly.',
+    ]);
+    expect(
+      keyPositions(
+        copies(9, () => 1, false),
+        3,
+      ),
+    ).toEqual([0, 9, 0]);
+    expect(
+      keyPositions(
+        copies(9, () => 1, false),
+        4,
+      ),
+    ).toEqual([0, 0, 0, 0]);
+  });
+  test('a key that is longest in a tenth more than chance is allowed', () => {
+    const mixed = (long: number) => [
+      ...copies(10, (i) => i % 3, true).slice(0, long),
+      ...copies(10, (i) => i % 3, false)
+        .slice(long)
+        .map((one) => ({ ...one, id: `${one.id}-b` })),
+    ];
+    // Of ten, a third and a tenth are 4.33.
+    const found = (long: number) => faults(...mixed(long)).filter((one) => one.includes('longest'));
+    expect(keyLongest(mixed(4)).share).toBe(0.4);
+    expect(keyLongest(mixed(4)).chance).toBeCloseTo(1 / 3, 12);
+    expect(found(4)).toEqual([]);
+    expect(found(5)).toEqual([
+      'bank: the right option is the longest in 50 % of items; chance is 33 % and 10 % more is allowed.',
+    ]);
+    expect(keyLongest([])).toEqual({ share: 0, chance: 0 });
+  });
+  test('coverage counts each objective and each lesson by itself', () => {
+    const many = [...Array(6).keys()].map((i) => ({ ...single, id: `q-${i}`, unseen: i < 2 }));
+    const two = [...objectives, { id: 'b-1', lesson: 'lesson-b' }];
+    const lines = lintBank([...many, number], two);
+    expect(lines.filter((one) => /^(a-1|lesson-a):/u.test(one))).toEqual([]);
+    expect(lines.filter((one) => /^(b-1|lesson-b):/u.test(one))).toEqual([
+      'b-1: has 0 items and needs 3.',
+      'b-1: is asked in 0 format(s) and needs 2.',
+      'lesson-b: has 0 questions and needs 6.',
+      'lesson-b: has 0 questions in an unseen setting and needs 2.',
+    ]);
+  });
+  test('steps and pairs with one explanation between two of them', () => {
+    const [first, ...rest] = order.steps;
+    const alike = { ...order, steps: [{ ...first, why: rest[0]?.why }, ...rest] } as Question;
+    expect(faults(alike)).toContain('q-order: two lines share one explanation.');
+    const [pair, ...pairs] = match.pairs;
+    const same = { ...match, pairs: [{ ...pair, why: pairs[0]?.why }, ...pairs] } as Question;
+    expect(faults(same)).toContain('q-match: two lines share one explanation.');
+    expect(faults(order, match)).toEqual([]);
+  });
 });

@@ -8,7 +8,7 @@ import { forget, install, mutantsOf, MISSED, NOTICED, tryOut, type Status } from
 import { explainedSurvivors, unlisted } from './survivors.ts';
 
 const ENOUGH = 0.85;
-const SEED = '2026-11-30, third draw';
+const SEED = '2026-11-30, fourth draw';
 
 const count = (number: number): string => number.toLocaleString('en-US');
 const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
