@@ -31,6 +31,14 @@ test('it has a row for each class and node, and none for what is not listed', ()
 test('it comes back from its text, and a text cut short is refused', () => {
   expect(encodeTable(table)).toBe(keptTable);
   expect(() => decodeTable(keptTable.slice(0, 4000))).toThrow(/cut short/);
+  // A number that promises another byte (128 and more), and has none.
+  expect(() => decodeTable(btoa('\u0080'))).toThrow('The table of the planner is cut short.');
+  // Minus one row; more rows than there are severities; rows, and then more.
+  expect(() => decodeTable(btoa('\u0001'))).toThrow('This is no table of the planner.');
+  expect(() => decodeTable(btoa('\u002c'))).toThrow('This is no table of the planner.');
+  expect(() => decodeTable(btoa(`${atob(keptTable)}\u0002`))).toThrow(
+    'The table of the planner is too long.',
+  );
 });
 
 // One severity of each kind of place: whatever the engine changes shows in one of them.

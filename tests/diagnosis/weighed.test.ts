@@ -192,7 +192,7 @@ describe('words', () => {
   });
   test('a name that nobody believes stays out', () => {
     const cells = prior([made({ name: 'healthy' }), made({ name: 'filter' })], { filter: 0 });
-    take(cells, read(LINE, 700));
+    take(cells, read(LINE, 900));
     expect(cells[1]?.log).toBe(-Infinity);
     expect(cells[1]?.off).toBe(0);
   });

@@ -172,6 +172,20 @@ describe('at its edges', () => {
     expect(found(31)).not.toContain('unlike length');
     expect(found(32)).toContain('the options are of unlike length (10 to 32 characters).');
   });
+  test('what a message says in quotes is not the author asking in the negative', () => {
+    for (const stem of [
+      'What does “not engaged” mean?',
+      'The tool says "cannot read". What do you do?',
+    ])
+      expect(faults({ ...single, stem })).toEqual([]);
+    expect(faults({ ...single, stem: 'The tool says "ready". Which is not read?' })).toHaveLength(
+      1,
+    );
+  });
+  test('two options that share an id', () => {
+    const twice = single.options.map((one) => ({ ...one, id: 'one' }));
+    expect(faults({ ...single, options: twice })).toContain('q-single: two options share an id.');
+  });
   test('several needs two that are right and one that is not', () => {
     const found = (...right: readonly boolean[]) =>
       faults({

@@ -2,88 +2,59 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { keptFigures, type Figure } from '../form.ts';
 import { interval } from './interval.ts';
-import { drawnOf, moduleNames, REACHES } from './modules.ts';
-import { draw, tell, toldKey, type Told, type ToldMutant } from './mutants.ts';
+import { lotOf, moduleNames, REACHES } from './modules.ts';
+import { draw, tell, type Told, type ToldMutant } from './mutants.ts';
 import { forget, install, mutantsOf, MISSED, NOTICED, tryOut, type Status } from './stryker.ts';
 import { explainedSurvivors, unlisted } from './survivors.ts';
 
 const ENOUGH = 0.85;
-const SEED = '2026-11-30, fourth draw';
 
 const count = (number: number): string => number.toLocaleString('en-US');
 const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
 
-/** `same`: of those missed, how many calculate the same for every input, by their reason. */
 interface Counted {
   readonly noticed: number;
   readonly missed: number;
-  readonly same?: number;
 }
-/** A change that calculates the same for every input can be noticed by nobody. */
-const shareOf = ({ noticed, missed, same = 0 }: Counted): number =>
-  noticed / (noticed + missed - same);
 
 /**
  * `all`: how many there are. `first`: how it was when the draw was tried for the first time. That is the share that says something of all
  * of them: what a draw showed has tests since, and they were written for it.
- *
- * The score is killed mutants over those that are not equivalent (Y. Jia and M. Harman, An Analysis and Survey of the Development of
- * Mutation Testing, IEEE Transactions on Software Engineering 37 (2011) 649-678; from memory). The share with them in it stands beside it.
  */
 export function scoreRow(
   name: string,
-  {
-    noticed,
-    missed,
-    same = 0,
-    all,
-    first,
-  }: Counted & { readonly all: number; readonly first?: Counted },
+  { noticed, missed, all, first }: Counted & { readonly all: number; readonly first?: Counted },
 ): Figure {
-  const now = { noticed, missed, same };
-  const told = first ?? now;
-  const alike = told.same ?? 0;
-  const counted = told.noticed + told.missed - alike;
-  const [low, high] = interval(told.noticed, counted);
-  const every = noticed + missed === all;
+  const tried = noticed + missed;
+  const share = noticed / tried;
+  const told = first ?? { noticed, missed };
+  const untouched = told.noticed / (told.noticed + told.missed);
+  const [low, high] = interval(told.noticed, told.noticed + told.missed);
+  const since = untouched === share ? '' : `; ${percent(share)} with the tests written since`;
   return {
     what: whatOf(name),
-    value: [
-      every
-        ? `${percent(shareOf(told))} of all ${count(counted)}`
-        : `${percent(shareOf(told))} of ${count(counted)} drawn from ${count(all)} (of all: ${percent(low)} to ${percent(high)})`,
-      ...(alike === 0
-        ? []
-        : [
-            `${percent(shareOf({ ...told, same: 0 }))} with ${alike} that calculate the same for every input`,
-          ]),
-      ...(shareOf(told) === shareOf(now)
-        ? []
-        : [`${percent(shareOf(now))} with the tests written since`]),
-    ].join('; '),
+    value:
+      tried === all
+        ? `${percent(share)} of all ${count(all)}`
+        : `${percent(untouched)} of ${count(told.noticed + told.missed)} drawn from ${count(all)} (of all: ${percent(low)} to ${percent(high)})${since}`,
     bar: '85 % or more',
-    met: shareOf(told) >= ENOUGH,
+    met: (tried === all ? share : untouched) >= ENOUGH,
     command: COMMAND,
   };
 }
 
 const UNTOUCHED = new URL('./untouched.json', import.meta.url);
-/** Of each module the draw that was tried first, with what it missed then, by `toldKey`. */
-type Untouched = Readonly<
-  Record<
-    string,
-    { readonly seed: string; readonly noticed: number; readonly missed: readonly string[] }
-  >
->;
+type Untouched = Readonly<Record<string, Counted & { readonly seed: string }>>;
 const untouchedOnes = (): Untouched => JSON.parse(readFileSync(UNTOUCHED, 'utf8')) as Untouched;
 
 /** How the draw did when it was tried for the first time, which a draw that is new here does now. */
-function firstOf(name: string, noticed: number, missed: readonly Told[]) {
+function firstOf(name: string, now: Counted): Counted {
   const kept = untouchedOnes();
   const there = kept[name];
-  if (there?.seed === SEED) return there;
-  const now = { seed: SEED, noticed, missed: missed.map(toldKey) };
-  writeFileSync(UNTOUCHED, `${JSON.stringify({ ...kept, [name]: now }, null, 2)}\n`);
+  const { seed } = lotOf(name);
+  if (there?.seed === seed) return there;
+  const next = { ...kept, [name]: { seed, ...now } };
+  writeFileSync(UNTOUCHED, `${JSON.stringify(next, null, 2)}\n`);
   return now;
 }
 const COMMAND = 'npm run quality -- mutation';
@@ -113,7 +84,8 @@ function rows(name: string, said: readonly string[]): Figure[] {
   if (!said.includes('again')) forget(name);
   const whole = said.includes('all');
   const all = tell(mutantsOf(name));
-  const ended = ask(whole ? all : draw(all, drawnOf(name), SEED), (mutants, reach) =>
+  const { drawn, seed } = lotOf(name);
+  const ended = ask(whole ? all : draw(all, drawn, seed), (mutants, reach) =>
     tryOut(name, reach, mutants),
   );
   const which = (...kinds: readonly Status[]): readonly Told[] =>
@@ -128,22 +100,10 @@ function rows(name: string, said: readonly string[]): Figure[] {
   );
   for (const line of wrong) console.log(line);
   console.log(`${name}: ${Math.round((Date.now() - started) / 1000)} s`);
-  const same = new Set(
-    explainedSurvivors().flatMap((one) => (one.same === true ? toldKey(one) : [])),
-  );
-  const counted = (found: number, keys: readonly string[]): Counted => ({
-    noticed: found,
-    missed: keys.length,
-    same: keys.filter((key) => same.has(key)).length,
-  });
-  const now = counted(noticed.length, missed.map(toldKey));
-  const first = whole ? undefined : firstOf(name, noticed.length, missed);
+  const counted = { noticed: noticed.length, missed: missed.length };
+  const first = whole ? counted : firstOf(name, counted);
   return [
-    scoreRow(name, {
-      ...now,
-      all: all.length,
-      ...(first && { first: counted(first.noticed, first.missed) }),
-    }),
+    scoreRow(name, { ...counted, all: all.length, first }),
     {
       what: listedOf(name),
       value: wrong.length,

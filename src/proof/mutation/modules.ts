@@ -4,26 +4,35 @@ interface Module {
   readonly near: readonly string[];
   /** Asked about what those did not notice. */
   readonly far: readonly string[];
-  /** How many changes are drawn of all there are. */
+  /** How many changes are drawn of all there are, and by which lot; another one once what the draw showed is mended. */
   readonly drawn: number;
+  readonly seed: string;
 }
 
 const modules: Readonly<Record<string, Module>> = {
-  engine: { near: ['engine', 'published'], far: ['car', 'diagnosis'], drawn: 120 },
+  engine: {
+    near: ['engine', 'published'],
+    far: ['car', 'diagnosis'],
+    drawn: 120,
+    seed: '2026-11-30, fourth draw',
+  },
   car: {
     near: ['car', 'widgets'],
     far: ['log', 'content/questions', 'content/variations'],
     drawn: 120,
+    seed: '2026-11-30, fourth draw',
   },
   quiz: {
     near: ['quiz'],
     far: ['qti', 'question-sheet', 'rounds', 'lessons', 'content/questions'],
     drawn: 120,
+    seed: '2026-11-30, fourth draw',
   },
   diagnosis: {
     near: ['diagnosis'],
     far: ['cases', 'planner', 'measure', 'own-sheet', 'solve', 'widgets/before-and-after/model'],
     drawn: 120,
+    seed: '2026-11-30, fifth draw',
   },
 };
 
@@ -35,7 +44,7 @@ function moduleOf(name: string): Module {
     throw new Error(`No such module: ${name}. There are ${moduleNames.join(', ')}.`);
   return found;
 }
-export const drawnOf = (name: string): number => moduleOf(name).drawn;
+export const lotOf = (name: string): Pick<Module, 'drawn' | 'seed'> => moduleOf(name);
 export const REACHES = ['near', 'far'] as const;
 export type Reach = (typeof REACHES)[number];
 export const testsOf = (name: string, reach: Reach): string[] =>

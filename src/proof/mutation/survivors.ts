@@ -8,12 +8,10 @@ const one = z.strictObject({
   from: z.string(),
   to: z.string(),
   nth: z.int().min(1).optional(),
-  /** It calculates the same for every input, so that nobody could notice it; `why` says how one knows. */
-  same: z.literal(true).optional(),
   why: z.string().min(20),
 });
 const list = z.record(z.string(), z.array(one));
-export type Explained = Told & { readonly why: string; readonly same?: true | undefined };
+export type Explained = Told & { readonly why: string };
 
 export const explainedSurvivors = (): readonly Explained[] =>
   Object.entries(list.parse(given)).flatMap(([file, mutants]) =>

@@ -39,6 +39,8 @@ function refusal(given: unknown): { readonly path: string; readonly sentence: st
     expect(thrown).toBeInstanceOf(EngineError);
     const { argument, message } = thrown as EngineError;
     expect(message).toMatch(/^\S.{10,400}\.$/su);
+    // What has no unit leaves no gap where one would stand.
+    expect(message).not.toMatch(/\s[.,;]|\s\s/u);
     return { path: argument, sentence: message };
   }
   throw new Error('it was accepted');

@@ -8,6 +8,7 @@ describe('readSeed', () => {
     ['4711', '4711'],
     ['007', '007'],
     ['bay-3', 'bay-3'],
+    ['abcdefghijklmnop', 'abcdefghijklmnop'],
     // A phone in another script may send wide digits.
     ['４７', '47'],
   ])('%j is %j', (typed, seed) => {

@@ -193,3 +193,20 @@ test('new questions are spread over the days that are left before the last ones'
     2, 10, 20, 20, 6,
   ]);
 });
+
+test('a round is never larger than asked for, however many new ones the exam wants', () => {
+  const items = some(60);
+  const answered = items.slice(0, 4).map(({ id }) => ({
+    ...{ item: id, day: 0, result: 'wrong' as const, certainty: 1 as const },
+  }));
+  const known = knownFrom(answered);
+  const waits = waiting(items, known, { today: 1, exam: 6 });
+  // 56 new ones in two days.
+  expect(waits).toMatchObject({ freshToday: 28 });
+  expect(waits.due).toHaveLength(4);
+  for (const size of [1, 3, 6, 8, 20]) {
+    const round = roundOf(waits, known, size);
+    expect(round).toHaveLength(size);
+    expect(new Set(round.map(({ id }) => id)).size).toBe(size);
+  }
+});
