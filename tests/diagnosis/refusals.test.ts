@@ -42,6 +42,11 @@ test.each(['95', null, 60, 106, 84.9])('a reading at %j is in no band', (tempera
   });
 });
 
+test.each([-5, 5, 10, 30, 85, 105])('a reading at %d is in its band', (temperature_C) => {
+  const reading = { test: 'stopTime', range: 'drive', temperature_C, value: 0.7 };
+  expect(ask({ readings: [reading] })).not.toHaveProperty('error');
+});
+
 test('the one code of a list that does not count is pointed at', () => {
   const said = ask({ readings: [{ test: 'codes', value: ['P0731', 'P0420'] }] });
   expect(said).toMatchObject({

@@ -139,6 +139,20 @@ describe('two readings on one car', () => {
     const half = [slow('healthy', 2.5, 600), slow('pumpWear', 0.5, 300)];
     expect(contradictions(half, [read(STOP, null), read(LINE, 600)], 0.9)).toEqual([]);
   });
+  test('two faults at once explain what no single one does: pressures shrink by their shares, times add up', () => {
+    const slow = (name: 'healthy' | 'pumpWear' | 'filter', line: number, stop: number) =>
+      made({ name }, { [LINE]: { mean: line, own: 100 }, [STOP]: { mean: stop, own: 0.0025 } });
+    const three = [slow('healthy', 600, 0.8), slow('pumpWear', 200, 0.8), slow('filter', 300, 1.4)];
+    const named = (line: number, stop: number) =>
+      contradictions(three, [read(LINE, line), read(STOP, stop)]).length;
+    // 200 and 300 of 600 are 100 kPa, where each less by its own would be below nothing; 1.4 s where 0.8 is right are 1.4.
+    expect(named(100, 1.4)).toBe(0);
+    // The pump's line with the filter's time is neither of them, nor both.
+    expect(named(200, 1.4)).toBe(1);
+    expect(named(600, 1.4)).toBe(1);
+    // One fault is enough for these.
+    expect([named(200, 0.8), named(300, 1.4), named(600, 0.8)]).toEqual([0, 0, 0]);
+  });
   test('words count by their chance', () => {
     const two = [
       made({ name: 'healthy' }, { [LINE]: { mean: 600, own: 100 } }),
@@ -182,6 +196,33 @@ describe('two faults in one car', () => {
     expect(weighed(read(STOP, 1.7)).odds).toBeCloseTo(
       likely(1.7, 1.7, 0.0001 + 0.16 ** 2, 0.7 / 2.5) /
         single(1.7, [0.8, 1.2, 1.3], 0.0001, 0.7 / 2.5),
+      6,
+    );
+  });
+  test('what cars share moves both: by what moves each, less what moves a healthy one', () => {
+    const moved = (
+      one: typeof sound,
+      name: 'healthy' | 'pumpWear' | 'filter',
+      mean: number,
+      move: number,
+    ) => ({
+      ...one,
+      ...made({ name }, { [LINE]: { mean, own: 100, moves: { 4: move } } }),
+    });
+    const all = [
+      moved(sound, 'healthy', 600, 10),
+      moved(worn, 'pumpWear', 300, 40),
+      moved(clogged, 'filter', 400, 25),
+    ];
+    const readings = [read(LINE, 210)];
+    // 40 and 25 less 10 are 55, besides the 10 kPa of its own and the 80 of what is not known.
+    const S = 100 + 80 ** 2 + 55 ** 2;
+    const gross = 0.003;
+    const likely = (mean: number, variance: number) =>
+      (1 - gross) * density(210, mean, variance) + gross / 1400;
+    const single = (likely(600, 200) + likely(300, 1700) + likely(400, 725)) / 18;
+    expect(twoFaults(all, weigh(all, readings), readings).odds).toBeCloseTo(
+      likely(200, S) / single,
       6,
     );
   });

@@ -313,6 +313,12 @@ describe('what a next test may show', () => {
     expect(outcomes[1]?.out.toSorted()).toEqual(['lowFluid', 'pumpWear']);
     expect(outcomes[0]?.out.toSorted()).toEqual(['healthy', 'lowFluid']);
   });
+  test('nothing, where no listed name may be', () => {
+    const other = weigh([made({ name: 'healthy' }, { [LINE]: { mean: 600, own: 100 } })], [], {
+      unlisted: 1000,
+    });
+    expect(outcomesFor(other, testOf(LINE))).toEqual([]);
+  });
   test('of words each that rules somebody out; of codes none', () => {
     const level = outcomesFor(posterior, testOf('fluidLevel'));
     // Very low in 2 of 100 sound cars and 90 of 100 low ones: 0.02 / (0.02 + 0.02 + 0.9) is over a hundredth, so nobody is out.
