@@ -131,6 +131,16 @@ describe('a number', () => {
     expect(expectedAt(one, read('fluidCup', 20, 40)).mean).toBe(600);
   });
 
+  test('however unlikely all of them are, the shares sum to 1', () => {
+    // Each of ninety is a gross error on any car: weights of e to the -1,100, which no number holds.
+    const odd = Array.from({ length: 90 }, () => read(LINE, 1390));
+    const { shares } = weigh(
+      [healthy, made({ name: 'filter' }, { [LINE]: { mean: 500, own: 100 } })],
+      odd,
+    );
+    expect(shares.reduce((sum, one) => sum + one, 0)).toBeCloseTo(1, 9);
+  });
+
   test('needs its column', () => {
     const cut = { ...healthy, expected: [] };
     expect(() => weigh([cut], [read(LINE, 600)])).toThrow(`The table has no column ${LINE}.`);
