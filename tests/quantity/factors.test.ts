@@ -10,7 +10,7 @@ import {
   NEWTON_METRE_PER_POUND_FOOT,
   NEWTON_PER_POUND_FORCE,
 } from '../../src/quantity/factors.ts';
-import { KILOJOULE_PER_BTU } from '../../src/widgets/warm-up/heat-held.ts';
+import { KILOJOULE_PER_BTU } from '../../src/quantity/heat-held.ts';
 
 /*
  * NIST SP 811 (2008), appendix B.8, printed to seven figures: psi 6.894 757 E+03 Pa, US gallon 3.785 412 E-03 m3, lbf ft

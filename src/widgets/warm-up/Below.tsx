@@ -5,7 +5,7 @@ import { power, temperature, temperatureRise } from '../../quantity/quantities.t
 import type { PictureProps } from '../../simulation/simulation-view.tsx';
 import { useUnits } from '../../ui/use-units.ts';
 import { KINDS, type WarmUpModel } from './model.ts';
-import { heatHeld } from './heat-held.ts';
+import { heatHeld } from '../../quantity/heat-held.ts';
 import { words } from './below-words.en.ts';
 import { words as common } from './words.en.ts';
 
