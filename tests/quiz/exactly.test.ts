@@ -4,6 +4,7 @@ import { grade } from '../../src/quiz/grade.ts';
 import { apportion } from '../../src/quiz/rehearsal/apportion.ts';
 import { parseQuestions } from '../../src/quiz/schema.ts';
 import { startSession, answer, next } from '../../src/quiz/session.ts';
+import { faultOf } from './fault.ts';
 import { ask, gap, match, number, order, several, shortCase, single, spot } from './sample.ts';
 
 const four = {
@@ -88,14 +89,7 @@ test.each([
 });
 
 describe('a question file', () => {
-  const fault = (raw: unknown): string => {
-    try {
-      parseQuestions([raw], 'x.json');
-    } catch (error) {
-      return (error as Error).message;
-    }
-    return 'accepted';
-  };
+  const fault = (raw: unknown): string => faultOf([raw]);
   const [first, second, ...rest] = order.steps;
   const [pair, other, ...pairs] = match.pairs;
   const options = (many: number) =>

@@ -5,6 +5,7 @@ import { longestRising } from '../../src/quiz/longest-rising.ts';
 import { numberMet } from '../../src/quiz/number-met.ts';
 import { resolveQuestion, startingAmount } from '../../src/quiz/resolve.ts';
 import { readPassage } from '../../src/quiz/read-passage.ts';
+import { plain } from './plain.ts';
 import {
   amounts,
   ask,
@@ -19,13 +20,6 @@ import {
   spot,
 } from './sample.ts';
 
-/** Of amounts, what they read in metric units. */
-const plain = (value: unknown): unknown =>
-  JSON.parse(
-    JSON.stringify(value, (_key, one: unknown) =>
-      typeof one === 'object' && one !== null && 'amount' in one && 'si' in one ? one.si : one,
-    ).replaceAll(/[\u00a0\u202f]/gu, ' '),
-  );
 const common = (id: string, concept = 'gap') => ({
   ...{ id, objectives: ['a-1'], concept, lookAlikes: [], level: 'recall', unseen: false },
   ...{ source: 'engine', stem: ['A gauge reads ', '600 kPa', '. What does it show?'] },

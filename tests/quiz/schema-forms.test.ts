@@ -1,15 +1,9 @@
 import { expect, test } from 'vitest';
 import { parseQuestions } from '../../src/quiz/schema.ts';
+import { faultOf } from './fault.ts';
 import { forms, gap, match, order, shortCase, spot } from './sample.ts';
 
-const fault = (raw: unknown): string => {
-  try {
-    parseQuestions([raw], 'x.json');
-  } catch (error) {
-    return (error as Error).message;
-  }
-  return 'accepted';
-};
+const fault = (raw: unknown): string => faultOf([raw]);
 const [first, second, ...rest] = order.steps;
 const [pair, other, ...pairs] = match.pairs;
 if (first === undefined || second === undefined || pair === undefined || other === undefined)

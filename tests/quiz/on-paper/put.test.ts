@@ -2,6 +2,7 @@
 import { expect, test } from 'vitest';
 import { putOnPaper } from '../../../src/quiz/on-paper/put.ts';
 import type { Mix } from '../../../src/quiz/on-paper/put-parts.ts';
+import { plain } from '../plain.ts';
 import {
   amounts,
   ask,
@@ -17,13 +18,6 @@ import {
 
 const asWritten: Mix = (items) => items;
 const backwards: Mix = (items) => [...items].reverse();
-/** Of text in pieces, what it reads in metric units. */
-const plain = (value: unknown): unknown =>
-  JSON.parse(
-    JSON.stringify(value, (_, one: unknown) =>
-      typeof one === 'object' && one !== null && 'amount' in one && 'si' in one ? one.si : one,
-    ).replaceAll(/[\u00a0\u202f]/gu, ' '),
-  );
 const why = (id: string, what = 'option') => [`Because ${what} ${id} is what it is.`];
 
 test('one right answer of several options', () => {
