@@ -34,6 +34,16 @@ export function leftBy(program: string, args: readonly string[], command: string
   return [...figures, { what, value: 'failed', bar: 'passes', met: false, command }];
 }
 
+/** What a program wrote into the report that it was told of, and how it ended. */
+export function reportOf(write: (file: string) => ReturnType<typeof run>) {
+  const folder = mkdtempSync(join(tmpdir(), 'proof-'));
+  const file = join(folder, 'report.json');
+  const { status } = write(file);
+  const report: unknown = JSON.parse(readFileSync(file, 'utf8'));
+  rmSync(folder, { recursive: true });
+  return { status, report };
+}
+
 interface JsonReport {
   readonly testResults: readonly {
     readonly assertionResults: readonly { readonly fullName: string; readonly status: string }[];
@@ -42,15 +52,14 @@ interface JsonReport {
 
 /** What became of each unit test in the files, by its full name. */
 export function unitTests(files: readonly string[]): ReadonlyMap<string, boolean> {
-  const folder = mkdtempSync(join(tmpdir(), 'proof-'));
-  const report = join(folder, 'report.json');
-  run(
-    'vitest',
-    ['run', '--project', 'unit', '--reporter=json', `--outputFile=${report}`, ...files],
-    true,
+  const { report } = reportOf((file) =>
+    run(
+      'vitest',
+      ['run', '--project', 'unit', '--reporter=json', `--outputFile=${file}`, ...files],
+      true,
+    ),
   );
-  const { testResults } = JSON.parse(readFileSync(report, 'utf8')) as JsonReport;
-  rmSync(folder, { recursive: true });
+  const { testResults } = report as JsonReport;
   return new Map(
     testResults.flatMap(({ assertionResults }) =>
       assertionResults.map(({ fullName, status }) => [fullName, status === 'passed'] as const),

@@ -16,22 +16,8 @@ import { circuitFlows } from '../../src/car/circuit-flows.ts';
 import { letsGo, letsGoAtC, letsGoWhere } from '../../src/car/lets-go.ts';
 import { needOf, needs } from '../../src/car/need.ts';
 import { CIRCUITS, training, type Circuit } from '../../src/engine/index.ts';
-import { answer } from '../../src/solve/answer.ts';
+import { steady } from '../solve/steady.ts';
 
-interface Steady {
-  readonly [key: string]: number;
-}
-const steady = (request: object) =>
-  answer({
-    kind: 'steady',
-    temperature_C: 95,
-    engine_rpm: 700,
-    line_kPa: 600,
-    clutch_kPa: 400,
-    ...request,
-  }) as unknown as Steady & {
-    readonly circuits: Readonly<Record<string, Steady>>;
-  };
 const hot = (car: Car, more = {}) => readingOf(car, { tempC: 95, ...more });
 const cracked = makeCar({ crackMm: 0.25 });
 
@@ -40,9 +26,9 @@ describe('one reading', () => {
     const said = steady({ applied: ['forward'], faults: { transferSeal: 0.625 } });
     const found = hot(cracked);
     const forward = said.circuits['forward'];
-    expect(found.lineKpa).toBeCloseTo(said['line_kPa'] ?? NaN, 6);
-    expect(found.clutches.forward.kPa).toBeCloseTo(forward?.['pressure_kPa'] ?? NaN, 6);
-    expect(found.clutches.forward.leakLmin).toBeCloseTo(forward?.['leak_Lmin'] ?? NaN, 6);
+    expect(found.lineKpa).toBeCloseTo(said.line_kPa, 6);
+    expect(found.clutches.forward.kPa).toBeCloseTo(forward?.pressure_kPa ?? NaN, 6);
+    expect(found.clutches.forward.leakLmin).toBeCloseTo(forward?.leak_Lmin ?? NaN, 6);
     expect([found.engineRpm, found.lineCommandKpa, found.clutchCommandKpa]).toEqual([
       700, 600, 400,
     ]);

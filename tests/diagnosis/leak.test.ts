@@ -9,7 +9,7 @@ import {
   type TakenReading,
 } from '../../src/diagnosis/index.ts';
 import { isNumeric } from '../../src/diagnosis/index.ts';
-import { answer } from '../../src/solve/answer.ts';
+import { steady } from '../solve/steady.ts';
 
 /** What the nominal car with a crack reads, which is the command line's own answer. */
 function read(id: string, severity: number): TakenReading {
@@ -58,18 +58,13 @@ describe('a crack of 0.25 mm, 14 mm wide', () => {
       training,
       FOUR.map((id) => read(id, 0.625)),
     );
-    const steady = (faults: object) =>
-      answer({
-        kind: 'steady',
-        temperature_C: 95,
-        engine_rpm: 700,
-        line_kPa: 600,
-        clutch_kPa: 400,
-        applied: ['forward'],
-        faults,
-      }) as unknown as { circuits: { forward: { leak_Lmin: number; pressure_kPa: number } } };
-    const cracked = steady({ transferSeal: 0.625 }).circuits.forward;
-    const sound = steady({}).circuits.forward;
+    const forward = (faults: object) => {
+      const found = steady({ applied: ['forward'], faults }).circuits['forward'];
+      if (found === undefined) throw new Error('No forward circuit.');
+      return found;
+    };
+    const cracked = forward({ transferSeal: 0.625 });
+    const sound = forward({});
     // The rings lose a little of it, in proportion to the pressure behind them at most.
     const rings = (sound.leak_Lmin * cracked.pressure_kPa) / sound.pressure_kPa;
     expect(leak?.leakLmin[0]).toBeLessThan(cracked.leak_Lmin);

@@ -18,6 +18,7 @@ import {
   type FaultSet,
 } from '../../src/engine/index.ts';
 import { answer } from '../../src/solve/answer.ts';
+import { steady as steadyOf } from '../solve/steady.ts';
 import { numeric } from './made.ts';
 
 const worn: FaultSet = {
@@ -29,12 +30,7 @@ const plant = applyFaults(training, worn);
 const subject = { plant, fluid: plant.fluid, warmth: nominalWarmth };
 const read = (id: string, of: object = {}) => readSubject({ ...subject, ...of }, numeric(id));
 const faults = { transferSeal: 0.3, pumpWear: 0.1, openPort: { severity: 0.2, circuit: 'high' } };
-const steady = (request: object) =>
-  answer({ kind: 'steady', faults, ...request }) as unknown as {
-    readonly line_kPa: number;
-    readonly cooler_Lmin: number;
-    readonly circuits: Readonly<Record<string, { readonly pressure_kPa: number }>>;
-  };
+const steady = (request: object) => steadyOf({ faults, ...request });
 
 /** Commands of line and clutch [kPa]: 600/400 and 1000/800, Reverse 1.3 times as much; in Park on the commands of idle. */
 const LINES = [

@@ -6,7 +6,6 @@ import {
   clutchPressureFor,
   CIRCUITS,
   coolant,
-  EngineError,
   FAULT_IDS,
   faultAmount,
   fluidAt,
@@ -25,6 +24,7 @@ import {
   warmedTo,
   type Circuit,
 } from '../../src/engine/index.ts';
+import { refused } from './refused.ts';
 
 const spec = { kv40CSt: 30, kv100CSt: 6, density15: 850 };
 const fluid = makeFluid(spec);
@@ -43,13 +43,8 @@ const masses = { first: 0.1, second: 0.5, slip: 200, torque: 50 };
 const converter = { capacity: 170, stallTorqueRatio: 2 };
 
 const said = (ask: () => unknown): readonly [argument: string, message: string] => {
-  try {
-    ask();
-  } catch (thrown) {
-    if (thrown instanceof EngineError) return [thrown.argument, thrown.message];
-    throw thrown;
-  }
-  throw new Error('It was accepted.');
+  const { argument, message } = refused(ask);
+  return [argument, message];
 };
 
 describe('out of range', () => {

@@ -111,7 +111,7 @@ function Standing({ model, state }: { readonly model: Model; readonly state: Sta
   return (
     <>
       {state.kind === 'reading' && (
-        <div class="log-progress no-print">
+        <div class="log-progress">
           <label for="log-share">{words.reading(name)}</label>
           <progress id="log-share" max={1} value={share} />
           <LiveText text={so} />
