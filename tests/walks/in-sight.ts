@@ -114,7 +114,14 @@ export async function expectAsked(sim: Locator, where: string): Promise<void> {
 
 /** The picture, what is said and the head of the stage, where a change of stage has left the page. */
 export async function expectHeld(sim: Locator, where: string): Promise<void> {
-  const { picture, head, height } = await sim.evaluate((section) => {
+  const { picture, head, height } = await sim.evaluate(async (section) => {
+    // On a busy machine the page takes some frames to come to rest: read once it has stood for ten of them.
+    const foot = () => section.querySelector('.sim-picture')?.getBoundingClientRect().bottom;
+    for (let still = 0, tries = 0, before = foot(); still < 10 && tries < 300; tries += 1) {
+      await new Promise(requestAnimationFrame);
+      still = foot() === before ? still + 1 : 0;
+      before = foot();
+    }
     const box = (selector: string) => {
       const { top, left, bottom, right } =
         section.querySelector(selector)?.getBoundingClientRect() ?? new DOMRect();
