@@ -200,3 +200,30 @@ for (const { address, ids } of simulationPages) {
     }
   });
 }
+
+for (const id of ['engagement', 'whole-car'])
+  for (const { on } of [UPRIGHT, ON_ITS_SIDE])
+    test(`${id} at ${named(on)}: the picture is whole while its player is still on the way, and stays where it is`, async ({
+      page,
+    }) => {
+      let arrive = () => {};
+      const asked = new Promise<void>((done) => {
+        void page.route(/\/Hand\.[^/]*\.js$/, async (route) => {
+          done();
+          await new Promise<void>((go) => (arrive = go));
+          await route.continue();
+        });
+      });
+      await page.setViewportSize(on);
+      const where = simulationPages.find(({ ids }) => ids.includes(id));
+      await page.goto(where?.address ?? '');
+      const sim = await open(page, id);
+      await sim.locator('.choice-stack input').first().press('Space');
+      await sim.locator('.choice-row input').first().press('Space');
+      await sim.locator('button[type="submit"]').press('Enter');
+      await asked;
+      await expectHeld(sim, `${id}, without its player`);
+      arrive();
+      await expect(sim.locator('.player')).toBeVisible();
+      await expectHeld(sim, `${id}, with its player`);
+    });
