@@ -116,7 +116,7 @@ const steps = [
   { title: 'unit tests', lanes: [['unit']] },
   { title: 'build, with byte budgets', lanes: [['build']] },
   {
-    // Of the content one file takes all the time and one core; so do the other browsers.
+    // One core each.
     title: 'content: links, headings, words; every page and simulation in Firefox and WebKit',
     lanes: [['other-browsers'], ['content']],
   },

@@ -14,6 +14,7 @@ import {
   columnOf,
   errorOf,
   isNumeric,
+  isPressure,
   LONGEST_STOP,
   offScale,
   OUTCOMES,
@@ -164,8 +165,7 @@ export function makeGenerated(
   const gain = 1 + GAUGE_GAIN * normal(chance);
   const taken = new Map<string, TakenReading>();
   const number = (test: NumericTest): TakenReading['value'] => {
-    const pressures = test.kind === 'linePressure' || test.kind === 'clutchPressure';
-    const exact = readSubject(known, test) * (pressures ? gain : 1);
+    const exact = readSubject(known, test) * (isPressure(test) ? gain : 1);
     const read = offScale(test, exact + errorOf(test, exact) * normal(chance));
     return test.kind === 'stopTime' && read > LONGEST_STOP ? null : read;
   };
@@ -209,5 +209,5 @@ export function signsNear(table: Table, of: FaultClass, severity: number): CodeS
   const rows =
     table[CLASSES.findIndex((one) => one.name === of.name && one.circuit === of.circuit)];
   const row = rows?.[rows.length === 1 ? 0 : Math.round(severity * rows.length) - 1];
-  return signsFrom((id) => row?.[columnOf.get(id) ?? -1]?.nominal ?? 0);
+  return signsFrom((id) => row?.[columnOf(id)]?.nominal ?? 0);
 }

@@ -1,6 +1,6 @@
 /** The hypotheses that are weighed, one for each severity: the table, interpolated and ready to be held against readings. */
-import { CLASSES, NODES, severitiesOf, hasSeverity, type FaultClass } from './hypotheses.ts';
-import type { CodeSigns } from './outcome-tables.ts';
+import { CLASSES, NODE_STEP, severitiesOf, type FaultClass } from './hypotheses.ts';
+import { signsFrom, type CodeSigns } from './outcome-tables.ts';
 import { SHARED, type Cell, type Row, type Table } from './table.ts';
 import { columnOf, discrepancyOf, errorOf, NUMERIC } from './tests.ts';
 
@@ -24,6 +24,20 @@ export interface Hypothesis {
   readonly second?: Pick<Hypothesis, 'of' | 'severity'>;
 }
 
+/** What a hypothesis expects in a column of the table. */
+export function expectedIn({ expected }: Pick<Hypothesis, 'expected'>, column: number): Expected {
+  const one = expected[column];
+  if (one === undefined) throw new Error(`A car of the table reads nothing in column ${column}.`);
+  return one;
+}
+
+/** The car with nothing wrong, which every table has to have. */
+export function healthyIn(hypotheses: readonly Hypothesis[]): Hypothesis {
+  const healthy = hypotheses.find(({ of }) => of.name === 'healthy');
+  if (healthy === undefined) throw new Error('There is no healthy car in the table.');
+  return healthy;
+}
+
 const mix = (a: number, b: number, share: number): number => a + (b - a) * share;
 
 function between(a: Cell, b: Cell, share: number): Cell {
@@ -41,29 +55,20 @@ function rowAt(rows: readonly Row[], severity: number): Row {
   const [first] = rows;
   if (first === undefined) throw new Error('A class has no row in the table.');
   if (rows.length === 1) return first;
-  const step = NODES[0] ?? 1;
-  const place = Math.min(NODES.length - 1, Math.max(0, severity / step - 1));
-  const below = Math.min(rows.length - 2, Math.floor(place + 1e-9));
+  const place = severity / NODE_STEP - 1;
+  const below = Math.floor(place + 1e-9);
   const share = place - below;
   const [a, b] = [rows[below] ?? first, rows[below + 1] ?? first];
-  return NUMERIC.map((_test, i) => {
-    const [one, other] = [a[i], b[i]];
-    if (one === undefined || other === undefined) throw new Error('A row is cut short.');
-    return share < 1e-9 ? one : between(one, other, share);
-  });
+  return NUMERIC.map((_test, i) =>
+    share < 1e-9 ? cellIn(a, i) : between(cellIn(a, i), cellIn(b, i), share),
+  );
 }
 
-const nominalOf = (row: Row, id: string): number => row[columnOf.get(id) ?? -1]?.nominal ?? 0;
-const signsOf = (row: Row): CodeSigns => {
-  const stop = (range: string) =>
-    Math.max(nominalOf(row, `stopTime.${range}.hot`), nominalOf(row, `stopTime.${range}.cold`));
-  const slip = (range: string) => nominalOf(row, `takeoffSlip.${range}.hot`);
-  return {
-    stop: { drive: stop('drive'), reverse: stop('reverse') },
-    slip: { drive: slip('drive'), reverse: slip('reverse') },
-    highTap: nominalOf(row, 'clutch.high.1500.hot'),
-  };
-};
+function cellIn(row: Row, column: number): Cell {
+  const cell = row[column];
+  if (cell === undefined) throw new Error('A row is cut short.');
+  return cell;
+}
 
 /** All hypotheses but `unlisted`, which reads as the healthy car where it reads as anything. */
 export function hypothesesOf(table: Table): readonly Hypothesis[] {
@@ -71,9 +76,7 @@ export function hypothesesOf(table: Table): readonly Hypothesis[] {
     if (of.name === 'unlisted') return [];
     const rows = table[index] ?? [];
     const severities = severitiesOf(of.name);
-    const rowsAt = severities.map((severity) =>
-      hasSeverity(of.name) ? rowAt(rows, severity) : rowAt(rows, 1),
-    );
+    const rowsAt = severities.map((severity) => rowAt(rows, severity));
     return severities.map((severity, i) => {
       const row = rowsAt[i] ?? [];
       const next = rowsAt[i + 1];
@@ -81,12 +84,10 @@ export function hypothesesOf(table: Table): readonly Hypothesis[] {
         of,
         index,
         severity,
-        signs: signsOf(row),
+        signs: signsFrom((id) => cellIn(row, columnOf(id)).nominal),
         expected: NUMERIC.map((test, column) => {
-          const cell = row[column];
-          if (cell === undefined) throw new Error('A row is cut short.');
-          const step = next === undefined ? 0 : (next[column]?.mean ?? 0) - cell.mean;
-          const { mean, moves, curvature } = cell;
+          const { mean, moves, curvature } = cellIn(row, column);
+          const step = next === undefined ? 0 : cellIn(next, column).mean - mean;
           const own =
             errorOf(test, mean) ** 2 +
             discrepancyOf(test, mean) ** 2 +

@@ -3,22 +3,15 @@
  * gives the two at once. A reading that was mistyped, taken on another range or copied from another car shows so long before
  * the whole sheet does.
  */
-import type { Hypothesis } from './cells.ts';
+import { healthyIn, type Hypothesis } from './cells.ts';
 import { aloneOn } from './grounds.ts';
 import { inOneGo } from './in-one-go.ts';
 import { normalBelow, normalDensity } from './normal.ts';
 
-import {
-  chancesFor,
-  neverStopped,
-  outcomeIndex,
-  prior,
-  type TakenReading,
-  type Weighed,
-} from './posterior.ts';
+import { chancesFor, neverStopped, outcomeIndex, type TakenReading } from './posterior.ts';
 import { SHARED } from './table.ts';
 import { isNumeric, LONGEST_STOP, onScale } from './tests.ts';
-import { shrinks } from './two-faults.ts';
+import { bothMean, shrinks } from './two-faults.ts';
 
 export interface Contradiction {
   /** Places of the two among the readings. */
@@ -42,6 +35,7 @@ type On =
       readonly mean: number;
       readonly own: number;
       readonly moves: Float64Array;
+      readonly shrinking: boolean;
     }
   | { readonly chance: number };
 
@@ -51,10 +45,11 @@ const dot = (a: Float64Array, b: Float64Array): number => {
   return sum;
 };
 
-function on(cell: Weighed, reading: TakenReading): On {
+function on(hypothesis: Hypothesis, reading: TakenReading): On {
   const { test, value, temperatureC } = reading;
-  if (!isNumeric(test)) return { chance: chancesFor(cell, test)[outcomeIndex(reading)] ?? 0 };
-  const { mean, moves, own } = aloneOn(cell.hypothesis, test, temperatureC);
+  if (!isNumeric(test))
+    return { chance: chancesFor({ hypothesis }, test)[outcomeIndex(reading)] ?? 0 };
+  const { mean, moves, own } = aloneOn(hypothesis, test, temperatureC);
   const never = neverStopped(reading);
   return {
     y: never ? LONGEST_STOP : onScale(test, value as number),
@@ -62,6 +57,7 @@ function on(cell: Weighed, reading: TakenReading): On {
     mean,
     own,
     moves,
+    shrinking: shrinks(test),
   };
 }
 
@@ -86,72 +82,69 @@ function together(a: On, b: On): number {
 }
 
 /** A reading on a car with two faults, from the car with each and the car with none. */
-function onBoth(test: TakenReading['test'], a: On, b: On, none: On): On {
-  if ('chance' in a || 'chance' in b || 'chance' in none || !isNumeric(test)) {
+function onBoth(a: On, b: On, none: On): On {
+  if ('chance' in a || 'chance' in b || 'chance' in none) {
     return { chance: Math.max(alone(a), alone(b)) };
   }
-  const mean =
-    shrinks(test) && none.mean > 0
-      ? (Math.max(0, a.mean) * Math.max(0, b.mean)) / none.mean
-      : a.mean + b.mean - none.mean;
+  const mean = bothMean(a.shrinking, a.mean, b.mean, none.mean);
   const moves = a.moves.map((move, i) => move + (b.moves[i] ?? 0) - (none.moves[i] ?? 0));
-  return { y: a.y, never: a.never, mean, own: Math.max(a.own, b.own), moves };
+  return { ...a, mean, own: Math.max(a.own, b.own), moves };
 }
 
 /** Every so many severities of a fault, and its worst, where two faults are tried together. */
 const STRIDE = 3;
 
-function mostOnTwo(
-  cells: readonly Weighed[],
-  [one, other]: readonly [TakenReading, TakenReading],
-  [ones, others]: readonly [readonly On[], readonly On[]],
-  enough: number,
-): number {
-  const healthy = cells.findIndex(({ hypothesis }) => hypothesis.of.name === 'healthy');
-  const [none, noneOther] = [ones[healthy], others[healthy]];
-  if (none === undefined || noneOther === undefined) return 0;
-  const tried = cells.flatMap(({ hypothesis }, n) =>
-    n % STRIDE === 0 || hypothesis.severity === 1 ? [n] : [],
+/** What is held against every pair a reading is in. */
+interface Weighted {
+  /** Its law on each listed hypothesis, on those of them that are tried two and two, and on the car with nothing wrong. */
+  readonly laws: readonly On[];
+  readonly some: readonly On[];
+  readonly none: On;
+  /** The largest likelihood of all. */
+  readonly best: number;
+}
+function weighted(cars: readonly Hypothesis[], reading: TakenReading): Weighted {
+  const laws = cars.map((car) => on(car, reading));
+  const tried = new Set(
+    cars.flatMap(({ severity }, n) => (n % STRIDE === 0 || severity === 1 ? [n] : [])),
   );
+  return {
+    laws,
+    some: laws.filter((_law, n) => tried.has(n)),
+    none: on(healthyIn(cars), reading),
+    best: laws.reduce((most, one) => Math.max(most, alone(one)), 0),
+  };
+}
+
+/** Two readings on the same car, for each of the cars. */
+const onEach = (ones: readonly On[], others: readonly On[]): readonly (readonly [On, On])[] =>
+  ones.map((one, n) => [one, others[n] as On]);
+
+/** The largest joint likelihood on two faults; no further than to what is enough. */
+function mostOnTwo(one: Weighted, other: Weighted, enough: number): number {
+  const tried = onEach(one.some, other.some);
   let most = 0;
-  for (const a of tried) {
-    for (const b of tried) {
-      if (b <= a) continue;
-      const [oneA, oneB, otherA, otherB] = [ones[a], ones[b], others[a], others[b]];
-      if (!oneA || !oneB || !otherA || !otherB) continue;
-      const joint = together(
-        onBoth(one.test, oneA, oneB, none),
-        onBoth(other.test, otherA, otherB, noneOther),
-      );
+  for (const [i, [oneA, otherA]] of tried.entries()) {
+    for (const [oneB, otherB] of tried.slice(i + 1)) {
+      const joint = together(onBoth(oneA, oneB, one.none), onBoth(otherA, otherB, other.none));
       if (joint > most) most = joint;
-      if (most > enough) return most;
+      if (most >= enough) return most;
     }
   }
   return most;
 }
 
-/** What is held against every pair a reading is in: its law on each listed hypothesis, and the largest likelihood of all. */
-interface Weighted {
-  readonly reading: TakenReading;
-  readonly laws: readonly On[];
-  readonly best: number;
-}
-function weighted(cells: readonly Weighed[], reading: TakenReading): Weighted {
-  const laws = cells.map((cell) => on(cell, reading));
-  return { reading, laws, best: laws.reduce((most, one) => Math.max(most, alone(one)), 0) };
-}
-
 /** The share that is left of a pair; 1 where one fault or two leave it above the bar. */
-function shareOf(cells: readonly Weighed[], one: Weighted, other: Weighted, bar: number): number {
+function shareOf(one: Weighted, other: Weighted, bar: number): number {
   const product = one.best * other.best;
-  const most = one.laws.reduce((top, law, n) => {
-    const its = other.laws[n];
-    return its === undefined ? top : Math.max(top, together(law, its));
-  }, 0);
-  if (product === 0 || most >= bar * product) return 1;
-  const pair = [one.reading, other.reading] as const;
-  const two = mostOnTwo(cells, pair, [one.laws, other.laws], bar * product);
-  return two >= bar * product ? 1 : Math.max(most, two) / product;
+  const enough = bar * product;
+  const most = onEach(one.laws, other.laws).reduce(
+    (top, [a, b]) => Math.max(top, together(a, b)),
+    0,
+  );
+  if (product === 0 || most >= enough) return 1;
+  const two = mostOnTwo(one, other, enough);
+  return two >= enough ? 1 : Math.max(most, two) / product;
 }
 
 /**
@@ -162,7 +155,6 @@ export function contradictionFinder(
   hypotheses: readonly Hypothesis[],
   bar = NEGLIGIBLE_SHARE,
 ): (readings: readonly TakenReading[]) => Generator<undefined, readonly Contradiction[]> {
-  const cells = prior(hypotheses).filter(({ broken }) => broken === undefined);
   const laws = new Map<string, Weighted>();
   const shares = new Map<string, number>();
   const keyOf = ({ test, value, temperatureC }: TakenReading): string =>
@@ -175,13 +167,13 @@ export function contradictionFinder(
     return made;
   };
   const lawOf = (reading: TakenReading): Weighted =>
-    kept(laws, keyOf(reading), () => weighted(cells, reading));
+    kept(laws, keyOf(reading), () => weighted(hypotheses, reading));
   return function* (readings) {
     const found: Contradiction[] = [];
     for (const [second, other] of readings.entries()) {
       for (const [first, one] of readings.slice(0, second).entries()) {
         const share = kept(shares, `${keyOf(one)} ${keyOf(other)}`, () =>
-          shareOf(cells, lawOf(one), lawOf(other), bar),
+          shareOf(lawOf(one), lawOf(other), bar),
         );
         if (share < bar) found.push({ first, second, share });
         yield undefined;

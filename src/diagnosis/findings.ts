@@ -3,6 +3,7 @@ import { hasSeverity, inOneCircuit, NAMES, type Name } from './hypotheses.ts';
 import { CIRCUITS, type Circuit } from '../engine/index.ts';
 import { normalBelow } from './normal.ts';
 import type { Posterior } from './posterior.ts';
+import { spreadOf } from './spread.ts';
 import type { TwoFaults } from './two-faults.ts';
 
 /** From this share of the top name on, the planner stops asking. */
@@ -24,16 +25,6 @@ export interface Fit {
   readonly singleFaultFits?: boolean;
 }
 
-function quantile(at: readonly (readonly [severity: number, share: number])[], wanted: number) {
-  const total = at.reduce((sum, [, share]) => sum + share, 0);
-  let sum = 0;
-  for (const [severity, share] of at) {
-    sum += share / total;
-    if (sum >= wanted) return severity;
-  }
-  return at.at(-1)?.[0] ?? 0;
-}
-
 const COUNTS = 0.01;
 
 /** All seventeen names, likeliest first; they sum to 1. */
@@ -50,23 +41,13 @@ export function findingsOf({ cells, shares }: Posterior): readonly Finding[] {
     const circuits = Object.fromEntries(
       CIRCUITS.map((circuit) => [circuit, inCircuit(circuit)]),
     ) as Record<Circuit, number>;
-    const bySeverity = new Map<number, number>();
-    for (const { cell, share } of mine) {
-      const { severity } = cell.hypothesis;
-      bySeverity.set(severity, (bySeverity.get(severity) ?? 0) + share);
-    }
-    const sorted = [...bySeverity].sort(([a], [b]) => a - b);
     return {
       fault,
       probability,
       ...(inOneCircuit(fault) && { circuits }),
       ...(hasSeverity(fault) &&
         probability > COUNTS && {
-          severity: [
-            quantile(sorted, 0.05),
-            quantile(sorted, 0.5),
-            quantile(sorted, 0.95),
-          ] as const,
+          severity: spreadOf(mine.map(({ cell, share }) => [cell.hypothesis.severity, share])),
         }),
     };
   });

@@ -1,12 +1,11 @@
 /** What a table says before anything is read. */
-import type { Hypothesis } from './cells.ts';
+import { expectedIn, healthyIn, type Hypothesis } from './cells.ts';
 import { expectedAt } from './posterior.ts';
 import { columnOf, NUMERIC, type NumericTest } from './tests.ts';
 
 /** Mean and variance of a test on a car of a hypothesis of which nothing has been read yet. */
-export function aloneOn({ expected }: Hypothesis, test: NumericTest, temperatureC?: number) {
-  const one = expected[columnOf.get(test.id) ?? -1];
-  if (one === undefined) throw new Error(`The table has no column ${test.id}.`);
+export function aloneOn(hypothesis: Hypothesis, test: NumericTest, temperatureC?: number) {
+  const one = expectedIn(hypothesis, columnOf(test.id));
   const at = { test, value: null, ...(temperatureC !== undefined && { temperatureC }) };
   const { mean, moves, own } = expectedAt(one, at);
   return { mean, variance: moves.reduce((sum, move) => sum + move * move, own), moves, own };
@@ -23,8 +22,7 @@ export interface Grounds {
   readonly sound: Hypothesis;
 }
 export function groundsOf(hypotheses: readonly Hypothesis[]): Grounds {
-  const sound = hypotheses.find(({ of }) => of.name === 'healthy');
-  if (sound === undefined) throw new Error('There is no healthy car in the table.');
+  const sound = healthyIn(hypotheses);
   const alone = NUMERIC.flatMap((test) => hypotheses.map((one) => aloneOn(one, test)));
   return {
     count: hypotheses.length,

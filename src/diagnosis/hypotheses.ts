@@ -61,7 +61,9 @@ const SHOWS_FROM: Readonly<Record<FaultId, number>> = {
   turbineSensor: 1,
 };
 
-/** Severities at which the table is worked out. */
+/** Distance of the severities at which the table is worked out. */
+export const NODE_STEP = 1 / 20;
+/** Those severities. */
 export const NODES: readonly number[] = Array.from({ length: 20 }, (_, i) => (i + 1) / 20);
 /** Distance of the severities that are weighed. */
 const CELL = 0.025;

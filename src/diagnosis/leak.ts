@@ -12,8 +12,17 @@ import {
   type Circuit,
   type Plant,
 } from '../engine/index.ts';
-import { GAUGE_GAIN, NUISANCES, sdOf, type Nuisance, type Subject } from './nuisances.ts';
+import {
+  GAUGE_GAIN,
+  inPlant,
+  NUISANCES,
+  sdOf,
+  withSeals,
+  type Nuisance,
+  type Subject,
+} from './nuisances.ts';
 import { readSubject } from './read-subject.ts';
+import { spreadOf } from './spread.ts';
 import { nominalWarmth } from './table.ts';
 import type { TakenReading } from './posterior.ts';
 import { errorOf, isNumeric, WARMTHS, type NumericTest } from './tests.ts';
@@ -56,49 +65,28 @@ const TOO_THIN_KPA = 740;
 export const REGION = 0.9;
 const HELPFUL = 'clutch.forward.1500.cold';
 
-/** The transmission with its seal split. */
-export function crack(plant: Plant, heightMm: number, widthMm: number): Plant {
-  const leaks = Object.fromEntries(
-    CIRCUITS.map((circuit) => {
-      const of = plant.leaks[circuit];
-      if (of.transferSeal.width === 0) return [circuit, of];
-      const seal = { ...of.transferSeal, height: heightMm / 1e3, width: widthMm / 1e3 };
-      return [circuit, { ...of, transferSeal: seal }];
-    }),
-  ) as unknown as Plant['leaks'];
-  return { ...plant, leaks };
-}
-const seals =
-  (change: (seal: Plant['leaks']['forward']['transferSeal'], factor: number) => object) =>
-  (subject: Subject, by: number): Subject => {
-    const leaks = Object.fromEntries(
-      CIRCUITS.map((circuit) => {
-        const of = subject.plant.leaks[circuit];
-        return [
-          circuit,
-          { ...of, transferSeal: { ...of.transferSeal, ...change(of.transferSeal, 1 + by) } },
-        ];
-      }),
-    ) as unknown as Plant['leaks'];
-    return { ...subject, plant: { ...subject.plant, leaks } };
-  };
-const commanded = (subject: Subject, by: number): Subject => {
-  const { idle, load } = subject.plant.testPoints;
+/** The transmission with its seal split, in every circuit that passes through it. */
+export const crack = (plant: Plant, heightMm: number, widthMm: number): Plant =>
+  withSeals(plant, ({ width }) =>
+    width === 0 ? {} : { height: heightMm / 1e3, width: widthMm / 1e3 },
+  );
+const commanded = inPlant((plant, factor) => {
+  const { idle, load } = plant.testPoints;
   const moved = (point: typeof idle) => ({
     ...point,
-    line: point.line * (1 + by),
-    clutch: point.clutch * (1 + by),
+    line: point.line * factor,
+    clutch: point.clutch * factor,
   });
-  return {
-    ...subject,
-    plant: { ...subject.plant, testPoints: { idle: moved(idle), load: moved(load) } },
-  };
-};
+  return { ...plant, testPoints: { idle: moved(idle), load: moved(load) } };
+});
+const cracksLonger = inPlant((plant, factor) =>
+  withSeals(plant, ({ length }) => ({ length: length * factor })),
+);
 
 /** What differs from car to car here: as for the planner, with the crack's own length for its width, and the command. */
 const SHARED_HERE: readonly Pick<Nuisance, 'half' | 'move'>[] = [
   ...NUISANCES.filter(({ id }) => !['crackWidth', 'rings.high', 'temperature.frost'].includes(id)),
-  { half: LENGTH_HALF, move: seals((seal, factor) => ({ length: seal.length * factor })) },
+  { half: LENGTH_HALF, move: cracksLonger },
   { half: COMMAND_HALF, move: commanded },
 ];
 
@@ -208,18 +196,6 @@ export function likeliest(shares: readonly number[], wanted: number): readonly n
   return most < 0 ? places : places.slice(0, most + 1);
 }
 
-function points(values: readonly (readonly [value: number, share: number])[]) {
-  const sorted = [...values].sort(([a], [b]) => a - b);
-  return [0.05, 0.5, 0.95].map((wanted) => {
-    let sum = 0;
-    for (const [value, share] of sorted) {
-      sum += share;
-      if (sum >= wanted) return value;
-    }
-    return sorted.at(-1)?.[0] ?? 0;
-  }) as unknown as readonly [number, number, number];
-}
-
 /** Circuits that pass through the transfer seal. */
 const sealed = ({ leaks }: Plant): readonly Circuit[] =>
   CIRCUITS.filter((circuit) => leaks[circuit].transferSeal.width > 0);
@@ -242,11 +218,13 @@ function hotIdleLeak(plant: Plant): number {
 
 /** The crack from two or more pressures of circuits that pass through the seal; null where there are fewer. */
 export function estimateLeak(plant: Plant, readings: readonly TakenReading[]): LeakEstimate | null {
-  const through: readonly string[] = sealed(plant);
+  const through = sealed(plant);
   const pressures = readings.flatMap((reading) => {
     const { test } = reading;
     const fits =
-      isNumeric(test) && test.kind === 'clutchPressure' && through.includes(test.at.circuit ?? '');
+      isNumeric(test) &&
+      test.kind === 'clutchPressure' &&
+      through.some((circuit) => circuit === test.at.circuit);
     return fits ? [{ ...reading, test }] : [];
   });
   if (pressures.length < 2) return null;
@@ -274,14 +252,14 @@ export function estimateLeak(plant: Plant, readings: readonly TakenReading[]): L
   ]);
   const helpful = readings.find(({ test }) => test.id === HELPFUL);
   return {
-    heightMm: points(shares.map(({ height, share }) => [height, share])),
-    widthMm: points(shares.map(({ width, share }) => [width, share])),
-    leakLmin: points(
+    heightMm: spreadOf(shares.map(({ height, share }) => [height, share])),
+    widthMm: spreadOf(shares.map(({ width, share }) => [width, share])),
+    leakLmin: spreadOf(
       shares.map(({ height, width, share }) => [hotIdleLeak(crack(plant, height, width)), share]),
     ),
     correlation: spread(h, w) / Math.sqrt(spread(h) * spread(w)),
     apart,
-    widthHeightSquared: points(
+    widthHeightSquared: spreadOf(
       shares.map(({ height, width, share }) => [width * height ** 2, share]),
     )[1],
     region,

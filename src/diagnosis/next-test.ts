@@ -1,5 +1,6 @@
 /** Which test tells most for its minutes (specification of the planner, sections 2 and 6). */
 import { ARRIVES, minutesFor, type CarState } from './car-state.ts';
+import { expectedIn } from './cells.ts';
 import { ANY_VALUE, CLASSES } from './hypotheses.ts';
 import { inOneGo } from './in-one-go.ts';
 import { normalBelow } from './normal.ts';
@@ -116,19 +117,17 @@ function edgesOf(means: Float64Array, sds: Float64Array, shares: readonly Share[
       next += 1;
     }
   }
-  // "Did not stop" is an outcome of its own.
-  if (stop && edges.at(-1) !== LONGEST_STOP) edges.push(LONGEST_STOP);
+  // "Did not stop" is an outcome of its own; a bin that is there twice is empty once.
+  if (stop) edges.push(LONGEST_STOP);
   return edges;
 }
 
 function bitsOfNumber(shares: readonly Share[], test: NumericTest): number {
-  const column = columnOf.get(test.id) ?? -1;
+  const column = columnOf(test.id);
   const means = new Float64Array(shares.length);
   const sds = new Float64Array(shares.length);
   shares.forEach(({ cell }, n) => {
-    const expected = cell.hypothesis.expected[column];
-    if (expected === undefined) return;
-    const { mu, S } = forecast(cell, expected);
+    const { mu, S } = forecast(cell, expectedIn(cell.hypothesis, column));
     means[n] = mu;
     sds[n] = Math.sqrt(S);
   });

@@ -25,12 +25,28 @@ export interface Nuisance {
   readonly circuit?: Circuit;
 }
 
-const inPlant =
+/** A difference of the transmission itself, by a factor. */
+export const inPlant =
   (change: (plant: Plant, factor: number) => Plant) =>
   (subject: Subject, by: number): Subject => ({
     ...subject,
     plant: change(subject.plant, 1 + by),
   });
+type TransferSeal = Plant['leaks']['forward']['transferSeal'];
+/** A transmission with the transfer seal of each circuit changed. */
+export function withSeals(
+  plant: Plant,
+  change: (seal: TransferSeal) => Partial<TransferSeal>,
+): Plant {
+  const leaks = Object.fromEntries(
+    CIRCUITS.map((circuit) => {
+      const { transferSeal, ...others } = plant.leaks[circuit];
+      return [circuit, { ...others, transferSeal: { ...transferSeal, ...change(transferSeal) } }];
+    }),
+  ) as unknown as Plant['leaks'];
+  return { ...plant, leaks };
+}
+
 const rings = (circuit: Circuit): Nuisance => ({
   id: `rings.${circuit}`,
   half: 0.1,
@@ -100,16 +116,7 @@ export const NUISANCES: readonly Nuisance[] = [
   {
     id: 'crackWidth',
     half: 0.2,
-    move: inPlant((plant, factor) => {
-      const leaks = Object.fromEntries(
-        CIRCUITS.map((circuit) => {
-          const of = plant.leaks[circuit];
-          const seal = { ...of.transferSeal, width: of.transferSeal.width * factor };
-          return [circuit, { ...of, transferSeal: seal }];
-        }),
-      ) as unknown as Plant['leaks'];
-      return { ...plant, leaks };
-    }),
+    move: inPlant((plant, factor) => withSeals(plant, (seal) => ({ width: seal.width * factor }))),
   },
   temperature('hot'),
   temperature('cold'),

@@ -13,7 +13,7 @@ export function shownAlike(
   value: number,
 ): number {
   const at = onScale(test, Math.min(value, test.kind === 'stopTime' ? LONGEST_STOP : value));
-  const from = count * (columnOf.get(test.id) ?? 0);
+  const from = count * columnOf(test.id);
   let sum = 0;
   for (let i = from; i < from + count; i += 1) {
     sum += normalDensity(at, means[i] ?? 0, variances[i] ?? 1);

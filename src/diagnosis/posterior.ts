@@ -3,7 +3,7 @@
  * which this car differs from the model, a Kalman filter of thirteen (specification of the planner, section 5).
  */
 import { ANY_VALUE, BROKEN, CLASSES, usualWeight, type Name, NAMES } from './hypotheses.ts';
-import type { Expected, Hypothesis } from './cells.ts';
+import { expectedIn, healthyIn, type Expected, type Hypothesis } from './cells.ts';
 import { normalBelow, normalDensity } from './normal.ts';
 import { bothChances, CODE_SETS, outcomeChances, outcomesOf } from './outcome-tables.ts';
 import { SHARED } from './table.ts';
@@ -68,8 +68,7 @@ export function prior(
   hypotheses: readonly Hypothesis[],
   weights: Readonly<Partial<Record<Name, number>>> = {},
 ): Weighed[] {
-  const healthy = hypotheses.find(({ of }) => of.name === 'healthy');
-  if (healthy === undefined) throw new Error('There is no healthy car in the table.');
+  const healthy = healthyIn(hypotheses);
   const weightOf = (name: Name): number => weights[name] ?? usualWeight(name);
   const all = NAMES.reduce((sum, name) => sum + weightOf(name), 0);
   const inClass = new Map<number, number>();
@@ -137,19 +136,18 @@ export function anyDensity({ kind, span }: NumericTest, unlisted: boolean): numb
 /** Chance of "did not stop" when any value may come. */
 const anyNever = (unlisted: boolean): number => (unlisted ? 0.5 : 0.3);
 
-/** How the temperature of a reading moves it: index of its nuisance. */
-function temperatureOf({ at }: Test): number {
-  return NUISANCES.findIndex(({ warmth }) => warmth !== undefined && warmth === at.warmth);
-}
-
 /** What is expected of a reading at its own temperature. */
 export function expectedAt(expected: Expected, { test, temperatureC }: TakenReading): Expected {
-  const place = temperatureOf(test);
   const { warmth } = test.at;
-  if (temperatureC === undefined || warmth === undefined || place < 0) return expected;
-  const half = NUISANCES[place]?.half ?? 1;
-  const sds = (temperatureC - WARMTHS[warmth].at) / sdOf(half);
-  return { ...expected, mean: expected.mean + (expected.moves[place] ?? 0) * sds };
+  if (temperatureC === undefined || warmth === undefined) return expected;
+  const off = temperatureC - WARMTHS[warmth].at;
+  // Of the differences that cars share one is how warm the fluid truly is.
+  const move = NUISANCES.reduce(
+    (sum, one, i) =>
+      one.warmth === warmth ? sum + (expected.moves[i] ?? 0) / sdOf(one.half) : sum,
+    0,
+  );
+  return { ...expected, mean: expected.mean + move * off };
 }
 
 /** Whether the clock was stopped before the turbine was. */
@@ -158,9 +156,7 @@ export const neverStopped = ({ test, value }: TakenReading): boolean =>
 
 /** A reading in numbers on a cell: where it lies, what is expected there, and how likely it is. */
 function likelyNumber(cell: Weighed, reading: TakenReading, test: NumericTest) {
-  const { expected } = cell.hypothesis;
-  const one = expected[columnOf.get(test.id) ?? -1];
-  if (one === undefined) throw new Error(`The table has no column ${test.id}.`);
+  const one = expectedIn(cell.hypothesis, columnOf(test.id));
   const { mu, S } = predicted(cell, expectedAt(one, reading));
   const { broken } = cell;
   const chance = broken ? (broken.groups.get(test.group) ?? broken.from) : 0;
@@ -195,7 +191,10 @@ function takeNumber(cell: Weighed, reading: TakenReading, test: NumericTest): vo
 }
 
 /** Chance of each outcome of a test in words for a cell. */
-export function chancesFor(cell: Weighed, test: OutcomeTest): readonly number[] {
+export function chancesFor(
+  cell: Pick<Weighed, 'hypothesis' | 'broken'>,
+  test: OutcomeTest,
+): readonly number[] {
   const { of, severity, signs, second } = cell.hypothesis;
   if (!cell.broken) {
     const first = outcomeChances(test, of, severity, signs);

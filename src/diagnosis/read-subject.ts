@@ -34,19 +34,18 @@ const held: EngagementStory = {
   end: SELECT_S + HELD_S,
 };
 
+/** The car as an engagement is asked for it. */
+const engaging = ({ plant, fluid, warmth }: Subject, { at }: NumericTest) => ({
+  plant,
+  fluid: makeFluid(fluid),
+  tempC: warmth[at.warmth ?? 'hot'],
+  range: at.range === 'reverse' ? ('reverse' as const) : ('drive' as const),
+  rangeSelection: 'electronic' as const,
+});
+
 /** What a log shows of a stop-time test, the brake held to the end; a range is selected at SELECT_S. */
-export const heldTrace = (
-  { plant, fluid, warmth }: Subject,
-  { at }: NumericTest,
-): EngagementTrace =>
-  solveEngagement({
-    plant,
-    fluid: makeFluid(fluid),
-    tempC: warmth[at.warmth ?? 'hot'],
-    range: at.range === 'reverse' ? 'reverse' : 'drive',
-    rangeSelection: 'electronic',
-    story: held,
-  }).trace;
+export const heldTrace = (subject: Subject, test: NumericTest): EngagementTrace =>
+  solveEngagement({ ...engaging(subject, test), story: held }).trace;
 
 /** Time from selection until the turbine of such a log stands [s]; HELD_S where it does not. */
 export function stoppedIn({ time, turbineRpm }: EngagementTrace): number {
@@ -66,13 +65,10 @@ export const stopTime = (subject: Subject, test: NumericTest): number =>
   subject.plant.turbineSensorRestRpm >= STOPPED_RPM ? HELD_S : stoppedIn(heldTrace(subject, test));
 
 /** Of the turbine itself: a sensor that never reads zero lies at rest, and a take-off is over soon. */
-function takeoffSlip({ plant, fluid, warmth }: Subject, { at }: NumericTest): number {
+function takeoffSlip(subject: Subject, test: NumericTest): number {
   const { trace } = solveEngagement({
-    plant: { ...plant, turbineSensorRestRpm: 0 },
-    fluid: makeFluid(fluid),
-    tempC: warmth[at.warmth ?? 'hot'],
-    range: at.range === 'reverse' ? 'reverse' : 'drive',
-    rangeSelection: 'electronic',
+    ...engaging(subject, test),
+    plant: { ...subject.plant, turbineSensorRestRpm: 0 },
   });
   let most = 0;
   trace.time.forEach((time, i) => {

@@ -1,5 +1,5 @@
 /** What each reading did to the list, and what the next one would do: Bayes' rule again, a reading at a time. */
-import type { Hypothesis } from './cells.ts';
+import { expectedIn, type Hypothesis } from './cells.ts';
 import { NAMES, type Name } from './hypotheses.ts';
 import {
   likelihoodOn,
@@ -63,13 +63,13 @@ export interface Outcome {
 
 /** Mean of a test over a name, as the readings have left it, on what a shop reads. */
 export function expectedOf({ cells, shares }: Posterior, test: NumericTest, name: Name): number {
-  const column = columnOf.get(test.id) ?? -1;
+  const column = columnOf(test.id);
   let sum = 0;
   let weight = 0;
   cells.forEach(({ hypothesis }, n) => {
     if (hypothesis.of.name !== name) return;
     const share = shares[n] ?? 0;
-    sum += share * (hypothesis.expected[column]?.mean ?? 0);
+    sum += share * expectedIn(hypothesis, column).mean;
     weight += share;
   });
   return offScale(test, weight > 0 ? sum / weight : 0);

@@ -5,7 +5,7 @@
 import { CLASSES, NODES } from './hypotheses.ts';
 import { GAUGE_GAIN } from './nuisances.ts';
 import { SHARED, type Cell, type Row, type Table } from './table.ts';
-import { NUMERIC, type NumericKind, type NumericTest } from './tests.ts';
+import { isPressure, NUMERIC, type NumericKind, type NumericTest } from './tests.ts';
 
 /** What one step is, on the solver's scale: a fortieth of a reading's error or finer. */
 const STEP: Readonly<Record<NumericKind, number>> = {
@@ -22,8 +22,6 @@ const STEP: Readonly<Record<NumericKind, number>> = {
 /** The reading of the nominal car is needed for codes alone. */
 const nominalCounts = ({ kind, id }: NumericTest): boolean =>
   kind === 'stopTime' || kind === 'takeoffSlip' || id === 'clutch.high.1500.hot';
-const pressures = ({ kind }: NumericTest): boolean =>
-  kind === 'linePressure' || kind === 'clutchPressure';
 
 /** What a cell is made of, in its order; the gain of the gauge follows from the mean. */
 interface Field {
@@ -161,7 +159,7 @@ export function decodeTable(text: string): Table {
       for (const row of rows) {
         const cell = row[column];
         if (!cell) continue;
-        if (pressures(test)) cell.moves[SHARED - 1] = GAUGE_GAIN * cell.mean;
+        if (isPressure(test)) cell.moves[SHARED - 1] = GAUGE_GAIN * cell.mean;
         if (!nominalCounts(test)) cell.nominal = cell.mean;
       }
     });

@@ -6,7 +6,7 @@ import { applyFaults, CIRCUITS, type Plant } from '../engine/index.ts';
 import { CLASSES, hasSeverity, isFault, NODES, type FaultClass } from './hypotheses.ts';
 import { GAUGE_GAIN, NUISANCES, sdOf, type Nuisance, type Subject } from './nuisances.ts';
 import { readSubject } from './read-subject.ts';
-import { NUMERIC, WARMTHS, type NumericTest } from './tests.ts';
+import { isPressure, NUMERIC, WARMTHS, type NumericTest } from './tests.ts';
 
 /** Columns of sensitivity: the twelve nuisances and the gain of the gauge. */
 export const SHARED = NUISANCES.length + 1;
@@ -39,9 +39,6 @@ export function withFault(plant: Plant, { name, circuit }: FaultClass, severity:
     [name]: circuit === undefined ? { severity } : { severity, circuit },
   });
 }
-
-const pressures = (test: NumericTest): boolean =>
-  test.kind === 'linePressure' || test.kind === 'clutchPressure';
 
 /** Whether a reading can feel a difference at all: half of the moves need not be worked out. */
 function feels(
@@ -88,7 +85,7 @@ function cellOf(sound: Subject, of: FaultClass, severity: number, test: NumericT
     mean += bend;
     bends += bend ** 2;
   });
-  if (pressures(test)) moves[SHARED - 1] = GAUGE_GAIN * mean;
+  if (isPressure(test)) moves[SHARED - 1] = GAUGE_GAIN * mean;
   return { nominal, mean, moves, curvature: Math.sqrt(2 * bends) };
 }
 
@@ -98,17 +95,22 @@ export function rowOf(plant: Plant, of: FaultClass, severity: number): Row {
   return NUMERIC.map((test) => cellOf(sound, of, severity, test));
 }
 
+const nodesOf = ({ name }: FaultClass): readonly number[] =>
+  name === 'unlisted' ? [] : hasSeverity(name) ? NODES : [1];
+
 /** Builds the table row by row, telling how far it has come (0 to 1), so that a worker can report and be stopped. */
 export function* buildTable(plant: Plant): Generator<number, Table> {
-  const jobs = CLASSES.flatMap((of, i) =>
-    of.name === 'unlisted'
-      ? []
-      : (hasSeverity(of.name) ? NODES : [1]).map((severity) => ({ i, of, severity })),
-  );
-  const table: Row[][] = CLASSES.map(() => []);
-  for (const [n, { i, of, severity }] of jobs.entries()) {
-    table[i]?.push(rowOf(plant, of, severity));
-    yield (n + 1) / jobs.length;
+  const all = CLASSES.reduce((sum, of) => sum + nodesOf(of).length, 0);
+  const table: Row[][] = [];
+  let done = 0;
+  for (const of of CLASSES) {
+    const rows: Row[] = [];
+    for (const severity of nodesOf(of)) {
+      rows.push(rowOf(plant, of, severity));
+      done += 1;
+      yield done / all;
+    }
+    table.push(rows);
   }
   return table;
 }

@@ -255,8 +255,17 @@ export function testOf(id: string): Test {
   if (test === undefined) throw new Error(`There is no test "${id}".`);
   return test;
 }
-/** Place of a numeric test among the columns of the table. */
-export const columnOf: ReadonlyMap<string, number> = new Map(NUMERIC.map(({ id }, i) => [id, i]));
+const columns: ReadonlyMap<string, number> = new Map(NUMERIC.map(({ id }, i) => [id, i]));
+/** Place of a numeric test among the columns of the table; throws on one that has none. */
+export function columnOf(id: string): number {
+  const column = columns.get(id);
+  if (column === undefined) throw new Error(`The table has no column ${id}.`);
+  return column;
+}
+
+/** Whether a gauge reads it, whose gain moves all of its readings alike. */
+export const isPressure = ({ kind }: NumericTest): boolean =>
+  kind === 'linePressure' || kind === 'clutchPressure';
 
 /** Longer than this the clock is stopped and the turbine "did not stop" [s]. */
 export const LONGEST_STOP = 2.5;

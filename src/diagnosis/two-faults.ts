@@ -2,7 +2,7 @@
  * Two faults at once, as hypotheses of their own (specification of the planner, sections 8 and 10). The table has one fault a row,
  * so what two read together is put together from what each reads alone.
  */
-import type { Expected, Hypothesis } from './cells.ts';
+import { expectedIn, healthyIn, type Expected, type Hypothesis } from './cells.ts';
 import { isFault, type FaultClass } from './hypotheses.ts';
 import { inOneGo } from './in-one-go.ts';
 import { take, unit, type Posterior, type TakenReading, type Weighed } from './posterior.ts';
@@ -23,16 +23,17 @@ export const shrinks = ({ kind }: NumericTest): boolean =>
  */
 const OFF = 0.4;
 
+/** Mean of a test on a car with two faults, from its means with each and with none. */
+export const bothMean = (shrinking: boolean, a: number, b: number, none: number): number =>
+  shrinking && none > 0 ? (Math.max(0, a) * Math.max(0, b)) / none : a + b - none;
+
 /** What a test reads with both, from what it reads with each and with none; `moves` takes how that moves. */
 function together(
   test: NumericTest,
   [a, b, none]: readonly [Expected, Expected, Expected],
   moves: Float64Array,
 ): Expected {
-  const both =
-    shrinks(test) && none.mean > 0
-      ? (Math.max(0, a.mean) * Math.max(0, b.mean)) / none.mean
-      : a.mean + b.mean - none.mean;
+  const both = bothMean(shrinks(test), a.mean, b.mean, none.mean);
   const off = OFF * Math.min(Math.abs(a.mean - none.mean), Math.abs(b.mean - none.mean));
   for (let i = 0; i < SHARED; i += 1) {
     moves[i] = (a.moves[i] ?? 0) + (b.moves[i] ?? 0) - (none.moves[i] ?? 0);
@@ -135,6 +136,15 @@ const sumOf = (logs: readonly number[], most: number): number =>
 
 const moves = new Float64Array(SHARED);
 
+/** Puts what a test reads on a pair where its cell expects it. */
+function putInto(expected: Expected[], test: NumericTest, none: Hypothesis) {
+  const column = columnOf(test.id);
+  const sound = expectedIn(none, column);
+  return ([a, b]: Both['of']): void => {
+    expected[column] = together(test, [expectedIn(a, column), expectedIn(b, column), sound], moves);
+  };
+}
+
 function takeOn(
   pairs: readonly Both[],
   none: Hypothesis,
@@ -142,13 +152,9 @@ function takeOn(
   expected: Expected[],
 ): void {
   const { test } = reading;
-  const column = columnOf.get(test.id) ?? -1;
-  const sound = none.expected[column];
+  const put = isNumeric(test) ? putInto(expected, test, none) : () => undefined;
   for (const { of, cell } of pairs) {
-    const [a, b] = [of[0].expected[column], of[1].expected[column]];
-    if (isNumeric(test) && a && b && sound) {
-      expected[column] = together(test, [a, b, sound], moves);
-    }
+    put(of);
     take([cell], reading);
   }
 }
@@ -159,8 +165,7 @@ export function* twoFaultSteps(
   { cells }: Posterior,
   readings: readonly TakenReading[],
 ): Generator<undefined, TwoFaults> {
-  const none = hypotheses.find(({ of }) => of.name === 'healthy');
-  if (none === undefined) throw new Error('There is no healthy car in the table.');
+  const none = healthyIn(hypotheses);
   const expected: Expected[] = [];
   let left: readonly Both[] = allPairs(hypotheses, expected);
   yield;

@@ -1,4 +1,4 @@
-/** The browser tests that go through every page and simulation, the site without its server, and print: too slow for each change. */
+/** The browser tests that go through every page and simulation, the site without its server, print, and a build of its own: too slow for each change. */
 import type { Figure } from './form.ts';
 import { reportOf, run } from './run.ts';
 

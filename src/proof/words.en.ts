@@ -55,7 +55,7 @@ export const words = {
     },
     walks: {
       title: 'Does every page hold when it is walked?',
-      lead: 'A browser goes through every page and every simulation: by keyboard alone, at phone, laptop and projector size, in light and dark, with the server gone, from a folder of a host, and on paper. A learner’s month is lived through with a clock of its own.',
+      lead: 'A browser goes through every page and every simulation: by keyboard alone, at phone, laptop and projector size, in light and dark, with the server gone, from a folder of a host, and on paper. A learner’s month is lived through with a clock of its own. A small site with every tag that a lesson may hold is built besides.',
     },
     speed: {
       title: 'Is it quick on a slow phone?',

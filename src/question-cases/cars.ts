@@ -39,7 +39,7 @@ function carsFrom({ id, faults }: Option): readonly HiddenCar[] {
     );
   return (table[at] ?? [])
     .filter((_, node) => !hasSeverity(of.name) || (NODES[node] ?? 0) >= severity - 1e-9)
-    .map((row) => (test) => row[columnOf.get(test) ?? -1]?.nominal ?? Number.NaN);
+    .map((row) => (test) => row[columnOf(test)]?.nominal ?? Number.NaN);
 }
 
 export function carsOf(options: readonly Option[]): {

@@ -7,6 +7,8 @@ import {
   weigh,
   rankTests,
   testOf,
+  isNumeric,
+  TESTS,
   bestTest,
   type Hypothesis,
   type Posterior,
@@ -143,6 +145,23 @@ describe('of a pressure', () => {
     expect(found).toBeGreaterThan(1.3);
   });
 
+  test('classes that lie close together beside one far off are cut in their order', () => {
+    const close = [
+      made({ name: 'healthy' }, { [LINE]: { mean: 600.1, own: 0.0004 } }),
+      made({ name: 'pumpWear' }, { [LINE]: { mean: 600, own: 0.0004 } }),
+      made({ name: 'filter' }, { [LINE]: { mean: 300, own: 0.0004 } }),
+    ];
+    const weights = { healthy: 2, pumpWear: 1, filter: 1 };
+    expect(bits(posteriorOf(close, weights), LINE)).toBeCloseTo(
+      cut([
+        [0.5, 600.1, 0.02],
+        [0.25, 600, 0.02],
+        [0.25, 300, 0.02],
+      ]),
+      5,
+    );
+  });
+
   test('two severities of one class are one class', () => {
     const worn = (severity: number, mean: number) =>
       made({ name: 'pumpWear' }, { [LINE]: { mean, own: 100 } }, severity);
@@ -273,6 +292,28 @@ describe('in which order', () => {
     expect(first(ARRIVES)).toBe(false);
     expect(first({ ...ARRIVES, coldMorning: true })).toBe(true);
     expect(first({ ...ARRIVES, temperature: 'frost' })).toBe(true);
+  });
+  test('what tells less than the least is not worth the walk, and not the best either', () => {
+    // A third of a spread apart: some 0.02 bits.
+    const near = posteriorOf(
+      [
+        made({ name: 'healthy' }, { [LINE]: { mean: 600, own: 100 } }),
+        made({ name: 'regulatorBore' }, { [LINE]: { mean: 603, own: 100 } }),
+      ],
+      { healthy: 1, regulatorBore: 1 },
+    );
+    const withoutWords = {
+      ...near,
+      taken: TESTS.filter((one) => !isNumeric(one)).map(({ id }) => id),
+    };
+    expect(
+      cut([
+        [0.5, 600, 10],
+        [0.5, 603, 10],
+      ]),
+    ).toBeGreaterThan(0);
+    expect(rankTests(withoutWords)).toEqual([]);
+    expect(bestTest(withoutWords)).toBeUndefined();
   });
   test('with one class left nothing is worth its minutes', () => {
     const sure = posteriorOf([made({ name: 'healthy' })], { healthy: 1 });

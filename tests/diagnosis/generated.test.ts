@@ -52,6 +52,15 @@ describe('chance', () => {
     const variance = many.reduce((sum, x) => sum + (x - mean) ** 2, 0) / many.length;
     expect(Math.abs(variance - 1 / 12)).toBeLessThan(4 * Math.sqrt(1 / 180 / many.length));
   });
+  // The published C of mulberry32 (T. Ettinger, from memory), written out in Python with whole numbers of any length.
+  test.each([
+    [0, [1144304738, 1416247, 958946056, 627933444]],
+    [1, [2693262067, 11749833, 2265367787, 4213581821]],
+    [12345, [4207900869, 1317490944, 2079646450, 3513001552]],
+  ])('of seed %i is what the published program gives', (seed, whole) => {
+    const chance = chanceFrom(seed);
+    expect(whole.map(() => chance() * 2 ** 32)).toEqual(whole);
+  });
 });
 
 describe('one outcome by chance', () => {

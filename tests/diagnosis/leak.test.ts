@@ -1,8 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { applyFaults, training } from '../../src/engine/index.ts';
+import { applyFaults, training, type Plant } from '../../src/engine/index.ts';
 import {
+  crackLaws,
   estimateLeak,
   likeliest,
+  WIDTHS_MM,
+  type Subject,
   nominalWarmth,
   readSubject,
   testOf,
@@ -10,6 +13,7 @@ import {
 } from '../../src/diagnosis/index.ts';
 import { isNumeric } from '../../src/diagnosis/index.ts';
 import { steady } from '../solve/steady.ts';
+import { numeric } from './made.ts';
 
 /** What the nominal car with a crack reads, which is the command line's own answer. */
 function read(id: string, severity: number): TakenReading {
@@ -69,6 +73,120 @@ describe('a crack of 0.25 mm, 14 mm wide', () => {
     const rings = (sound.leak_Lmin * cracked.pressure_kPa) / sound.pressure_kPa;
     expect(leak?.leakLmin[0]).toBeLessThan(cracked.leak_Lmin);
     expect(leak?.leakLmin[2]).toBeGreaterThan(cracked.leak_Lmin - rings);
+  });
+});
+
+// Section 7: S = J J' + diag(r2), every difference written out again, with the half-widths that the specification gives.
+test('the law of the pressures of one size: how they move together, and how far each is off by itself', () => {
+  const [heightMm, widthMm] = [0.25, WIDTHS_MM[12] ?? NaN];
+  const split = (plant: Plant): Plant['leaks'] => ({
+    ...plant.leaks,
+    forward: {
+      ...plant.leaks.forward,
+      transferSeal: {
+        ...plant.leaks.forward.transferSeal,
+        ...{ height: heightMm / 1e3, width: widthMm / 1e3 },
+      },
+    },
+    reverse: {
+      ...plant.leaks.reverse,
+      transferSeal: {
+        ...plant.leaks.reverse.transferSeal,
+        ...{ height: heightMm / 1e3, width: widthMm / 1e3 },
+      },
+    },
+  });
+  const plant: Plant = { ...training, leaks: split(training) };
+  const start: Subject = { plant, fluid: plant.fluid, warmth: nominalWarmth };
+  const put = (change: Partial<Plant>): Subject => ({ ...start, plant: { ...plant, ...change } });
+  const { leaks, feed, pump, lineClearances, fluid, testPoints } = plant;
+  const rings = (circuit: 'forward' | 'reverse', by: number): Subject => {
+    const { [circuit]: of } = leaks;
+    const height = of.rings.height * by;
+    return put({ leaks: { ...leaks, [circuit]: { ...of, rings: { ...of.rings, height } } } });
+  };
+  const seal = (circuit: 'forward' | 'reverse', by: number) => {
+    const { transferSeal } = leaks[circuit];
+    return {
+      ...leaks[circuit],
+      transferSeal: { ...transferSeal, length: transferSeal.length * by },
+    };
+  };
+  const point = (of: Plant['testPoints']['idle'], by: number) => ({
+    ...{ ...of, line: of.line * by, clutch: of.clutch * by },
+  });
+  const warmer = (warmth: 'hot' | 'cold', degrees: number): Subject => ({
+    ...start,
+    warmth: { ...nominalWarmth, [warmth]: nominalWarmth[warmth] + degrees },
+  });
+  const differences: readonly (readonly [half: number, at: (by: number) => Subject])[] = [
+    [
+      0.1,
+      (by) =>
+        put({ lineClearances: { ...lineClearances, height: lineClearances.height * (1 + by) } }),
+    ],
+    [0.1, (by) => rings('forward', 1 + by)],
+    [0.1, (by) => rings('reverse', 1 + by)],
+    [0.2, (by) => put({ pump: { ...pump, slip: pump.slip * (1 + by) } })],
+    [0.1, (by) => put({ feed: { ...feed, area: feed.area * (1 + by) } })],
+    [0.1, (by) => ({ ...start, fluid: { ...fluid, kv40CSt: fluid.kv40CSt * (1 + by) } })],
+    [0.1, (by) => ({ ...start, fluid: { ...fluid, kv100CSt: fluid.kv100CSt * (1 + by) } })],
+    [3, (by) => warmer('hot', by)],
+    [3, (by) => warmer('cold', by)],
+    [
+      0.2,
+      (by) =>
+        put({
+          leaks: { ...leaks, forward: seal('forward', 1 + by), reverse: seal('reverse', 1 + by) },
+        }),
+    ],
+    [
+      0.02,
+      (by) =>
+        put({
+          testPoints: {
+            idle: point(testPoints.idle, 1 + by),
+            load: point(testPoints.load, 1 + by),
+          },
+        }),
+    ],
+  ];
+  const taps = [
+    ['clutch.forward.700.hot', undefined],
+    ['clutch.reverse.1500.cold', undefined],
+    ['clutch.forward.1500.hot', 88],
+  ] as const;
+  const readOn = (subject: Subject): readonly number[] =>
+    taps.map(([id, temperatureC]) => {
+      const off = temperatureC === undefined ? 0 : temperatureC - nominalWarmth.hot;
+      const warmth = { ...subject.warmth, hot: subject.warmth.hot + off };
+      return readSubject({ ...subject, warmth }, numeric(id));
+    });
+  const means = readOn(start);
+  const columns = differences.map(([half, at]) => {
+    const sd = half / Math.sqrt(3);
+    const [up, down] = [readOn(at(sd)), readOn(at(-sd))];
+    return up.map((one, i) => (one - (down[i] ?? NaN)) / 2);
+  });
+  const wanted = means.map((mean, i) =>
+    means.map((other, j) => {
+      const moves = columns.reduce((sum, of) => sum + (of[i] ?? NaN) * (of[j] ?? NaN), 0);
+      const gauge = 0.015 * mean * 0.015 * other + 4 * 4;
+      const own = i === j ? Math.max(0.02 * mean, 10) ** 2 + (0.02 * mean) ** 2 : 0;
+      return moves + gauge + own;
+    }),
+  );
+  const law = crackLaws(
+    training,
+    taps.map(([id, temperatureC]) => ({ test: numeric(id), temperatureC })),
+  ).find((one) => Math.abs(one.heightMm - heightMm) < 1e-9 && one.widthMm === widthMm);
+  means.forEach((mean, i) => {
+    expect(law?.means[i]).toBeCloseTo(mean, 9);
+    // The same sums in another order: to a part in a hundred million.
+    means.forEach((_other, j) => {
+      const both = wanted[i]?.[j] ?? NaN;
+      expect(Math.abs((law?.covariance[i]?.[j] ?? NaN) / both - 1)).toBeLessThan(1e-8);
+    });
   });
 });
 

@@ -8,10 +8,13 @@ import {
   hypothesesOf,
   isNumeric,
   minutesFor,
+  nominalWarmth,
+  offScale,
   OUTCOMES,
   plannerOf,
   rankTests,
   readQuestion,
+  readSubject,
   stateAfter,
   testOf,
   TESTS,
@@ -21,6 +24,7 @@ import {
   type Posterior,
   type TakenReading,
 } from '../../src/diagnosis/index.ts';
+import { applyFaults, training } from '../../src/engine/index.ts';
 import { CODE_SETS } from '../../src/diagnosis/outcome-tables.ts';
 import { keptTable } from '../../src/diagnosis/kept-table.ts';
 
@@ -37,6 +41,26 @@ test('weighs 638 hypotheses of 27 classes, and 49 readings, as the specification
   expect(hypotheses.length + 2).toBe(638);
   expect(CLASSES).toHaveLength(27);
   expect(TESTS).toHaveLength(49);
+});
+
+// Section 8: whether one fault fits is told from four readings on, and of twenty and more by the pairs as well.
+test('with twenty numbers the pairs are weighed too, and it is told whether one fault fits', () => {
+  const numbers = TESTS.filter(isNumeric).filter(({ at }) => at.warmth !== 'frost');
+  const plant = applyFaults(training, { pumpWear: { severity: 0.6 } });
+  const fitOf = (count: number) =>
+    ask({
+      ...question({ readings: [] }),
+      readings: numbers.slice(0, count).map((one) => ({
+        test: one,
+        value: offScale(
+          one,
+          readSubject({ plant, fluid: plant.fluid, warmth: nominalWarmth }, one),
+        ),
+      })),
+    }).fit;
+  expect(fitOf(3)).not.toHaveProperty('singleFaultFits');
+  for (const count of [4, 19, 20, 30])
+    expect(fitOf(count), String(count)).toMatchObject({ readings: count, singleFaultFits: true });
 });
 
 /** Uncertainty about the class [bits]. */

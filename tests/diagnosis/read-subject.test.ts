@@ -8,7 +8,13 @@ import {
   testOf,
   type NumericTest,
 } from '../../src/diagnosis/index.ts';
-import { applyFaults, training, type FaultSet } from '../../src/engine/index.ts';
+import {
+  applyFaults,
+  makeFluid,
+  solveEngagement,
+  training,
+  type FaultSet,
+} from '../../src/engine/index.ts';
 
 const numeric = (id: string): NumericTest => {
   const one = testOf(id);
@@ -31,6 +37,29 @@ test('a test is read at the temperature that it names', () => {
   const stop = (faults: FaultSet, warm: string) => read(faults, `stopTime.drive.${warm}`);
   expect(stop(hardLip, 'cold')).toBeGreaterThan(stop(hardLip, 'hot') + 0.1);
   expect(stop(ring, 'hot')).toBeGreaterThan(stop(ring, 'cold') + 0.1);
+});
+
+test('the slip of a take-off is the most there is from a second after the brake is off, whatever the sensor says at rest', () => {
+  for (const range of ['drive', 'reverse'] as const)
+    for (const faults of [ring, hardLip, { frictionWear: { severity: 1 } }] as const) {
+      const { plant, fluid, warmth } = subjectOf(faults);
+      const { trace } = solveEngagement({
+        ...{
+          plant,
+          fluid: makeFluid(fluid),
+          tempC: warmth.hot,
+          range,
+          rangeSelection: 'electronic',
+        },
+      });
+      const slips = Array.from(trace.slipRpm).filter(
+        (_, i) => Math.round(1000 * (trace.time[i] ?? 0)) >= 4000,
+      );
+      const most = Math.max(...slips.map(Math.abs));
+      expect(read(faults, `takeoffSlip.${range}.hot`)).toBeCloseTo(Math.log(most + 30), 12);
+      const lies = { ...faults, turbineSensor: { severity: 1 } };
+      expect(read(lies, `takeoffSlip.${range}.hot`)).toBeCloseTo(Math.log(most + 30), 12);
+    }
 });
 
 test('what a log shows of it as well', () => {

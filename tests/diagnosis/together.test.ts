@@ -6,9 +6,9 @@ import { inOneGo } from '../../src/diagnosis/in-one-go.ts';
 import { crackShares, likeliest, type CrackLaw } from '../../src/diagnosis/leak.ts';
 import { weigh, type TakenReading } from '../../src/diagnosis/posterior.ts';
 import { SHARED, type Cell, type Table } from '../../src/diagnosis/table.ts';
-import { CLASSES, hasSeverity, NODES } from '../../src/diagnosis/hypotheses.ts';
+import { CLASSES, hasSeverity, NODES, type Name } from '../../src/diagnosis/hypotheses.ts';
 import { NUMERIC, testOf } from '../../src/diagnosis/tests.ts';
-import { shrinks, twoFaults } from '../../src/diagnosis/two-faults.ts';
+import { bothMean, shrinks, twoFaults } from '../../src/diagnosis/two-faults.ts';
 import { made, numeric } from './made.ts';
 
 const LINE = 'line.park.700.hot';
@@ -153,6 +153,40 @@ describe('two readings on one car', () => {
     // One fault is enough for these.
     expect([named(200, 0.8), named(300, 1.4), named(600, 0.8)]).toEqual([0, 0, 0]);
   });
+  test('where both are slow the times add up, and are not multiplied', () => {
+    const slow = (name: Name, line: number, stop: number) =>
+      made({ name }, { [LINE]: { mean: line, own: 100 }, [STOP]: { mean: stop, own: 0.0025 } });
+    const cars = [
+      ...[slow('healthy', 600, 0.8), slow('pumpWear', 200, 1.2), slow('filter', 300, 1.4)],
+      // Each of the two readings is usual somewhere.
+      ...[slow('lowFluid', 100, 5), slow('regulatorBore', 600, 2.1)],
+    ];
+    const named = (stop: number) =>
+      contradictions(cars, [read(LINE, 100), read(STOP, stop)]).length;
+    // 0.4 s and 0.6 s more than 0.8: 1.8. By their shares it would be 1.2 times 1.4 over 0.8, 2.1.
+    expect([named(1.8), named(2.1)]).toEqual([0, 1]);
+  });
+  test('a pair counts by the wider of its laws', () => {
+    const with_ = (
+      name: 'healthy' | 'pumpWear' | 'filter',
+      line: number,
+      own: number,
+      tap: number,
+    ) => made({ name }, { [LINE]: { mean: line, own }, [TAP]: { mean: tap, own: 100 } });
+    const three = [
+      with_('healthy', 600, 100, 400),
+      with_('pumpWear', 300, 100, 400),
+      with_('filter', 600, 1600, 200),
+    ];
+    // Both: 300 and 200 kPa, the line 40 kPa wide as behind the filter: 400 is two and a half of that above.
+    const joint = density(400, 300, 1600) * density(200, 200, 100);
+    // Each alone is likeliest behind the filter: 400 five of its spreads below 600, and 200 at its middle.
+    const best = density(400, 600, 1600) * density(200, 200, 100);
+    expect(contradictions(three, [read(LINE, 400), read(TAP, 200)], 1e9)[0]?.share).toBeCloseTo(
+      joint / best,
+      3,
+    );
+  });
   test('words count by their chance', () => {
     const two = [
       made({ name: 'healthy' }, { [LINE]: { mean: 600, own: 100 } }),
@@ -240,6 +274,49 @@ describe('two faults in one car', () => {
         shrinks(numeric(id)),
       ),
     ).toEqual([false, false, false, false]);
+  });
+  // Values of the normal law from Python's statistics.NormalDist.
+  test('of codes the larger slip and the lower tap count, to the chance', () => {
+    const slips = { ...worn, signs: { ...worn.signs, slip: { drive: 5.8, reverse: 3.4 } } };
+    const low = { ...clogged, signs: { ...clogged.signs, highTap: 100 } };
+    const all = [sound, slips, low];
+    const odds = (value: readonly string[]) => {
+      const readings = [read('codes', value)];
+      return twoFaults(all, weigh(all, readings), readings).odds;
+    };
+    // Stored: 0.04 and 0.86 of the law. Stop 0.8 s: 2.8 widths short. Slip ln 5.8: 1.5176 over. Tap 100 kPa: 3.333 over.
+    const quiet = 0.04 + 0.86 * 0.0025551303;
+    const slipped = 0.04 + 0.86 * 0.9354434;
+    const starved = 0.04 + 0.86 * 0.9995709;
+    const of = (first: number, third: number, both: boolean) =>
+      both ? first * (1 - quiet) * third : (1 - first) * (1 - quiet) * (1 - third);
+    for (const both of [true, false]) {
+      const singles = of(quiet, 0.04, both) + of(slipped, 0.04, both) + of(quiet, starved, both);
+      expect(odds(both ? ['P0731', 'P0733'] : [])).toBeCloseTo(
+        of(slipped, starved, both) / (singles / 18),
+        4,
+      );
+    }
+  });
+  test('of a sensor that lies the codes are its own, whatever the other fault is', () => {
+    const lies = made({ name: 'turbineSensor' });
+    const all = [sound, clogged, lies];
+    const readings = [read('codes', ['P0731', 'P0736'])];
+    // "Never stops" in both ranges: 0.9 each; the third is not stored in 0.96.
+    const lying = 0.9 * 0.9 * 0.96;
+    const quiet = 0.04 + 0.86 * 0.0025551303;
+    expect(twoFaults(all, weigh(all, readings), readings).odds).toBeCloseTo(
+      lying / ((lying + 2 * quiet * quiet * 0.96) / 18),
+      4,
+    );
+  });
+  test('two means: shares of the sound one, and sums where nothing is left of it', () => {
+    expect(bothMean(true, 300, 400, 600)).toBe(200);
+    // Nothing reads below nothing.
+    expect(bothMean(true, -5, 400, 600)).toBe(0);
+    expect(bothMean(true, 400, -5, 600)).toBe(0);
+    expect(bothMean(true, 3, 4, 0)).toBe(7);
+    expect(bothMean(false, 1.2, 1.4, 0.8)).toBeCloseTo(1.8, 12);
   });
   test('of codes the later stop and the larger slip count, and the lower tap', () => {
     const late = { ...worn, signs: { ...worn.signs, stop: { drive: 2, reverse: 0.8 } } };

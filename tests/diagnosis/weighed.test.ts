@@ -143,7 +143,9 @@ describe('a number', () => {
 
   test('needs its column', () => {
     const cut = { ...healthy, expected: [] };
-    expect(() => weigh([cut], [read(LINE, 600)])).toThrow(`The table has no column ${LINE}.`);
+    expect(() => weigh([cut], [read(LINE, 600)])).toThrow(
+      'A car of the table reads nothing in column 11.',
+    );
   });
 });
 

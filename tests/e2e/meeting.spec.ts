@@ -224,11 +224,8 @@ async function readCode(page: Page): Promise<string | undefined> {
     },
     [...picture],
   );
-  const data = Uint8ClampedArray.from(
-    [...grays].flatMap((gray) => {
-      const of = gray.charCodeAt(0);
-      return [of, of, of, 255];
-    }),
+  const data = Uint8ClampedArray.from({ length: 4 * width * height }, (_, i) =>
+    i % 4 === 3 ? 255 : grays.charCodeAt(Math.floor(i / 4)),
   );
   return jsQR(data, width, height)?.data;
 }

@@ -4,14 +4,20 @@ import { spawnSync } from 'node:child_process';
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, expect, test } from 'vitest';
+import { expect, test } from '@playwright/test';
 import { brokenOutline } from '../../src/build/headings.ts';
 import { brokenLinks } from '../../src/build/links.ts';
 import { forbiddenMarkup } from '../../src/build/markup.ts';
 import { builtPages } from '../../src/build/pages.ts';
 
-const folder = mkdtempSync(join(tmpdir(), 'lesson-form-'));
-afterAll(() => rmSync(folder, { recursive: true }));
+// One after the other: both write the types of their content beside the program.
+test.describe.configure({ mode: 'serial', timeout: 180_000 });
+
+let folder = '';
+test.beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), 'lesson-form-'));
+});
+test.afterAll(() => rmSync(folder, { recursive: true }));
 
 /** Builds the fixture after a change to its lesson. */
 function build(change: (lesson: string) => string) {
@@ -56,7 +62,7 @@ test('a lesson with every tag builds, with good links, outline and markup', () =
   expect(gone).toMatch(
     /<li id="the-oil">[^]*?href="\/lessons\/hot-fluid-thin-fluid\/#what-hot-does-to-fluid"/,
   );
-}, 180_000);
+});
 
 // Every kind of break, without a build, is in tests/lessons/check; what else a tag says, in tests/lessons/parse-props.test.ts.
 test('what the check of the content would refuse does not build either', () => {
@@ -67,4 +73,4 @@ test('what the check of the content would refuse does not build either', () => {
   });
   expect(ok, says).toBe(false);
   expect(says.replaceAll(/\s+/g, ' ')).toMatch(/<Caution> on .*"loud" is not known here/);
-}, 180_000);
+});
