@@ -4,6 +4,7 @@ import { expectedIn } from './cells.ts';
 import { ANY_VALUE, CLASSES } from './hypotheses.ts';
 import { inOneGo } from './in-one-go.ts';
 import { normalBelow } from './normal.ts';
+import { outcomesOf } from './outcome-tables.ts';
 import { chancesFor, forecast, type Posterior, type Weighed } from './posterior.ts';
 import {
   columnOf,
@@ -35,39 +36,40 @@ interface Share {
   readonly share: number;
 }
 
-/** Mutual information [bits] between the class and a bin, from p(bin | cell). */
-function information(shares: readonly Share[], bins: number, chances: readonly Float64Array[]) {
-  const perClass = CLASSES.map(() => new Float64Array(bins));
-  const weightOf = new Float64Array(CLASSES.length);
-  const all = new Float64Array(bins);
-  shares.forEach(({ cell, share }, n) => {
+/** A hypothesis with what it gives to each bin: p(bin | cell). */
+interface Binned extends Share {
+  readonly bins: ArrayLike<number>;
+}
+
+/** Mutual information [bits] between the class and a bin. */
+function information(all: readonly Binned[], count: number): number {
+  // Class after class, each with all bins.
+  const joint = new Float64Array(CLASSES.length * count);
+  const ofClass = new Float64Array(CLASSES.length);
+  const ofBin = new Float64Array(count);
+  for (const { cell, share, bins } of all) {
     const { index } = cell.hypothesis;
-    weightOf[index] = (weightOf[index] ?? 0) + share;
-    const of = perClass[index];
-    const p = chances[n];
-    if (!of || !p) return;
-    for (let b = 0; b < bins; b += 1) {
-      const part = share * (p[b] ?? 0);
-      of[b] = (of[b] ?? 0) + part;
-      all[b] = (all[b] ?? 0) + part;
+    ofClass[index] = (ofClass[index] ?? 0) + share;
+    for (let b = 0; b < count; b += 1) {
+      const part = share * (bins[b] ?? 0);
+      const at = index * count + b;
+      joint[at] = (joint[at] ?? 0) + part;
+      ofBin[b] = (ofBin[b] ?? 0) + part;
     }
-  });
-  let bits = 0;
-  perClass.forEach((of, c) => {
-    const weight = weightOf[c] ?? 0;
-    if (weight === 0) return;
-    for (let b = 0; b < bins; b += 1) {
-      const joint = of[b] ?? 0;
-      if (joint > 0) bits += joint * Math.log2(joint / (weight * (all[b] ?? 1)));
-    }
-  });
+  }
+  const bits = joint.reduce((sum, both, at) => {
+    if (both <= 0) return sum;
+    const apart = (ofClass[Math.floor(at / count)] ?? 1) * (ofBin[at % count] ?? 1);
+    return sum + both * Math.log2(both / apart);
+  }, 0);
   return Math.max(0, bits);
 }
 
-function bitsOfWords(shares: readonly Share[], test: OutcomeTest): number {
-  const chances = shares.map(({ cell }) => Float64Array.from(chancesFor(cell, test)));
-  return information(shares, chances[0]?.length ?? 0, chances);
-}
+const bitsOfWords = (shares: readonly Share[], test: OutcomeTest): number =>
+  information(
+    shares.map((one) => ({ ...one, bins: chancesFor(one.cell, test) })),
+    outcomesOf(test),
+  );
 
 /** Places of the points in the order of their values: by buckets first, since a sort of thousands is most of the work. */
 function inOrder(values: Float64Array): Int32Array {
@@ -122,6 +124,18 @@ function edgesOf(means: Float64Array, sds: Float64Array, shares: readonly Share[
   return edges;
 }
 
+/** What lies from each edge to the next, of what lies below each; the first bin begins at nothing. */
+function betweenEdges(edges: readonly number[], below: (edge: number) => number): Float64Array {
+  const bins = new Float64Array(edges.length);
+  let under = 0;
+  edges.forEach((edge, b) => {
+    const upTo = below(edge);
+    bins[b] = upTo - under;
+    under = upTo;
+  });
+  return bins;
+}
+
 function bitsOfNumber(shares: readonly Share[], test: NumericTest): number {
   const column = columnOf(test.id);
   const means = new Float64Array(shares.length);
@@ -132,30 +146,24 @@ function bitsOfNumber(shares: readonly Share[], test: NumericTest): number {
     sds[n] = Math.sqrt(S);
   });
   const stop = test.kind === 'stopTime';
-  const edges = edgesOf(means, sds, shares, stop);
-  const bins = edges.length + 1;
+  const edges = [...edgesOf(means, sds, shares, stop), Infinity];
   const [from, to] = test.span;
-  const part = (edge: number) => Math.min(1, Math.max(0, (edge - from) / (to - from)));
-  const chances = shares.map(({ cell: { broken } }, n) => {
-    const mean = means[n] ?? 0;
-    const sd = sds[n] ?? 1;
-    const p = new Float64Array(bins);
-    let under = 0;
-    for (let b = 0; b < bins; b += 1) {
-      const below = b < edges.length ? normalBelow(((edges[b] ?? 0) - mean) / sd) : 1;
-      p[b] = below - under;
-      under = below;
-    }
-    if (!broken) return p;
+  const anyValue = betweenEdges(edges, (edge) =>
+    Math.min(1, Math.max(0, (edge - from) / (to - from))),
+  );
+  // Half of what stops any time does not stop at all.
+  const anything = stop
+    ? anyValue.map((part, b) => 0.5 * part + (b === edges.length - 1 ? 0.5 : 0))
+    : anyValue;
+  const binned = shares.map(({ cell, share }, n): Binned => {
+    const [mean = 0, sd = 1] = [means[n], sds[n]];
+    const bins = betweenEdges(edges, (edge) => normalBelow((edge - mean) / sd));
+    const { broken } = cell;
+    if (!broken) return { cell, share, bins };
     const eps = ANY_VALUE * (broken.groups.get(test.group) ?? broken.from);
-    return p.map((share, b) => {
-      const any =
-        (b < edges.length ? part(edges[b] ?? to) : 1) - (b === 0 ? 0 : part(edges[b - 1] ?? from));
-      const anything = stop ? 0.5 * any + (b === bins - 1 ? 0.5 : 0) : any;
-      return (1 - eps) * share + eps * anything;
-    });
+    return { cell, share, bins: bins.map((p, b) => (1 - eps) * p + eps * (anything[b] ?? 0)) };
   });
-  return information(shares, bins, chances);
+  return information(binned, edges.length);
 }
 
 /** The hypotheses that count, their shares summing to 1. */

@@ -3,7 +3,7 @@
  * so what two read together is put together from what each reads alone.
  */
 import { expectedIn, healthyIn, type Expected, type Hypothesis } from './cells.ts';
-import { isFault, type FaultClass } from './hypotheses.ts';
+import { CLASSES, isFault, type FaultClass } from './hypotheses.ts';
 import { inOneGo } from './in-one-go.ts';
 import { take, unit, type Posterior, type TakenReading, type Weighed } from './posterior.ts';
 import { HELD_S } from './read-subject.ts';
@@ -94,20 +94,17 @@ const some = (of: readonly Hypothesis[]): readonly Hypothesis[] =>
 
 /** All pairs of faults of different names: each name alike, each circuit alike, severity evenly, as one fault is believed. */
 function allPairs(hypotheses: readonly Hypothesis[], expected: Expected[]): Both[] {
-  const classes = new Map<number, Hypothesis[]>();
-  for (const one of hypotheses) {
-    if (!isFault(one.of.name)) continue;
-    classes.set(one.index, [...(classes.get(one.index) ?? []), one]);
-  }
-  const all = [...classes.values()].map(some);
-  const weightOf = (of: FaultClass): number =>
-    1 / all.filter(([one]) => one?.of.name === of.name).length;
-  const pairs = all.flatMap((as, i) =>
-    all.slice(i + 1).flatMap((bs) => {
-      const [a, b] = [as[0], bs[0]];
-      if (!a || !b || a.of.name === b.of.name) return [];
-      return [{ as, bs, weight: weightOf(a.of) * weightOf(b.of) }];
-    }),
+  const all = CLASSES.flatMap((of, index) => {
+    const mine = hypotheses.filter((one) => one.index === index);
+    return isFault(of.name) && mine.length > 0 ? [{ of, cars: some(mine) }] : [];
+  });
+  const weightOf = ({ name }: FaultClass): number =>
+    1 / all.filter(({ of }) => of.name === name).length;
+  const pairs = all.flatMap((a, i) =>
+    all
+      .slice(i + 1)
+      .filter((b) => a.of.name !== b.of.name)
+      .map((b) => ({ as: a.cars, bs: b.cars, weight: weightOf(a.of) * weightOf(b.of) })),
   );
   const sum = pairs.reduce((total, { weight }) => total + weight, 0);
   return pairs.flatMap(({ as, bs, weight }) => {
