@@ -1,11 +1,10 @@
 /** What somebody gave as an answer, as it lies in storage. */
 import type { RetrievalAnswer } from './answer.ts';
+import { isRecord } from './versioned.ts';
 
 export type Given = RetrievalAnswer['given'];
 export type Certainty = RetrievalAnswer['certainty'];
 
-export const isRecord = (value: unknown): value is Record<string, unknown> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 export const isText = (value: unknown): value is string =>
   typeof value === 'string' && value !== '';
 

@@ -1,4 +1,5 @@
 /** Records as a file, to keep elsewhere or to take to another device. */
+import { isRecord } from './versioned.ts';
 
 /** `foreign`: text of something else. `newer`: a later version of the site wrote it. `broken`: ours, and damaged. */
 export type FileFault = 'notText' | 'foreign' | 'newer' | 'broken' | 'empty';
@@ -22,9 +23,6 @@ export interface RecordFile<Of> {
   readonly read: (given: string) => RecordsInFile<Of>;
 }
 
-const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
-
 export function recordFile<Of>({ kind, version, place, read }: FileKind<Of>): RecordFile<Of> {
   const no = (fault: FileFault): RecordsInFile<Of> => ({ ok: false, fault });
   return {
@@ -41,7 +39,7 @@ export function recordFile<Of>({ kind, version, place, read }: FileKind<Of>): Re
       } catch {
         return no(text.includes(kind) ? 'broken' : 'foreign');
       }
-      if (!isObject(data) || data['kind'] !== kind) return no('foreign');
+      if (!isRecord(data) || data['kind'] !== kind) return no('foreign');
       const { version: written, [place]: list } = data;
       if (typeof written === 'number' && written > version) return no('newer');
       if (written !== version || !Array.isArray(list)) return no('broken');

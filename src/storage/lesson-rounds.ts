@@ -1,7 +1,6 @@
 /** The rounds of questions under way at the end of lessons. Their answers are in the log of answers, by the seed. */
 import { keeper, type Area, type Keeper } from './envelope.ts';
-import { isRecord } from './given.ts';
-import { isCount, type Form } from './versioned.ts';
+import { isCount, isRecord, type Form } from './versioned.ts';
 
 export interface LessonRound {
   /** When it was begun or taken up [ms of Unix time]. */

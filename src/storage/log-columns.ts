@@ -1,5 +1,5 @@
 import { keeper, type Area, type Keeper } from './envelope.ts';
-import type { Form } from './versioned.ts';
+import { isRecord, type Form } from './versioned.ts';
 
 /** How the columns of one tool's logs were read last, by the header that it writes. No reading of any log is kept. */
 export interface KeptColumns {
@@ -14,9 +14,6 @@ export interface LogColumns {
 
 /** More tools than a shop has. */
 export const MOST_TOOLS = 20;
-
-const isRecord = (value: unknown): value is Record<string, unknown> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 function parseTool(data: unknown): KeptColumns | undefined {
   if (!isRecord(data) || typeof data['header'] !== 'string') return undefined;

@@ -2,6 +2,8 @@
  * What a meeting under way has counted, until the tab is closed: hands, the clock, the name that a second window finds it by. Session
  * storage, so that no other tab and no later day sees any of it.
  */
+import { isRecord } from './versioned.ts';
+
 const KEY = 'hot-clutch:meeting';
 const VERSION = 1;
 
@@ -16,8 +18,6 @@ export interface MeetingSession {
 
 const isTime = (value: unknown): value is number =>
   typeof value === 'number' && Number.isFinite(value) && value >= 0;
-const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 const isHands = (value: unknown): value is readonly number[] =>
   Array.isArray(value) && value.every(isTime);
 

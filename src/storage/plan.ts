@@ -1,6 +1,6 @@
 /** What a learner has set for practice, and the round that is under way. The answers themselves are in the log of answers. */
 import { keeper, type Area, type Keeper } from './envelope.ts';
-import type { Form } from './versioned.ts';
+import { isRecord, type Form } from './versioned.ts';
 
 /** How long a round may take [min]. */
 export const ROUND_MINUTES = [5, 10, 20] as const;
@@ -19,9 +19,6 @@ export interface Plan {
   readonly minutes: RoundMinutes;
   readonly round: RoundKept | null;
 }
-
-const isRecord = (value: unknown): value is Record<string, unknown> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 function parseRound(value: unknown): RoundKept | null | undefined {
   if (value === null) return null;

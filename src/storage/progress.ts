@@ -1,5 +1,5 @@
 import { keeper, type Area, type Keeper } from './envelope.ts';
-import type { Form } from './versioned.ts';
+import { isRecord, type Form } from './versioned.ts';
 
 export interface Place {
   readonly lesson: string;
@@ -12,9 +12,6 @@ export interface Progress {
   /** Where the reader was last, to carry on there. */
   readonly last: Place | null;
 }
-
-const isRecord = (value: unknown): value is Record<string, unknown> =>
-  typeof value === 'object' && value !== null;
 
 function parsePlace(value: unknown): Place | null | undefined {
   if (value === null) return null;

@@ -4,8 +4,8 @@
  */
 import type { RetrievalAnswer } from './answer.ts';
 import { keeper, type Area, type Keeper } from './envelope.ts';
-import { isCertainty, isGiven, isRecord, isText } from './given.ts';
-import type { Form } from './versioned.ts';
+import { isCertainty, isGiven, isText } from './given.ts';
+import { isRecord, type Form } from './versioned.ts';
 
 export interface RehearsalItem {
   readonly id: string;

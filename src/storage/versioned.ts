@@ -31,6 +31,9 @@ export function readVersioned<T>(
   return good === undefined ? { kind: 'bad' } : { kind: 'good', data: good };
 }
 
+export const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
 export function isCount(value: unknown): value is number {
   return typeof value === 'number' && Number.isInteger(value) && value >= 0;
 }

@@ -1,6 +1,6 @@
 /** Practice cases as this device remembers them: what was done on each car, and how it ended. */
 import { keeper, type Area, type Keeper } from './envelope.ts';
-import type { Form } from './versioned.ts';
+import { isRecord, type Form } from './versioned.ts';
 
 /** One car. Ids of steps, causes and repairs are the page's business; what it does not know it leaves out. */
 export interface Visit {
@@ -24,8 +24,6 @@ export interface Visits {
 /** As many cars are remembered; the ones longest untouched go. */
 export const MOST_VISITS = 120;
 
-const isRecord = (value: unknown): value is Record<string, unknown> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 const isList = (value: unknown): value is string[] =>
   Array.isArray(value) && value.every((one) => typeof one === 'string');
 const isCount = (value: unknown): value is number =>

@@ -4,7 +4,7 @@ import { readJob } from '../jobs/job-form.ts';
 import { readOwnMeeting } from '../meetings/own-meeting.ts';
 import { readRecord } from '../read-answers.ts';
 import { readOwnSheet } from '../sheets/sheet-form.ts';
-import { isCount, readVersioned, type Form } from '../versioned.ts';
+import { isCount, isRecord, readVersioned, type Form } from '../versioned.ts';
 import {
   forms,
   KIND,
@@ -35,8 +35,6 @@ const refuse = (sentence: string): never => {
 };
 
 type Fields = Readonly<Record<string, unknown>>;
-const isFields = (value: unknown): value is Fields =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 const isTime = (value: unknown): value is number =>
   typeof value === 'number' && value >= 0 && value <= LATEST;
 
@@ -65,7 +63,7 @@ function parsed(given: string): Fields {
   } catch {
     refuse(text.includes(KIND) ? words.cutShort : words.foreign);
   }
-  if (!isFields(data)) return refuse(words.foreign);
+  if (!isRecord(data)) return refuse(words.foreign);
   if (data['kind'] === 'hot-clutch:jobs') refuse(words.otherFile.jobs);
   if (data['kind'] === 'hot-clutch:transmissions') refuse(words.otherFile.transmissions);
   if (data['kind'] === 'hot-clutch:meetings') refuse(words.otherFile.meetings);
@@ -89,7 +87,7 @@ function listOf<One>(file: Fields, list: List, read: (given: unknown) => One | u
 }
 
 function readAnswer(given: unknown): DatedAnswer | undefined {
-  if (!isFields(given) || !isTime(given['at']) || !isCount(given['v'])) return undefined;
+  if (!isRecord(given) || !isTime(given['at']) || !isCount(given['v'])) return undefined;
   if (given['v'] > steps.length) refuse(words.newer);
   try {
     const { at, answer } = readRecord(given);
@@ -103,7 +101,7 @@ function partOf<Part extends keyof Parts>(parts: Fields, part: Part): Parts[Part
   const given = parts[part];
   if (given === undefined) return null;
   const damaged = (): never => refuse(words.damaged({ what: words.parts[part] }));
-  if (!isFields(given) || !isCount(given['v'])) return damaged();
+  if (!isRecord(given) || !isCount(given['v'])) return damaged();
   onlyKeys(given, ['v', 'data']);
   let read;
   try {
@@ -144,7 +142,7 @@ function bundleOf(text: string): Bundle {
     'sheets',
     ...(withMeetings ? ['meetings'] : []),
   ]);
-  if (!isFields(parts)) return refuse(words.damaged({ what: words.lists.parts }));
+  if (!isRecord(parts)) return refuse(words.damaged({ what: words.lists.parts }));
   onlyKeys(parts, partNames);
   return {
     name: nameOf(file['name']),
