@@ -142,7 +142,8 @@ function shareOf(one: Weighted, other: Weighted, bar: number): number {
     (top, [a, b]) => Math.max(top, together(a, b)),
     0,
   );
-  if (product === 0 || most >= enough) return 1;
+  // Of what is nowhere to be seen all is enough.
+  if (most >= enough) return 1;
   const two = mostOnTwo(one, other, enough);
   return two >= enough ? 1 : Math.max(most, two) / product;
 }

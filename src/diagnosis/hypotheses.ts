@@ -70,7 +70,7 @@ const CELL = 0.025;
 
 /** The severities of a name that are weighed, from where it shows to 1; one where there is none. */
 export function severitiesOf(name: Name): readonly number[] {
-  if (!isFault(name) || name === 'turbineSensor') return [1];
+  if (!isFault(name)) return [1];
   const from = SHOWS_FROM[name];
   const cells = Math.round((1 - from) / CELL);
   return Array.from({ length: cells + 1 }, (_, i) => Number((from + i * CELL).toFixed(3)));

@@ -115,11 +115,11 @@ function edgesOf(means: Float64Array, sds: Float64Array, shares: readonly Share[
     while (next < EDGES && sum >= 0.02 + (0.96 * next) / (EDGES - 1) - 1e-12) {
       const at = values[i] ?? 0;
       const edge = stop && at > LONGEST_STOP ? LONGEST_STOP : at;
-      if (edges.at(-1) !== edge) edges.push(edge);
+      edges.push(edge);
       next += 1;
     }
   }
-  // "Did not stop" is an outcome of its own; a bin that is there twice is empty once.
+  // "Did not stop" is an outcome of its own. Where two edges are one, the bin between them is empty.
   if (stop) edges.push(LONGEST_STOP);
   return edges;
 }

@@ -130,9 +130,10 @@ function readingOf(given: unknown, path: string): TakenReading {
   if (!isObject(given)) {
     throw new Refused(path, `A reading is ${shown(given)}; it must be an object with a test.`);
   }
-  const kind = given['test'];
-  if (typeof kind !== 'string' || !(KINDS as readonly string[]).includes(kind)) {
-    throw new Refused(`${path}.test`, `test is ${shown(kind)}; it must be ${oneOf(KINDS)}.`);
+  const asked = given['test'];
+  const kind = KINDS.find((one) => one === asked);
+  if (kind === undefined) {
+    throw new Refused(`${path}.test`, `test is ${shown(asked)}; it must be ${oneOf(KINDS)}.`);
   }
   const conditions = CONDITIONS[kind] ?? [];
   onlyKeys(given, ['test', ...conditions, 'value'], path);
@@ -175,7 +176,7 @@ function priorsOf(given: unknown): Question['priors'] {
     if (!isName(name)) {
       throw new Refused(`priors.${name}`, `"${name}" is no fault; there are ${NAMES.join(', ')}.`);
     }
-    if (typeof weight !== 'number' || !Number.isFinite(weight) || weight < 0) {
+    if (!(Number.isFinite(weight) && (weight as number) >= 0)) {
       throw new Refused(
         `priors.${name}`,
         `The weight of ${name} is ${shown(weight)}; it must be a number of 0 or more.`,

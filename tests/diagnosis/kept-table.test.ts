@@ -4,14 +4,21 @@ import {
   CLASSES,
   NODES,
   SHARED,
+  NUISANCES,
   NUMERIC,
+  columnOf,
   decodeTable,
   encodeTable,
+  nominalWarmth,
+  readSubject,
   rowOf,
+  type NumericTest,
+  type Subject,
 } from '../../src/diagnosis/index.ts';
 import { keptSecondTable } from '../../src/diagnosis/kept-second-table.ts';
 import { keptTable } from '../../src/diagnosis/kept-table.ts';
-import { secondTraining, training } from '../../src/engine/index.ts';
+import { applyFaults, secondTraining, training } from '../../src/engine/index.ts';
+import { numeric } from './made.ts';
 
 const table = decodeTable(keptTable);
 const second = decodeTable(keptSecondTable);
@@ -39,6 +46,39 @@ test('it comes back from its text, and a text cut short is refused', () => {
   expect(() => decodeTable(btoa(`${atob(keptTable)}\u0002`))).toThrow(
     'The table of the planner is too long.',
   );
+});
+
+// Section 4: the mean is the nominal reading and the bends, the spread that is left the root of twice their squares.
+test('a cell, by its definition', { timeout: 60_000 }, () => {
+  const nominal: Subject = { plant: training, fluid: training.fluid, warmth: nominalWarmth };
+  const row = rowOf(training, { name: 'transferSeal' }, 0.6);
+  const read = (subject: Subject, one: NumericTest): number =>
+    readSubject(
+      { ...subject, plant: applyFaults(subject.plant, { transferSeal: { severity: 0.6 } }) },
+      one,
+    );
+  for (const id of ['coolerFlow.park.700.hot', 'stopTime.drive.hot', 'clutch.forward.1500.cold']) {
+    const one = numeric(id);
+    const cell = row[columnOf(id)];
+    const at = read(nominal, one);
+    const each = NUISANCES.map(({ half, move }) => {
+      const [up, down] = [1, -1].map((way) =>
+        read(move(nominal, (way * half) / Math.sqrt(3)), one),
+      ) as [number, number];
+      return { move: (up - down) / 2, bend: (up + down) / 2 - at };
+    });
+    const bends = each.map(({ bend }) => bend);
+    expect(cell?.nominal).toBe(at);
+    expect(cell?.mean).toBeCloseTo(
+      bends.reduce((sum, bend) => sum + bend, at),
+      9,
+    );
+    expect(cell?.curvature).toBeCloseTo(Math.SQRT2 * Math.hypot(...bends), 9);
+    expect(cell?.curvature).toBeGreaterThan(0);
+    each.forEach(({ move }, i) => expect(cell?.moves[i]).toBeCloseTo(move, 9));
+    const gain = id.startsWith('clutch') ? 0.015 * (cell?.mean ?? NaN) : 0;
+    expect(cell?.moves[SHARED - 1]).toBeCloseTo(gain, 9);
+  }
 });
 
 // One severity of each kind of place: whatever the engine changes shows in one of them.

@@ -166,6 +166,33 @@ describe('two readings on one car', () => {
     // 0.4 s and 0.6 s more than 0.8: 1.8. By their shares it would be 1.2 times 1.4 over 0.8, 2.1.
     expect([named(1.8), named(2.1)]).toEqual([0, 1]);
   });
+  test('what cars share moves a pair as it moves each, less what moves a healthy one', () => {
+    const moved = (name: Name, line: number, tap: number, move: number) =>
+      made(
+        { name },
+        {
+          [LINE]: { mean: line, own: 100, moves: { 4: move } },
+          [TAP]: { mean: tap, own: 100, moves: { 4: 20 } },
+        },
+      );
+    const three = [
+      ...[moved('healthy', 600, 400, 10), moved('pumpWear', 300, 400, 40)],
+      moved('filter', 600, 200, 25),
+    ];
+    // Both: 300 and 200 kPa; 40 and 25 less 10 are 55 in the line, 20 and 20 less 20 are 20 at the tap.
+    const [line, tap, both] = [100 + 55 ** 2, 100 + 20 ** 2, 55 * 20];
+    const [x, y] = [370 - 300, 210 - 200];
+    const det = line * tap - both ** 2;
+    const joint =
+      Math.exp(-0.5 * ((tap * x * x - 2 * both * x * y + line * y * y) / det)) /
+      (2 * Math.PI * Math.sqrt(det));
+    // Alone a line of 370 is likeliest behind the pump, a tap of 210 behind the filter.
+    const best = density(370, 300, 100 + 40 ** 2) * density(210, 200, 100 + 20 ** 2);
+    expect(contradictions(three, [read(LINE, 370), read(TAP, 210)], 1e9)[0]?.share).toBeCloseTo(
+      joint / best,
+      6,
+    );
+  });
   test('a pair counts by the wider of its laws', () => {
     const with_ = (
       name: 'healthy' | 'pumpWear' | 'filter',
