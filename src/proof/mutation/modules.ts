@@ -31,8 +31,8 @@ const modules: Readonly<Record<string, Module>> = {
   diagnosis: {
     near: ['diagnosis'],
     far: ['cases', 'planner', 'measure', 'own-sheet', 'solve', 'widgets/before-and-after/model'],
-    drawn: 120,
-    seed: '2026-11-30, fifth draw',
+    drawn: 240,
+    seed: '2026-11-30, sixth draw',
   },
 };
 
