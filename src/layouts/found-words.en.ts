@@ -27,6 +27,7 @@ export const words = {
   nothing: (typed: string) => `Nothing found for ${quoted(typed)}.`,
   /** A list of links stands in the place of the link. */
   close: 'Close: [words](list).',
+  didYouMean: 'Did you mean [words](list)?',
   single: 'One word at a time: [words](list).',
   tryPlain: 'Check the spelling, or try one plain word: “seal”, “slips”, “pump”.',
   listed:

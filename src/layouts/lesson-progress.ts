@@ -1,7 +1,8 @@
 // Remembers on this device where the reader is, and marks the lesson as done. The button is shown
 // only once it works.
 import { inTurn } from '../storage/in-turn.ts';
-import { progressKeeper } from '../storage/progress.ts';
+import { progressKeeper, type Progress } from '../storage/progress.ts';
+import { isLookedUp } from './course-progress/looked-up.ts';
 
 const FRESH_MS = 1000;
 
@@ -34,15 +35,20 @@ function sectionInSight(): { id: string; title: string } | null {
 
 if (id !== undefined && button !== null && says !== null) {
   const isDone = (): boolean => progress.read().data.done.includes(id);
-  // Opening it again keeps the section: one look at the top is not a new start.
+  const lookedUp = isLookedUp(location.href, document.referrer);
+  const staysIn = ({ last }: Progress): boolean => lookedUp && last !== null && last.lesson !== id;
+  // Opening it again keeps the section: one look at the top is not a new start. A word that is looked up in another
+  // lesson does not take the bookmark out of the one that is being read.
   progress.update((kept) =>
-    kept.last?.lesson === id ? kept : { ...kept, last: { lesson: id, section: null } },
+    kept.last?.lesson === id || staysIn(kept)
+      ? kept
+      : { ...kept, last: { lesson: id, section: null } },
   );
   // Only when the page goes out of sight: a write for each scroll would wear on a slow phone.
   const remember = (): void => {
     const section = sectionInSight();
     if (section === null) return;
-    progress.update((kept) => ({ ...kept, last: { lesson: id, section } }));
+    progress.update((kept) => (staysIn(kept) ? kept : { ...kept, last: { lesson: id, section } }));
   };
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'hidden') remember();

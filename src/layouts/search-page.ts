@@ -3,10 +3,12 @@ import './search-policy.ts';
 import { linkedParts } from '../language/links.ts';
 import { words as says } from './found-words.en.ts';
 import { find } from './search-index.ts';
+import type { Looked } from './search-lookup.ts';
 import { element, resultsOf } from './search-results.ts';
 import {
   addressFor,
   countSentence,
+  putRight,
   searched,
   singleWords,
   tidy,
@@ -51,13 +53,17 @@ const listed = (sentence: string, words: readonly string[]): (Node | string)[] =
   return linkedParts(sentence).flatMap(({ text, to }) => (to === undefined ? [text] : links));
 };
 
-/** Words of the site that begin as one does that is nowhere. */
-const close = (words: readonly string[]): (Node | string)[] =>
-  words.length === 0 ? [] : [' ', ...listed(says.close, [...new Set(words)])];
+/** The search put right as a whole, or words of the site that begin as one does that is nowhere. */
+function close(looked: readonly Looked[]): (Node | string)[] {
+  const right = putRight(looked);
+  if (right !== null) return [' ', ...listed(says.didYouMean, [right])];
+  const words = [...new Set(looked.flatMap((one) => one.close))];
+  return words.length === 0 ? [] : [' ', ...listed(says.close, words)];
+}
 
-function nothingFound(words: string): Node[] {
+function nothingFound(words: string, looked: readonly Looked[]): Node[] {
   const hint = unitHint(words, system());
-  const single = singleWords(words);
+  const single = singleWords(looked);
   return [
     ...(hint === null ? [] : [element('p', [hint])]),
     element('p', [says.tryPlain]),
@@ -101,9 +107,9 @@ async function show(words: string): Promise<void> {
       found.map(({ kind, pages }) => [kind, pages.length]),
     ) as unknown as Counts;
     put(
-      [countSentence(words, counts, looked), ...close(looked.flatMap((one) => one.close))],
+      [countSentence(words, counts, looked), ...close(looked)],
       lists,
-      lists.length === 0 ? nothingFound(words) : [],
+      lists.length === 0 ? nothingFound(words, looked) : [],
     );
   } catch {
     if (mine === asked) put([says.notLoaded], [], notLoaded(words));
@@ -144,6 +150,8 @@ if (form !== null && field !== null) {
     const words = tidy(field.value);
     if (words !== wordsIn(location.search)) history.pushState(null, '', addressFor(words));
     void show(words);
+    // The keys of a phone would cover what was found.
+    if (matchMedia('(hover: none)').matches) field.blur();
   });
   addEventListener('popstate', () => {
     field.value = wordsIn(location.search);

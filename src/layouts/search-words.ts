@@ -54,10 +54,25 @@ export function unitHint(words: string, system: 'us' | 'si'): string | null {
   return says.shownIn[system];
 }
 
-/** The single words of a search that found nothing, to be tried one at a time. */
-export function singleWords(words: string): string[] {
-  const single = [...new Set(words.split(' '))].filter((word) => word.length > 2);
-  return single.length > 1 ? single.slice(0, 6) : [];
+/** The single words of a search that found nothing together, to be tried one at a time: those that are somewhere. */
+export function singleWords(fates: readonly Fate[]): readonly string[] {
+  if (fates.length < 2) return [];
+  return fates
+    .filter(({ word, standing }) => standing !== 'nowhere' && word.length > 2)
+    .map(({ word }) => word)
+    .slice(0, 6);
+}
+
+/** The whole of a search of several words, each that is nowhere put right; null where that cannot be told. */
+export function putRight(
+  fates: readonly (Fate & { readonly close: readonly string[] })[],
+): string | null {
+  const right = fates.map(({ word, standing, close }) =>
+    standing === 'nowhere' ? close[0] : word,
+  );
+  const wrong = fates.some(({ standing }) => standing === 'nowhere');
+  if (fates.length < 2 || !wrong || right.includes(undefined)) return null;
+  return right.join(' ').toLowerCase();
 }
 
 export interface Piece {

@@ -35,7 +35,7 @@ export const words = {
     },
     planner: {
       title: 'Is the planner right?',
-      lead: 'The planner was tried on a thousand cars that differ from its model. Those cars came out of the same model, so take these figures as the best case.',
+      lead: 'The planner was tried on thousands of cars that differ from its model. Those cars came out of the same model, so take these figures as the best case.',
     },
     fuzz: {
       title: 'Does bad input break anything?',

@@ -36,6 +36,20 @@ test('looking at the top of the same lesson again does not lose the section', as
   await expect(carryOn(page)).toContainText(`You were at “${title}”.`);
 });
 
+test('a word looked up in another lesson leaves the bookmark where one reads', async ({ page }) => {
+  await page.goto(lesson);
+  const title = await readTo(page);
+  await page.goto('/search/?q=stall');
+  await page
+    .locator('main a[href^="/lessons/how-hard-the-converter-pushes/"]')
+    .first()
+    .press('Enter');
+  await expect(page).toHaveURL(/how-hard-the-converter-pushes/);
+  await readTo(page);
+  await page.goto('/');
+  await expect(carryOn(page)).toContainText(`You were at “${title}”.`);
+});
+
 test('done is marked, shown in the list and the picture, leads on, and is undone', async ({
   page,
 }) => {

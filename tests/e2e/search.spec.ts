@@ -124,6 +124,17 @@ test('a word that is nowhere is not counted where its beginning stands', async (
   await expect(says(page)).toContainText('“Air” is in');
 });
 
+test('two words spelled wrong are put right together, and lead to what was meant', async ({
+  page,
+}) => {
+  await page.goto('/search/?q=torqe+convertor');
+  await expect(says(page)).toHaveText(
+    'Nothing found for “torqe convertor”. Did you mean torque converter?',
+  );
+  await says(page).getByRole('link', { name: 'torque converter' }).click();
+  await expect(says(page)).toContainText('“torque converter” is in');
+});
+
 test('a word of which only the beginning is typed says so', async ({ page }) => {
   await page.goto('/search/?q=viscos');
   await expect(says(page)).toContainText('“viscos…” is in');

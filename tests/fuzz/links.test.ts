@@ -7,6 +7,7 @@ import {
   countSentence,
   longest,
   pieces,
+  putRight,
   singleWords,
   unitHint,
   wordsIn,
@@ -233,7 +234,9 @@ fuzz('Links to a search', 8000, query(['q'], ['psi', '35 kPa', 'seal hot', 'a b 
   const words = wordsIn(search);
   expect(words.length).toBeLessThanOrEqual(longest);
   expect(wordsIn(new URL(addressFor(words), 'https://x').search)).toBe(whole(words).trim());
-  expect(singleWords(words).length).toBeLessThanOrEqual(6);
+  const fates = words.split(' ').map((word) => ({ word, standing: 'there' as const, close: [] }));
+  expect(singleWords(fates).length).toBeLessThanOrEqual(6);
+  expect(putRight(fates)).toBeNull();
   const hint = unitHint(words, 'us');
   if (hint !== null) expectSentence(hint);
   // As text, whatever it holds: no piece of an excerpt is markup.

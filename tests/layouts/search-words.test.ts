@@ -5,10 +5,12 @@ import {
   countSentence,
   longest,
   pieces,
+  putRight,
   singleWords,
   tidy,
   unitHint,
   wordsIn,
+  type Fate,
 } from '../../src/layouts/search-words.ts';
 
 test('what is put into the address is what is read from it, whatever was typed', () => {
@@ -62,9 +64,27 @@ test('a number in the other system is told how to be found', () => {
   expect(unitHint('psi', 'si')).toBeNull();
 });
 
-test('a search of several words offers each that is long enough to find something', () => {
-  expect(singleWords('split seal in seal')).toEqual(['split', 'seal']);
-  expect(singleWords('seal')).toEqual([]);
+const fate = (word: string, standing: Fate['standing'] = 'there', ...close: readonly string[]) => ({
+  word,
+  standing,
+  close,
+});
+test('a search of several words offers each that is somewhere and long enough to find something', () => {
+  const all = [fate('split'), fate('seal'), fate('in'), fate('torqe', 'nowhere', 'Torque')];
+  expect(singleWords(all)).toEqual(['split', 'seal']);
+  expect(singleWords([fate('seal')])).toEqual([]);
+  expect(singleWords([...'abcdefgh'].map((letter) => fate(letter.repeat(3))))).toHaveLength(6);
+});
+test('what is spelled wrong in it is put right as a whole, where all of it can be', () => {
+  const torqe = fate('torqe', 'nowhere', 'Torque', 'Torques');
+  const convertor = fate('convertor', 'nowhere', 'Converter');
+  expect(putRight([torqe, convertor])).toBe('torque converter');
+  expect(putRight([torqe, fate('converter')])).toBe('torque converter');
+  expect(putRight([torqe, fate('conv', 'begins')])).toBe('torque conv');
+  expect(putRight([torqe, fate('qqq', 'nowhere')])).toBeNull();
+  expect(putRight([fate('torque'), fate('converter')])).toBeNull();
+  // A word by itself has a list of those that are close.
+  expect(putRight([torqe])).toBeNull();
 });
 
 test('an excerpt becomes plain pieces, and markup in it stays text', () => {
