@@ -63,7 +63,7 @@ const HEADERS: Readonly<Record<string, RegExp>> = {
   'content-security-policy': /frame-ancestors 'none'/,
   'x-frame-options': /^DENY$/,
   'x-content-type-options': /^nosniff$/,
-  'referrer-policy': /^no-referrer$/,
+  'referrer-policy': /^same-origin$/,
   'permissions-policy': /camera=\(\).*microphone=\(\)/,
   'cross-origin-opener-policy': /^same-origin$/,
 };
