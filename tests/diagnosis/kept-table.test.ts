@@ -6,6 +6,7 @@ import {
   SHARED,
   NUISANCES,
   NUMERIC,
+  buildTable,
   columnOf,
   decodeTable,
   encodeTable,
@@ -46,6 +47,13 @@ test('it comes back from its text, and a text cut short is refused', () => {
   expect(() => decodeTable(btoa(`${atob(keptTable)}\u0002`))).toThrow(
     'The table of the planner is too long.',
   );
+});
+
+test('it is built a row at a time, and tells how far it has come', { timeout: 60_000 }, () => {
+  const { done, value } = buildTable(training).next();
+  expect(done).toBe(false);
+  // The first of the 482 rows that the specification counts.
+  expect(value).toBeCloseTo(1 / 482, 12);
 });
 
 // Section 4: the mean is the nominal reading and the bends, the spread that is left the root of twice their squares.
