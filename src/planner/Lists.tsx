@@ -9,6 +9,8 @@ import { BeforeTest } from './BeforeTest.tsx';
 import { FromYours } from './FromYours.tsx';
 import type { Proposal as Proposed } from './messages.ts';
 import type { Advice, PlannerModel } from './model.ts';
+import { noTestLeft } from './no-test-left.ts';
+import { words as now } from './now-words.en.ts';
 import { nameOf } from './reading-text.ts';
 import { words } from './words.en.ts';
 
@@ -42,7 +44,6 @@ export function Causes({ model }: ListProps) {
   const shown = faults.filter(({ probability }) => probability >= SEEN).slice(0, SHOWN);
   const rest = 1 - shown.reduce((sum, { probability }) => sum + probability, 0);
   const [top] = faults;
-  const isPair = advice.two !== null && areTwo(advice.two);
   const severity = ({ severity: points }: Finding): string =>
     points === undefined
       ? ''
@@ -68,7 +69,7 @@ export function Causes({ model }: ListProps) {
         ))}
       </ol>
       {rest >= SEEN && <p class="muted">{list.rest({ percent: share(rest, system) })}</p>}
-      {top !== undefined && top.probability >= SURE && !(top.fault === 'unlisted' && isPair) && (
+      {advice.clash === false && top !== undefined && top.probability >= SURE && (
         <p role="status">
           {top.fault === 'unlisted'
             ? list.outside
@@ -89,10 +90,15 @@ const LIKELY_PAIR = 0.5;
 /** What there is to say where one fault does not explain it all; nothing where one does. */
 export function twoFaultWords(advice: Advice | null, system: UnitSystem): string {
   const { list, faults, clutches } = words;
-  const two = advice?.two;
+  if (advice === null) return '';
+  // What explains readings that cannot all be right explains nothing.
+  if (advice.clash === true) return now.clashing;
+  const { two, fit } = advice;
   const [best] = two?.pairs ?? [];
-  if (!two || !best || !areTwo(two))
-    return advice?.fit.singleFaultFits === false ? list.twoFaults : '';
+  // Where something outside the list stands first, some pair beats one fault on almost any numbers: the likeliest of them is not named.
+  const outside = advice.faults[0]?.fault === 'unlisted';
+  if (!two || !best || !areTwo(two)) return fit.singleFaultFits === false ? list.twoFaults : '';
+  if (outside) return list.twoFaults;
   if (best.share < LIKELY_PAIR) return list.manyPairs;
   const [first, second] = best.of.map(({ name, circuit }) =>
     circuit === undefined
@@ -173,7 +179,7 @@ export function Next({ model }: ListProps) {
       {model.ranking.value ? (
         <p>{next.working}</p>
       ) : advice.next.length === 0 ? (
-        <p>{next.done}</p>
+        <p>{noTestLeft(advice)}</p>
       ) : (
         <ol>
           {advice.next.slice(0, PROPOSED).map((ranked) => (
