@@ -44,6 +44,7 @@ export function Causes({ model }: ListProps) {
   const shown = faults.filter(({ probability }) => probability >= SEEN).slice(0, SHOWN);
   const rest = 1 - shown.reduce((sum, { probability }) => sum + probability, 0);
   const [top] = faults;
+  const isPair = advice.two !== null && areTwo(advice.two);
   const severity = ({ severity: points }: Finding): string =>
     points === undefined
       ? ''
@@ -69,16 +70,19 @@ export function Causes({ model }: ListProps) {
         ))}
       </ol>
       {rest >= SEEN && <p class="muted">{list.rest({ percent: share(rest, system) })}</p>}
-      {advice.clash === false && top !== undefined && top.probability >= SURE && (
-        <p role="status">
-          {top.fault === 'unlisted'
-            ? list.outside
-            : list.sure({
-                fault: words.faults[top.fault],
-                percent: share(top.probability, system),
-              })}
-        </p>
-      )}
+      {advice.clash === false &&
+        top !== undefined &&
+        top.probability >= SURE &&
+        !(top.fault === 'unlisted' && isPair) && (
+          <p role="status">
+            {top.fault === 'unlisted'
+              ? list.outside
+              : list.sure({
+                  fault: words.faults[top.fault],
+                  percent: share(top.probability, system),
+                })}
+          </p>
+        )}
       <TwoFaults model={model} />
     </section>
   );
@@ -95,21 +99,21 @@ export function twoFaultWords(advice: Advice | null, system: UnitSystem): string
   if (advice.clash === true) return now.clashing;
   const { two, fit } = advice;
   const [best] = two?.pairs ?? [];
-  // Where something outside the list stands first, some pair beats one fault on almost any numbers: the likeliest of them is not named.
-  const outside = advice.faults[0]?.fault === 'unlisted';
   if (!two || !best || !areTwo(two)) return fit.singleFaultFits === false ? list.twoFaults : '';
-  if (outside) return list.twoFaults;
   if (best.share < LIKELY_PAIR) return list.manyPairs;
   const [first, second] = best.of.map(({ name, circuit }) =>
     circuit === undefined
       ? faults[name]
       : list.inClutch({ fault: faults[name], clutch: clutches[circuit] }),
   );
-  return list.pair({
+  const pair = list.pair({
     first: first ?? '',
     second: second ?? '',
     percent: share(best.share, system),
   });
+  // A few numbers from anywhere find a pair as well, and then what is not in the list stands before all.
+  const doubtful = advice.faults[0]?.fault === 'unlisted';
+  return `${pair} ${doubtful ? list.notYet : list.repairOne}`;
 }
 
 function TwoFaults({ model }: ListProps) {
