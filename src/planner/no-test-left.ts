@@ -4,6 +4,6 @@ import { words } from './now-words.en.ts';
 
 /** What to do when no test is worth its minutes: a look inside is advised only at a part that stands first, and on readings that go together. */
 export function noTestLeft({ faults: [top], clash }: Pick<Advice, 'faults' | 'clash'>): string {
-  if (clash === true) return words.clashing;
+  if (clash === true) return words.again;
   return top !== undefined && isFault(top.fault) ? words.done : words.noPart;
 }

@@ -6,6 +6,7 @@ export const words = {
     `These readings fit no fault of this list: “${p.unlisted}” stands first, ${p.share}.`,
   clashing:
     'These readings do not fit together. Take those that cannot both be right once more first; until then open nothing up and repair nothing by this list.',
+  again: 'First take the readings that cannot both be right once more.',
   next: (p: { test: string; minutes: string }) => `Measure next: ${p.test}, ${p.minutes} minutes.`,
   done: 'No test left is worth its minutes. What stands first is what your readings say; if you open it up, look there first.',
   noPart:

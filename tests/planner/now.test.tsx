@@ -123,7 +123,7 @@ test.each([
   ['clutchControl', false, /look there first/],
   ['unlisted', false, /names no part/],
   ['healthy', false, /names no part/],
-  ['clutchControl', true, /do not fit together/],
+  ['clutchControl', true, /First take the readings/],
 ] as const)(
   'with %s first and contradicting readings: %s, the end is said as %s',
   (fault, clash, words) => {
