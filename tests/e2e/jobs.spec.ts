@@ -279,8 +279,14 @@ test('what is off after the repair is named and marked, and on paper stays with 
     /not what a healthy car shows: Time until the turbine stops, Drive, hot: 1\.50.s/,
   );
   await expect(page.locator('.job-for-customer table strong')).toHaveText('not what it should be');
+  // Nothing of it is hidden in a frame of its own.
+  await page.setViewportSize({ width: 320, height: 640 });
+  const hidden = await page
+    .locator('.job-part > .table-scroll')
+    .evaluate((one) => one.scrollHeight - one.clientHeight);
+  expect(hidden).toBeLessThanOrEqual(0);
   // Pushed down line by line over the foot of the page.
-  for (let lines = 24; lines < 48; lines += 1) {
+  for (let lines = 1; lines < 13; lines += 1) {
     await page.getByLabel('What was done').fill(Array(lines).fill('Bolt.').join('\n'));
     const file = test.info().outputPath('pushed.pdf');
     writeFileSync(
