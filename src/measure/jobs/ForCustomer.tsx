@@ -26,7 +26,7 @@ function plainValue(taken: TakenReading | undefined, missing: string, system: Un
   return count === 0 ? said.noCodes : said.codes(String(count));
 }
 
-/** What was measured of one test: last before, and after the last with whatever is not what it should be. */
+/** What was measured of one test: last before, and after the last with whatever is not what it should be, or all where nothing tells. */
 function rowsOf(sheet: Sheet) {
   const sound = soundOf(sheet);
   const of = (all: typeof sheet.before.value, id: string) =>
@@ -41,7 +41,7 @@ function rowsOf(sheet: Sheet) {
     return {
       test,
       one: of(before, test.id).at(-1),
-      since: since.filter(({ off }, n) => off || n === since.length - 1),
+      since: since.filter(({ off }, n) => off || sound === null || n === since.length - 1),
     };
   });
   const repeated = rows.filter(({ one, since }) => one !== undefined && since.length > 0);

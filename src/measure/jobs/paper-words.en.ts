@@ -101,7 +101,7 @@ export const words = {
     proofs: {
       none: 'We have not measured again after a repair yet.',
       unjudged:
-        'These results have not been compared with what they should be. So this page does not say whether the work has cured it.',
+        'These results have not been compared with what they should be. So this page does not say whether the work has cured the fault.',
       proved:
         'We repeated the test that showed the fault, with the transmission warmed up to the same temperature. The result is now what it should be.',
       partly:

@@ -206,6 +206,12 @@ describe('with nothing to judge by', () => {
     },
   );
 
+  test('the customer’s page keeps back none of the readings after the work', () => {
+    const one = late([1.5, 0.72]);
+    one.sheet.planner.table.value = null;
+    expect(one.customer()).toContain('1.60 s 1.50 s 0.72 s');
+  });
+
   test('nothing is said of it where nothing was read', () => {
     const bare = bay();
     bare.sheet.planner.table.value = null;
