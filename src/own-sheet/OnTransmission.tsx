@@ -7,7 +7,7 @@ import { TransmissionChoice } from './TransmissionChoice.tsx';
 
 interface OnTransmissionProps {
   /** The planner that is to reason about what is chosen. */
-  readonly model: Pick<PlannerModel, 'table' | 'basis' | 'unreadable'>;
+  readonly model: Pick<PlannerModel, 'table' | 'tableIs' | 'basis' | 'unreadable'>;
   readonly which: ReadonlySignal<string>;
   readonly choose: (which: string) => void;
   /** The table of the training transmission, which the page has. */

@@ -183,14 +183,19 @@ export type Chosen = ReturnType<typeof makeChosen>;
 
 /** Lets a planner on a page reason about what is chosen. */
 export const follow = (
-  { table, basis, unreadable }: Pick<PlannerModel, 'table' | 'basis' | 'unreadable'>,
-  chosen: Pick<Chosen, 'table' | 'basis' | 'unreadable'>,
+  {
+    table,
+    tableIs,
+    basis,
+    unreadable,
+  }: Pick<PlannerModel, 'table' | 'tableIs' | 'basis' | 'unreadable'>,
+  chosen: Pick<Chosen, 'table' | 'standing' | 'basis' | 'unreadable'>,
 ): (() => void) => {
   const stops = [
     effect(() => {
-      const next = [chosen.table.value, chosen.basis.value] as const;
+      const next = [chosen.table.value, chosen.standing.value.kind, chosen.basis.value] as const;
       batch(() => {
-        [table.value, basis.value] = next;
+        [table.value, tableIs.value, basis.value] = next;
       });
     }),
     unreadable.subscribe(chosen.unreadable),

@@ -9,6 +9,8 @@ import { BeforeTest } from './BeforeTest.tsx';
 import { FromYours } from './FromYours.tsx';
 import type { Proposal as Proposed } from './messages.ts';
 import type { Advice, PlannerModel } from './model.ts';
+import { noTestLeft } from './no-test-left.ts';
+import { words as now } from './now-words.en.ts';
 import { nameOf } from './reading-text.ts';
 import { words } from './words.en.ts';
 
@@ -68,16 +70,19 @@ export function Causes({ model }: ListProps) {
         ))}
       </ol>
       {rest >= SEEN && <p class="muted">{list.rest({ percent: share(rest, system) })}</p>}
-      {top !== undefined && top.probability >= SURE && !(top.fault === 'unlisted' && isPair) && (
-        <p role="status">
-          {top.fault === 'unlisted'
-            ? list.outside
-            : list.sure({
-                fault: words.faults[top.fault],
-                percent: share(top.probability, system),
-              })}
-        </p>
-      )}
+      {advice.clash === false &&
+        top !== undefined &&
+        top.probability >= SURE &&
+        !(top.fault === 'unlisted' && isPair) && (
+          <p role="status">
+            {top.fault === 'unlisted'
+              ? list.outside
+              : list.sure({
+                  fault: words.faults[top.fault],
+                  percent: share(top.probability, system),
+                })}
+          </p>
+        )}
       <TwoFaults model={model} />
     </section>
   );
@@ -89,21 +94,26 @@ const LIKELY_PAIR = 0.5;
 /** What there is to say where one fault does not explain it all; nothing where one does. */
 export function twoFaultWords(advice: Advice | null, system: UnitSystem): string {
   const { list, faults, clutches } = words;
-  const two = advice?.two;
+  if (advice === null) return '';
+  // What explains readings that cannot all be right explains nothing.
+  if (advice.clash === true) return now.clashing;
+  const { two, fit } = advice;
   const [best] = two?.pairs ?? [];
-  if (!two || !best || !areTwo(two))
-    return advice?.fit.singleFaultFits === false ? list.twoFaults : '';
+  if (!two || !best || !areTwo(two)) return fit.singleFaultFits === false ? list.twoFaults : '';
   if (best.share < LIKELY_PAIR) return list.manyPairs;
   const [first, second] = best.of.map(({ name, circuit }) =>
     circuit === undefined
       ? faults[name]
       : list.inClutch({ fault: faults[name], clutch: clutches[circuit] }),
   );
-  return list.pair({
+  const pair = list.pair({
     first: first ?? '',
     second: second ?? '',
     percent: share(best.share, system),
   });
+  // A few numbers from anywhere find a pair as well, and then what is not in the list stands before all.
+  const doubtful = advice.faults[0]?.fault === 'unlisted';
+  return `${pair} ${doubtful ? list.notYet : list.repairOne}`;
 }
 
 function TwoFaults({ model }: ListProps) {
@@ -173,7 +183,7 @@ export function Next({ model }: ListProps) {
       {model.ranking.value ? (
         <p>{next.working}</p>
       ) : advice.next.length === 0 ? (
-        <p>{next.done}</p>
+        <p>{noTestLeft(advice)}</p>
       ) : (
         <ol>
           {advice.next.slice(0, PROPOSED).map((ranked) => (

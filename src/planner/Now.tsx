@@ -1,7 +1,9 @@
+import { SURE } from '../diagnosis/index.ts';
 import { LiveText } from '../ui/LiveText.tsx';
 import type { UnitSystem } from '../quantity/unit-system.ts';
 import { useUnits } from '../ui/use-units.ts';
 import { share } from './Lists.tsx';
+import { noTestLeft } from './no-test-left.ts';
 import type { PlannerModel } from './model.ts';
 import { words } from './now-words.en.ts';
 import { nameOf, shownIn } from './reading-text.ts';
@@ -10,14 +12,19 @@ import { words as planner } from './words.en.ts';
 type NowModel = Pick<PlannerModel, 'advice' | 'clashing' | 'ranking' | 'readings'>;
 
 function comesTo({ advice, ranking }: NowModel, system: UnitSystem): string {
-  const [top] = advice.value?.faults ?? [];
-  if (ranking.value || top === undefined) return words.weighing;
-  const [best] = advice.value?.next ?? [];
-  const first = words.first({
-    top: planner.faults[top.fault],
-    share: share(top.probability, system),
-  });
-  if (best === undefined) return `${first} ${words.done}`;
+  const said = advice.value;
+  const [top] = said?.faults ?? [];
+  if (ranking.value || said === null || said.clash === null || top === undefined)
+    return words.weighing;
+  if (said.clash) return words.clashing;
+  const [best] = said.next;
+  const named = planner.faults[top.fault];
+  const part = share(top.probability, system);
+  const first =
+    top.fault === 'unlisted' && top.probability >= SURE
+      ? words.fitsNothing({ unlisted: named, share: part })
+      : words.first({ top: named, share: part });
+  if (best === undefined) return `${first} ${noTestLeft(said)}`;
   const { test, minutes } = best;
   const next = { test: nameOf(test, system), minutes: String(Math.round(minutes)) };
   return `${first} ${words.next(next)}`;

@@ -22,6 +22,9 @@ export interface Basis {
   readonly own?: { readonly name: string; readonly yours: number; readonly of: number };
 }
 
+/** How the table stands that the planner is to reason by. */
+export type TableIs = 'fetching' | 'ready' | 'noTable' | 'making' | 'faulty' | 'gone' | 'missed';
+
 /** How the car stands after readings, and what they took [min]. */
 function standing(readings: readonly TakenReading[], coldMorning: boolean) {
   let state: CarState = { ...ARRIVES, coldMorning };
@@ -38,6 +41,8 @@ export interface Advice extends Listed {
   readonly of: Asked;
   readonly next: readonly Proposal[];
   readonly outcomes: readonly Outcome[];
+  /** Whether two of the readings cannot both be right; null while it is worked out. */
+  readonly clash: boolean | null;
   /** Null while it is worked out, and where the readings are too few to tell. */
   readonly two: TwoFaults | null;
 }
@@ -57,6 +62,8 @@ export function makePlanner(
 ) {
   /** The table of the transmission, as text; null until it is there. */
   const table = signal<string | null>(null);
+  /** Until somebody brings a table there is none to come. */
+  const tableIs = signal<TableIs>('missed');
   /** Null: the training transmission. */
   const basis = signal<Basis | null>(null);
   const coldMorning = signal(false);
@@ -109,6 +116,7 @@ export function makePlanner(
   });
   return {
     table,
+    tableIs,
     basis,
     readings,
     coldMorning,
@@ -132,7 +140,15 @@ export function makePlanner(
       if (list === null) return null;
       const now = ranked.value?.of === list.of ? ranked.value : null;
       const { fit, two } = fits.value?.of === list.of ? fits.value : { fit: list.fit, two: null };
-      return { ...list, fit, two, next: now?.next ?? [], outcomes: now?.outcomes ?? [] };
+      const clashes = clashing.value?.of === list.of ? clashing.value.before : null;
+      return {
+        ...list,
+        fit,
+        two,
+        clash: clashes && clashes.length > 0,
+        next: now?.next ?? [],
+        outcomes: now?.outcomes ?? [],
+      };
     }),
     stop: (): void => {
       stop();

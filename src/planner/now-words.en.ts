@@ -2,8 +2,15 @@
 export const words = {
   weighing: 'Weighing your readings.',
   first: (p: { top: string; share: string }) => `First on the list now: ${p.top}, ${p.share}.`,
+  fitsNothing: (p: { unlisted: string; share: string }) =>
+    `These readings fit no fault of this list: “${p.unlisted}” stands first, ${p.share}.`,
+  clashing:
+    'These readings do not fit together. Take those that cannot both be right once more first; until then open nothing up and repair nothing by this list.',
+  again: 'First take the readings that cannot both be right once more.',
   next: (p: { test: string; minutes: string }) => `Measure next: ${p.test}, ${p.minutes} minutes.`,
   done: 'No test left is worth its minutes. What stands first is what your readings say; if you open it up, look there first.',
+  noPart:
+    'No test left is worth its minutes, and what stands first names no part: do not open it up on that. Take the reading that surprises you most once more.',
   clash: (p: { one: string; other: string }) =>
     `“${p.one}” and “${p.other}” cannot both be right on one car, by anything that this site knows. Check units, range, gear and tap of both, and take the quicker one again.`,
 };

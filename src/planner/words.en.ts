@@ -152,7 +152,10 @@ export const words = {
     twoFaults:
       'No single fault of this list gives all of these readings. Think of two faults, or of a reading that is wrong: take the one that surprises you once more.',
     pair: (p: { first: string; second: string; percent: string }) =>
-      `Two faults together explain these readings better than any single one does. Of all pairs the likeliest is “${p.first}” with “${p.second}” (${p.percent}). Repair one of them, then repeat the readings before you touch the other.`,
+      `Two faults together explain these readings better than any single one does. Of all pairs the likeliest is “${p.first}” with “${p.second}” (${p.percent} of the pairs; how likely two faults are at all is not in that).`,
+    repairOne: 'Repair one of them, then repeat the readings before you touch the other.',
+    notYet:
+      'But something that is not in this list stands first: repair neither of them yet. Take the reading that surprises you most once more.',
     manyPairs:
       'Two faults together explain these readings better than any single one does, but more than one pair would. Measure on before you repair anything.',
     inClutch: (p: { fault: string; clutch: string }) => `${p.fault}, ${p.clutch}`,
@@ -170,7 +173,6 @@ export const words = {
     expected: 'What it should read, if it is:',
     did: 'I have done this one',
     working: 'Working out which test tells most for its minutes.',
-    done: 'No test left is worth its minutes. What stands at the top of the list is what your readings say.',
   },
   leak: {
     title: 'How big is the crack',

@@ -257,6 +257,54 @@ test('on paper: a page for the file and one for the customer', async ({ page }) 
   expect(forCustomer).not.toMatch(/posterior|probab|severity/i);
 });
 
+test('what is off after the repair is named and marked, and on paper stays with its row', async ({
+  page,
+}) => {
+  test.slow();
+  await open(page);
+  await begin(page, 'Bay 3');
+  await type(page, 'stopTime.drive.hot', '1.6 s');
+  await expect(readings(page)).toHaveCount(1);
+  await page.getByRole('radio', { name: 'After the repair' }).check({ force: true });
+  for (const [n, value] of ['1.5 s', '0.72 s'].entries()) {
+    await page.getByLabel('Test', { exact: true }).focus();
+    await type(page, 'stopTime.drive.hot', value);
+    await expect(readings(page)).toHaveCount(n + 2);
+  }
+  const pairs = page.locator('.job-part .job-pairs tbody');
+  await expect(pairs).toHaveCount(2);
+  await expect(pairs.first()).toContainText('1.50 s');
+  await expect(pairs.first()).toContainText(/reads about 0\.\d\d.s there; this is 0\.\d\d.s more/);
+  await expect(page.locator('.job-part').first()).toContainText(
+    /not what a healthy car shows: Time until the turbine stops, Drive, hot: 1\.50.s/,
+  );
+  await expect(page.locator('.job-for-customer table strong')).toHaveText('not what it should be');
+  // Nothing of it is hidden in a frame of its own.
+  await page.setViewportSize({ width: 320, height: 640 });
+  const hidden = await page
+    .locator('.job-part > .table-scroll')
+    .evaluate((one) => one.scrollHeight - one.clientHeight);
+  expect(hidden).toBeLessThanOrEqual(0);
+  // Pushed down line by line over the foot of the page.
+  for (let lines = 1; lines < 13; lines += 1) {
+    await page.getByLabel('What was done').fill(Array(lines).fill('Bolt.').join('\n'));
+    const file = test.info().outputPath('pushed.pdf');
+    writeFileSync(
+      file,
+      await page.pdf({ format: 'Letter', margin: { top: '15mm', bottom: '15mm' } }),
+    );
+    const sheets = execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' }).split(
+      '\f',
+    );
+    const rows = sheets.map((one) => one.match(/hot\s+1\.60\s+s\s+(1\.50|0\.72)/g)?.length ?? 0);
+    const verdicts = sheets.map((one) => one.match(/s on a healthy car[,.]/g)?.length ?? 0);
+    expect(rows.reduce((sum, one) => sum + one, 0)).toBe(2);
+    expect(verdicts, `${lines} lines`).toEqual(rows);
+    const proof = sheets.findIndex((one) => one.includes('Not proved. After the repair'));
+    expect(rows[proof], `${lines} lines`).toBeGreaterThan(0);
+  }
+});
+
 test('readings of a log go into a job', async ({ page }) => {
   await page.goto('/measure/log/');
   await expect(page.locator('#log-reader')).toHaveAttribute('data-ready', 'true');

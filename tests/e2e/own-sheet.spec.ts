@@ -154,6 +154,58 @@ test('a job is on a sheet of one’s own, and says so', async ({ page }) => {
   await expect(page.locator('.next-causes')).not.toContainText('From your numbers');
 });
 
+test('without a table of its sheet a job claims nothing of its readings, on the page or on paper', async ({
+  page,
+}) => {
+  await beginJobBesideSheet(page);
+  const read = async (text: string) => {
+    await page.getByLabel('Test', { exact: true }).selectOption('stopTime.drive.hot');
+    await page.getByLabel('It read').fill(text);
+    await page.keyboard.press('Enter');
+  };
+  const readings = page.locator('.next-readings ol > li');
+  await read('1.6 s');
+  await expect(readings).toHaveCount(1);
+  await page.getByRole('radio', { name: 'After the repair' }).check({ force: true });
+  await read('0.72 s');
+  await expect(readings).toHaveCount(2);
+  const repair = page.locator('.job-part').first();
+  await expect(repair).toContainText('Not proved yet: it reads right now');
+  const printing = page.locator('#job-print-why');
+  await expect(printing).toBeEmpty();
+  const customer = page.locator('.job-for-customer');
+  await expect(customer).toContainText('from a training transmission that was made up');
+  const job = page.url();
+  const saysOnly = async (why: string) => {
+    for (const where of [repair, printing, page.locator('.job-for-file')]) {
+      await expect(where).toContainText(why);
+      await expect(where).not.toContainText('Not proved');
+    }
+    await expect(customer).toContainText('have not been compared with what they should be');
+    await expect(customer).not.toContainText('before and after');
+    await expect(customer).not.toContainText('training transmission');
+  };
+  await page.locator('#own-which').selectOption({ label: 'Shop van' });
+  await saysOnly('Not judged: this sheet has no table yet. Make the table first.');
+  expect((await axeOn(page, ENHANCED).analyze()).violations).toEqual([]);
+  // An impossible number on it, in its own place.
+  await page.goto(PAGE);
+  await ready(page);
+  await page.getByRole('link', { name: 'Shop van' }).click();
+  await page.getByLabel('First gear ratio').fill('400');
+  await expect(wrong(page, 'ratios-first')).not.toBeEmpty();
+  await page.waitForTimeout(500);
+  await page.goto(job);
+  await saysOnly('Not judged: something on this sheet cannot be right.');
+  // And gone.
+  await page.goto(PAGE);
+  await ready(page);
+  await page.getByRole('button', { name: 'Delete Shop van' }).click();
+  await page.waitForTimeout(500);
+  await page.goto(job);
+  await saysOnly('Not judged: the sheet that this job is on is not on this device');
+});
+
 test('the whole car runs on a sheet of one’s own when everything is open', async ({ page }) => {
   await begin(page, 'Shop van');
   await page.getByLabel('Idle speed').fill('820');

@@ -2,8 +2,9 @@ import { signal } from '@preact/signals';
 import { expect, test } from 'vitest';
 import { keptSecondTable } from '../../src/diagnosis/kept-second-table.ts';
 import { trainingSheet } from '../../src/engine/index.ts';
-import { makeChosen } from '../../src/own-sheet/chosen.ts';
+import { follow, makeChosen } from '../../src/own-sheet/chosen.ts';
 import type { Answer, Ask } from '../../src/own-sheet/messages.ts';
+import { makePlanner } from '../../src/planner/model.ts';
 import { newSheet, type OwnSheet } from '../../src/storage/sheets/own-sheet.ts';
 
 const training = 'the table of the training transmission';
@@ -54,6 +55,23 @@ function page(sheets: readonly OwnSheet[], which = 'training') {
   };
 }
 const settled = () => new Promise((done) => setTimeout(done));
+
+test('a planner on the page is told why it has no table', async () => {
+  const { chosen, model } = page([withIdle('one', '820')]);
+  const planner = makePlanner(signal([]));
+  expect(planner.tableIs.value).toBe('missed');
+  const unfollow = follow(planner, model);
+  expect([planner.tableIs.value, planner.table.value]).toEqual(['ready', training]);
+  chosen.value = 'one';
+  await settled();
+  expect([planner.tableIs.value, planner.table.value]).toEqual(['noTable', null]);
+  model.make();
+  expect(planner.tableIs.value).toBe('making');
+  chosen.value = 'nowhere';
+  await settled();
+  expect([planner.tableIs.value, planner.basis.value]).toEqual(['gone', null]);
+  unfollow();
+});
 
 test('the training transmission is there at once', () => {
   const { model } = page([]);

@@ -4,7 +4,8 @@ import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import { dateOf } from '../../ui/dates.ts';
 import { words as paper } from './paper-words.en.ts';
-import { proofFor } from './Repair.tsx';
+import { standingOf } from './pairs.ts';
+import { proofFor, soundOf } from './Repair.tsx';
 import type { Sheet } from './sheet.ts';
 
 const { forCustomer: said } = paper;
@@ -25,19 +26,29 @@ function plainValue(taken: TakenReading | undefined, missing: string, system: Un
   return count === 0 ? said.noCodes : said.codes(String(count));
 }
 
-/** What was measured of one test, before and after. */
+/** What was measured of one test: last before, and after the last with whatever is not what it should be, or all where nothing tells. */
 function rowsOf(sheet: Sheet) {
-  const last = (all: typeof sheet.before.value, id: string) =>
-    all.filter(({ taken }) => taken.test.id === id).at(-1)?.taken;
+  const sound = soundOf(sheet);
+  const of = (all: typeof sheet.before.value, id: string) =>
+    all.filter(({ taken }) => taken.test.id === id).map(({ taken }) => taken);
   const [before, after] = [sheet.before.value, sheet.after.value];
-  const ids = [...new Set([...before, ...after].map(({ taken }) => taken.test.id))];
-  const repeated = ids.filter((id) => last(before, id) && last(after, id));
-  // What was repeated after the repair is what tells a customer something; without any, all of it.
-  return (repeated.length > 0 ? repeated : ids).flatMap((id) => {
-    const [one, other] = [last(before, id), last(after, id)];
-    const test = (one ?? other)?.test;
-    return test ? [{ test, one, other }] : [];
+  const tests = new Map([...before, ...after].map(({ taken: { test } }) => [test.id, test]));
+  const rows = [...tests.values()].map((test) => {
+    const since = of(after, test.id).map((taken) => ({
+      taken,
+      off: standingOf(taken, sound) === 'off',
+    }));
+    return {
+      test,
+      one: of(before, test.id).at(-1),
+      since: since.filter(({ off }, n) => off || sound === null || n === since.length - 1),
+    };
   });
+  const repeated = rows.filter(({ one, since }) => one !== undefined && since.length > 0);
+  // What was repeated after the repair is what tells a customer something, and what is off; without any, all of it.
+  return repeated.length === 0
+    ? rows
+    : rows.filter((row) => repeated.includes(row) || row.since.some(({ off }) => off));
 }
 
 /** The page for the customer: what was measured, what was done, how one knows. */
@@ -46,6 +57,7 @@ export function ForCustomer({ sheet }: { readonly sheet: Sheet }) {
   const job = sheet.job.value;
   if (job === undefined) return null;
   const rows = rowsOf(sheet);
+  const proof = proofFor(sheet);
   const nothing = sheet.after.value.length > 0 ? said.notEntered : said.nothingDone;
   return (
     <article class="job-page job-for-customer">
@@ -67,11 +79,18 @@ export function ForCustomer({ sheet }: { readonly sheet: Sheet }) {
               </tr>
             </thead>
             <tbody>
-              {rows.map(({ test, one, other }) => (
+              {rows.map(({ test, one, since }) => (
                 <tr key={test.id}>
                   <th scope="row">{plainName(test)}</th>
                   <td>{plainValue(one, said.notBefore, system)}</td>
-                  <td>{plainValue(other, said.notAgain, system)}</td>
+                  <td>
+                    {since.length === 0 && said.notAgain}
+                    {since.map(({ taken, off }, n) => (
+                      <p key={n}>
+                        {plainValue(taken, '', system)} {off && <strong>{said.off}</strong>}
+                      </p>
+                    ))}
+                  </td>
                 </tr>
               ))}
             </tbody>
@@ -81,7 +100,10 @@ export function ForCustomer({ sheet }: { readonly sheet: Sheet }) {
       <h2>{said.done}</h2>
       <p class="job-text">{job.repair.value.trim() || nothing}</p>
       <h2>{said.proof}</h2>
-      <p>{said.proofs[proofFor(sheet)]}</p>
+      <p>{said.proofs[proof]}</p>
+      {proof !== 'none' && proof !== 'unjudged' && (
+        <p>{said.goesBy[sheet.planner.basis.value?.kind ?? 'training']}</p>
+      )}
       <p>{said.next}</p>
       <p class="job-sign">{said.sign}</p>
     </article>

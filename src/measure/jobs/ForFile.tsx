@@ -9,7 +9,7 @@ import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import { dateAndTimeOf, dateOf } from '../../ui/dates.ts';
 import { words as paper } from './paper-words.en.ts';
-import { PairTable, proofWords } from './Repair.tsx';
+import { PairTable, proofWords, unjudgedWords } from './Repair.tsx';
 import type { Sheet, SheetReading } from './sheet.ts';
 import { words } from './sheet-words.en.ts';
 import { typedIn } from './typed-in.ts';
@@ -34,7 +34,6 @@ export function ForFile({ sheet }: { readonly sheet: Sheet }) {
   const { planner } = sheet;
   const advice = planner.advice.value;
   const misfit = twoFaultWords(advice, system);
-  const pairs = sheet.pairs.value;
   const phases = [
     [words.form.before, sheet.readings.value.filter(({ phase }) => phase === 'before')],
     [words.form.after, sheet.readings.value.filter(({ phase }) => phase === 'after')],
@@ -81,6 +80,7 @@ export function ForFile({ sheet }: { readonly sheet: Sheet }) {
       )}
       {!tapped && <p>{said.notMeasured}</p>}
       {planner.weighing.value && <p>{said.weighing}</p>}
+      {advice === null && sheet.after.value.length === 0 && <p>{unjudgedWords(sheet)}</p>}
       {advice && !planner.weighing.value && (
         <>
           <h2>{said.causes}</h2>
@@ -118,7 +118,7 @@ export function ForFile({ sheet }: { readonly sheet: Sheet }) {
       <h2>{said.repair}</h2>
       <p class="job-text">{job.repair.value.trim() || said.nothingDone}</p>
       <h2>{said.proof}</h2>
-      {pairs.length > 0 && <PairTable pairs={pairs} />}
+      {sheet.pairs.value.length > 0 && <PairTable sheet={sheet} />}
       <p>{proofWords(sheet, system)}</p>
       {job.notes.value.trim() !== '' && (
         <>
@@ -126,7 +126,7 @@ export function ForFile({ sheet }: { readonly sheet: Sheet }) {
           <p class="job-text">{job.notes.value}</p>
         </>
       )}
-      <p class="muted">{said.assumed[sheet.planner.basis.value?.kind ?? 'training']}</p>
+      {advice && <p class="muted">{said.assumed[planner.basis.value?.kind ?? 'training']}</p>}
     </article>
   );
 }

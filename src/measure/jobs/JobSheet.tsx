@@ -12,7 +12,7 @@ import type { JobsModel } from './model.ts';
 import { Open } from './Open.tsx';
 import { OnPaper } from './OnPaper.tsx';
 import { Readings } from './Readings.tsx';
-import { proofWords, Repair } from './Repair.tsx';
+import { proofWords, Repair, unjudgedWords } from './Repair.tsx';
 import { makeSheet, type Phase, type Sheet } from './sheet.ts';
 import { words } from './sheet-words.en.ts';
 import { Typed } from './Typed.tsx';
@@ -93,7 +93,7 @@ export function JobSheet({ jobs, id, planner, own, arrived, close }: JobProps) {
           <Readings sheet={sheet} />
           {said && !sheet.planner.lost.value ? (
             <>
-              {sheet.planner.advice.value === null && <p role="status">{plannerWords.asleep}</p>}
+              {sheet.planner.advice.value === null && <p role="status">{unjudgedWords(sheet)}</p>}
               <said.Causes model={sheet.planner} />
               <div>
                 <said.Leak model={sheet.planner} />
@@ -104,7 +104,7 @@ export function JobSheet({ jobs, id, planner, own, arrived, close }: JobProps) {
           ) : (
             <p role="status">{plannerWords.failed}</p>
           )}
-          <Assumed model={sheet.planner} />
+          {sheet.planner.tableIs.value !== 'gone' && <Assumed model={sheet.planner} />}
         </div>
         <Repair jobs={jobs} sheet={sheet} />
         <section class="job-part" aria-labelledby="job-notes-title">

@@ -4,6 +4,7 @@ import { useReady } from '../../ui/use-units.ts';
 import { ForCustomer } from './ForCustomer.tsx';
 import { ForFile } from './ForFile.tsx';
 import { words } from './paper-words.en.ts';
+import { unjudgedWords } from './Repair.tsx';
 import type { Sheet } from './sheet.ts';
 
 type Which = 'both' | 'file' | 'customer';
@@ -18,6 +19,7 @@ export function OnPaper({ sheet }: { readonly sheet: Sheet }) {
     addEventListener('afterprint', after);
     return () => removeEventListener('afterprint', after);
   }, []);
+  const why = sheet.readings.value.length === 0 ? '' : unjudgedWords(sheet);
   const print = (one: Which): void => {
     which.value = one;
     // Once the page has taken the choice in.
@@ -28,11 +30,15 @@ export function OnPaper({ sheet }: { readonly sheet: Sheet }) {
       <section class="job-part no-print" aria-labelledby="job-print-title">
         <h3 id="job-print-title">{words.title}</h3>
         <p class="muted">{words.how}</p>
+        <p id="job-print-why" class="field-error">
+          {why && words.unjudged(why)}
+        </p>
         <p class="job-acts">
           {choices.map((one) => (
             <button
               key={one}
               type="button"
+              aria-describedby="job-print-why"
               class={one === 'both' ? 'act' : 'quiet'}
               onClick={() => print(one)}
             >

@@ -5,7 +5,7 @@ import { listOf } from '../../quantity/lists.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import type { Sheet } from './sheet.ts';
-import { words as now } from '../../planner/now-words.en.ts';
+import { noTestLeft } from '../../planner/no-test-left.ts';
 import { words } from './sheet-words.en.ts';
 
 /** From this share on a cause is still open. */
@@ -37,8 +37,8 @@ export function Open({ sheet }: { readonly sheet: Sheet }) {
       <h3>{open.title}</h3>
       <p>
         {open.between({ faults: listOf(left.map(({ fault }) => plannerWords.faults[fault])) })}{' '}
-        {advice.next.length === 0
-          ? now.done
+        {advice.next.length === 0 || advice.clash === true
+          ? noTestLeft(advice)
           : top !== undefined && top.probability >= SURE && top.fault !== 'unlisted'
             ? open.sure({ fault: plannerWords.faults[top.fault] })
             : open.worth({ minutes: String(Math.round(minutes)) })}

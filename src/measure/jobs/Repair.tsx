@@ -1,5 +1,5 @@
-import { Fragment } from 'preact';
-import { WARMTHS } from '../../diagnosis/index.ts';
+import { isNumeric, WARMTHS, type Hypothesis, type TakenReading } from '../../diagnosis/index.ts';
+import { printed } from '../../planner/amounts.ts';
 import { nameOf, shownIn } from '../../planner/reading-text.ts';
 import { format } from '../../quantity/print.ts';
 import { temperature, temperatureRise } from '../../quantity/quantities.ts';
@@ -8,7 +8,7 @@ import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import type { JobsModel } from './model.ts';
 import { SAME_C } from '../../diagnosis/before-after.ts';
-import { proofOf, unrepeated, type Pair } from './pairs.ts';
+import { healthyOf, offAfter, proofOf, unrepeated, type Pair } from './pairs.ts';
 import type { Sheet } from './sheet.ts';
 import { words } from './sheet-words.en.ts';
 import { Typed } from './Typed.tsx';
@@ -30,17 +30,61 @@ export function sameWords({ before, apart, same }: Pair, system: UnitSystem): st
   });
 }
 
-const soundOf = (sheet: Sheet) => sheet.planner.grounds.value?.sound ?? null;
+/** What a healthy car shows in the test of a reading, in words. */
+const healthyIn = (taken: TakenReading, sound: Hypothesis, system: UnitSystem): string =>
+  shownIn({ ...taken, value: healthyOf(taken, sound) }, system);
+
+/** How a reading stands to a healthy car, in a sentence; of one that is off, by how much. */
+function standingWords({ is, after }: Pair, sound: Hypothesis | null, system: UnitSystem): string {
+  if (is !== 'off' || sound === null) return is === 'right' ? repair.right : repair.unknown;
+  const { test, value } = after.taken;
+  const healthy = healthyIn(after.taken, sound, system);
+  if (!isNumeric(test)) return repair.offSeen({ healthy });
+  if (value === null) return repair.off({ healthy });
+  const by = (value as number) - (healthyOf(after.taken, sound) as number);
+  const figures = { healthy, by: printed(test, Math.abs(by), system) };
+  return by > 0 ? repair.over(figures) : repair.under(figures);
+}
+
+/** The car with nothing wrong that readings are judged by; null while there is none. */
+export const soundOf = (sheet: Sheet): Hypothesis | null =>
+  sheet.planner.grounds.value?.sound ?? null;
 
 /** The proof of the job, as its sheet has it. */
 export const proofFor = (sheet: Sheet) =>
   proofOf(sheet.pairs.value, sheet.before.value, sheet.after.value, soundOf(sheet));
 
-/** The proof in words, with the tests that it still lacks. */
+/** Why no reading of the job is judged; empty where they are. */
+export function unjudgedWords(sheet: Sheet): string {
+  const { table, tableIs, lost } = sheet.planner;
+  if (soundOf(sheet) !== null) return '';
+  if (lost.value) return repair.unjudged.missed;
+  // Its table is there, and what a healthy car shows comes out of it in a moment.
+  return repair.unjudged[table.value === null ? tableIs.value : 'ready'];
+}
+
+function stillOffWords(sheet: Sheet, sound: Hypothesis, system: UnitSystem): string {
+  const off = offAfter(sheet.after.value, sound);
+  const readings = off.map(({ taken }) =>
+    repair.offOne({
+      test: nameOf(taken.test, system),
+      value: shownIn(taken, system),
+      healthy: healthyIn(taken, sound, system),
+    }),
+  );
+  const said = repair.stillOff({ readings: readings.join('; ') });
+  return off.some(({ later }) => later) ? `${said} ${repair.rightLater}` : said;
+}
+
+/** The proof in words, with the readings that stand against it and the tests that it still lacks. */
 export function proofWords(sheet: Sheet, system: UnitSystem): string {
   const proof = proofFor(sheet);
+  const sound = soundOf(sheet);
+  if (proof === 'none') return repair.proofs.none;
+  if (proof === 'unjudged' || sound === null) return unjudgedWords(sheet);
+  if (proof === 'stillOff') return stillOffWords(sheet, sound, system);
   if (proof !== 'partly') return repair.proofs[proof];
-  const tests = unrepeated(sheet.before.value, sheet.after.value, soundOf(sheet));
+  const tests = unrepeated(sheet.before.value, sheet.after.value, sound);
   return repair.partly({ tests: tests.map((test) => nameOf(test, system)).join('; ') });
 }
 
@@ -59,16 +103,18 @@ export function Repair({ jobs, sheet }: { readonly jobs: JobsModel; readonly she
         how={repair.doneHow}
         long
       />
-      {pairs.length === 0 ? <p class="muted">{repair.pairsNone}</p> : <PairTable pairs={pairs} />}
+      {pairs.length === 0 ? <p class="muted">{repair.pairsNone}</p> : <PairTable sheet={sheet} />}
       <p role="status">
         <strong>{proofWords(sheet, system)}</strong>
       </p>
-      <p class="muted">{repair.limits[sheet.planner.basis.value?.kind ?? 'training']}</p>
+      {soundOf(sheet) !== null && (
+        <p class="muted">{repair.limits[sheet.planner.basis.value?.kind ?? 'training']}</p>
+      )}
     </section>
   );
 }
 
-export function PairTable({ pairs }: { readonly pairs: readonly Pair[] }) {
+export function PairTable({ sheet }: { readonly sheet: Sheet }) {
   const system = useUnits();
   return (
     <div class="table-scroll" tabIndex={0} role="region" aria-label={repair.caption}>
@@ -81,22 +127,21 @@ export function PairTable({ pairs }: { readonly pairs: readonly Pair[] }) {
             <th scope="col">{repair.after}</th>
           </tr>
         </thead>
-        <tbody>
-          {pairs.map((pair) => (
-            <Fragment key={pair.after.id}>
-              <tr>
-                <th scope="row">{nameOf(pair.before.taken.test, system)}</th>
-                <td>{shownIn(pair.before.taken, system)}</td>
-                <td>{shownIn(pair.after.taken, system)}</td>
-              </tr>
-              <tr class="job-says">
-                <td colSpan={3}>
-                  {repair.standing[pair.is]} {sameWords(pair, system)}
-                </td>
-              </tr>
-            </Fragment>
-          ))}
-        </tbody>
+        {/* A body each, which no page break parts. */}
+        {sheet.pairs.value.map((pair) => (
+          <tbody key={pair.after.id}>
+            <tr>
+              <th scope="row">{nameOf(pair.before.taken.test, system)}</th>
+              <td>{shownIn(pair.before.taken, system)}</td>
+              <td>{shownIn(pair.after.taken, system)}</td>
+            </tr>
+            <tr class="job-says">
+              <td colSpan={3}>
+                {standingWords(pair, soundOf(sheet), system)} {sameWords(pair, system)}
+              </td>
+            </tr>
+          </tbody>
+        ))}
       </table>
     </div>
   );

@@ -7,6 +7,7 @@ import {
   aloneOn,
   isNumeric,
   neverStopped,
+  offScale,
   OUTCOMES,
   onScale,
   type Hypothesis,
@@ -51,7 +52,36 @@ export function standingOf(reading: TakenReading, sound: Hypothesis | null): Sta
     : 'off';
 }
 
-/** The last reading of each test before, beside the last one after. */
+/** What a healthy car shows in the test of a reading, as it was taken. */
+export function healthyOf(
+  { test, temperatureC }: TakenReading,
+  sound: Hypothesis,
+): TakenReading['value'] {
+  if (isNumeric(test)) return offScale(test, aloneOn(sound, test, temperatureC).mean);
+  return test.kind === 'codes' ? [] : OUTCOMES[test.kind][0];
+}
+
+/** What was taken after the repair and is not what a healthy car shows; `later`: the same test read right since. */
+export function offAfter(
+  after: readonly Read[],
+  sound: Hypothesis | null,
+): readonly { readonly taken: TakenReading; readonly later: boolean }[] {
+  const standing = after.map(({ taken }) => standingOf(taken, sound));
+  return after.flatMap(({ taken }, n) =>
+    standing[n] === 'off'
+      ? [
+          {
+            taken,
+            later: after.some(
+              (one, i) => i > n && one.taken.test.id === taken.test.id && standing[i] === 'right',
+            ),
+          },
+        ]
+      : [],
+  );
+}
+
+/** The last reading of each test before, beside every one after. */
 export function pairsOf(
   before: readonly Read[],
   after: readonly Read[],
@@ -59,14 +89,14 @@ export function pairsOf(
 ): readonly Pair[] {
   const ids = [...new Set(after.map(({ taken }) => taken.test.id))];
   return ids.flatMap((id): readonly Pair[] => {
-    const last = (all: readonly Read[]) => all.filter(({ taken }) => taken.test.id === id).at(-1);
-    const [one, other] = [last(before), last(after)];
-    if (one === undefined || other === undefined) return [];
+    const of = (all: readonly Read[]) => all.filter(({ taken }) => taken.test.id === id);
+    const one = of(before).at(-1);
+    if (one === undefined) return [];
     const { warmth } = one.taken.test.at;
-    const [a, b] = [one.taken.temperatureC, other.taken.temperatureC];
-    const apart = a === undefined || b === undefined ? null : Math.abs(a - b);
-    return [
-      {
+    return of(after).map((other) => {
+      const [a, b] = [one.taken.temperatureC, other.taken.temperatureC];
+      const apart = a === undefined || b === undefined ? null : Math.abs(a - b);
+      return {
         before: one,
         after: other,
         hot: warmth === 'hot',
@@ -81,8 +111,8 @@ export function pairsOf(
                 : 'apart',
         was: standingOf(one.taken, sound),
         is: standingOf(other.taken, sound),
-      },
-    ];
+      };
+    });
   });
 }
 
@@ -100,12 +130,12 @@ export function unrepeated(
 }
 
 /**
- * `proved`: something that was off hot is right hot, at the same temperature, and nothing measured hot after is off.
+ * `unjudged`: there is no healthy car to judge by. `proved`: something that was off hot is right hot, at the same temperature, and nothing measured hot after is off.
  * `partly`: so it is, and something else that was off hot has not been taken again. `stillOff`: something is off. `notSame`: it would be proved, were it the same temperature. `notHot`: no test was
  * taken hot on both sides. `nothingWasOff`: what was taken hot on both sides was right before as well.
  */
 export type Proof =
-  'none' | 'proved' | 'partly' | 'stillOff' | 'notSame' | 'notHot' | 'nothingWasOff';
+  'none' | 'unjudged' | 'proved' | 'partly' | 'stillOff' | 'notSame' | 'notHot' | 'nothingWasOff';
 
 export function proofOf(
   pairs: readonly Pair[],
@@ -114,7 +144,8 @@ export function proofOf(
   sound: Hypothesis | null,
 ): Proof {
   if (after.length === 0) return 'none';
-  if (after.some(({ taken }) => standingOf(taken, sound) === 'off')) return 'stillOff';
+  if (sound === null) return 'unjudged';
+  if (offAfter(after, sound).length > 0) return 'stillOff';
   const hot = pairs.filter((pair) => pair.hot);
   if (hot.length === 0) return 'notHot';
   const mended = hot.filter(({ was }) => was === 'off');

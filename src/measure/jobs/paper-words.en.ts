@@ -42,6 +42,8 @@ export const words = {
   both: 'Print both pages',
   file: 'Print the one for the file',
   customer: 'Print the one for the customer',
+  unjudged: (why: string) =>
+    `${why} Printed now, the pages do not say what is right and what is off.`,
   forFile: {
     kicker: 'Job sheet, for the file',
     started: (date: string) => `Started ${date}`,
@@ -84,6 +86,7 @@ export const words = {
     after: 'After',
     notAgain: 'not repeated',
     notBefore: 'not measured',
+    off: 'not what it should be',
     done: 'What we did',
     nothingDone: 'No repair has been done yet.',
     notEntered: 'What was done has not been entered on this sheet.',
@@ -97,18 +100,27 @@ export const words = {
     codes: (count: string): string => (count === '1' ? '1 code' : `${count} codes`),
     proofs: {
       none: 'We have not measured again after a repair yet.',
+      unjudged:
+        'These results have not been compared with what they should be. So this page does not say whether the work has cured the fault.',
       proved:
         'We repeated the test that showed the fault, with the transmission warmed up to the same temperature. The result is now what it should be.',
       partly:
         'We repeated a test that showed the fault, with the transmission warmed up to the same temperature. That result is now what it should be. Other tests that showed the fault are still to be repeated.',
       stillOff:
-        'One of the results after the work is not yet what it should be. We will tell you what we propose before we go on.',
+        'After the work, what is marked above is not yet what it should be. We will tell you what we propose before we go on.',
       notSame:
         'The results after the work are what they should be. The last test still has to be repeated at the temperature of the first one.',
       notHot:
         'The results after the work are what they should be. The test with the transmission fully warmed up is still to be done.',
       nothingWasOff:
         'The results are what they should be, before and after. The complaint itself did not show in these tests.',
+    },
+    goesBy: {
+      training:
+        'What a result should be is taken here from a training transmission that was made up for teaching, not from the maker’s figures for your car.',
+      second:
+        'What a result should be is taken here from a second training transmission that was made up for teaching, not from the maker’s figures for your car.',
+      own: 'What a result should be is taken here from the figures on this shop’s own sheet, and from assumed ones where the sheet has none. The maker’s figures for your car decide.',
     },
     next: 'If anything feels as it did before, come back and tell us when it happens: cold or warmed up, in which range, and how long into the drive.',
     sign: 'Date and signature',

@@ -77,23 +77,43 @@ export const words = {
     unwritten: (p: { usual: string }) =>
       `A temperature was not written down; it counts as ${p.usual}. Proof needs both.`,
     needless: 'Temperature does not matter here.',
-    standing: {
-      right: 'As on a healthy car.',
-      off: 'Not as on a healthy car.',
-      unknown: '',
-    },
+    right: 'As on a healthy car.',
+    unknown: 'Not judged.',
+    off: (p: { healthy: string }) =>
+      `Not as on a healthy car, which reads about ${p.healthy} there.`,
+    over: (p: { healthy: string; by: string }) =>
+      `Not as on a healthy car, which reads about ${p.healthy} there; this is ${p.by} more.`,
+    under: (p: { healthy: string; by: string }) =>
+      `Not as on a healthy car, which reads about ${p.healthy} there; this is ${p.by} less.`,
+    offSeen: (p: { healthy: string }) =>
+      `Not as on a healthy car, which shows “${p.healthy}” there.`,
     proofs: {
       none: 'Nothing has been measured after the repair yet.',
       proved:
         'Proved hot: what was off before reads right now, in the same test at the same temperature.',
-      stillOff:
-        'Not proved: a reading after the repair is not what a healthy car shows. Look at that one before the car goes out.',
       notSame:
         'Not proved yet: it reads right now, but not at the temperature of the first reading, or that was not written down.',
       notHot:
         'Not proved hot: no test stands here both before and after the repair with the fluid hot. A complaint that comes hot is proved hot.',
       nothingWasOff:
         'Not proved: what was taken hot on both sides read right before the repair as well. Repeat the test that showed the fault.',
+    },
+    offOne: (p: { test: string; value: string; healthy: string }) =>
+      `${p.test}: ${p.value} (a healthy car: ${p.healthy})`,
+    stillOff: (p: { readings: string }) =>
+      `Not proved. After the repair this is not what a healthy car shows: ${p.readings}. Look there before the car goes out.`,
+    rightLater:
+      'That the same test read right later does not undo it: find out why the two differ. If it was mistyped, or taken before the last of the work, change it or take it out.',
+    unjudged: {
+      fetching: 'Not judged yet: the planner’s table is loading.',
+      ready: 'Not judged yet: the planner is at work on its table.',
+      noTable: 'Not judged: this sheet has no table yet. Make the table first.',
+      making: 'Not judged yet: the table of this sheet is being made.',
+      faulty:
+        'Not judged: something on this sheet cannot be right. Open the sheet, mend the fields that say so, then make the table.',
+      gone: 'Not judged: the sheet that this job is on is not on this device, or it was deleted. Take it in from its file, or choose another transmission.',
+      missed:
+        'Not judged: the planner’s table did not load. Check that you are connected, then load the page again.',
     },
     partly: (p: { tests: string }) =>
       `Proved hot only in part: what was taken again reads right now, at the same temperature. These read off hot before the repair and have not been taken since: ${p.tests}.`,

@@ -1,7 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { decodeTable, groundsOf, hypothesesOf, testOf } from '../../../src/diagnosis/index.ts';
 import { keptTable } from '../../../src/diagnosis/kept-table.ts';
-import { pairsOf, proofOf, standingOf } from '../../../src/measure/jobs/pairs.ts';
+import {
+  healthyOf,
+  offAfter,
+  pairsOf,
+  proofOf,
+  standingOf,
+} from '../../../src/measure/jobs/pairs.ts';
 
 const { sound } = groundsOf(hypothesesOf(decodeTable(keptTable)));
 let n = 0;
@@ -29,13 +35,16 @@ describe('what a healthy car shows', () => {
 });
 
 describe('pairs', () => {
-  test('the last reading of a test on each side, and only where there are both', () => {
+  test('the last reading of a test before beside every one after, and only where there are both', () => {
     const before = [read(TAP, 160, 95), read(TAP, 167, 94), read('fluidLevel', 'full')];
-    const after = [read(TAP, 388, 95), read('stopTime.drive.hot', 0.6, 95)];
+    const after = [read(TAP, 170, 95), read('stopTime.drive.hot', 0.6, 95), read(TAP, 388, 95)];
     const pairs = pairsOf(before, after, sound);
-    expect(pairs.map((pair) => [pair.before.taken.value, pair.after.taken.value])).toEqual([
-      [167, 388],
-    ]);
+    expect(pairs.map((pair) => [pair.before.taken.value, pair.after.taken.value, pair.is])).toEqual(
+      [
+        [167, 170, 'off'],
+        [167, 388, 'right'],
+      ],
+    );
   });
 
   // The trade asks for the same temperature within 3 °C: common practice, no source. The planner's hot band is 85 to 105 °C.
@@ -56,7 +65,37 @@ describe('pairs', () => {
   });
 });
 
+describe('a reading that is off', () => {
+  test('has what a healthy car reads there beside it', () => {
+    const healthy = (id: string) => healthyOf(read(id, 1).taken, sound) as number;
+    expect(healthy(TAP) / HEALTHY_TAP).toBeCloseTo(1, 1);
+    for (const id of [TAP, 'stopTime.drive.hot', 'takeoffSlip.drive.hot']) {
+      expect(standingOf(read(id, healthy(id)).taken, sound)).toBe('right');
+    }
+  });
+
+  test('also what is seen, and codes', () => {
+    expect(healthyOf(read('fluidLevel', 'low').taken, sound)).toBe('full');
+    expect(healthyOf({ test: testOf('codes'), value: ['P0741'] }, sound)).toEqual([]);
+  });
+
+  test('after the repair it is found even where the same test read right later', () => {
+    const found = offAfter([read(TAP, 391), read(TAP, 200), read(TAP, 391)], sound);
+    expect(found.map(({ taken, later }) => [taken.value, later])).toEqual([[200, true]]);
+    const last = offAfter([read('fluidLevel', 'full'), read(TAP, 200)], sound);
+    expect(last.map(({ taken, later }) => [taken.value, later])).toEqual([[200, false]]);
+  });
+});
+
 describe('proof', () => {
+  test('without a healthy car to judge by there is none, and no claim of right or off', () => {
+    const [before, after] = [[read('stopTime.drive.hot', 1.6)], [read('stopTime.drive.hot', 0.72)]];
+    const pairs = pairsOf(before, after, null);
+    expect(pairs.map(({ was, is }) => [was, is])).toEqual([['unknown', 'unknown']]);
+    expect(proofOf(pairs, before, after, null)).toBe('unjudged');
+    expect(proofOf([], before, [], null)).toBe('none');
+  });
+
   const proof = (
     before: readonly ReturnType<typeof read>[],
     after: readonly ReturnType<typeof read>[],

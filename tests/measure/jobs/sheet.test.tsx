@@ -7,8 +7,10 @@ import { makeJobs } from '../../../src/measure/jobs/model.ts';
 import { Open } from '../../../src/measure/jobs/Open.tsx';
 import { Readings } from '../../../src/measure/jobs/Readings.tsx';
 import { Repair } from '../../../src/measure/jobs/Repair.tsx';
+import { OnPaper } from '../../../src/measure/jobs/OnPaper.tsx';
 import { makeSheet } from '../../../src/measure/jobs/sheet.ts';
 import { testOf } from '../../../src/diagnosis/index.ts';
+import { training } from '../../../src/engine/index.ts';
 import { table } from '../../../src/planner/load.ts';
 import { thinkOnPage } from '../../../src/planner/think-on-page.ts';
 
@@ -155,4 +157,107 @@ describe('the pages for paper', () => {
     expect(said).toContain('As on a healthy car. Same temperature (1.8 °F apart).');
     expect(said).toContain('Proved hot');
   });
+});
+
+/** A stop that was late hot before the repair and is not after it. */
+function late(after: readonly number[] = [0.72]) {
+  const one = bay();
+  one.read('stopTime.drive.hot', 1.6, '1.6 s', 95);
+  one.sheet.phase.value = 'after';
+  for (const value of after) one.read('stopTime.drive.hot', value, `${value} s`, 95);
+  return {
+    ...one,
+    repair: () => text(render(<Repair jobs={one.jobs} sheet={one.sheet} />)),
+    customer: () => text(render(<ForCustomer sheet={one.sheet} />)),
+    file: () => text(render(<ForFile sheet={one.sheet} />)),
+    printing: () => text(render(<OnPaper sheet={one.sheet} />)),
+  };
+}
+const CLAIMS =
+  /should be, before and after|is now what it|are what they should|did not show|Proved/;
+
+describe('with nothing to judge by', () => {
+  const { sheet, repair, customer, file, printing } = late();
+  const judged = printing();
+  test.each([
+    ['noTable', 'this sheet has no table yet. Make the table first.'],
+    ['making', 'is being made'],
+    ['faulty', 'something on this sheet cannot be right'],
+    ['gone', 'is not on this device, or it was deleted'],
+    ['missed', 'did not load'],
+    ['fetching', 'is loading'],
+  ] as const)(
+    '%s: the page, both papers and the print buttons say so and claim nothing',
+    (is, why) => {
+      expect(judged).not.toContain('Not judged');
+      sheet.planner.table.value = null;
+      sheet.planner.tableIs.value = is;
+      vi.runAllTimers();
+      for (const page of [repair(), file(), printing()]) {
+        expect(page).toMatch(/Not judged/);
+        expect(page).toContain(why);
+        expect(page).not.toMatch(CLAIMS);
+        expect(page).not.toMatch(/healthy car|training transmission/);
+      }
+      expect(customer()).toContain('1.60 s 0.72 s');
+      expect(customer()).toContain('have not been compared with what they should be');
+      expect(customer()).not.toMatch(CLAIMS);
+      expect(customer()).not.toContain('training transmission');
+    },
+  );
+
+  test('the customer’s page keeps back none of the readings after the work', () => {
+    const one = late([1.5, 0.72]);
+    one.sheet.planner.table.value = null;
+    expect(one.customer()).toContain('1.60 s 1.50 s 0.72 s');
+  });
+
+  test('nothing is said of it where nothing was read', () => {
+    const bare = bay();
+    bare.sheet.planner.table.value = null;
+    expect(text(render(<OnPaper sheet={bare.sheet} />))).not.toContain('Not judged');
+  });
+});
+
+describe('a reading after the repair that is off', () => {
+  test('stands in the table with what a healthy car reads and by how much it is off, and the sentence names it', () => {
+    const { repair, file } = late([1.5, 0.72]);
+    for (const page of [repair(), file()]) {
+      expect(page).toMatch(
+        /1\.60 s 1\.50 s Not as on a healthy car, which reads about 0\.\d\d s there; this is 0\.\d\d s more\./,
+      );
+      expect(page).toContain('1.60 s 0.72 s As on a healthy car.');
+      expect(page).toMatch(
+        /Not proved\. After the repair this is not what a healthy car shows: Time until the turbine stops, Drive, hot: 1\.50 s \(a healthy car: 0\.\d\d s\)/,
+      );
+      expect(page).toContain('the same test read right later does not undo it');
+    }
+  });
+
+  test('is marked on the customer’s page, also where nothing was measured before', () => {
+    const { read, customer, repair } = late([1.5, 0.72]);
+    expect(customer()).toContain('1.60 s 1.50 s not what it should be 0.72 s');
+    read('fluidLevel', 'veryLow');
+    expect(customer()).toContain('Fluid level not measured Very low not what it should be');
+    expect(repair()).toContain('Fluid level at its temperature: Very low (a healthy car: Full)');
+  });
+
+  test('without one nothing is marked, and a later reading stands for those before it', () => {
+    const { customer, repair } = late([0.72, 0.7]);
+    expect(customer()).not.toContain('not what it should be');
+    expect(customer()).not.toContain('0.72 s');
+    expect(customer()).toContain('0.70 s');
+    expect(repair()).toContain('Proved hot');
+  });
+});
+
+test.each([
+  ['training', 'from a training transmission that was made up for teaching'],
+  ['second', 'from a second training transmission'],
+  ['own', 'the figures on this shop’s own sheet'],
+] as const)('the customer’s page says what “should be” goes by: %s', (kind, said) => {
+  const { sheet, customer } = late();
+  sheet.planner.basis.value = { kind, plant: training };
+  expect(customer()).toContain(said);
+  expect(text(render(<ForCustomer sheet={bay().sheet} />))).not.toContain('should be is taken');
 });
