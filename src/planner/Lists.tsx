@@ -9,7 +9,7 @@ import { BeforeTest } from './BeforeTest.tsx';
 import { FromYours } from './FromYours.tsx';
 import type { Proposal as Proposed } from './messages.ts';
 import type { Advice, PlannerModel } from './model.ts';
-import { nameOf } from './reading-text.ts';
+import { nameOf, needsOf } from './reading-text.ts';
 import { words } from './words.en.ts';
 
 interface ListProps {
@@ -131,9 +131,7 @@ function Proposal({ model, ranked }: ListProps & { readonly ranked: Proposed }) 
         <span>{next.takes({ minutes: String(Math.round(minutes)) })}</span>
       </p>
       <p>
-        {tells(bits)}{' '}
-        {missing.length > 0 &&
-          next.needs({ setUps: listOf(missing.map((one) => words.setUps[one])) })}
+        {tells(bits)} {needsOf(missing, system)}
       </p>
       {isNumeric(test) && test.kind !== 'stopTime' && (
         <p class="muted">
