@@ -10,7 +10,7 @@ const verdicts: Record<Judged['verdict'], (p: { minutes: string }) => string> = 
 const carried: Record<Carried, string> = {
   shown: 'Your readings had shown it.',
   likely:
-    'Your readings spoke for your answer, and left room for others. One more test would have made it sure.',
+    'Your readings spoke for your answer, and left room for others. One more test would have told them apart.',
   outran:
     'Your answer went further than your readings. What you had seen fits other causes better or as well, whether you were right or not.',
 };
