@@ -135,7 +135,7 @@ test('by keyboard alone: a case is measured, answered wrongly, and told so', asy
   await expect(page.getByRole('button', { name: 'Do this test' })).toBeFocused();
   await page.keyboard.press('Enter');
   await expect(page.locator('.case-test', { hasText: 'Stored ratio codes' })).toBeFocused();
-  await expect(page.locator('.case-head .case-known li')).toHaveCount(1);
+  await expect(page.locator('.case-head ol.case-known li')).toHaveCount(1);
   await page.getByLabel('What is wrong').focus();
   await page.getByLabel('What is wrong').selectOption('pumpWear');
   await page.getByRole('checkbox', { name: 'Pump', exact: true }).focus();
