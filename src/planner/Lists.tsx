@@ -11,7 +11,7 @@ import type { Proposal as Proposed } from './messages.ts';
 import type { Advice, PlannerModel } from './model.ts';
 import { noTestLeft } from './no-test-left.ts';
 import { words as now } from './now-words.en.ts';
-import { nameOf } from './reading-text.ts';
+import { nameOf, needsOf } from './reading-text.ts';
 import { words } from './words.en.ts';
 
 interface ListProps {
@@ -141,9 +141,7 @@ function Proposal({ model, ranked }: ListProps & { readonly ranked: Proposed }) 
         <span>{next.takes({ minutes: String(Math.round(minutes)) })}</span>
       </p>
       <p>
-        {tells(bits)}{' '}
-        {missing.length > 0 &&
-          next.needs({ setUps: listOf(missing.map((one) => words.setUps[one])) })}
+        {tells(bits)} {needsOf(missing, system)}
       </p>
       {isNumeric(test) && test.kind !== 'stopTime' && (
         <p class="muted">

@@ -11,6 +11,8 @@ interface Place {
   range: string;
   warm: string;
   speed: string;
+  /** Of the sample in the flow cup. */
+  sample: string;
 }
 
 /** What a shop calls a test. */
@@ -21,7 +23,7 @@ const tests: { readonly [K in Test['kind']]: (p: Place) => string } = {
   fluidLook: () => 'Look and smell of the fluid',
   cable: () => 'Lever or cable adjustment',
   solenoidCurrent: (p) => `Solenoid current against command, ${p.circuit}`,
-  fluidCup: () => 'Flow cup, a sample at 40 °C (104 °F)',
+  fluidCup: (p) => `Flow cup, a sample at ${p.sample}`,
   stopTime: (p) => `Time until the turbine stops, ${p.range}, ${p.warm}`,
   takeoffSlip: (p) => `Peak slip on take-off, ${p.range}, ${p.warm}`,
   linePressure: (p) => `Line pressure, ${p.range}, ${p.speed}, ${p.warm}`,
@@ -45,36 +47,49 @@ const outcomes: { readonly [K in OutcomeKind]: Readonly<Record<string, string>> 
   boreVacuum: { holds: 'Holds', leaks: 'Leaks' },
 };
 
-const setUps: Record<SetUp, string> = {
-  hot: 'warm it to 95 °C (203 °F)',
-  cold: 'let it cool overnight',
-  frost: 'a night of frost',
-  scan: 'scan tool',
-  lift: 'lift',
-  gaugeLine: 'gauge on the line',
-  gaugeForward: 'gauge on the forward clutch',
-  gaugeReverse: 'gauge on the reverse clutch',
-  gaugeHigh: 'gauge on the high clutch',
-  coolerHose: 'cooler hose into a can',
-  panOff: 'pan off',
-  valveBodyOff: 'valve body off',
-  sealFixture: 'fixture for the seal',
-};
+/** What is done first, as it follows on "First". */
+const setUps = (p: { hot: string }): Record<SetUp, string> => ({
+  hot: `warm the car to ${p.hot}`,
+  cold: 'let the car cool overnight',
+  frost: 'wait for a night of frost',
+  scan: 'connect the scan tool',
+  lift: 'put the car on the lift',
+  gaugeLine: 'fit the gauge on the line',
+  gaugeForward: 'fit the gauge on the forward clutch',
+  gaugeReverse: 'fit the gauge on the reverse clutch',
+  gaugeHigh: 'fit the gauge on the high clutch',
+  coolerHose: 'lead the cooler hose into a can',
+  panOff: 'take the pan off',
+  valveBodyOff: 'take the valve body off',
+  sealFixture: 'put the seal in its fixture',
+});
+
+/** Amounts in cautions, as the reader's units have them. */
+export interface Limits {
+  readonly gauge: string;
+  readonly drained: string;
+  readonly handWarm: string;
+  readonly air: string;
+}
 
 /** Before a test that can hurt somebody. The maker's service information comes first. */
 const cautions = {
-  hot: 'Fluid burns. Let the exhaust cool before you go under.',
-  engagement: 'Wheels chocked, service brake held, nobody in front of the car or behind it.',
+  hot: 'Hot fluid burns skin.',
+  under: 'Let the exhaust cool before you go under.',
+  running: 'Turn the exhaust extraction on.',
+  chocked:
+    'Chock the wheels, then hold the service brake. Nobody stands in front of the car or behind it.',
   takeoff:
-    'On a clear lane only, brake held until nobody stands in front or behind. Two people: one drives, one reads.',
-  loaded: 'Brake held, five seconds at most, then a minute in Neutral.',
-  fast: 'On a lift or rollers only, driven wheels free and guarded.',
-  gauge:
-    'Fit it with the engine off and the pressure gone. Gauge for 2 MPa (290 psi), hose clear of shafts and exhaust.',
-  lift: 'Stands under the body.',
-  cooler: 'Level first. Stop at one liter drained, and top up.',
-  open: 'Fluid under 50 °C (122 °F), battery off.',
-  air: 'Goggles, a regulator at 275 kPa (40 psi) at most, hands off pistons.',
+    'Drive on a clear lane only. Hold the brake until nobody stands in front or behind. Two people: one drives, one reads.',
+  loaded: 'Load it for five seconds at most, then give it a minute in Neutral.',
+  fast: 'Do this on a lift or on rollers only, with the driven wheels free and guarded.',
+  gauge: (p: Limits) =>
+    `Fit the gauge with the engine off and the pressure gone. Use one that goes to ${p.gauge}, and keep its hose clear of shafts and exhaust.`,
+  lift: 'Set stands under the body.',
+  cooler: (p: Limits) => `Check the level first. Stop at ${p.drained} drained, and top up.`,
+  open: (p: Limits) => `Let the fluid cool to under ${p.handWarm}, and disconnect the battery.`,
+  air: (p: Limits) =>
+    `Wear goggles, set the regulator to ${p.air} at most, and keep your hands off the pistons.`,
 };
 
 const faults: Record<Name, string> = {
@@ -163,7 +178,7 @@ export const words = {
   next: {
     title: 'Measure next',
     takes: (p: { minutes: string }) => `${p.minutes} minutes`,
-    needs: (p: { setUps: string }) => `First: ${p.setUps}.`,
+    needs: (p: { setUps: string }) => `First ${p.setUps}.`,
     tells: {
       much: 'Splits the list in half or better.',
       some: 'Splits off a good part of the list.',

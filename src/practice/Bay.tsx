@@ -29,47 +29,45 @@ export function Bay({ bench, search, onWall }: BayProps) {
   const { minutes } = model.standing.value;
   if (shut.value) return <Shut model={model} open={() => (shut.value = false)} />;
   return (
-    <>
-      <div class="case-columns" data-busy={ended ? undefined : true}>
-        <div class="case-column case-head">
-          <h2>{bench.title}</h2>
-          <p>
-            {complaint.car({ car: bench.car, selection: complaint.selection[bench.selection] })}
-          </p>
-          <figure class="case-says">
-            <figcaption>{complaint.says}</figcaption>
-            <blockquote>{bench.complaint}</blockquote>
-          </figure>
-          <p class="muted">
-            {complaint.transmission[bench.transmission]}{' '}
-            <a href="/model/#which-clutch-in-which-gear">{complaint.chart}</a>
-          </p>
-          {!ended && <Known model={model} />}
-        </div>
-        <div class="case-column">
-          {ended ? (
-            <>
-              <Later load={loadOutcome} props={{ model }} />
-              <CopyLink id="case-link" search={() => search} label={words.copyLink} />
-            </>
-          ) : (
-            <>
+    <div class="case-columns" data-busy={ended ? undefined : true}>
+      <div class="case-column case-head">
+        <h2>{bench.title}</h2>
+        <p>{complaint.car({ car: bench.car, selection: complaint.selection[bench.selection] })}</p>
+        <figure class="case-says">
+          <figcaption>{complaint.says}</figcaption>
+          <blockquote>{bench.complaint}</blockquote>
+        </figure>
+        <p class="muted">
+          {complaint.transmission[bench.transmission]}{' '}
+          <a href="/model/#which-clutch-in-which-gear">{complaint.chart}</a>
+        </p>
+        {!ended && <Known model={model} />}
+      </div>
+      <div class="case-column">
+        {ended ? (
+          <>
+            <Later load={loadOutcome} props={{ model }} />
+            <CopyLink id="case-link" search={() => search} label={words.copyLink} />
+          </>
+        ) : (
+          <>
+            <div class="case-work">
               <Talk model={model} />
               <Looks model={model} />
               <Measure model={model} open={open} />
-              <Conclude model={model} />
-            </>
-          )}
-          {model.unkept.value && <p role="status">{words.unkept}</p>}
-        </div>
+              <div class="case-bar no-print" role="region" aria-label={bar.label}>
+                <strong>{bar.minutes({ minutes: String(Math.round(minutes)) })}</strong>
+                <a class="act" href="#case-conclude">
+                  {bar.ready}
+                </a>
+              </div>
+            </div>
+            <Conclude model={model} />
+          </>
+        )}
+        {model.unkept.value && <p role="status">{words.unkept}</p>}
       </div>
-      <div class="case-bar no-print" role="region" aria-label={bar.label}>
-        <strong>{bar.minutes({ minutes: String(Math.round(minutes)) })}</strong>
-        <a class="act" href={ended ? '#case-outcome' : '#case-conclude'}>
-          {ended ? bar.ended : bar.ready}
-        </a>
-      </div>
-    </>
+    </div>
   );
 }
 

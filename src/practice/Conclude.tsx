@@ -3,6 +3,7 @@ import { asksCircuit, type Cause } from '../cases/judge.ts';
 import { OUTSIDE, REPAIRS } from '../cases/lists.ts';
 import { CIRCUITS, FAULT_IDS, type Circuit } from '../engine/index.ts';
 import { words as car } from '../car/words.en.ts';
+import { KnownAgain } from './Known.tsx';
 import {
   causeField,
   circuitField,
@@ -28,6 +29,7 @@ export function Conclude({ model }: { readonly model: CaseModel }) {
         else focusOn(wrong.value.field);
       }}
     >
+      <KnownAgain model={model} />
       <h3>{conclude.title}</h3>
       <p class="muted">{conclude.note}</p>
       <CauseField model={model} place={0} wrong={wrong} />

@@ -2,7 +2,7 @@ import { useSignal, type Signal } from '@preact/signals';
 import { costOf } from '../cases/visit.ts';
 import { isNumeric, missingFor, testOf, TESTS, type Test } from '../diagnosis/index.ts';
 import { BeforeTest } from '../planner/BeforeTest.tsx';
-import { nameOf } from '../planner/reading-text.ts';
+import { nameOf, needsOf, shownIn } from '../planner/reading-text.ts';
 import { words as planner } from '../planner/words.en.ts';
 import { listOf } from '../quantity/lists.ts';
 import { useUnits } from '../ui/use-units.ts';
@@ -51,7 +51,6 @@ export function Measure({ model, open }: MeasureProps) {
 
 function One({ model, test, open }: MeasureProps & { readonly test: Test }) {
   const system = useUnits();
-  const { measure } = words;
   const done = model.has({ kind: 'test', what: test.id });
   const isOpen = open.value === test.id;
   const name = nameOf(test, system);
@@ -66,7 +65,11 @@ function One({ model, test, open }: MeasureProps & { readonly test: Test }) {
         onClick={() => (open.value = isOpen ? '' : test.id)}
       >
         <span>{name}</span>
-        <span>{done ? measure.done : planner.next.takes({ minutes })}</span>
+        {done ? (
+          <strong>{shownIn(model.bench.read(test), system)}</strong>
+        ) : (
+          <span>{planner.next.takes({ minutes })}</span>
+        )}
       </button>
       {isOpen && (
         <div class="case-open">
@@ -95,17 +98,25 @@ function Before({
   readonly test: Test;
   readonly minutes: string;
 }) {
+  const system = useUnits();
   const { measure } = words;
   const missing = missingFor(test, model.standing.value.state);
   return (
     <>
       <p>
-        {missing.length > 0 &&
-          planner.next.needs({ setUps: listOf(missing.map((one) => planner.setUps[one])) })}{' '}
-        {measure.takes({ minutes })}
+        {needsOf(missing, system)} {measure.takes({ minutes })}
       </p>
       <BeforeTest test={test} />
-      <button type="button" class="act" onClick={() => model.take({ kind: 'test', what: test.id })}>
+      <button
+        type="button"
+        class="act"
+        aria-label={`${measure.doIt}: ${nameOf(test, system)}`}
+        onClick={() => {
+          model.take({ kind: 'test', what: test.id });
+          // The button goes; its row stays.
+          document.getElementById(idOf(test))?.focus({ preventScroll: true });
+        }}
+      >
         {measure.doIt}
       </button>
     </>
@@ -140,7 +151,7 @@ function Hint({ model, open }: MeasureProps) {
     found?.scrollIntoView({ block: 'start' });
   };
   const tests = hinted.value ?? [];
-  const said = tests.length === 0 ? measure.noHint : measure.hinted;
+  const said = tests.length === 0 ? measure.noHint : measure.hinted(tests.length);
   return (
     <div class="case-hint">
       <button type="button" class="quiet" onClick={() => void ask()}>

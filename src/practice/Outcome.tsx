@@ -1,14 +1,13 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { carried, judge, repairGaps, type Named } from '../cases/judge.ts';
-import { pathOf, type Stage } from '../cases/path.ts';
+import { pathOf, rolesOf, type Stage } from '../cases/path.ts';
 import { drivesIn } from '../cases/visit.ts';
-import { words as car } from '../car/words.en.ts';
 import { listOf } from '../quantity/lists.ts';
 import type { Listed, WayTest } from '../planner/messages.ts';
 import { printNumber } from '../quantity/language.ts';
 import type { CaseModel } from './model.ts';
-import { PlannersWay, YourWay } from './Ways.tsx';
+import { named, PlannersWay, YourWay } from './Ways.tsx';
 import { words as said } from './outcome-words.en.ts';
 import { words } from './words.en.ts';
 
@@ -18,16 +17,13 @@ interface Ways {
   readonly planned: readonly WayTest[];
 }
 
-const named = ({ cause, circuit }: Named): string =>
-  circuit === undefined
-    ? words.causes[cause]
-    : said.in({ cause: words.causes[cause], clutch: car.clutches[circuit] });
 const list = (causes: readonly Named[]): string => listOf(causes.map(named));
 
 /** What it was, what was said, and both ways through it. */
 export function Outcome({ model }: { readonly model: CaseModel }) {
   const { bench } = model;
   const conclusion = model.conclusion.value;
+  const roles = rolesOf(conclusion.causes, bench.causes);
   const ways = useSignal<Ways | null>(null);
   const failed = useSignal(false);
   const title = useRef<HTMLHeadingElement>(null);
@@ -39,7 +35,7 @@ export function Outcome({ model }: { readonly model: CaseModel }) {
       const { coldMorning, read, transmission: on } = bench;
       const { state } = model.standing.value;
       const end = await listFor({ on, readings: model.readings.value, state });
-      const stages = pathOf(end.steps, model.steps.value, coldMorning);
+      const stages = pathOf(end.steps, model.steps.value, coldMorning, [...roles.keys()]);
       const planned = await wayOn(on, drivesIn(coldMorning).state, read);
       if (!gone) ways.value = { stages, end, planned };
     };
@@ -108,7 +104,7 @@ export function Outcome({ model }: { readonly model: CaseModel }) {
       {!failed.value && now === null && <p role="status">{said.path.working}</p>}
       {now !== null && (
         <>
-          <YourWay model={model} stages={now.stages} end={now.end}>
+          <YourWay model={model} stages={now.stages} end={now.end} roles={roles}>
             {said.carried[carried(conclusion, bench, now.end, done)]}
           </YourWay>
           <PlannersWay bench={bench} planned={now.planned} />

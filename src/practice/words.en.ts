@@ -1,4 +1,5 @@
 import { words as planner } from '../planner/words.en.ts';
+import { plural } from '../quantity/lists.ts';
 import type { On } from '../cases/made-key.ts';
 import type { Look, Outside, Question, Repair } from '../cases/lists.ts';
 import type { SetUp, Warmth } from '../diagnosis/index.ts';
@@ -19,7 +20,7 @@ const questions: Record<Question, string> = {
 const looks: Record<Look, { readonly name: string; readonly good: string }> = {
   standing: {
     name: 'Let it stand for days, then start it',
-    good: 'After three days it does what it does after one night.',
+    good: 'After three days it behaves just as it does after one night.',
   },
   window: {
     name: 'Level again, in the maker’s temperature window',
@@ -53,14 +54,17 @@ const looks: Record<Look, { readonly name: string; readonly good: string }> = {
   },
 };
 
-const lookCautions: Partial<Record<Look, string>> = {
-  longDrive: 'Two people: one drives, one reads. Stop at 120 °C (248 °F).',
-  window: 'Fluid and exhaust are hot. Stands under the body.',
-  connector: 'Ignition off before you unplug it.',
-  supply: 'Hands, hair and sleeves clear of belts and fans.',
+const { hot, under, lift, running, chocked } = planner.cautions;
+const standsRunning = `${running} ${chocked}`;
+const lookCautions = (p: { tooHot: string }): Partial<Record<Look, string>> => ({
+  longDrive: `Two people: one drives, one reads. Stop at ${p.tooHot}.`,
+  window: `${hot} ${under} ${lift} ${running}`,
+  idle: standsRunning,
+  connector: 'Switch the ignition off before you unplug it.',
+  supply: `${standsRunning} Keep hands, hair and sleeves clear of belts and fans.`,
   unlocked: 'Two people: one drives, one reads.',
-  standing: 'Wheels chocked, service brake held, nobody in front of the car or behind it.',
-};
+  standing: standsRunning,
+});
 
 const outside: Record<Outside, string> = {
   lowReversePack: 'Low and reverse pack worn',
@@ -110,8 +114,8 @@ const warmth: Record<Warmth, string> = {
 };
 
 const fitted: Partial<Record<SetUp, string>> = {
-  scan: 'scan tool on',
-  lift: 'on the lift',
+  scan: 'scan tool',
+  lift: 'car on the lift',
   gaugeLine: 'gauge on the line',
   gaugeForward: 'gauge on the forward clutch',
   gaugeReverse: 'gauge on the reverse clutch',
@@ -126,7 +130,11 @@ export const words = {
   questions,
   looks,
   lookCautions,
-  causes: { ...planner.faults, ...outside },
+  causes: {
+    ...planner.faults,
+    ...outside,
+    unlisted: 'Something that is not on the planner’s list',
+  },
   repairs,
   page: {
     title: 'A car in the bay',
@@ -163,12 +171,11 @@ export const words = {
     label: 'Where you stand',
     minutes: (p: { minutes: string }) => `${p.minutes} min spent`,
     ready: 'Say what it is',
-    ended: 'See how it went',
   },
   copyLink: 'Copy a link to this car',
   warmth,
   fitted,
-  state: (p: { warm: string; there: string }) => `${p.warm} There is: ${p.there}.`,
+  state: (p: { warm: string; there: string }) => `${p.warm} In place now: ${p.there}.`,
   ask: {
     title: 'Ask the customer',
     note: (p: { minutes: string }) =>
@@ -177,17 +184,19 @@ export const words = {
   look: {
     title: 'Look',
     note: 'What none of the gauges shows.',
-    takes: (p: { minutes: string }) => `${p.minutes} min`,
-    doIt: 'Do it',
+    doIt: 'Do this check',
   },
   measure: {
     title: 'Measure',
     note: 'Minutes count what is not in place yet: warming up, fitting a gauge, opening the pan.',
     takes: (p: { minutes: string }) => `Takes ${p.minutes} minutes as the car stands now.`,
     doIt: 'Do this test',
-    done: 'Done',
     hint: 'What would the planner measure?',
-    hinted: 'This tells most for its minutes now. Press a test to go to it.',
+    hinted: (tests: number) =>
+      plural(tests, {
+        one: 'This tells you most for the time it takes. Press it to go to it.',
+        other: 'These tell you most for the time they take. Press one to go to it.',
+      }),
     noHint: 'The planner finds no test worth its minutes any more.',
   },
   shut: {
@@ -198,6 +207,9 @@ export const words = {
   unkept: 'Your browser keeps nothing for this site, so this case is lost when you leave the page.',
   known: {
     title: 'What you know',
+    again: (p: { steps: string }) => `What you know (${p.steps})`,
+    said: 'The customer said',
+    asked: (p: { question: string; answer: string }) => `${p.question} “${p.answer}”`,
     none: 'Only what the customer said. Ask, look and measure as you would in the shop. Each thing takes its minutes. When you know what it is, say so.',
     read: (p: { test: string; value: string }) => `${p.test}: ${p.value}`,
   },

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { movedBits, pathOf } from '../../src/cases/path.ts';
+import { movedBits, pathOf, rolesOf } from '../../src/cases/path.ts';
 import { carOfCase } from '../../src/cases/play.ts';
 import { readingsOf, type Step } from '../../src/cases/visit.ts';
 import { writtenCases } from '../../src/cases/written.ts';
@@ -53,7 +53,8 @@ test('a way is told step by step, and ends where all its readings together lead'
   const stages = pathOf(lists, steps, false);
   expect(stages.map(({ told }) => told !== undefined)).toEqual([false, true, false, true]);
   expect(stages.map(({ minutes }) => minutes)).toEqual([10, 34, 3, 14]);
-  const { moved } = stages[3] ?? {};
+  const moved = stages[3]?.moves?.[0];
+  expect(stages[3]?.moves).toHaveLength(1);
   expect(moved?.after).toBe(direct.faults.find(({ fault }) => fault === moved?.fault)?.probability);
   const last = lists.at(-1);
   for (const { fault, probability } of direct.faults) expect(last?.[fault]).toBe(probability);
@@ -65,4 +66,55 @@ test('the planner finds the seal of this car, in less time than reading everythi
   expect(top?.fault).toBe('transferSeal');
   expect(top?.probability).toBeGreaterThanOrEqual(0.9);
   expect(way.reduce((sum, { last }) => sum + (last?.minutes ?? 0), 0)).toBeLessThan(120);
+});
+
+test('each reading tells what it did to the answer and to the real cause, by the planner’s own steps', () => {
+  const steps: readonly Step[] = [
+    { kind: 'test', what: 'line.drive.700.hot' },
+    { kind: 'test', what: 'clutch.forward.700.hot' },
+  ];
+  const readings = readingsOf(steps, read);
+  const { posterior } = ask({
+    readings,
+    state: { temperature: 'hot', fitted: [], coldMorning: false },
+    priors: {},
+  });
+  const lists = stepsOf(posterior, readings);
+  const roles = rolesOf([{ cause: 'hardLip', circuit: 'forward' }], [{ cause: 'transferSeal' }]);
+  expect([...roles]).toEqual([
+    ['hardLip', 'yours'],
+    ['transferSeal', 'real'],
+  ]);
+  const stages = pathOf(lists, steps, false, [...roles.keys()]);
+  for (const [place, { moves = [] }] of stages.entries()) {
+    const [yours, real, most] = moves;
+    expect(yours).toEqual({
+      fault: 'hardLip',
+      before: lists[place]?.hardLip,
+      after: lists[place + 1]?.hardLip,
+    });
+    expect(real).toEqual({
+      fault: 'transferSeal',
+      before: lists[place]?.transferSeal,
+      after: lists[place + 1]?.transferSeal,
+    });
+    // A third line only for another name, which has moved furthest of all.
+    const furthest = (one: (typeof moves)[number]): number => Math.abs(one.after - one.before);
+    if (most)
+      for (const one of [yours, real])
+        expect(furthest(most)).toBeGreaterThan(one ? furthest(one) : 1);
+  }
+});
+
+test('one name for an answer that is the real cause; causes outside the list share its last line', () => {
+  expect([...rolesOf([{ cause: 'transferSeal' }], [{ cause: 'transferSeal' }])]).toEqual([
+    ['transferSeal', 'both'],
+  ]);
+  expect([...rolesOf([{ cause: 'coolerBlocked' }], [{ cause: 'drainBack' }])]).toEqual([
+    ['unlisted', 'both'],
+  ]);
+  expect([...rolesOf([{ cause: 'healthy' }], [{ cause: 'drainBack' }])]).toEqual([
+    ['healthy', 'yours'],
+    ['unlisted', 'real'],
+  ]);
 });

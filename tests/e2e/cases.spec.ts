@@ -53,19 +53,31 @@ test('on a phone: ask, measure, say what it is, and see both ways; the list reme
   await measure(page, 'Clutch pressure', /Reverse, 700 rpm, hot/);
   await measure(page, 'Clutch pressure', /High, 700 rpm, hot/);
   await page.reload();
-  await expect(page.locator('.case-known li')).toHaveCount(4);
+  const head = page.locator('.case-head');
+  await expect(head.locator('ol.case-known li')).toHaveCount(4);
+  await expect(head.locator('.case-said li')).toHaveText(/^In which ranges\? “.+”$/);
 
   await page.getByRole('link', { name: 'Say what it is' }).click();
+  // What is known is a press away where the answer is given.
+  const again = page.locator('.case-conclude .case-again');
+  await expect(again.locator('summary')).toBeInViewport();
+  await again.getByText('What you know (5)').click();
+  await expect(again.locator('li')).toHaveCount(5);
   await page.getByRole('button', { name: 'Hand it in' }).click();
   await expect(page.getByRole('alert').filter({ hasText: 'Choose what is wrong' })).toBeVisible();
   await page.getByLabel('What is wrong').selectOption('transferSeal');
   await page.getByLabel('Transfer seal and bridge part').check();
-  await page.getByRole('button', { name: 'Hand it in' }).click();
+  const handIn = page.getByRole('button', { name: 'Hand it in' });
+  await handIn.scrollIntoViewIfNeeded();
+  await expect(page.locator('.case-bar')).not.toBeInViewport();
+  await handIn.click();
+  await expect(page.locator('.case-bar')).toHaveCount(0);
   const outcome = page.locator('#case-outcome');
   await expect(outcome.getByRole('heading', { name: /^Solved, in \d+ minutes$/ })).toBeFocused();
   await expect(outcome).toContainText('Your readings had shown it.');
   await expect(outcome).toContainText('Your plan is what this car needs.');
-  await expect(outcome).toContainText('Split transfer seal: from');
+  await expect(outcome).toContainText('Your answer and the real cause, Split transfer seal: from');
+  await expect(outcome).toContainText('Your answer is the real cause: Split transfer seal ');
   await expect(
     outcome.getByRole('heading', { name: 'The planner’s way on this car' }),
   ).toBeVisible();
@@ -122,7 +134,8 @@ test('by keyboard alone: a case is measured, answered wrongly, and told so', asy
   await page.keyboard.press('Tab');
   await expect(page.getByRole('button', { name: 'Do this test' })).toBeFocused();
   await page.keyboard.press('Enter');
-  await expect(page.locator('.case-known li')).toHaveCount(1);
+  await expect(page.locator('.case-test', { hasText: 'Stored ratio codes' })).toBeFocused();
+  await expect(page.locator('.case-head ol.case-known li')).toHaveCount(1);
   await page.getByLabel('What is wrong').focus();
   await page.getByLabel('What is wrong').selectOption('pumpWear');
   await page.getByRole('checkbox', { name: 'Pump', exact: true }).focus();
@@ -131,14 +144,28 @@ test('by keyboard alone: a case is measured, answered wrongly, and told so', asy
   await page.getByRole('button', { name: 'Hand it in' }).focus();
   await page.keyboard.press('Enter');
   const outcome = page.locator('#case-outcome');
-  await expect(outcome.getByRole('heading', { name: /^Not this/ })).toBeFocused();
+  await expect(
+    outcome.getByRole('heading', { name: /^Not the right cause\. You spent \d+ minutes\.$/ }),
+  ).toBeFocused();
   await expect(outcome).toContainText('It was: Split transfer seal.');
   await expect(outcome).toContainText('went further than your readings');
+  // Every reading says what it did to the answer and to the real cause, and so does the end.
+  await expect(outcome.locator('.case-moves li').first()).toHaveText(
+    /^Your answer, Worn pump: (from .+ to|stayed at) .+\.$/,
+  );
+  await expect(outcome.locator('.case-moves li').nth(1)).toHaveText(
+    /^The real cause, Split transfer seal: (from .+ to|stayed at) .+\.$/,
+  );
+  await expect(outcome).toContainText(
+    /Your answer: Worn pump .+\. The real cause: Split transfer seal .+\./,
+  );
   await expect(outcome).toContainText('hours of labor');
   // Printed for the folder of an apprentice, on Letter and on A4.
   for (const between of Object.values(BETWEEN))
     expect(await faultsOnPaper(page, between)).toEqual([]);
-  await expect(outcome.getByRole('heading', { name: /^Not this/ })).toBeVisible();
+  await expect(
+    outcome.getByRole('heading', { name: /^Not the right cause\. You spent \d+ minutes\.$/ }),
+  ).toBeVisible();
 });
 
 test('a test that can hurt says so before it is done', async ({ page }) => {
@@ -148,6 +175,35 @@ test('a test that can hurt says so before it is done', async ({ page }) => {
   const open = page.locator('.case-open');
   await expect(open.locator('.before-test')).toContainText('five seconds at most');
   await expect(open.getByRole('button', { name: 'Do this test' })).toBeVisible();
+});
+
+test('a finished test shows what it read in its row, closed or open', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 664 });
+  await bringIn(page, first);
+  await measure(page, 'Line pressure', /Drive, 700 rpm, hot/);
+  const row = page.locator('.case-test', { hasText: 'Line pressure, Drive, 700 rpm, hot' });
+  const read = await page.locator('.case-open .case-figure').textContent();
+  const figure = /[\d.]+\u00a0(psi|kPa)$/u.exec(read ?? '')?.[0] ?? 'nothing was read';
+  await row.click();
+  await expect(row).toContainText(figure);
+  await expect(page.locator('.case-measure')).toContainText(/In place now: gauge on the line\./);
+});
+
+test('a look is a row like a test: its caution when it is open, then what was seen', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 664 });
+  await bringIn(page, first);
+  const looks = page.locator('.case-looks');
+  await looks.locator('summary').click();
+  await expect(looks.locator('.before-test')).toHaveCount(0);
+  await looks.getByRole('button', { name: /^Idle speed, warm, in Park/ }).click();
+  await expect(looks.locator('.before-test')).toHaveText(/Chock the wheels/);
+  await looks.getByRole('button', { name: 'Do this check: Idle speed, warm, in Park' }).click();
+  const found = looks.locator('.case-found');
+  await expect(found).toBeFocused();
+  await expect(found).toContainText('Idle is where it should be.');
+  await expect(page.locator('.case-head ol.case-known')).toContainText('Idle speed');
 });
 
 test('a car drawn by number is the same for whoever opens the link', async ({ page, context }) => {

@@ -177,6 +177,12 @@ test('a car shows one part at a time, and its answer not before it is asked for'
   await page.goto(`${MEETING}#stage-8-2`);
   await expect(page.locator('.case-talk')).toBeVisible();
   await expect(page.locator('.case-conclude')).toBeHidden();
+  // What was spent stands in the line of the parts, over nothing.
+  const [spent, parts] = await Promise.all([
+    page.locator('.case-bar').boundingBox(),
+    page.locator('.stage-parts').boundingBox(),
+  ]);
+  expect(spent?.y).toBe(parts?.y);
   await page.getByRole('button', { name: 'In which ranges?' }).click();
   await page.getByRole('button', { name: 'What is it?' }).click();
   await expect(page.locator('.case-talk')).toBeHidden();

@@ -79,7 +79,7 @@ test('a test that can hurt stands with its caution, and leads back to the form',
   await type(page, 'stopTime.drive.cold', '0.8 s');
   const proposals = page.locator('.next-tests > ol > li');
   await expect(proposals).not.toHaveCount(0);
-  const gauge = proposals.filter({ hasText: 'Wheels chocked' }).first();
+  const gauge = proposals.filter({ hasText: 'Chock the wheels' }).first();
   await expect(gauge).toBeVisible();
   await gauge.getByRole('button', { name: 'I have done this one' }).click();
   await expect(page.getByLabel('Test', { exact: true })).toBeFocused();
@@ -91,9 +91,9 @@ test('a test picked by hand stands with its caution too', async ({ page }) => {
   await page.getByLabel('Test', { exact: true }).selectOption('codes');
   await expect(caution).toHaveCount(0);
   await page.getByLabel('Test', { exact: true }).selectOption('takeoffSlip.drive.hot');
-  await expect(caution).toContainText('On a clear lane only');
+  await expect(caution).toContainText('Drive on a clear lane only');
   await page.getByLabel('Test', { exact: true }).selectOption('line.reverse.700.hot');
-  await expect(caution).toContainText('Wheels chocked');
+  await expect(caution).toContainText('Chock the wheels');
 });
 
 test('where no worker can be had the page weighs the readings itself', async ({
