@@ -1,9 +1,18 @@
+import { minutesOf } from './words.en.ts';
+
 /** What the readings come to, said where the hand is. */
 export const words = {
   weighing: 'Weighing your readings.',
   first: (p: { top: string; share: string }) => `First on the list now: ${p.top}, ${p.share}.`,
-  next: (p: { test: string; minutes: string }) => `Measure next: ${p.test}, ${p.minutes} minutes.`,
+  next: (p: { test: string; minutes: string }) => `Measure next: ${p.test}, ${minutesOf(p.minutes)}.`,
   done: 'No test left is worth its minutes. What stands first is what your readings say; if you open it up, look there first.',
-  clash: (p: { one: string; other: string }) =>
-    `“${p.one}” and “${p.other}” cannot both be right on one car, by anything that this site knows. Check units, range, gear and tap of both, and take the quicker one again.`,
+  clash: {
+    /** By what the planner knows of cars. */
+    known: (p: { one: string; other: string }) =>
+      `“${p.one}” and “${p.other}” cannot both be right on one car, by anything that this site knows. Check units, range, gear and tap of both, and take the quicker one again.`,
+    twice: (p: { one: string; other: string }) =>
+      `“${p.one}” and “${p.other}” cannot both be right on one car at one fluid temperature: one test, twice, further apart than it errs. Check both for a slip, units and gear, then take it a third time.`,
+    aboveLine: (p: { one: string; other: string }) =>
+      `“${p.one}” and “${p.other}” cannot both be right on one car at one fluid temperature: a clutch cannot hold more than the line that feeds it. Check units, gear and tap of both, and take the quicker one again.`,
+  },
 };

@@ -83,6 +83,10 @@ const faults: Record<Name, string> = {
   unlisted: 'Something that is not in this list',
 };
 
+/** A number of minutes as it was printed. */
+export const minutesOf = (minutes: string): string =>
+  minutes === '1' ? '1 minute' : `${minutes} minutes`;
+
 export const words = {
   tests,
   warmths,
@@ -123,7 +127,7 @@ export const words = {
     askUnit: (p: { unit: string; means: string }) =>
       `Did you mean ${p.unit}? That would be ${p.means}.`,
     band: (p: { given: string; warm: string; range: string }) =>
-      `${p.given} is not ${p.warm}. For this test the fluid may have ${p.range}.`,
+      `${p.given} does not fit this test: ${p.warm} is ${p.range}. Check the number, or choose the test that fits it.`,
     neverStopped: 'It did not stop within two and a half seconds',
     seen: 'It showed',
     stored: 'Stored',
@@ -135,7 +139,7 @@ export const words = {
     none: 'None yet. Take the first test below, or choose one that you have done.',
     did: (p: { test: string; value: string }) => `${p.test}: ${p.value}`,
     remove: 'Take out',
-    minutes: (p: { minutes: string }) => `${p.minutes} minutes of tests so far.`,
+    minutes: (p: { minutes: string }) => `${minutesOf(p.minutes)} of tests so far.`,
     never: 'did not stop',
     noCodes: 'none',
     again: 'Start over',
@@ -159,7 +163,7 @@ export const words = {
   },
   next: {
     title: 'Measure next',
-    takes: (p: { minutes: string }) => `${p.minutes} minutes`,
+    takes: (p: { minutes: string }) => minutesOf(p.minutes),
     needs: (p: { setUps: string }) => `First: ${p.setUps}.`,
     tells: {
       much: 'Splits the list in half or better.',

@@ -1,4 +1,4 @@
-import type { Name } from '../../diagnosis/index.ts';
+import { plainClash, type Name } from '../../diagnosis/index.ts';
 import { share } from '../../planner/Lists.tsx';
 import { nameOf, shownIn } from '../../planner/reading-text.ts';
 import { words as plannerWords } from '../../planner/words.en.ts';
@@ -83,7 +83,7 @@ function One({ sheet, reading }: { readonly sheet: Sheet; readonly reading: Shee
           if (!other?.taken) return null;
           return (
             <p key={other.id} class="field-error">
-              {words.clash({
+              {words.clash[(taken && plainClash(taken, other.taken)) ?? 'known']({
                 other: nameOf(other.taken.test, system),
                 value: shownIn(other.taken, system),
               })}
