@@ -4,7 +4,8 @@ import { minutesOf } from './words.en.ts';
 export const words = {
   weighing: 'Weighing your readings.',
   first: (p: { top: string; share: string }) => `First on the list now: ${p.top}, ${p.share}.`,
-  next: (p: { test: string; minutes: string }) => `Measure next: ${p.test}, ${minutesOf(p.minutes)}.`,
+  next: (p: { test: string; minutes: string }) =>
+    `Measure next: ${p.test}, ${minutesOf(p.minutes)}.`,
   done: 'No test left is worth its minutes. What stands first is what your readings say; if you open it up, look there first.',
   clash: {
     /** By what the planner knows of cars. */

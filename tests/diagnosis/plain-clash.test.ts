@@ -22,11 +22,7 @@ import {
 import { keptTable } from '../../src/diagnosis/kept-table.ts';
 import { training } from '../../src/engine/index.ts';
 
-const read = (
-  id: string,
-  value: TakenReading['value'],
-  temperatureC?: number,
-): TakenReading => ({
+const read = (id: string, value: TakenReading['value'], temperatureC?: number): TakenReading => ({
   test: testOf(id),
   value,
   ...(temperatureC !== undefined && { temperatureC }),

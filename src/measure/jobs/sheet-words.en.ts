@@ -4,6 +4,8 @@ import { minutesOf } from '../../planner/words.en.ts';
 export const words = {
   back: 'All jobs',
   label: 'Label of this job',
+  labelEmpty: (label: string) =>
+    `A job has to have a label, one letter is enough. Until you type one it stays “${label}”.`,
   kept: 'Every key is kept on this device as you type.',
   form: {
     title: 'Take down a reading',

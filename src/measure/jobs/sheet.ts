@@ -1,6 +1,6 @@
 import { computed, effect, signal } from '@preact/signals';
 import type { ByName, Contradiction, TakenReading } from '../../diagnosis/index.ts';
-import { draftFrom, EMPTY } from '../../planner/form-model.ts';
+import { draftFrom, EMPTY, NO_CODES } from '../../planner/form-model.ts';
 import { makePlanner } from '../../planner/model.ts';
 import type { Think } from '../../planner/messages.ts';
 import { dated, readingsOf, timedId, type JobReading } from '../../storage/jobs/job.ts';
@@ -57,6 +57,8 @@ export function makeSheet(
   const phase = signal<Phase>('before');
   /** The reading that the form changes; empty for a new one. */
   const changing = signal('');
+  /** The reading that was taken out last, until another one is taken down. */
+  const gone = signal<SheetReading | null>(null);
 
   const kept = job.peek()?.draft.value;
   if (kept) {
@@ -101,6 +103,7 @@ export function makeSheet(
     },
     phase,
     changing,
+    gone,
     stop: (): void => {
       stop();
       planner.stop();
@@ -134,10 +137,18 @@ export function makeSheet(
         ...(temperatureC !== undefined && { temperatureC }),
       });
       changing.value = '';
+      gone.value = null;
     },
     remove: (reading: SheetReading): void => {
       if (changing.peek() === reading.id) changing.value = '';
       put(reading.id, null);
+      gone.value = reading;
+    },
+    putBack: (): void => {
+      if (gone.value === null) return;
+      const { id: reading, taken, ...entry } = gone.value;
+      put(reading, entry);
+      gone.value = null;
     },
     /** Back into the form, as it was typed. */
     edit: (
@@ -150,12 +161,18 @@ export function makeSheet(
         text: typed,
         never: value === null,
         codes: Array.isArray(value) ? (value as string[]) : [],
-        outcome: typeof value === 'string' ? value : '',
+        outcome:
+          typeof value === 'string'
+            ? value
+            : Array.isArray(value) && value.length === 0
+              ? NO_CODES
+              : '',
         temperature: temperatureC === undefined ? '' : format(temperatureC, temperature, units),
       });
       planner.form.trouble.value = null;
       phase.value = when;
       changing.value = reading;
+      planner.form.answering.value += 1;
     },
     leaveAsItWas: (): void => {
       changing.value = '';
