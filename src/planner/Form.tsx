@@ -23,8 +23,8 @@ import { words } from './words.en.ts';
 const { form: said } = words;
 const groups = [...new Set(TESTS.map(({ kind }) => words.groups[kind]))];
 
-/** Where what a test showed is entered: the number, or the first of what may be seen. */
-const ANSWER = '.next-form :is(#next-test-value, fieldset input)';
+/** Where what a test showed is entered: the number, that it did not stop, or the first of what may be seen. */
+const ANSWER = '.next-form :is(#next-test-value, .next-check input, fieldset input):enabled';
 
 interface FormProps {
   readonly model: Pick<PlannerModel, 'form' | 'grounds' | 'awaited'>;
@@ -243,9 +243,9 @@ function Seen({ test, form }: { readonly test: OutcomeTest; readonly form: FormM
   const { kind } = test;
   const trouble = form.trouble.value;
   const wrong = trouble?.field === 'outcome' ? trouble : null;
-  const first = useRef<HTMLFieldSetElement>(null);
+  const set = useRef<HTMLFieldSetElement>(null);
   useEffect(() => {
-    if (wrong !== null) first.current?.querySelector('input')?.focus();
+    if (wrong !== null) set.current?.querySelector('input')?.focus();
   }, [wrong]);
   const options =
     kind === 'codes'
@@ -257,7 +257,7 @@ function Seen({ test, form }: { readonly test: OutcomeTest; readonly form: FormM
     return { codes: is ? [...others, id] : others, outcome: '' };
   };
   return (
-    <fieldset ref={first} class="choice" aria-describedby="next-test-seen-wrong">
+    <fieldset ref={set} class="choice" aria-describedby="next-test-seen-wrong">
       <legend>{kind === 'codes' ? said.stored : said.seen}</legend>
       <div class="choice-options">
         {options.map(({ id, label }) => (
