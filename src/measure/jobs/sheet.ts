@@ -51,7 +51,18 @@ export function makeSheet(
       );
       return taken;
     });
-  const planner = makePlanner(given(before), think, given(after));
+  const made = makePlanner(given(before), think, given(after));
+  const planner = {
+    ...made,
+    form: {
+      ...made.form,
+      /** A test that was proposed is a reading of its own, not the one that stood in the form to be changed. */
+      begin: (test: string): void => {
+        changing.value = '';
+        made.form.begin(test);
+      },
+    },
+  };
   /** The transmission that the job is on. */
   const which = computed(() => job.value?.transmission.value ?? 'training');
   const phase = signal<Phase>('before');

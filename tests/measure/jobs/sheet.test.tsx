@@ -108,6 +108,17 @@ describe('a job on the page', () => {
     expect(sheet.gone.value).toBeNull();
   });
 
+  test('a proposed test is a reading of its own, also while another one is being changed', () => {
+    const { sheet, read } = bay();
+    read('line.park.700.hot', 600, '87 psi', 95);
+    const [reading] = sheet.readings.value;
+    if (reading === undefined) throw new Error('The reading is not there.');
+    sheet.edit(reading, 'us');
+    sheet.planner.form.begin('clutch.high.700.hot');
+    sheet.add({ test: testOf('clutch.high.700.hot'), value: 391 }, 'us', '56.7');
+    expect(sheet.readings.value.map(({ value }) => value)).toEqual([600, 391]);
+  });
+
   test('codes that were read and are none come back into the form as that', () => {
     const { sheet } = bay();
     sheet.add({ test: testOf('codes'), value: [] }, 'us', '');
