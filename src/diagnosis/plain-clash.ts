@@ -9,9 +9,16 @@ import { SAME_C } from './before-after.ts';
 import type { Contradiction } from './contradictions.ts';
 import { GAUGE_GAIN } from './nuisances.ts';
 import { neverStopped, type TakenReading } from './posterior.ts';
-import { errorOf, isNumeric, isPressure, LONGEST_STOP, onScale, type NumericTest } from './tests.ts';
+import {
+  errorOf,
+  isNumeric,
+  isPressure,
+  LONGEST_STOP,
+  onScale,
+  type NumericTest,
+} from './tests.ts';
 
-export type PlainClash = 'twice' | 'aboveLine';
+type PlainClash = 'twice' | 'aboveLine';
 
 /** So many standard deviations apart no two honest readings of one amount lie. */
 const BEYOND = 6;

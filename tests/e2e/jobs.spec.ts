@@ -259,6 +259,8 @@ test('the wrong unit is asked about, and contradicting readings are named at bot
   const clashes = page.locator('.next-readings .field-error');
   await expect(clashes).toHaveCount(2);
   await expect(clashes.first()).toContainText('cannot both be right on one car');
+  // And over the form, where the hand is.
+  await expect(page.getByRole('alert').filter({ hasText: 'one test, twice' })).toBeInViewport();
   await page.getByRole('button', { name: 'Take out: Line pressure' }).nth(1).click();
   await expect(clashes).toHaveCount(0);
 });

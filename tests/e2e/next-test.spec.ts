@@ -94,7 +94,7 @@ test('a test that can hurt stands with its caution, and leads back to the number
 test('a test in words waits for somebody to have looked', async ({ page }) => {
   await open(page);
   const add = page.getByRole('button', { name: 'Add this reading' });
-  const wrong = page.locator('.next-form').getByRole('alert');
+  const wrong = page.locator('#next-test-seen-wrong');
   await add.click();
   await expect(wrong).toContainText('None of these');
   await page.getByLabel('Test', { exact: true }).selectOption('fluidLevel');

@@ -70,6 +70,7 @@ export function JobSheet({ jobs, id, planner, own, arrived, close }: JobProps) {
           <div>
             {/* Above the form, whose first field takes the keys after each reading: there the eye is. */}
             {said && !sheet.planner.lost.value && <Now sheet={sheet} said={said} />}
+            {said && <said.Clashes model={sheet.planner} />}
             <Form
               model={sheet.planner}
               add={(reading, typed) => {

@@ -69,7 +69,7 @@ export function makeSheet(
   /** The reading that the form changes; empty for a new one. */
   const changing = signal('');
   /** The reading that was taken out last, until another one is taken down. */
-  const gone = signal<SheetReading | null>(null);
+  const gone = signal<{ readonly id: string; readonly entry: JobReading } | null>(null);
 
   const kept = job.peek()?.draft.value;
   if (kept) {
@@ -114,7 +114,10 @@ export function makeSheet(
     },
     phase,
     changing,
-    gone,
+    gone: computed(
+      (): SheetReading | null =>
+        gone.value && { ...gone.value.entry, id: gone.value.id, taken: takenOf(gone.value.entry) },
+    ),
     stop: (): void => {
       stop();
       planner.stop();
@@ -150,15 +153,15 @@ export function makeSheet(
       changing.value = '';
       gone.value = null;
     },
-    remove: (reading: SheetReading): void => {
-      if (changing.peek() === reading.id) changing.value = '';
-      put(reading.id, null);
-      gone.value = reading;
+    remove: ({ id: reading }: SheetReading): void => {
+      if (changing.peek() === reading) changing.value = '';
+      const entry = job.peek()?.readings[reading]?.value;
+      if (entry) gone.value = { id: reading, entry };
+      put(reading, null);
     },
     putBack: (): void => {
-      if (gone.value === null) return;
-      const { id: reading, taken, ...entry } = gone.value;
-      put(reading, entry);
+      const last = gone.peek();
+      if (last) put(last.id, last.entry);
       gone.value = null;
     },
     /** Back into the form, as it was typed. */
