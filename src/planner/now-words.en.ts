@@ -12,7 +12,7 @@ export const words = {
     known: (p: { one: string; other: string }) =>
       `“${p.one}” and “${p.other}” cannot both be right on one car, by anything that this site knows. Check units, range, gear and tap of both, and take the quicker one again.`,
     twice: (p: { one: string; other: string }) =>
-      `“${p.one}” and “${p.other}” cannot both be right on one car at one fluid temperature: one test, twice, further apart than it errs. Check both for a slip, units and gear, then take it a third time.`,
+      `“${p.one}” and “${p.other}” cannot both be right on one car at one fluid temperature: two tries at one test do not come out that far apart. Check both for a slip, units and gear, then take it a third time.`,
     aboveLine: (p: { one: string; other: string }) =>
       `“${p.one}” and “${p.other}” cannot both be right on one car at one fluid temperature: a clutch cannot hold more than the line that feeds it. Check units, gear and tap of both, and take the quicker one again.`,
   },

@@ -137,7 +137,7 @@ test('a reading that was taken out can be put back, and so can all', async ({ pa
   await type(page, 'stopTime.drive.hot', '0.5');
   await type(page, 'stopTime.drive.hot', '5');
   const lines = page.locator('.next-readings li');
-  await expect(page.getByRole('alert').filter({ hasText: 'one test, twice' })).toBeVisible();
+  await expect(page.getByRole('alert').filter({ hasText: 'two tries at one test' })).toBeVisible();
   await page.getByRole('button', { name: 'Take out' }).first().click();
   await expect(page.locator('.next-put-back')).toContainText('Taken out: Clutch pressure, Forward');
   await expect(page.getByRole('heading', { name: 'Your readings' })).toBeFocused();

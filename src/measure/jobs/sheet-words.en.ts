@@ -50,7 +50,7 @@ export const words = {
     known: (p: { other: string; value: string }) =>
       `This and “${p.other}” (${p.value}) cannot both be right on one car, by anything that this site knows. Check units, range, gear and tap of both, and take the quicker one again.`,
     twice: (p: { value: string }) =>
-      `The same test also stands here with ${p.value}. The two cannot both be right on one car at one fluid temperature: they are further apart than this reading errs. Check both for a slip, units and gear, then take it a third time and write the temperature down.`,
+      `The same test also stands here with ${p.value}. The two cannot both be right on one car at one fluid temperature: two tries at one test do not come out that far apart. Check both for a slip, units and gear, then take it a third time and write the temperature down.`,
     aboveLine: (p: { other: string; value: string }) =>
       `This and “${p.other}” (${p.value}) cannot both be right on one car at one fluid temperature: a clutch cannot hold more than the line that feeds it. Check units, gear and tap of both, and take the quicker one again.`,
   },
