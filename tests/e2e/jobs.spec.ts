@@ -260,7 +260,9 @@ test('the wrong unit is asked about, and contradicting readings are named at bot
   await expect(clashes).toHaveCount(2);
   await expect(clashes.first()).toContainText('cannot both be right on one car');
   // And over the form, where the hand is.
-  await expect(page.getByRole('alert').filter({ hasText: 'two tries at one test' })).toBeInViewport();
+  await expect(
+    page.getByRole('alert').filter({ hasText: 'two tries at one test' }),
+  ).toBeInViewport();
   await page.getByRole('button', { name: 'Take out: Line pressure' }).nth(1).click();
   await expect(clashes).toHaveCount(0);
 });
