@@ -24,6 +24,7 @@ export * from './leak.ts';
 export * from './grounds.ts';
 export * from './plausible.ts';
 export * from './contradictions.ts';
+export * from './plain-clash.ts';
 export * from './two-faults.ts';
 export * from './steps.ts';
 export * from './way.ts';

@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import type { ComponentChildren } from 'preact';
 import {
   CODES,
@@ -15,13 +15,16 @@ import { temperature } from '../quantity/quantities.ts';
 import { useUnits } from '../ui/use-units.ts';
 import { measuredAs } from './amounts.ts';
 import { BeforeTest } from './BeforeTest.tsx';
-import { readDraft, type FormDraft, type FormModel, type Trouble } from './form-model.ts';
+import { NO_CODES, readDraft, type FormDraft, type FormModel, type Trouble } from './form-model.ts';
 import type { PlannerModel } from './model.ts';
 import { nameOf } from './reading-text.ts';
 import { words } from './words.en.ts';
 
 const { form: said } = words;
 const groups = [...new Set(TESTS.map(({ kind }) => words.groups[kind]))];
+
+/** Where what a test showed is entered: the number, that it did not stop, or the first of what may be seen. */
+const ANSWER = '.next-form :is(#next-test-value, .next-check input, fieldset input):enabled';
 
 interface FormProps {
   readonly model: Pick<PlannerModel, 'form' | 'grounds' | 'awaited'>;
@@ -78,6 +81,14 @@ export function Form({ model, add, title = said.title, button = said.add, childr
       leave();
     };
   }, []);
+  const top = useRef<HTMLHeadingElement>(null);
+  const { value: answering } = form.answering;
+  useLayoutEffect(() => {
+    if (answering === 0) return;
+    // With the name of the test, which stands over it.
+    document.querySelector<HTMLElement>(ANSWER)?.focus({ preventScroll: true });
+    top.current?.scrollIntoView({ block: 'nearest' });
+  }, [answering]);
   return (
     <form
       class="next-form"
@@ -90,12 +101,12 @@ export function Form({ model, add, title = said.title, button = said.add, childr
         take();
       }}
     >
-      <h3>{title}</h3>
+      <h3 ref={top}>{title}</h3>
       <label for="next-test-test">{said.test}</label>
       <select
         id="next-test-test"
         value={test.id}
-        onChange={(event) => form.choose(event.currentTarget.value)}
+        onChange={(event) => form.choose(event.currentTarget.value, system)}
       >
         {groups.map((group) => (
           <optgroup key={group} label={group}>
@@ -107,6 +118,10 @@ export function Form({ model, add, title = said.title, button = said.add, childr
           </optgroup>
         ))}
       </select>
+      {/* A narrow select cuts its last word, which tells hot from cold; who hears it hears it whole. */}
+      <p class="next-chosen" aria-hidden="true">
+        {nameOf(test, system)}
+      </p>
       <div aria-live="polite">
         <BeforeTest test={test} />
       </div>
@@ -173,7 +188,7 @@ function Amount({ id, label, symbol, note, field, typed, disabled, form, take }:
   const input = useRef<HTMLInputElement>(null);
   const trouble = form.trouble.value?.field === field ? form.trouble.value : null;
   useEffect(() => {
-    if (trouble !== null) input.current?.focus();
+    if (trouble !== null && trouble.aside !== true) input.current?.focus();
   }, [trouble]);
   return (
     <>
@@ -222,34 +237,42 @@ function Amount({ id, label, symbol, note, field, typed, disabled, form, take }:
   );
 }
 
-/** What was seen or stored. */
+/** What was seen or stored. Nothing is chosen until somebody has looked. */
 function Seen({ test, form }: { readonly test: OutcomeTest; readonly form: FormModel }) {
   const { codes, outcome } = form.draft.value;
   const { kind } = test;
+  const trouble = form.trouble.value;
+  const wrong = trouble?.field === 'outcome' ? trouble : null;
+  const set = useRef<HTMLFieldSetElement>(null);
+  useEffect(() => {
+    if (wrong !== null) set.current?.querySelector('input')?.focus();
+  }, [wrong]);
   const options =
     kind === 'codes'
-      ? CODES.map((code) => ({ id: code, label: code }))
+      ? [...CODES.map((code) => ({ id: code, label: code })), { id: NO_CODES, label: said.none }]
       : OUTCOMES[kind].map((id) => ({ id, label: words.outcomes[kind][id] }));
+  const stored = (id: string, is: boolean): Partial<FormDraft> => {
+    const others = codes.filter((one) => one !== id);
+    if (id === NO_CODES) return { codes: [], outcome: is ? id : '' };
+    return { codes: is ? [...others, id] : others, outcome: '' };
+  };
   return (
-    <fieldset class="choice">
+    <fieldset ref={set} class="choice" aria-describedby="next-test-seen-wrong">
       <legend>{kind === 'codes' ? said.stored : said.seen}</legend>
       <div class="choice-options">
-        {options.map(({ id, label }, i) => (
+        {options.map(({ id, label }) => (
           <label key={id} class="choice-option">
             {kind === 'codes' ? (
               <input
                 type="checkbox"
-                checked={codes.includes(id)}
-                onChange={(event) => {
-                  const others = codes.filter((one) => one !== id);
-                  form.set({ codes: event.currentTarget.checked ? [...others, id] : others });
-                }}
+                checked={codes.includes(id) || outcome === id}
+                onChange={(event) => form.set(stored(id, event.currentTarget.checked))}
               />
             ) : (
               <input
                 type="radio"
                 name="next-test-outcome"
-                checked={outcome === id || (outcome === '' && i === 0)}
+                checked={outcome === id}
                 onChange={() => form.set({ outcome: id })}
               />
             )}
@@ -257,6 +280,9 @@ function Seen({ test, form }: { readonly test: OutcomeTest; readonly form: FormM
           </label>
         ))}
       </div>
+      <p id="next-test-seen-wrong" class="next-wrong" role="alert">
+        {wrong?.sentence}
+      </p>
     </fieldset>
   );
 }

@@ -155,14 +155,7 @@ function Proposal({ model, ranked }: ListProps & { readonly ranked: Proposed }) 
         </p>
       )}
       <BeforeTest test={test} />
-      <button
-        type="button"
-        class="quiet"
-        onClick={() => {
-          model.form.choose(test.id);
-          document.getElementById('next-test-test')?.focus();
-        }}
-      >
+      <button type="button" class="quiet" onClick={() => model.form.begin(test.id)}>
         {next.did}
       </button>
     </li>

@@ -1,4 +1,4 @@
-import { SURE } from '../diagnosis/index.ts';
+import { plainClash, SURE } from '../diagnosis/index.ts';
 import { LiveText } from '../ui/LiveText.tsx';
 import type { UnitSystem } from '../quantity/unit-system.ts';
 import { useUnits } from '../ui/use-units.ts';
@@ -50,9 +50,13 @@ export function Clashes({ model }: { readonly model: NowModel }) {
     if (one === undefined) return '';
     return planner.readings.did({ test: nameOf(one.test, system), value: shownIn(one, system) });
   };
+  const whyOf = (first: number, second: number) => {
+    const [one, other] = [found.of.readings[first], found.of.readings[second]];
+    return (one && other && plainClash(one, other)) ?? 'known';
+  };
   return found.before.map(({ first, second }) => (
     <p key={`${first} ${second}`} class="field-error" role="alert">
-      {words.clash({ one: named(first), other: named(second) })}
+      {words.clash[whyOf(first, second)]({ one: named(first), other: named(second) })}
     </p>
   ));
 }

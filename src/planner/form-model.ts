@@ -1,13 +1,13 @@
 import { computed, signal } from '@preact/signals';
 import {
   isNumeric,
-  OUTCOMES,
   ratherInOther,
   testOf,
   TESTS,
   WARMTHS,
   type Grounds,
   type TakenReading,
+  type Test,
 } from '../diagnosis/index.ts';
 import { parseAmount } from '../quantity/parse-amount.ts';
 import { format } from '../quantity/print.ts';
@@ -36,16 +36,23 @@ export const EMPTY: FormDraft = {
   outcome: '',
 };
 
-type Field = 'text' | 'temperature';
+/** What stands for "none of the codes that count" in the place of an outcome: that somebody looked. */
+export const NO_CODES = 'none';
+
+type Field = 'text' | 'temperature' | 'outcome';
 /** A sentence at a field; with `units`, a question which unit was meant. */
 export interface Trouble {
   readonly field: Field;
   readonly sentence: string;
   readonly units?: readonly string[];
+  /** Said while something else was done: the keys stay where they are. */
+  readonly aside?: boolean;
 }
-export type Read =
-  | { readonly ok: true; readonly reading: TakenReading }
-  | { readonly ok: false; readonly trouble: Trouble };
+interface Refused {
+  readonly ok: false;
+  readonly trouble: Trouble;
+}
+export type Read = { readonly ok: true; readonly reading: TakenReading } | Refused;
 
 /** The number in either unit, where none was typed and the two differ; null otherwise. */
 function inOther(text: string, quantity: Quantity, system: UnitSystem) {
@@ -63,12 +70,17 @@ function inOther(text: string, quantity: Quantity, system: UnitSystem) {
   };
 }
 
-const wrong = (field: Field, sentence: string, units?: readonly string[]): Read => ({
+const wrong = (field: Field, sentence: string, units?: readonly string[]): Refused => ({
   ok: false,
   trouble: { field, sentence, ...(units && { units }) },
 });
 
-function readTemperature(draft: FormDraft, system: UnitSystem): number | undefined | Read {
+/** A letter O among digits, or at the end of them: no unit. */
+const LETTER_O = /\do+(?!\p{L})|(?<!\p{L})o+[\d.,]/iu;
+const unread = (field: Field, typed: string, sentence: string): Refused =>
+  wrong(field, LETTER_O.test(typed) ? words.form.letterO({ typed: typed.trim() }) : sentence);
+
+function readTemperature(draft: FormDraft, system: UnitSystem): number | undefined | Refused {
   const { warmth } = testOf(draft.test).at;
   if (warmth === undefined || draft.temperature.trim() === '') return undefined;
   const { from, to } = WARMTHS[warmth];
@@ -81,7 +93,7 @@ function readTemperature(draft: FormDraft, system: UnitSystem): number | undefin
     return wrong('temperature', words.form.askUnit({ unit, means }), other.units.slice(0, 1));
   }
   const number = parseAmount(draft.temperature, temperature, system);
-  if (!number.ok) return wrong('temperature', read.sentence);
+  if (!number.ok) return unread('temperature', draft.temperature, read.sentence);
   return wrong(
     'temperature',
     words.form.band({
@@ -101,13 +113,13 @@ export function readDraft(
 ): Read {
   const test = testOf(draft.test);
   if (!isNumeric(test)) {
-    const value =
-      test.kind === 'codes'
-        ? draft.codes
-        : draft.outcome === ''
-          ? OUTCOMES[test.kind][0]
-          : draft.outcome;
-    return { ok: true, reading: { test, value } };
+    const { codes, outcome } = draft;
+    if (test.kind === 'codes') {
+      if (codes.length === 0 && outcome !== NO_CODES) return wrong('outcome', words.form.noCode);
+      return { ok: true, reading: { test, value: codes } };
+    }
+    if (outcome === '') return wrong('outcome', words.form.notSeen);
+    return { ok: true, reading: { test, value: outcome } };
   }
   let value: number | null = null;
   if (!draft.never) {
@@ -129,7 +141,7 @@ export function readDraft(
         read.ok ? other.units : other.units.slice(0, 1),
       );
     }
-    if (!read.ok) return wrong('text', read.sentence);
+    if (!read.ok) return unread('text', draft.text, read.sentence);
     value = read.value;
   }
   const temperatureC = readTemperature(draft, system);
@@ -140,10 +152,13 @@ export function readDraft(
   };
 }
 
+const quantityOf = (test: Test) => (isNumeric(test) ? measuredAs[test.kind].quantity : test.kind);
+
 /** The form for one reading. */
 export function makeForm() {
   const draft = signal<FormDraft>(EMPTY);
   const trouble = signal<Trouble | null>(null);
+  const answering = signal(0);
   return {
     draft,
     trouble,
@@ -152,11 +167,23 @@ export function makeForm() {
       draft.value = { ...draft.value, ...change };
       trouble.value = null;
     },
-    /** Another test; nothing of what was read in the one before counts for it. */
-    choose: (test: string) => {
+    /** Another test was meant: what was read stays, where the two read alike. */
+    choose: (id: string, system: UnitSystem) => {
+      const before = draft.value;
+      const [was, is] = [testOf(before.test), testOf(id)];
+      const alike = quantityOf(was) === quantityOf(is);
+      draft.value = alike ? { ...before, test: id } : { ...EMPTY, test: id };
+      const warm = readTemperature(draft.value, system);
+      trouble.value = typeof warm === 'object' ? { ...warm.trouble, aside: true } : null;
+    },
+    /** A test that was taken: to what it read, and nothing of another one counts for it. */
+    begin: (test: string) => {
       draft.value = { ...EMPTY, test };
       trouble.value = null;
+      answering.value += 1;
     },
+    /** How often the place of the answer was asked for. */
+    answering,
     /** The test stays: the next reading is often its neighbor. */
     empty: () => {
       draft.value = { ...EMPTY, test: draft.value.test };

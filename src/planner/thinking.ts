@@ -14,6 +14,7 @@ import {
   twoFaultSteps,
   walkOf,
   weigh,
+  withPlain,
   type Hypothesis,
   type Posterior,
   type Ranked,
@@ -73,7 +74,10 @@ function* thoughts(ready: Ready, turn: number, asked: Asked): Pieces {
   const [best] = next;
   const outcomes = best === undefined ? [] : outcomesFor(posterior, best.test);
   yield { kind: 'ranked', turn, next, outcomes };
-  const clashing = { before: yield* ready.clashes(readings), after: yield* ready.clashes(after) };
+  const clashing = {
+    before: withPlain(yield* ready.clashes(readings), readings),
+    after: withPlain(yield* ready.clashes(after), after),
+  };
   yield { kind: 'clashing', turn, clashing };
   const two =
     posterior.numbers < FEW ? null : yield* twoFaultSteps(ready.hypotheses, posterior, readings);

@@ -98,6 +98,10 @@ const faults: Record<Name, string> = {
   unlisted: 'Something that is not in this list',
 };
 
+/** A number of minutes as it was printed. */
+export const minutesOf = (minutes: string): string =>
+  minutes === '1' ? '1 minute' : `${minutes} minutes`;
+
 export const words = {
   tests,
   warmths,
@@ -138,10 +142,15 @@ export const words = {
     askUnit: (p: { unit: string; means: string }) =>
       `Did you mean ${p.unit}? That would be ${p.means}.`,
     band: (p: { given: string; warm: string; range: string }) =>
-      `${p.given} is not ${p.warm}. For this test the fluid may have ${p.range}.`,
+      `${p.given} does not fit this test: ${p.warm} is ${p.range}. Check the number, or choose the test that fits it.`,
+    letterO: (p: { typed: string }) =>
+      `There is a letter O in “${p.typed}” where a zero should be. Write the number with a zero.`,
     neverStopped: 'It did not stop within two and a half seconds',
     seen: 'It showed',
+    notSeen: 'Choose what it showed. Nothing is taken down for a test that nobody looked at.',
     stored: 'Stored',
+    none: 'None of these',
+    noCode: 'Choose the codes that are stored, or “None of these” if you read them and none is.',
     add: 'Add this reading',
     frost: 'A frosty morning can be waited for',
   },
@@ -150,7 +159,10 @@ export const words = {
     none: 'None yet. Take the first test below, or choose one that you have done.',
     did: (p: { test: string; value: string }) => `${p.test}: ${p.value}`,
     remove: 'Take out',
-    minutes: (p: { minutes: string }) => `${p.minutes} minutes of tests so far.`,
+    takenOut: (p: { reading: string }) => `Taken out: ${p.reading}.`,
+    allOut: 'All readings are taken out.',
+    putBack: 'Put it back',
+    minutes: (p: { minutes: string }) => `${minutesOf(p.minutes)} of tests so far.`,
     never: 'did not stop',
     noCodes: 'none',
     again: 'Start over',
@@ -177,7 +189,7 @@ export const words = {
   },
   next: {
     title: 'Measure next',
-    takes: (p: { minutes: string }) => `${p.minutes} minutes`,
+    takes: (p: { minutes: string }) => minutesOf(p.minutes),
     needs: (p: { setUps: string }) => `First ${p.setUps}.`,
     tells: {
       much: 'Splits the list in half or better.',

@@ -152,6 +152,60 @@ test('list, search, rename, delete and undo', async ({ page }) => {
   await expect(page.getByRole('link', { name: 'Van, key 8' })).toHaveCount(0);
 });
 
+test('an emptied label stays what it was until there is another, and that is said', async ({
+  page,
+}) => {
+  await open(page);
+  await begin(page, 'Van, key 7');
+  const label = page.getByLabel('Label of this job');
+  await label.fill('');
+  await expect(page.locator('#job-label-wrong')).toContainText('it stays “Van, key 7”');
+  await page.getByRole('button', { name: 'All jobs' }).click();
+  await page.getByRole('link', { name: 'Van, key 7' }).click();
+  await expect(label).toHaveValue('Van, key 7');
+  await label.fill(' ');
+  await label.fill('Van, key 8');
+  await expect(page.locator('#job-label-wrong')).toHaveText('');
+  await expect(page.getByRole('heading', { name: 'Van, key 8' })).toBeVisible();
+});
+
+test('a reading to be changed has its number under the thumb, one taken out can be put back', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 664 });
+  await open(page);
+  await begin(page, 'Bay 3');
+  await type(page, 'clutch.reverse.1500.hot', '87');
+  await expect(readings(page)).toHaveCount(1);
+  await page.getByRole('button', { name: 'Change: Clutch pressure' }).click();
+  await expect(page.getByLabel('It read')).toBeFocused();
+  await expect(page.getByLabel('It read')).toBeInViewport();
+  await expect(page.locator('.next-chosen')).toHaveText(/^Clutch pressure, Reverse, .* hot$/);
+  await expect(page.locator('.next-chosen')).toBeInViewport();
+  await page.getByRole('button', { name: 'Leave it as it was' }).click();
+  await page.getByRole('button', { name: 'Take out: Clutch pressure' }).click();
+  await expect(readings(page)).toHaveCount(0);
+  await expect(page.getByRole('button', { name: 'Put it back' })).toBeInViewport();
+  await page.getByRole('button', { name: 'Put it back' }).click();
+  await expect(readings(page)).toHaveCount(1);
+  await expect(readings(page)).toContainText('87 psi');
+});
+
+test('a test in words of which nothing is chosen stays so over a reload', async ({ page }) => {
+  await open(page);
+  await begin(page, 'Bay 3');
+  await page.getByLabel('Test', { exact: true }).selectOption('boreVacuum');
+  await page.reload();
+  await sheetReady(page);
+  await page.getByRole('button', { name: 'Add this reading' }).click();
+  await expect(page.locator('#next-test-seen-wrong')).toContainText('Choose what it showed');
+  await expect(readings(page)).toHaveCount(0);
+  await page.getByRole('radio', { name: 'Leaks' }).check({ force: true });
+  await page.reload();
+  await sheetReady(page);
+  await expect(page.getByRole('radio', { name: 'Leaks' })).toBeChecked();
+});
+
 test('a foreign file is refused in a sentence, and an own one brings its jobs back', async ({
   page,
 }) => {
@@ -205,6 +259,10 @@ test('the wrong unit is asked about, and contradicting readings are named at bot
   const clashes = page.locator('.next-readings .field-error');
   await expect(clashes).toHaveCount(2);
   await expect(clashes.first()).toContainText('cannot both be right on one car');
+  // And over the form, where the hand is.
+  await expect(
+    page.getByRole('alert').filter({ hasText: 'two tries at one test' }),
+  ).toBeInViewport();
   await page.getByRole('button', { name: 'Take out: Line pressure' }).nth(1).click();
   await expect(clashes).toHaveCount(0);
 });

@@ -72,7 +72,7 @@ test('what cannot be read says what is allowed, and stays in the field', async (
   await expect(page.locator('.next-readings li')).toHaveCount(0);
 });
 
-test('a test that can hurt stands with its caution, and leads back to the form', async ({
+test('a test that can hurt stands with its caution, and leads back to the number of the form', async ({
   page,
 }) => {
   await open(page);
@@ -81,8 +81,73 @@ test('a test that can hurt stands with its caution, and leads back to the form',
   await expect(proposals).not.toHaveCount(0);
   const gauge = proposals.filter({ hasText: 'Chock the wheels' }).first();
   await expect(gauge).toBeVisible();
+  await page.setViewportSize({ width: 390, height: 664 });
+  const name = (await gauge.locator('strong').textContent()) ?? '';
   await gauge.getByRole('button', { name: 'I have done this one' }).click();
-  await expect(page.getByLabel('Test', { exact: true })).toBeFocused();
+  // On a phone, where a select cuts the name of its test: the number, and the name in full.
+  await expect(page.getByLabel('It read')).toBeFocused();
+  await expect(page.getByLabel('It read')).toBeInViewport();
+  await expect(page.locator('.next-chosen')).toHaveText(name);
+  await expect(page.locator('.next-chosen')).toBeInViewport();
+});
+
+test('a test in words waits for somebody to have looked', async ({ page }) => {
+  await open(page);
+  const add = page.getByRole('button', { name: 'Add this reading' });
+  const wrong = page.locator('#next-test-seen-wrong');
+  await add.click();
+  await expect(wrong).toContainText('None of these');
+  await page.getByLabel('Test', { exact: true }).selectOption('fluidLevel');
+  await expect(wrong).toHaveText('');
+  await add.click();
+  await expect(wrong).toContainText('Choose what it showed');
+  await expect(page.getByRole('radio', { name: 'Full' })).toBeFocused();
+  await expect(page.locator('.next-readings li')).toHaveCount(0);
+  await page.getByRole('radio', { name: 'Very low' }).check({ force: true });
+  await expect(wrong).toHaveText('');
+  await add.click();
+  await expect(page.locator('.next-readings li')).toContainText('Very low');
+  await page.getByLabel('Test', { exact: true }).selectOption('codes');
+  await page.getByLabel('P0731').check({ force: true });
+  await page.getByLabel('None of these').check({ force: true });
+  await expect(page.getByLabel('P0731')).not.toBeChecked();
+  await add.click();
+  await expect(page.locator('.next-readings li').last()).toContainText('Stored ratio codes: none');
+});
+
+test('what was typed stays where another test reads alike, and is asked about where it does not fit', async ({
+  page,
+}) => {
+  await open(page);
+  const select = page.getByLabel('Test', { exact: true });
+  await select.selectOption('clutch.forward.1500.cold');
+  await page.getByLabel('It read').fill('57');
+  await page.locator('#next-test-temperature').fill('70 °F');
+  await select.focus();
+  await select.selectOption('clutch.forward.1500.hot');
+  await expect(page.getByLabel('It read')).toHaveValue('57');
+  await expect(page.locator('#next-test-temperature')).toHaveValue('70 °F');
+  await expect(page.locator('#next-test-temperature-wrong')).toContainText('hot is 185');
+  await expect(select).toBeFocused();
+});
+
+test('a reading that was taken out can be put back, and so can all', async ({ page }) => {
+  await open(page);
+  await type(page, 'clutch.forward.700.hot', '25');
+  await type(page, 'stopTime.drive.hot', '0.5');
+  await type(page, 'stopTime.drive.hot', '5');
+  const lines = page.locator('.next-readings li');
+  await expect(page.getByRole('alert').filter({ hasText: 'two tries at one test' })).toBeVisible();
+  await page.getByRole('button', { name: 'Take out' }).first().click();
+  await expect(page.locator('.next-put-back')).toContainText('Taken out: Clutch pressure, Forward');
+  await expect(page.getByRole('heading', { name: 'Your readings' })).toBeFocused();
+  await page.getByRole('button', { name: 'Put it back' }).click();
+  await expect(lines).toHaveCount(3);
+  await expect(lines.first()).toContainText('Clutch pressure, Forward');
+  await page.getByRole('button', { name: 'Start over' }).click();
+  await expect(lines).toHaveCount(0);
+  await page.getByRole('button', { name: 'Put it back' }).click();
+  await expect(lines).toHaveCount(3);
 });
 
 test('a test picked by hand stands with its caution too', async ({ page }) => {

@@ -1,6 +1,7 @@
 import { useRef } from 'preact/hooks';
 import { changedAt, readingsOf, type Job } from '../../storage/jobs/job.ts';
 import { dateAndTimeOf } from '../../ui/dates.ts';
+import { labelOf } from './label-of.ts';
 import type { JobsModel } from './model.ts';
 import { Fresh } from '../../ui/kept/Fresh.tsx';
 import { KeptFiles } from '../../ui/kept/KeptFiles.tsx';
@@ -62,12 +63,13 @@ function Listed({ jobs, open }: ListProps) {
   const listed = jobs.listed.value;
   const all = jobs.count.value;
   const query = jobs.query.value;
+  const gone = jobs.undo.value;
   return (
     <section class="kept-listed" aria-labelledby="job-list-title">
       <h2 id="job-list-title" tabIndex={-1}>
         {words.title}
       </h2>
-      <Undo name={jobs.undo.value?.label.value} bringBack={jobs.bringBack} />
+      <Undo name={gone === null ? undefined : labelOf(gone)} bringBack={jobs.bringBack} />
       {(all > 1 || query !== '') && (
         <p class="job-search">
           <label for="job-search">{words.search}</label>
@@ -100,7 +102,7 @@ function Listed({ jobs, open }: ListProps) {
                   open(job);
                 }}
               >
-                {job.label.value}
+                {labelOf(job)}
               </a>
               <span class="muted">
                 {words.readings(String(readingsOf(job).length))},{' '}
@@ -109,7 +111,7 @@ function Listed({ jobs, open }: ListProps) {
               <button
                 type="button"
                 class="quiet"
-                aria-label={kept.remove(job.label.value)}
+                aria-label={kept.remove(labelOf(job))}
                 onClick={() => {
                   jobs.remove(job);
                   document.getElementById('job-list-title')?.focus();

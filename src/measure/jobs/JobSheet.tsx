@@ -8,6 +8,7 @@ import { think } from '../../planner/thinker.ts';
 import { words as plannerWords } from '../../planner/words.en.ts';
 import { LiveText } from '../../ui/LiveText.tsx';
 import { useUnits } from '../../ui/use-units.ts';
+import { labelOf } from './label-of.ts';
 import type { JobsModel } from './model.ts';
 import { Open } from './Open.tsx';
 import { OnPaper } from './OnPaper.tsx';
@@ -55,7 +56,7 @@ export function JobSheet({ jobs, id, planner, own, arrived, close }: JobProps) {
             {words.back}
           </button>
         </p>
-        <h2>{job.label.value}</h2>
+        <h2>{labelOf(job)}</h2>
         <p class="muted">{words.kept}</p>
         {own !== null && planner !== null && (
           <own.OnTransmission
@@ -69,6 +70,7 @@ export function JobSheet({ jobs, id, planner, own, arrived, close }: JobProps) {
           <div>
             {/* Above the form, whose first field takes the keys after each reading: there the eye is. */}
             {said && !sheet.planner.lost.value && <Now sheet={sheet} said={said} />}
+            {said && <said.Clashes model={sheet.planner} />}
             <Form
               model={sheet.planner}
               add={(reading, typed) => {
@@ -117,7 +119,13 @@ export function JobSheet({ jobs, id, planner, own, arrived, close }: JobProps) {
             how={words.notes.how}
             long
           />
-          <Typed jobs={jobs} sheet={sheet} entry="label" label={words.label} />
+          <Typed
+            jobs={jobs}
+            sheet={sheet}
+            entry="label"
+            label={words.label}
+            blank={words.labelEmpty(labelOf(job))}
+          />
         </section>
       </div>
       <OnPaper sheet={sheet} />

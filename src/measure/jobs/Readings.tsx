@@ -1,5 +1,6 @@
-import type { Name } from '../../diagnosis/index.ts';
+import { plainClash, type Name } from '../../diagnosis/index.ts';
 import { share } from '../../planner/Lists.tsx';
+import { PutBack, READINGS_TITLE, toReadings } from '../../planner/PutBack.tsx';
 import { nameOf, shownIn } from '../../planner/reading-text.ts';
 import { words as plannerWords } from '../../planner/words.en.ts';
 import { format } from '../../quantity/print.ts';
@@ -28,7 +29,9 @@ export function lineOf({ taken, test, typed }: SheetReading, system: UnitSystem)
 /** The readings of the job, with what each did to the list and where two contradict each other. */
 export function Readings({ sheet }: { readonly sheet: Sheet }) {
   const { readings, form } = words;
+  const system = useUnits();
   const all = sheet.readings.value;
+  const gone = sheet.gone.value;
   const parts = [
     [form.before, all.filter(({ phase }) => phase === 'before')],
     [form.after, all.filter(({ phase }) => phase === 'after')],
@@ -36,7 +39,15 @@ export function Readings({ sheet }: { readonly sheet: Sheet }) {
   const both = parts.every(([, some]) => some.length > 0);
   return (
     <section class="next-readings" aria-label={readings.title}>
-      <h3>{readings.title}</h3>
+      <h3 id={READINGS_TITLE} tabIndex={-1}>
+        {readings.title}
+      </h3>
+      <PutBack
+        said={
+          gone === null ? '' : plannerWords.readings.takenOut({ reading: lineOf(gone, system) })
+        }
+        putBack={sheet.putBack}
+      />
       {all.length === 0 && <p class="muted">{readings.none}</p>}
       {parts.map(
         ([title, some]) =>
@@ -83,7 +94,7 @@ function One({ sheet, reading }: { readonly sheet: Sheet; readonly reading: Shee
           if (!other?.taken) return null;
           return (
             <p key={other.id} class="field-error">
-              {words.clash({
+              {words.clash[(taken && plainClash(taken, other.taken)) ?? 'known']({
                 other: nameOf(other.taken.test, system),
                 value: shownIn(other.taken, system),
               })}
@@ -96,10 +107,7 @@ function One({ sheet, reading }: { readonly sheet: Sheet; readonly reading: Shee
           type="button"
           class="quiet"
           aria-label={readings.which({ test: name, action: readings.change })}
-          onClick={() => {
-            sheet.edit(reading, system);
-            document.getElementById('next-test-test')?.focus();
-          }}
+          onClick={() => sheet.edit(reading, system)}
         >
           {readings.change}
         </button>
@@ -109,7 +117,7 @@ function One({ sheet, reading }: { readonly sheet: Sheet; readonly reading: Shee
           aria-label={readings.which({ test: name, action: readings.remove })}
           onClick={() => {
             sheet.remove(reading);
-            document.getElementById('next-test-test')?.focus();
+            toReadings();
           }}
         >
           {readings.remove}

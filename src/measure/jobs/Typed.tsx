@@ -1,3 +1,4 @@
+import { useSignal } from '@preact/signals';
 import type { TextOf } from '../../storage/jobs/job.ts';
 import type { JobsModel } from './model.ts';
 import type { Sheet } from './sheet.ts';
@@ -9,20 +10,31 @@ interface TypedProps {
   readonly label: string;
   readonly how?: string;
   readonly long?: boolean;
+  /** Said where nothing stands in the field; the text that is kept stays until there is another. */
+  readonly blank?: string;
 }
 
 /** A text of the job; each key is kept. */
-export function Typed({ jobs, sheet, entry, label, how, long = false }: TypedProps) {
+export function Typed({ jobs, sheet, entry, label, how, long = false, blank }: TypedProps) {
+  /** What stands in the field and is not kept. */
+  const refused = useSignal<string | null>(null);
   const job = sheet.job.value;
   if (job === undefined) return null;
   const id = `job-${entry}`;
   const common = {
     id,
     autoComplete: 'off',
-    value: job[entry].value,
+    value: refused.value ?? job[entry].value,
     ...(how !== undefined && { 'aria-describedby': `${id}-how` }),
+    ...(blank !== undefined && {
+      'aria-describedby': `${id}-wrong`,
+      'aria-invalid': refused.value !== null,
+    }),
   };
-  const write = (text: string) => jobs.write(job, entry, text);
+  const write = (text: string) => {
+    refused.value = blank !== undefined && text.trim() === '' ? text : null;
+    if (refused.peek() === null) jobs.write(job, entry, text);
+  };
   return (
     <p class="job-typed">
       <label for={id}>{label}</label>
@@ -44,6 +56,11 @@ export function Typed({ jobs, sheet, entry, label, how, long = false }: TypedPro
       {how !== undefined && (
         <span id={`${id}-how`} class="muted">
           {how}
+        </span>
+      )}
+      {blank !== undefined && (
+        <span id={`${id}-wrong`} class="field-error" role="alert">
+          {refused.value !== null && blank}
         </span>
       )}
     </p>

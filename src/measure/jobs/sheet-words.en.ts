@@ -1,7 +1,11 @@
+import { minutesOf } from '../../planner/words.en.ts';
+
 /** What stands on one job sheet. */
 export const words = {
   back: 'All jobs',
   label: 'Label of this job',
+  labelEmpty: (label: string) =>
+    `A job has to have a label, one letter is enough. Until you type one it stays “${label}”.`,
   kept: 'Every key is kept on this device as you type.',
   form: {
     title: 'Take down a reading',
@@ -22,7 +26,7 @@ export const words = {
     which: (p: { test: string; action: string }) => `${p.action}: ${p.test}`,
     unknown: (test: string) =>
       `“${test}” came from another version of this site. It is kept and printed, and nothing is concluded from it.`,
-    minutes: (minutes: string) => `${minutes} minutes of tests before the repair.`,
+    minutes: (minutes: string) => `${minutesOf(minutes)} of tests before the repair.`,
   },
   /** What a reading did to the list. */
   step: {
@@ -41,8 +45,15 @@ export const words = {
       `${p.up} rises from ${p.upFrom} to ${p.upTo}, and ${p.down} falls from ${p.downFrom} to ${p.downTo}.`,
     little: 'It moves nothing on the list by more than three in a hundred.',
   },
-  clash: (p: { other: string; value: string }) =>
-    `This and “${p.other}” (${p.value}) cannot both be right on one car, by anything that this site knows. Check units, range, gear and tap of both, and take the quicker one again.`,
+  clash: {
+    /** By what the planner knows of cars. */
+    known: (p: { other: string; value: string }) =>
+      `This and “${p.other}” (${p.value}) cannot both be right on one car, by anything that this site knows. Check units, range, gear and tap of both, and take the quicker one again.`,
+    twice: (p: { value: string }) =>
+      `The same test also stands here with ${p.value}. The two cannot both be right on one car at one fluid temperature: two tries at one test do not come out that far apart. Check both for a slip, units and gear, then take it a third time and write the temperature down.`,
+    aboveLine: (p: { other: string; value: string }) =>
+      `This and “${p.other}” (${p.value}) cannot both be right on one car at one fluid temperature: a clutch cannot hold more than the line that feeds it. Check units, gear and tap of both, and take the quicker one again.`,
+  },
   outcomes: {
     title: 'What the first of them would settle',
     rulesOut: (p: { test: string; value: string; faults: string }) =>
@@ -57,7 +68,7 @@ export const words = {
     title: 'What is still open',
     between: (p: { faults: string }) => `Still in it, with four in a hundred or more: ${p.faults}.`,
     worth: (p: { minutes: string }) =>
-      `The quickest test that still tells something takes ${p.minutes} minutes.`,
+      `The quickest test that still tells something takes ${minutesOf(p.minutes)}.`,
     sure: (p: { fault: string }) =>
       `${p.fault} is past nine in ten. Further tests seldom change that, so measure on only where a wrong guess costs more than the minutes.`,
   },

@@ -1,6 +1,6 @@
 import { computed, effect, signal } from '@preact/signals';
 import type { ByName, Contradiction, TakenReading } from '../../diagnosis/index.ts';
-import { draftFrom, EMPTY } from '../../planner/form-model.ts';
+import { draftFrom, EMPTY, NO_CODES } from '../../planner/form-model.ts';
 import { makePlanner } from '../../planner/model.ts';
 import type { Think } from '../../planner/messages.ts';
 import { dated, readingsOf, timedId, type JobReading } from '../../storage/jobs/job.ts';
@@ -51,12 +51,25 @@ export function makeSheet(
       );
       return taken;
     });
-  const planner = makePlanner(given(before), think, given(after));
+  const made = makePlanner(given(before), think, given(after));
+  const planner = {
+    ...made,
+    form: {
+      ...made.form,
+      /** A test that was proposed is a reading of its own, not the one that stood in the form to be changed. */
+      begin: (test: string): void => {
+        changing.value = '';
+        made.form.begin(test);
+      },
+    },
+  };
   /** The transmission that the job is on. */
   const which = computed(() => job.value?.transmission.value ?? 'training');
   const phase = signal<Phase>('before');
   /** The reading that the form changes; empty for a new one. */
   const changing = signal('');
+  /** The reading that was taken out last, until another one is taken down. */
+  const gone = signal<{ readonly id: string; readonly entry: JobReading } | null>(null);
 
   const kept = job.peek()?.draft.value;
   if (kept) {
@@ -101,6 +114,10 @@ export function makeSheet(
     },
     phase,
     changing,
+    gone: computed(
+      (): SheetReading | null =>
+        gone.value && { ...gone.value.entry, id: gone.value.id, taken: takenOf(gone.value.entry) },
+    ),
     stop: (): void => {
       stop();
       planner.stop();
@@ -134,10 +151,18 @@ export function makeSheet(
         ...(temperatureC !== undefined && { temperatureC }),
       });
       changing.value = '';
+      gone.value = null;
     },
-    remove: (reading: SheetReading): void => {
-      if (changing.peek() === reading.id) changing.value = '';
-      put(reading.id, null);
+    remove: ({ id: reading }: SheetReading): void => {
+      if (changing.peek() === reading) changing.value = '';
+      const entry = job.peek()?.readings[reading]?.value;
+      if (entry) gone.value = { id: reading, entry };
+      put(reading, null);
+    },
+    putBack: (): void => {
+      const last = gone.peek();
+      if (last) put(last.id, last.entry);
+      gone.value = null;
     },
     /** Back into the form, as it was typed. */
     edit: (
@@ -150,12 +175,18 @@ export function makeSheet(
         text: typed,
         never: value === null,
         codes: Array.isArray(value) ? (value as string[]) : [],
-        outcome: typeof value === 'string' ? value : '',
+        outcome:
+          typeof value === 'string'
+            ? value
+            : Array.isArray(value) && value.length === 0
+              ? NO_CODES
+              : '',
         temperature: temperatureC === undefined ? '' : format(temperatureC, temperature, units),
       });
       planner.form.trouble.value = null;
       phase.value = when;
       changing.value = reading;
+      planner.form.answering.value += 1;
     },
     leaveAsItWas: (): void => {
       changing.value = '';

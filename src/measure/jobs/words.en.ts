@@ -6,6 +6,8 @@ export const words = {
   labelHow:
     'Bay, key tag, work order: whatever you find it by. Leave the customer’s name out of it.',
   labelMissing: 'Give the job a label first, one letter is enough.',
+  /** In the place of a label that is empty. */
+  noLabel: 'No label',
   open: 'Start the job',
   title: 'Jobs on this device',
   loading: 'Looking for the jobs on this device.',

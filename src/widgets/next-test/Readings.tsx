@@ -1,3 +1,5 @@
+import type { TakenReading } from '../../diagnosis/index.ts';
+import { PutBack, READINGS_TITLE, toReadings } from '../../planner/PutBack.tsx';
 import { nameOf, shownIn } from '../../planner/reading-text.ts';
 import { words } from '../../planner/words.en.ts';
 import { useUnits } from '../../ui/use-units.ts';
@@ -8,9 +10,24 @@ export function Readings({ model }: { readonly model: NextTestModel }) {
   const system = useUnits();
   const { readings } = words;
   const taken = model.readings.value;
+  const gone = model.gone.value;
+  const lineOf = (one: TakenReading): string =>
+    readings.did({ test: nameOf(one.test, system), value: shownIn(one, system) });
   return (
     <section class="next-readings" aria-label={readings.title}>
-      <h3>{readings.title}</h3>
+      <h3 id={READINGS_TITLE} tabIndex={-1}>
+        {readings.title}
+      </h3>
+      <PutBack
+        said={
+          gone === null
+            ? ''
+            : gone.one === null
+              ? readings.allOut
+              : readings.takenOut({ reading: lineOf(gone.one) })
+        }
+        putBack={model.putBack}
+      />
       {taken.length === 0 ? (
         <p class="muted">{readings.none}</p>
       ) : (
@@ -18,10 +35,15 @@ export function Readings({ model }: { readonly model: NextTestModel }) {
           <ol>
             {taken.map((one, i) => (
               <li key={i}>
-                <span>
-                  {readings.did({ test: nameOf(one.test, system), value: shownIn(one, system) })}
-                </span>
-                <button type="button" class="quiet" onClick={() => model.remove(i)}>
+                <span>{lineOf(one)}</span>
+                <button
+                  type="button"
+                  class="quiet"
+                  onClick={() => {
+                    model.remove(i);
+                    toReadings();
+                  }}
+                >
                   {readings.remove}
                 </button>
               </li>
@@ -29,7 +51,14 @@ export function Readings({ model }: { readonly model: NextTestModel }) {
           </ol>
           <p class="muted">
             {readings.minutes({ minutes: String(Math.round(model.stands.value.minutes)) })}{' '}
-            <button type="button" class="quiet" onClick={model.clear}>
+            <button
+              type="button"
+              class="quiet"
+              onClick={() => {
+                model.clear();
+                toReadings();
+              }}
+            >
               {readings.again}
             </button>
           </p>

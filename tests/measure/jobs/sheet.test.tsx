@@ -3,6 +3,7 @@ import { afterAll, describe, expect, test, vi } from 'vitest';
 import { ForCustomer } from '../../../src/measure/jobs/ForCustomer.tsx';
 import { ForFile } from '../../../src/measure/jobs/ForFile.tsx';
 import { JobSheet } from '../../../src/measure/jobs/JobSheet.tsx';
+import { labelOf } from '../../../src/measure/jobs/label-of.ts';
 import { makeJobs } from '../../../src/measure/jobs/model.ts';
 import { Open } from '../../../src/measure/jobs/Open.tsx';
 import { Readings } from '../../../src/measure/jobs/Readings.tsx';
@@ -11,6 +12,7 @@ import { OnPaper } from '../../../src/measure/jobs/OnPaper.tsx';
 import { makeSheet } from '../../../src/measure/jobs/sheet.ts';
 import { testOf } from '../../../src/diagnosis/index.ts';
 import { training } from '../../../src/engine/index.ts';
+import { NO_CODES } from '../../../src/planner/form-model.ts';
 import { table } from '../../../src/planner/load.ts';
 import { thinkOnPage } from '../../../src/planner/think-on-page.ts';
 
@@ -72,6 +74,68 @@ describe('a job on the page', () => {
     expect(sheet.clashes.value).toHaveLength(1);
     const said = text(render(<Readings sheet={sheet} />));
     expect(said.match(/cannot both be right on one car/g)).toHaveLength(2);
+  });
+
+  test('names a test that was taken twice with results too far apart, and a clutch above its line', () => {
+    const { sheet, read } = bay();
+    read('stopTime.drive.hot', 0.5);
+    read('stopTime.drive.hot', 5);
+    const twice = text(render(<Readings sheet={sheet} />));
+    expect(twice).toContain('The same test also stands here with 5.00 s.');
+    expect(twice.match(/two tries at one test do not come out that far apart/g)).toHaveLength(2);
+    const other = bay();
+    other.read('line.drive.700.hot', 400);
+    other.read('clutch.forward.700.hot', 1200);
+    const above = text(render(<Readings sheet={other.sheet} />));
+    expect(above.match(/a clutch cannot hold more than the line that feeds it/g)).toHaveLength(2);
+  });
+
+  test('a reading that was taken out is named and put back, as it was and where it was', () => {
+    const { sheet, read } = bay();
+    read('line.park.700.hot', 600, '87 psi', 95);
+    read('fluidLevel', 'full');
+    const before = sheet.readings.value;
+    const [reading] = before;
+    if (reading === undefined) throw new Error('The reading is not there.');
+    sheet.remove(reading);
+    expect(sheet.readings.value).toHaveLength(1);
+    expect(text(render(<Readings sheet={sheet} />))).toContain(
+      'Taken out: Line pressure, Park, 700 rpm, hot: 87 psi at 203 °F. Put it back',
+    );
+    sheet.putBack();
+    expect(sheet.readings.value).toEqual(before);
+    expect(text(render(<Readings sheet={sheet} />))).not.toContain('Taken out');
+    sheet.remove(reading);
+    read('cable', 'out');
+    expect(sheet.gone.value).toBeNull();
+  });
+
+  test('a proposed test is a reading of its own, also while another one is being changed', () => {
+    const { sheet, read } = bay();
+    read('line.park.700.hot', 600, '87 psi', 95);
+    const [reading] = sheet.readings.value;
+    if (reading === undefined) throw new Error('The reading is not there.');
+    sheet.edit(reading, 'us');
+    sheet.planner.form.begin('clutch.high.700.hot');
+    sheet.add({ test: testOf('clutch.high.700.hot'), value: 391 }, 'us', '56.7');
+    expect(sheet.readings.value.map(({ value }) => value)).toEqual([600, 391]);
+  });
+
+  test('codes that were read and are none come back into the form as that', () => {
+    const { sheet } = bay();
+    sheet.add({ test: testOf('codes'), value: [] }, 'us', '');
+    const [reading] = sheet.readings.value;
+    if (reading === undefined) throw new Error('The reading is not there.');
+    sheet.edit(reading, 'us');
+    expect(sheet.planner.form.draft.value.outcome).toBe(NO_CODES);
+  });
+
+  test('a job whose label is empty is called something', () => {
+    const { jobs, id } = bay();
+    const job = jobs.job(id);
+    if (job === undefined) throw new Error('The job is not there.');
+    jobs.write(job, 'label', ' ');
+    expect(labelOf(jobs.job(id) ?? job)).toBe('No label');
   });
 
   test('keeps what stands in the form, and brings a reading back into it as it was typed', () => {
