@@ -125,10 +125,19 @@ test('a wrong unit is asked about where it was chosen, and nothing is lost', asy
   await page.getByRole('button', { name: 'A healthy car' }).click();
   await expect(findings(page).first()).toBeVisible();
   await page.getByLabel('Unit: Fluid temperature').selectOption('°C');
-  await expect(page.locator('#log-temperature-says')).toContainText('Is it in °F?');
+  await expect(page.locator('#log-temperature-says')).toContainText(
+    /^\d+\s°C would be \d+\s°F, hotter .* Is the column in °F\?$/,
+  );
+  await expect(page.locator('.log-doubt')).toContainText('Answer this first. Fluid temperature:');
   await expect(page.locator('#log-temperature')).toHaveValue('5');
-  await page.getByLabel('Unit: Fluid temperature').selectOption('°F');
+  await page.locator('.log-role').getByRole('button', { name: 'Read it as °F' }).press('Enter');
   await expect(page.locator('#log-temperature-says')).toBeEmpty();
+  await expect(page.getByLabel('Unit: Fluid temperature')).toHaveValue('°F');
+  await expect(page.getByLabel('Unit: Fluid temperature')).toBeFocused();
+  await page.getByLabel('Unit: Fluid temperature').selectOption('°C');
+  await page.locator('.log-doubt').getByRole('button', { name: 'Read it as °F' }).press('Enter');
+  await expect(page.locator('.log-doubt')).toHaveCount(0);
+  await expect(page.getByRole('heading', { name: 'What the log shows' })).toBeFocused();
 });
 
 test('ratios are typed, refused in a sentence, and taken from the log', async ({ page }) => {
