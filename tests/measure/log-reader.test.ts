@@ -26,7 +26,7 @@ const example = (id: string) => new Blob([readFileSync(`public/logs/${id}.csv`)]
 const text = (words: string) => new Blob([words]);
 
 describe('a log is opened', () => {
-  it.each(['healthy', 'split-seal', 'false-sensor'])(
+  it.each(['practice-1', 'practice-2', 'practice-3'])(
     '%s is read without a word from anybody',
     async (id) => {
       const { model } = reader();
@@ -34,6 +34,8 @@ describe('a log is opened', () => {
       await settled();
       expect(model.state.value.kind).toBe('open');
       expect(model.read.value?.troubles).toEqual([]);
+      const { left } = model.read.value ?? {};
+      expect(left && leftOutWords(left)).toEqual([]);
       for (const system of ['us', 'si'] as const) {
         const log = model.read.value?.log;
         if (!log) throw new Error('not read');
@@ -55,7 +57,7 @@ describe('a log is opened', () => {
 
   it('says what the false sensor log shows before all else', async () => {
     const { model } = reader();
-    await model.choose(example('false-sensor'), 'a.csv');
+    await model.choose(example('practice-3'), 'a.csv');
     await settled();
     const log = model.read.value?.log;
     expect(log && findingsOf(log, 'us')[0]?.text).toContain('never reads under 300');
@@ -63,7 +65,7 @@ describe('a log is opened', () => {
 
   it('goes to the place of a finding, in an engagement or by itself', async () => {
     const { model } = reader();
-    await model.choose(example('false-sensor'), 'a.csv');
+    await model.choose(example('practice-3'), 'a.csv');
     await settled();
     model.goTo({ at: 10, engagement: 0 });
     expect(model.placeCut.value).toBe(model.read.value?.cuts[0]);
@@ -101,7 +103,7 @@ describe('a mapping', () => {
   it('of a browser that keeps nothing holds for this visit, and that is said', async () => {
     const { model, area } = reader();
     area.failWrites = { on: /./u, as: 'SecurityError' };
-    await model.choose(example('healthy'), 'a.csv');
+    await model.choose(example('practice-1'), 'a.csv');
     await settled();
     model.setUnit('temperature', '°C');
     await settled();
@@ -139,7 +141,7 @@ describe('ratios', () => {
   });
   it('can be typed, or taken from the log', async () => {
     const { model } = reader();
-    await model.choose(example('healthy'), 'a.csv');
+    await model.choose(example('practice-1'), 'a.csv');
     await settled();
     model.setRatios('own', { drive: 3.5, reverse: 3.4 });
     await settled();
@@ -171,7 +173,7 @@ describe('what goes wrong', () => {
 
   it('cancel ends the worker, and a late answer changes nothing', async () => {
     const { model, stopped } = reader();
-    const opening = model.choose(example('healthy'), 'a.csv');
+    const opening = model.choose(example('practice-1'), 'a.csv');
     await opening;
     model.cancel();
     await settled();
@@ -181,7 +183,7 @@ describe('what goes wrong', () => {
 
   it('the file and the mapping stay where a column is wrong', async () => {
     const { model } = reader();
-    await model.choose(example('healthy'), 'a.csv');
+    await model.choose(example('practice-1'), 'a.csv');
     await settled();
     model.setColumn('time', 3);
     await settled();
