@@ -1,6 +1,14 @@
 import { isBlank } from './cells.ts';
 import { UNITS, type Mapping, type Role } from './roles.ts';
-import { fileRowOf, NO_ROWS, sayingAt, withRow, type Column, type RowsSeen, type Table } from './table.ts';
+import {
+  fileRowOf,
+  NO_ROWS,
+  sayingAt,
+  withRow,
+  type Column,
+  type RowsSeen,
+  type Table,
+} from './table.ts';
 
 /** What stands in a file and was not read. Rows without a time, and those with the time of another, are counted in the series. */
 export interface LeftOut {

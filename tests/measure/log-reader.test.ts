@@ -222,7 +222,10 @@ describe('a file with broken rows', () => {
   });
   it('names a row behind one that was left out as it stands in the file', async () => {
     const { model } = reader();
-    await model.choose(text([...broken.slice(0, 20), '0,700,0,95', '0.1,700,0,95'].join('\n')), 'a');
+    await model.choose(
+      text([...broken.slice(0, 20), '0,700,0,95', '0.1,700,0,95'].join('\n')),
+      'a',
+    );
     await settled();
     expect(troubleWords(model.read.value?.troubles ?? [], 'time')).toContain('row 21 of the file');
   });

@@ -193,7 +193,10 @@ export const words = {
     which: 'Which job',
     fresh: 'A new job',
     label: (date: string) => `Log of ${date}`,
+    another: (p: { label: string; count: string }) => `${p.label}, no. ${p.count}`,
     put: 'Put these into a job',
+    already: (label: string) => `Already in “${label}”.`,
+    onceMore: 'Make another new job of them',
     done: (count: string): string =>
       count === '1' ? '1 reading stands in the job.' : `${count} readings stand in the job.`,
     open: (label: string) => `Open “${label}”`,

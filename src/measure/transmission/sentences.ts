@@ -94,6 +94,18 @@ function checked(sheet: OwnSheet, path: string, system: UnitSystem): string {
   return wrong.other;
 }
 
+/** Whether what stands at a field cannot be read, which makes it nobody's number; what only clashes with another is one. */
+export const isRefused = (trouble: Trouble | undefined): boolean =>
+  trouble !== undefined && trouble.kind !== 'check';
+
+/** What may stand in place of a range that was typed, in the units that it was typed in; "" where that is none. */
+export function middleOf(trouble: Trouble | undefined): string {
+  if (trouble?.kind !== 'typed') return '';
+  const { field, typed } = trouble;
+  const read = parseAmount(typed.text, field.quantity, typed.units, field.range);
+  return read.ok ? '' : (read.middle ?? '');
+}
+
 /** One sentence for a trouble, at its field. */
 export function sentenceOf(
   trouble: Trouble,
