@@ -1,12 +1,15 @@
 import { computed, signal } from '@preact/signals';
 import {
+  aloneOn,
   isNumeric,
+  offScale,
   OUTCOMES,
   ratherInOther,
   testOf,
   TESTS,
   WARMTHS,
   type Grounds,
+  type NumericTest,
   type TakenReading,
 } from '../diagnosis/index.ts';
 import { parseAmount } from '../quantity/parse-amount.ts';
@@ -92,6 +95,13 @@ function readTemperature(draft: FormDraft, system: UnitSystem): number | undefin
   );
 }
 
+/** What a test reads on a healthy car of the transmission that is chosen; until that is known, on the middle of all cars. */
+function exampleOf(test: NumericTest, grounds: Grounds | null): number {
+  const [from, to] = test.span;
+  const mean = grounds === null ? (from + to) / 2 : aloneOn(grounds.sound, test).mean;
+  return offScale(test, mean);
+}
+
 /** A reading of what was typed, or a sentence at the field that it is about. */
 export function readDraft(
   draft: FormDraft,
@@ -112,7 +122,8 @@ export function readDraft(
   let value: number | null = null;
   if (!draft.never) {
     const { quantity, min, max } = measuredAs[test.kind];
-    const read = parseAmount(draft.text, quantity, system, { min, max });
+    const example = exampleOf(test, grounds);
+    const read = parseAmount(draft.text, quantity, system, { min, max, example });
     const other = inOther(draft.text, quantity, system);
     if (
       other !== null &&
