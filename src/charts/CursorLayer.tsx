@@ -4,7 +4,7 @@ import { textFor, type UnitSystem } from '../quantity/unit-system.ts';
 import type { LineChartProps } from './line-data.ts';
 import { plotOf, type LineLayout } from './line-layout.ts';
 import { known, round } from './path.ts';
-import { along, leastCovered, TEXT_WEIGHT, type Box, type Obstacle } from './place-boxes.ts';
+import { leastCovered, TEXT_WEIGHT, type Obstacle } from './place-boxes.ts';
 import { placeLabels } from './place-labels.ts';
 import { LINE_HEIGHT, TextLines } from './TextLines.tsx';
 import { words } from './words.en.ts';
@@ -17,9 +17,6 @@ interface CursorLayerProps {
   readonly em: number;
   readonly system: UnitSystem;
 }
-
-/** No value reaches further from the cursor than this [em]. */
-const BESIDE = 8;
 
 /** The line under the cursor, with every series' value beside its point. */
 export function CursorLayer({ chart, layout, at, em, system }: CursorLayerProps) {
@@ -60,15 +57,12 @@ export function CursorLayer({ chart, layout, at, em, system }: CursorLayerProps)
   const put = (
     text: string,
     places: readonly (readonly [left: number, middle: number])[],
-    lines: readonly Box[] = [],
+    own?: string,
   ) => {
     const size = { width: textWidth(text, em), height: em };
+    const off = taken.filter(({ of }) => !of || (own && of !== own));
     const boxes = places.map(([x, middle]) => ({ x, y: middle - em / 2, ...size }));
-    const box = boxes[leastCovered(boxes, [...taken, ...lines], plotOf(frame))] ?? {
-      x: 0,
-      y: 0,
-      ...size,
-    };
+    const box = boxes[leastCovered(boxes, off, plotOf(frame))] ?? { x: 0, y: 0, ...size };
     taken.push({ ...box, weight: TEXT_WEIGHT });
     return { x: box.x + box.width / 2, y: box.y + em / 2 };
   };
@@ -80,30 +74,17 @@ export function CursorLayer({ chart, layout, at, em, system }: CursorLayerProps)
       frame.top + em * 0.5,
     ]),
   );
-  /** Where the other lines run beside the cursor: a value on one of them would be read as that one's. */
-  const linesBut = (own: string): readonly Box[] =>
-    chart.series.flatMap(({ id, y: values }) =>
-      id === own
-        ? []
-        : chart.x.flatMap((here, n) => {
-            const [from, to] = [values[n - 1], values[n]];
-            const [left, right] = [x.place(chart.x[n - 1] ?? here), x.place(here)];
-            if (!known(from) || !known(to)) return [];
-            if (right < across - em * BESIDE || left > across + em * BESIDE) return [];
-            return along(left, y.place(from), right, y.place(to), em * 0.25);
-          }),
-    );
   // In a plot too low for them, beside the names of the lines, what is said below the picture has to do.
   const fits = (points.length + 3) * em * LINE_HEIGHT <= frame.bottom - frame.top;
   const readings = points.map(({ text, ...point }, n) => {
     const sides = [across + em * 0.7, across - em * 0.7 - textWidth(text, em)];
     const middle = middles[n] ?? point.place;
-    // Beside the point; where a name or a line stands there, a line or two below or above it, or further off at its height.
+    // Beside the point; where a name or a line stands there, a line or two below or above it, or further off.
     const places = [0, 1.2, 2.4, -1.2].flatMap((down) =>
       sides.map((left) => [left, middle + down * em] as const),
     );
     for (const down of [0, -1.2]) places.push([across + em * 3, middle + down * em]);
-    return { ...point, text, ...put(text, places, linesBut(point.id)) };
+    return { ...point, text, ...put(text, places, point.id) };
   });
   return (
     <g class="cursor">

@@ -8,6 +8,8 @@ export interface Box {
 /** What a label should not cover, and how much worse than a line it is to cover it. */
 export interface Obstacle extends Box {
   readonly weight?: number;
+  /** The line that it is a piece of. */
+  readonly of?: string;
 }
 
 /** Text on text can be read neither way; text on a line still can. */

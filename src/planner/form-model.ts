@@ -1,6 +1,6 @@
 import { computed, signal } from '@preact/signals';
 import {
-  aloneOn,
+  columnOf,
   isNumeric,
   offScale,
   OUTCOMES,
@@ -98,8 +98,7 @@ function readTemperature(draft: FormDraft, system: UnitSystem): number | undefin
 /** What a test reads on a healthy car of the transmission that is chosen; until that is known, on the middle of all cars. */
 function exampleOf(test: NumericTest, grounds: Grounds | null): number {
   const [from, to] = test.span;
-  const mean = grounds === null ? (from + to) / 2 : aloneOn(grounds.sound, test).mean;
-  return offScale(test, mean);
+  return grounds?.usual[columnOf(test.id)] ?? offScale(test, (from + to) / 2);
 }
 
 /** A reading of what was typed, or a sentence at the field that it is about. */

@@ -10,16 +10,10 @@ import { typedUnits, unitKey } from './typed-units.ts';
 import type { UnitSystem } from './unit-system.ts';
 
 export type ParsedAmount =
-  | { readonly ok: true; readonly value: number }
-  | {
-      readonly ok: false;
-      readonly sentence: string;
-      /** Of a range that was typed where one number is asked: what may be typed in its place. */
-      readonly middle?: string;
-    };
+  { readonly ok: true; readonly value: number } | { readonly ok: false; readonly sentence: string };
 
 /** Copied text and phone keyboards bring their own minus signs, spaces and half signs. */
-const clean = (text: string): string =>
+export const clean = (text: string): string =>
   text
     .replace(/[°º˚]/gu, ' ')
     .replace(/(\d)([¼-¾⅐-⅞])/gu, '$1 $2')
@@ -51,17 +45,8 @@ export function parseAmount(
   if (values.length === 0) return no(problems.twoNumbers(digits));
   const key = unitKey(rest);
   const unit = key === '' ? quantity[system] : typedUnits(quantity).get(key);
-  if (unit === undefined) {
-    const middle = middleOf(values, rest, quantity, marks);
-    if (middle !== undefined) {
-      const taken = parseAmount(middle, quantity, system, range, marks).ok;
-      const problem = problems.aRange(text.trim());
-      return taken
-        ? { ok: false, sentence: `${problem} ${problems.middle(middle)}`, middle }
-        : no(problem);
-    }
+  if (unit === undefined)
     return no(/^\d/u.test(rest) ? problems.twoNumbers(tidy) : problems.unknownUnit(rest, quantity));
-  }
   const metric = values.map((value) => fromScale(value, unit));
   const [first = Number.NaN] = metric;
   if (range === undefined) return { ok: true, value: first };
@@ -70,25 +55,6 @@ export function parseAmount(
   return inside === undefined
     ? { ok: false, sentence: outside(first, range, quantity, system) }
     : { ok: true, value: inside };
-}
-
-const SECOND = /^(.*?) ?(?:-|to) ?([\d.].*)$/u;
-
-/** The middle of a range as makers print it, "55-65", "55 to 65 psi", by what stands behind its first number; undefined where that is none. */
-function middleOf(
-  [low = Number.NaN]: readonly number[],
-  rest: string,
-  quantity: Quantity,
-  marks: Marks,
-): string | undefined {
-  const [, before = '', after = ''] = SECOND.exec(rest) ?? [];
-  const second = readNumber(after, marks[1]);
-  const [high] = second?.values ?? [];
-  if (second === undefined || high === undefined) return undefined;
-  const units = [before, second.rest].map((unit) => unit.trim()).filter((unit) => unit !== '');
-  const known = typedUnits(quantity);
-  if (!units.every((unit) => known.has(unitKey(unit)))) return undefined;
-  return [Number(((low + high) / 2).toPrecision(6)), ...units.slice(-1)].join(' ');
 }
 
 /**

@@ -18,8 +18,6 @@ export const problems = {
   empty: () => words.empty,
   noNumber: (text: string) => words.noNumber({ text: cut(text) }),
   twoNumbers: (digits: string) => words.twoNumbers({ text: cut(digits) }),
-  aRange: (text: string) => words.aRange({ text: cut(text) }),
-  middle: (middle: string) => words.middle({ middle }),
   unknownUnit: (unit: string, { name }: Quantity) =>
     words.unknownUnit({ unit: cut(unit), quantity: name }),
 };

@@ -8,8 +8,6 @@ export const words = {
   empty: 'There is no number yet.',
   noNumber: (p: { text: string }) => `“${p.text}” does not start with a number.`,
   twoNumbers: (p: { text: string }) => `“${p.text}” cannot be read as one number.`,
-  aRange: (p: { text: string }) => `“${p.text}” is a range, and one number is asked for here.`,
-  middle: (p: { middle: string }) => `Its middle is ${p.middle}.`,
   unknownUnit: (p: { unit: string; quantity: string }) =>
     `“${p.unit}” is no unit of ${p.quantity} here.`,
   range: (p: { min: string; max: string }) => `${p.min} to ${p.max}`,

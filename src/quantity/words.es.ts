@@ -7,8 +7,6 @@ export const words: typeof en = {
   empty: 'Todavía no hay ningún número.',
   noNumber: ({ text }) => `«${text}» no empieza con un número.`,
   twoNumbers: ({ text }) => `«${text}» no se puede leer como un solo número.`,
-  aRange: ({ text }) => `«${text}» es un intervalo y aquí se pide un solo número.`,
-  middle: ({ middle }) => `Su punto medio es ${middle}.`,
   unknownUnit: ({ unit }) => `«${unit}» no es una unidad que sirva aquí.`,
   range: ({ min, max }) => `de ${min} a ${max}`,
   above: ({ value, range }) => `${value} pasa de lo permitido aquí: ${range}.`,

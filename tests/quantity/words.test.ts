@@ -22,7 +22,6 @@ describe('what the printer and the parser say in each language', () => {
       range: 'RANGE',
       example: 'EXAMPLE',
       units: 'UNITS',
-      middle: 'MIDDLE',
     };
     for (const key of Object.keys(en) as (keyof typeof en)[]) {
       const [there, here] = [en[key], es[key]].map((said) =>

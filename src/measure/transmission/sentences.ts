@@ -6,6 +6,7 @@ import { parseAmount } from '../../quantity/parse-amount.ts';
 import { format, formatNumber } from '../../quantity/print.ts';
 import { force } from '../../quantity/part-quantities.ts';
 import { pressure } from '../../quantity/quantities.ts';
+import { rangeTyped } from '../../quantity/typed-range.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import type { OwnSheet, TypedField } from '../../storage/sheets/own-sheet.ts';
 import { words } from './field-words.en.ts';
@@ -102,8 +103,7 @@ export const isRefused = (trouble: Trouble | undefined): boolean =>
 export function middleOf(trouble: Trouble | undefined): string {
   if (trouble?.kind !== 'typed') return '';
   const { field, typed } = trouble;
-  const read = parseAmount(typed.text, field.quantity, typed.units, field.range);
-  return read.ok ? '' : (read.middle ?? '');
+  return rangeTyped(typed.text, field.quantity, typed.units, field.range)?.middle ?? '';
 }
 
 /** One sentence for a trouble, at its field. */
@@ -116,8 +116,9 @@ export function sentenceOf(
   switch (trouble.kind) {
     case 'typed': {
       const { field, typed } = trouble;
-      const read = parseAmount(typed.text, field.quantity, typed.units, field.range);
-      return read.ok ? '' : read.sentence;
+      const asked = [typed.text, field.quantity, typed.units, field.range] as const;
+      const read = parseAmount(...asked);
+      return read.ok ? '' : (rangeTyped(...asked)?.sentence ?? read.sentence);
     }
     case 'circuits':
       return path === SEAL_PATH ? wrong.noSealed : wrong.noCircuit;
