@@ -42,6 +42,9 @@ for (const [name, first] of [
     await expect(page.locator('.log-place')).toBeFocused();
     await expect(page.locator('#log-place-chart svg')).toBeVisible();
     await expect(page.locator('.log-place')).toBeInViewport();
+    // One number in the caption and in the picture, where the finding lies between two readings too.
+    const here = await page.locator('#log-place-chart .cursor-here').textContent();
+    await expect(page.locator('.log-place')).toContainText(`The cursor is at ${here}.`);
     await page.getByRole('button', { name: 'Back to the finding' }).click();
     await expect(findings(page).first()).toBeFocused();
   });
@@ -80,6 +83,16 @@ test('columns that nobody could guess are chosen by keyboard alone, remembered, 
   await choose(page, 'another.csv', strange);
   await expect(page.locator('.log-columns')).toContainText('as you had it the last time');
   await expect(findings(page).first()).toContainText('0.80 to 1.00 s');
+});
+
+test('rows that could not be read are counted above and named below', async ({ page }) => {
+  await open(page);
+  const rows = strange.split('\n');
+  rows.splice(10, 1, 'garbage', rows[10] ?? '');
+  const head = 'Time (s);Turbine rpm;Output rpm;Range';
+  await choose(page, 'broken.csv', [head, ...rows.slice(1)].join('\n'));
+  await expect(page.locator('.log-columns')).toContainText('60 rows of 4 columns. 1 more row');
+  await expect(page.locator('.log-blind')).toContainText('Row 11 of the file');
 });
 
 test('files that are no log are refused in a sentence, and the next one is read', async ({
