@@ -179,8 +179,7 @@ function lineObstacles(
     places.forEach((px, i) => {
       const [from, to] = [ys[i - 1], ys[i]];
       if (known(from) && known(to)) {
-        for (const box of along(places[i - 1] ?? px, y.place(from), px, y.place(to), r))
-          boxes.push({ ...box, of });
+        boxes.push(...along(places[i - 1] ?? px, y.place(from), px, y.place(to), r, of));
       }
     });
   }

@@ -13,12 +13,12 @@ export type ParsedAmount =
   { readonly ok: true; readonly value: number } | { readonly ok: false; readonly sentence: string };
 
 /** Copied text and phone keyboards bring their own minus signs, spaces and half signs. */
-export const clean = (text: string): string =>
+const clean = (text: string): string =>
   text
     .replace(/[°º˚]/gu, ' ')
     .replace(/(\d)([¼-¾⅐-⅞])/gu, '$1 $2')
     .normalize('NFKC')
-    .replace(/[\u2212\u2010-\u2014]/gu, '-')
+    .replace(/[\u2212\u2013\u2010\u2011]/gu, '-')
     .replace(/[\s\u200b\ufeff]+/gu, ' ')
     .trim();
 

@@ -2,7 +2,7 @@
  * A range typed where one number is asked: makers print "55-65". Apart from the parser, which every page with a slider
  * carries: this is for the fields into which somebody copies what a maker prints.
  */
-import { clean, parseAmount } from './parse-amount.ts';
+import { parseAmount } from './parse-amount.ts';
 import type { Quantity } from './quantity.ts';
 import { words } from './range-words.en.ts';
 import { readNumber } from './read-number.ts';
@@ -10,11 +10,19 @@ import { allowed, type Range } from './refusals.ts';
 import { typedUnits, unitKey } from './typed-units.ts';
 import type { UnitSystem } from './unit-system.ts';
 
+/** Dashes of all lengths stand between two numbers, and so do spaces of all widths. */
+const tidy = (text: string): string =>
+  text
+    .normalize('NFKC')
+    .replace(/[\u2212\u2010-\u2014]/gu, '-')
+    .replace(/\s+/gu, ' ')
+    .trim();
+
 const SECOND = /^(.*?) ?(?:-|to) ?([\d.].*)$/u;
 
 /** The middle of what is a range, with its unit where one was typed; undefined for anything else. */
 function middleOf(text: string, quantity: Quantity): string | undefined {
-  const first = readNumber(clean(text));
+  const first = readNumber(tidy(text));
   const [, before = '', after = ''] = SECOND.exec(first?.rest ?? '') ?? [];
   const second = readNumber(after);
   const [low, high] = [first, second].map((number) => number?.values[0]);
