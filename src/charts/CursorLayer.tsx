@@ -71,13 +71,9 @@ export function CursorLayer({ chart, layout, at, em, system }: CursorLayerProps)
   // In a plot too low for them, beside the names of the lines, what is said below the picture has to do.
   const fits = (points.length + 3) * em * LINE_HEIGHT <= frame.bottom - frame.top;
   const readings = points.map((point, n) => {
-    const sides = [
-      across + em * 0.7,
-      across - em * 0.7 - textWidth(point.text, em),
-      across + em * 3,
-    ];
+    const sides = [across + em * 0.7, across - em * 0.7 - textWidth(point.text, em)];
     const middle = middles[n] ?? point.place;
-    // Beside the point; where a name or a line stands there, a line or two below or above it, or further off.
+    // Beside the point; where a name or a line stands there, a line or two below or above it.
     const places = [0, 1.2, 2.4, -1.2].flatMap((down) =>
       sides.map((left) => [left, middle + down * em] as const),
     );
