@@ -15,7 +15,7 @@ const ROUNDS = 8;
 
 /** A log of 200,000 rows: the rows of an example over and over, each copy later by its length. */
 export function longLog(rows: number): string {
-  const [head = '', ...lines] = exampleLog('healthy').trimEnd().split('\n');
+  const [head = '', ...lines] = exampleLog('practice-1').trimEnd().split('\n');
   const last = Number(lines.at(-1)?.split(',')[0] ?? 0) + 60;
   const all = Array.from({ length: rows }, (_, row) => {
     const line = lines[row % lines.length] ?? '';

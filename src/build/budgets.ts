@@ -28,7 +28,7 @@ export const budgets = {
  * Pages over the bar, and by what they may be [kB]: two solve engagements with any fault, which is 12 kB of
  * engine, and the whole car has a drawing and a trace besides. Home carries the live circuit, two lessons solve a
  * whole curve or a drive, and one draws the pump beside its regulator. The page that meetings
- * are put together on has the forms of five kinds of scene, and keeps what was typed in the moment the page goes. In each 0.2 to 0.3 are the hint to compile ahead, up to 0.1 the pieces that pages of questions share with them, and 0.2 are names in a chart that keep off lines and off the ties of other names.
+ * are put together on has the forms of five kinds of scene, and keeps what was typed in the moment the page goes. In each 0.2 to 0.3 are the hint to compile ahead, up to 0.1 the pieces that pages of questions share with them, and 0.2 are names in a chart that keep off lines and off the ties of other names; up to 0.1 are values at its cursor that keep off the other lines.
  */
 const over: Readonly<Record<string, number>> = {
   '/': 1.6,

@@ -7,11 +7,11 @@ import {
   chanceFrom,
   errorOf,
   isNumeric,
-  LONGEST_STOP,
   nominalReader,
   OUTCOMES,
   offScale,
   TESTS,
+  written,
   codesOf,
   outcomeChancesOf,
   type FaultClass,
@@ -70,7 +70,7 @@ export function carOfCase(
     const value = exact(test.id);
     // Within one error either way: nobody is taught by a gross one.
     const read = offScale(test, value + errorOf(test, value) * (2 * chance() - 1));
-    return test.kind === 'stopTime' && read > LONGEST_STOP ? null : read;
+    return written(test, read);
   };
   const seen = (test: OutcomeTest): TakenReading['value'] => {
     if (test.kind === 'codes') return codesOf(classes, exact);

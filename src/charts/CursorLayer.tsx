@@ -4,7 +4,7 @@ import { textFor, type UnitSystem } from '../quantity/unit-system.ts';
 import type { LineChartProps } from './line-data.ts';
 import { plotOf, type LineLayout } from './line-layout.ts';
 import { known, round } from './path.ts';
-import { leastCovered, TEXT_WEIGHT, type Obstacle } from './place-boxes.ts';
+import { along, leastCovered, TEXT_WEIGHT, type Obstacle } from './place-boxes.ts';
 import { placeLabels } from './place-labels.ts';
 import { LINE_HEIGHT, TextLines } from './TextLines.tsx';
 import { words } from './words.en.ts';
@@ -43,21 +43,20 @@ export function CursorLayer({ chart, layout, at, em, system }: CursorLayerProps)
     frame.bottom + em * 0.5,
   );
   const here = format(chart.x[i] ?? 0, chart.xAxis.quantity, system);
-  const dot = em * 0.4;
   const taken: Obstacle[] = [
     ...layout.taken,
-    ...points.map(({ place }) => ({
-      x: across - dot,
-      y: place - dot,
-      width: 2 * dot,
-      height: 2 * dot,
-    })),
+    ...points.flatMap(({ place }) => along(across, place, across, place, em * 0.4)),
   ];
   /** The middle of a text: of its places, each the left edge and the middle of the line, the one most in the clear. */
-  const put = (text: string, places: readonly (readonly [left: number, middle: number])[]) => {
+  const put = (
+    text: string,
+    places: readonly (readonly [left: number, middle: number])[],
+    own = '',
+  ) => {
     const size = { width: textWidth(text, em), height: em };
     const boxes = places.map(([x, middle]) => ({ x, y: middle - em / 2, ...size }));
-    const box = boxes[leastCovered(boxes, taken, plotOf(frame))] ?? { x: 0, y: 0, ...size };
+    const off = taken.filter(({ of }) => of !== own);
+    const box = boxes[leastCovered(boxes, off, plotOf(frame))] ?? { x: 0, y: 0, ...size };
     taken.push({ ...box, weight: TEXT_WEIGHT });
     return { x: box.x + box.width / 2, y: box.y + em / 2 };
   };
@@ -71,14 +70,14 @@ export function CursorLayer({ chart, layout, at, em, system }: CursorLayerProps)
   );
   // In a plot too low for them, beside the names of the lines, what is said below the picture has to do.
   const fits = (points.length + 3) * em * LINE_HEIGHT <= frame.bottom - frame.top;
-  const readings = points.map(({ text, ...point }, n) => {
-    const sides = [across + em * 0.7, across - em * 0.7 - textWidth(text, em)];
+  const readings = points.map((point, n) => {
+    const sides = [across + em * 0.7, across - em * 0.7 - textWidth(point.text, em)];
     const middle = middles[n] ?? point.place;
-    // Beside the point; where a name stands there, a line or two below or above it.
+    // Beside the point; where a name or a line stands there, a line or two below or above it.
     const places = [0, 1.2, 2.4, -1.2].flatMap((down) =>
       sides.map((left) => [left, middle + down * em] as const),
     );
-    return { ...point, text, ...put(text, places) };
+    return { ...point, ...put(point.text, places, point.id) };
   });
   return (
     <g class="cursor">

@@ -37,7 +37,7 @@ export interface LineLayout {
   readonly bandNames: readonly PlacedText[];
   readonly markNames: readonly NamedMark[];
   readonly eventPlaces: readonly number[];
-  /** What the names inside the plot have taken: a reading at the cursor keeps off them. */
+  /** The lines, and what the names inside the plot have taken: a reading at the cursor keeps off them, but for its own line. */
   readonly taken: readonly Obstacle[];
 }
 
@@ -141,7 +141,7 @@ export function layOutLines(props: LineChartProps, size: Size, system: UnitSyste
     frame.right + em * 0.8,
   );
   const stripTops = strips.map((_, i) => bottom + i * stripStep + em * 1.4);
-  const taken = obstacles.filter(({ weight }) => weight);
+  const taken = obstacles.filter(({ weight, of }) => weight ?? of);
   const names = { ends, bandNames, markNames, eventPlaces, taken };
   return { frame, x, y, foot, strips, stripTops, stripHeight, ...names };
 }
@@ -175,11 +175,11 @@ function lineObstacles(
     boxes.push(...along(px, top, px, bottom, r));
   }
   const places = xs.map(x.place);
-  for (const { y: ys } of series) {
+  for (const { id: of, y: ys } of series) {
     places.forEach((px, i) => {
       const [from, to] = [ys[i - 1], ys[i]];
       if (known(from) && known(to)) {
-        boxes.push(...along(places[i - 1] ?? px, y.place(from), px, y.place(to), r));
+        boxes.push(...along(places[i - 1] ?? px, y.place(from), px, y.place(to), r, of));
       }
     });
   }

@@ -8,6 +8,8 @@ export interface Box {
 /** What a label should not cover, and how much worse than a line it is to cover it. */
 export interface Obstacle extends Box {
   readonly weight?: number;
+  /** The line that it is a piece of. */
+  readonly of?: string | undefined;
 }
 
 /** Text on text can be read neither way; text on a line still can. */
@@ -24,7 +26,14 @@ const shared = (a: Box, b: Box): number => {
 };
 
 /** Small boxes along a line from one point to another, so close that nothing passes between them. */
-export function along(x1: number, y1: number, x2: number, y2: number, r: number): Box[] {
+export function along(
+  x1: number,
+  y1: number,
+  x2: number,
+  y2: number,
+  r: number,
+  of?: string,
+): Obstacle[] {
   const [across, down] = [x2 - x1, y2 - y1];
   const steps = Math.ceil(Math.hypot(across, down) / (2 * r)) || 1;
   return Array.from({ length: steps }, (_, i) => ({
@@ -32,6 +41,7 @@ export function along(x1: number, y1: number, x2: number, y2: number, r: number)
     y: y1 + (down * (i + 0.5)) / steps - r,
     width: 2 * r,
     height: 2 * r,
+    of,
   }));
 }
 

@@ -15,10 +15,10 @@ import {
   errorOf,
   isNumeric,
   isPressure,
-  LONGEST_STOP,
   offScale,
   OUTCOMES,
   testOf,
+  written,
   type NumericTest,
   type OutcomeTest,
   type Test,
@@ -167,7 +167,7 @@ export function makeGenerated(
   const number = (test: NumericTest): TakenReading['value'] => {
     const exact = readSubject(known, test) * (isPressure(test) ? gain : 1);
     const read = offScale(test, exact + errorOf(test, exact) * normal(chance));
-    return test.kind === 'stopTime' && read > LONGEST_STOP ? null : read;
+    return written(test, read);
   };
   return (test) => {
     const before = taken.get(test.id);

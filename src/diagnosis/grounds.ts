@@ -1,7 +1,7 @@
 /** What a table says before anything is read. */
 import { expectedIn, healthyIn, type Hypothesis } from './cells.ts';
 import { expectedAt } from './posterior.ts';
-import { columnOf, NUMERIC, type NumericTest } from './tests.ts';
+import { columnOf, NUMERIC, offScale, type NumericTest } from './tests.ts';
 
 /** Mean and variance of a test on a car of a hypothesis of which nothing has been read yet. */
 export function aloneOn(hypothesis: Hypothesis, test: NumericTest, temperatureC?: number) {
@@ -20,6 +20,8 @@ export interface Grounds {
   readonly means: Float64Array;
   readonly variances: Float64Array;
   readonly sound: Hypothesis;
+  /** What each numeric test reads on that car, in shop units. */
+  readonly usual: readonly number[];
 }
 export function groundsOf(hypotheses: readonly Hypothesis[]): Grounds {
   const sound = healthyIn(hypotheses);
@@ -29,5 +31,6 @@ export function groundsOf(hypotheses: readonly Hypothesis[]): Grounds {
     means: Float64Array.from(alone, ({ mean }) => mean),
     variances: Float64Array.from(alone, ({ variance }) => variance),
     sound,
+    usual: NUMERIC.map((test) => offScale(test, aloneOn(sound, test).mean)),
   };
 }

@@ -10,7 +10,15 @@ import {
   type TakenReading,
   type Weighed,
 } from './posterior.ts';
-import { columnOf, isNumeric, offScale, OUTCOMES, type NumericTest, type Test } from './tests.ts';
+import {
+  columnOf,
+  isNumeric,
+  offScale,
+  OUTCOMES,
+  written,
+  type NumericTest,
+  type Test,
+} from './tests.ts';
 
 export type ByName = Readonly<Record<Name, number>>;
 
@@ -84,7 +92,7 @@ function possible(posterior: Posterior, list: ByName, test: Test): readonly Take
   );
   if (means.length === 0) return [];
   const [low, high] = [Math.min(...means), Math.max(...means)];
-  return [...new Set([low, high])].map((value) => ({ test, value }));
+  return [...new Set([written(test, low), written(test, high)])].map((value) => ({ test, value }));
 }
 
 /**

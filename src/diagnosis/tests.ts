@@ -270,6 +270,10 @@ export const isPressure = ({ kind }: NumericTest): boolean =>
 /** Longer than this the clock is stopped and the turbine "did not stop" [s]. */
 export const LONGEST_STOP = 2.5;
 
+/** What a shop writes down of a number: null for a stop that takes longer than anybody waits. */
+export const written = ({ kind }: NumericTest, value: number): number | null =>
+  kind === 'stopTime' && value > LONGEST_STOP ? null : value;
+
 /**
  * Error of one reading, sd on the solver's scale, at what it reads there (specification, section 2).
  * kPa, s, L/min, percent, rpm; take-off slip in ln(slip + 30), the cup in ln cSt.

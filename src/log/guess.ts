@@ -18,7 +18,7 @@ const NAMES: readonly (readonly [Role, RegExp])[] = [
   ['output', /output|\boss\b|tail ?shaft/iu],
   [
     'temperature',
-    /\btft\b|(?:fluid|oil|trans\w*|gearbox|sump|atf).*temp|temp.*(?:fluid|oil|trans|sump)/iu,
+    /\btft|(?:fluid|oil|trans\w*|gearbox|sump|atf).*temp|temp.*(?:fluid|oil|trans|sump)/iu,
   ],
   ['range', /\brange\b|\bprndl?\b|selector|lever|shift ?position/iu],
   ['gear', /\bgear\b/iu],

@@ -4,6 +4,7 @@ export * from './cells.ts';
 export * from './text-of.ts';
 export * from './layout.ts';
 export * from './table.ts';
+export * from './left-out.ts';
 export * from './guess.ts';
 export * from './series.ts';
 export * from './dropouts.ts';

@@ -1,6 +1,6 @@
 import Papa from 'papaparse';
 import { clockIn, decimalMarkOf, isBlank, numberIn, type DecimalMark } from './cells.ts';
-import { unitIn } from './unit-words.ts';
+import { unitIn, unitInName } from './unit-words.ts';
 
 export const SEPARATORS = [';', '\t', ','] as const;
 export type Separator = (typeof SEPARATORS)[number];
@@ -11,7 +11,7 @@ export interface Layout {
   readonly decimalMark: DecimalMark;
   /** One for each column; made up where the file has none ("" then). */
   readonly names: readonly string[];
-  /** What a row of units or brackets in the name says; "" where nothing does. */
+  /** What a row of units or the end of the name says; "" where nothing does. */
   readonly units: readonly string[];
   /** Rows before the first row of readings. */
   readonly firstRow: number;
@@ -97,9 +97,7 @@ export function findLayout(
     names,
     units: columns.map((column) => {
       const own = unitIn(unitRow?.[column] ?? '');
-      return own === ''
-        ? unitIn(/[[(,/]\s*([^\])]+)[\])]?\s*$/u.exec(names[column] ?? '')?.[1] ?? '')
-        : own;
+      return own === '' ? unitInName(names[column] ?? '') : own;
     }),
     firstRow: first,
     sample: rows.slice(first, first + 5),

@@ -1,5 +1,5 @@
 import { LOG_RANGES, toMetric, type LogRange, type Mapping, type Role } from './roles.ts';
-import { sayingAt, type Column, type Table } from './table.ts';
+import { fileRowOf, sayingAt, type Column, type Table } from './table.ts';
 import { stops, type ColumnTrouble } from './trouble.ts';
 
 /** A log in metric units, its times rising from 0 [s]. NaN where there is no reading; a column is left out where the file has none. */
@@ -154,7 +154,7 @@ export function readSeries(table: Table, mapping: Mapping): SeriesRead {
   const clock = timed(timeColumn.numbers);
   if (clock.back !== undefined) {
     const { row, from, to } = clock.back;
-    troubles.push({ role: 'time', kind: 'runsBack', row: table.firstRow + row, from, to });
+    troubles.push({ role: 'time', kind: 'runsBack', row: fileRowOf(table, row), from, to });
     return { troubles };
   }
   const { rows, untimed, doubled } = clock;

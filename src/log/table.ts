@@ -17,7 +17,25 @@ export interface Table {
   readonly rows: number;
   /** Which row of the file the first one is, from 1. */
   readonly firstRow: number;
+  /** Rows of the file among the readings that hold none, and are left out; and those that end before their last column. */
+  readonly skipped: RowsSeen;
+  readonly short: RowsSeen;
+  /** All rows of the file that are no row here, empty ones among them. */
+  readonly gaps: readonly number[];
 }
+
+/** How many rows there are of a kind, and which row of the file the first of them is, from 1; 0 for none. */
+export interface RowsSeen {
+  readonly count: number;
+  readonly first: number;
+}
+
+/** The rows seen with one more. */
+export const withRow = ({ count, first }: RowsSeen, row: number): RowsSeen => ({
+  count: count + 1,
+  first: count === 0 ? row : first,
+});
+export const NO_ROWS: RowsSeen = { count: 0, first: 0 };
 
 /** More rows than an hour at 100 readings a second. */
 export const MOST_ROWS = 2_000_000;
@@ -83,6 +101,8 @@ export function readTable(
 ): Table {
   const { separator, decimalMark, names, firstRow } = layout;
   const columns = names.map(() => new Growing());
+  let [skipped, short] = [NO_ROWS, NO_ROWS];
+  const gaps: number[] = [];
   let row = 0;
   let seen = 0;
   Papa.parse<string[]>(text, {
@@ -91,7 +111,14 @@ export function readTable(
     chunk: ({ data, meta }: Papa.ParseResult<string[]>, parser: Papa.Parser) => {
       for (const cells of data) {
         seen += 1;
-        if (seen <= firstRow || cells.length < 2) continue;
+        if (seen <= firstRow) continue;
+        if (cells.length < 2) {
+          // An empty line, most of all the one that ends a file, is no row.
+          if (cells.some((cell) => cell.trim() !== '')) skipped = withRow(skipped, seen);
+          gaps.push(seen);
+          continue;
+        }
+        if (cells.length < columns.length) short = withRow(short, seen);
         for (let i = 0; i < columns.length; i += 1) {
           const cell = cells[i];
           if (cell === undefined) columns[i]?.blank(row);
@@ -108,6 +135,9 @@ export function readTable(
   return {
     rows: row,
     firstRow: firstRow + 1,
+    skipped,
+    short,
+    gaps,
     columns: columns.map(({ numbers, coded, codes }, i) => ({
       name: names[i] ?? '',
       numbers: numbers.subarray(0, row),
@@ -115,6 +145,16 @@ export function readTable(
       words: [...codes.keys()],
     })),
   };
+}
+
+/** Which row of the file a row of readings is, from 1. */
+export function fileRowOf({ firstRow, gaps }: Table, row: number): number {
+  let at = firstRow + row;
+  for (const gap of gaps) {
+    if (gap > at) break;
+    at += 1;
+  }
+  return at;
 }
 
 /** The different words and numbers of a column with few of them, most of what a range column can say. */

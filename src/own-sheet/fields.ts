@@ -31,6 +31,7 @@ import {
   speed,
 } from '../quantity/quantities.ts';
 import type { Quantity } from '../quantity/quantity.ts';
+import type { Range } from '../quantity/refusals.ts';
 
 export interface SheetField {
   /** As the engine names it: commands.idleLine_kPa. */
@@ -39,7 +40,7 @@ export interface SheetField {
   /** Size in the quantity's metric unit = size on the sheet × this. */
   readonly per: number;
   /** What may be typed, and what is assumed where nothing is, in the quantity's metric unit. */
-  readonly range: { readonly min: number; readonly max: number };
+  readonly range: Required<Range>;
   readonly assumed: number;
 }
 
@@ -59,7 +60,7 @@ const make = (
   path,
   quantity,
   per,
-  range: { min: tidy(min * per), max: tidy(max * per) },
+  range: { min: tidy(min * per), max: tidy(max * per), example: tidy(training * per) },
   assumed: tidy(training * per),
 });
 

@@ -32,8 +32,9 @@ export interface SheetRead {
   readonly whole: TransmissionSheet | null;
   /** By the path of the field that it stands at. */
   readonly troubles: ReadonlyMap<string, Trouble>;
-  /** How many of its numbers were typed, and how many there are. */
+  /** How many of its numbers were typed and can be read, how many are assumed, and how many there are; the rest is to be mended. */
   readonly yours: number;
+  readonly assumed: number;
   readonly of: number;
 }
 
@@ -93,21 +94,22 @@ export function readSheet(sheet: OwnSheet): SheetRead {
   for (const field of fields) {
     const typed = typedAt(sheet, field.path);
     if (typed === undefined) continue;
-    yours += 1;
     const read = parseAmount(typed.text, field.quantity, typed.units, field.range);
-    if (read.ok) put(given, field.path, onSheet(field, read.value));
-    else troubles.set(field.path, { kind: 'typed', field, typed });
+    if (read.ok) {
+      put(given, field.path, onSheet(field, read.value));
+      yours += 1;
+    } else troubles.set(field.path, { kind: 'typed', field, typed });
   }
   for (const path of lists) {
     const typed = typedAt(sheet, path);
     if (typed === undefined) continue;
-    yours += 1;
     const circuits = circuitsIn(typed.text);
-    if (circuits.length > 0) put(given, path, circuits);
-    else troubles.set(path, { kind: 'circuits' });
+    if (circuits.length > 0) {
+      put(given, path, circuits);
+      yours += 1;
+    } else troubles.set(path, { kind: 'circuits' });
   }
   const fluid = fluidOf(sheet);
-  if (typedAt(sheet, FLUID_PATH) !== undefined) yours += 1;
   if (fluid === OWN_FLUID) {
     const own = FIELDS.fluid.map((field) => [field.path, onSheet(field, field.assumed)] as const);
     const numbers = (given['fluid'] ?? {}) as Record<string, unknown>;
@@ -118,6 +120,9 @@ export function readSheet(sheet: OwnSheet): SheetRead {
     given['fluid'] = numbers;
   } else if (Object.hasOwn(fluidClasses, fluid)) given['fluid'] = fluid;
   else troubles.set(FLUID_PATH, { kind: 'fluid' });
+  if (typedAt(sheet, FLUID_PATH) !== undefined && !troubles.has(FLUID_PATH)) yours += 1;
+  const of = fields.length + lists.length + 1;
+  const assumed = of - yours - troubles.size;
 
   let whole: TransmissionSheet | null = null;
   try {
@@ -133,6 +138,7 @@ export function readSheet(sheet: OwnSheet): SheetRead {
     whole: troubles.size === 0 ? whole : null,
     troubles,
     yours,
-    of: fields.length + lists.length + 1,
+    assumed,
+    of,
   };
 }

@@ -1,11 +1,14 @@
 import { computed, signal } from '@preact/signals';
 import {
+  columnOf,
   isNumeric,
+  offScale,
   ratherInOther,
   testOf,
   TESTS,
   WARMTHS,
   type Grounds,
+  type NumericTest,
   type TakenReading,
   type Test,
 } from '../diagnosis/index.ts';
@@ -104,6 +107,12 @@ function readTemperature(draft: FormDraft, system: UnitSystem): number | undefin
   );
 }
 
+/** What a test reads on a healthy car of the transmission that is chosen; until that is known, on the middle of all cars. */
+function exampleOf(test: NumericTest, grounds: Grounds | null): number {
+  const [from, to] = test.span;
+  return grounds?.usual[columnOf(test.id)] ?? offScale(test, (from + to) / 2);
+}
+
 /** A reading of what was typed, or a sentence at the field that it is about. */
 export function readDraft(
   draft: FormDraft,
@@ -124,7 +133,8 @@ export function readDraft(
   let value: number | null = null;
   if (!draft.never) {
     const { quantity, min, max } = measuredAs[test.kind];
-    const read = parseAmount(draft.text, quantity, system, { min, max });
+    const example = exampleOf(test, grounds);
+    const read = parseAmount(draft.text, quantity, system, { min, max, example });
     const other = inOther(draft.text, quantity, system);
     if (
       other !== null &&

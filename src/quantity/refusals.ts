@@ -8,6 +8,8 @@ import { words } from './words.en.ts';
 export interface Range {
   readonly min: number;
   readonly max: number;
+  /** A number as it is met in life, for a sentence that says what to write; without one the middle stands in. */
+  readonly example?: number;
 }
 
 const cut = (text: string): string => (text.length > 24 ? `${text.slice(0, 23)}…` : text);
@@ -46,7 +48,7 @@ export function allowed(quantity: Quantity, system: UnitSystem, range?: Range): 
     const example = own === '' ? '2.5' : `250\u00a0${own}`;
     return units === '' ? words.write({ example }) : words.writeWithUnit({ units, example });
   }
-  const example = formatNumber((range.min + range.max) / 2, quantity, system);
+  const example = formatNumber(range.example ?? (range.min + range.max) / 2, quantity, system);
   const inside = { range: rangeWords(range, quantity, system), example };
   return units === ''
     ? words.writeInRange(inside)

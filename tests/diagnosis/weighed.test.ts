@@ -331,6 +331,19 @@ describe('what a next test may show', () => {
     });
     expect(outcomesFor(other, testOf(LINE))).toEqual([]);
   });
+  test('a stop that would take longer than anybody waits is one that did not stop', () => {
+    const late = weigh(
+      [
+        made({ name: 'healthy' }, { [STOP]: { mean: 0.8, own: 0.01 } }),
+        made({ name: 'pumpWear' }, { [STOP]: { mean: 5, own: 0.01 } }),
+      ],
+      [],
+      { unlisted: 1e-9 },
+    );
+    const outcomes = outcomesFor(late, testOf(STOP));
+    expect(outcomes.map(({ reading: { value } }) => value)).toEqual([expect.closeTo(0.8, 9), null]);
+    expect(outcomes[1]?.out).toContain('healthy');
+  });
   test('of words each that rules somebody out; of codes none', () => {
     const level = outcomesFor(posterior, testOf('fluidLevel'));
     // Very low in 2 of 100 sound cars and 90 of 100 low ones: 0.02 / (0.02 + 0.02 + 0.9) is over a hundredth, so nobody is out.

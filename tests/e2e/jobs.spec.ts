@@ -368,9 +368,18 @@ test('readings of a log go into a job', async ({ page }) => {
   await expect(page.locator('#log-reader')).toHaveAttribute('data-ready', 'true');
   await page.getByRole('button', { name: 'Slips in Drive' }).click();
   await page.getByRole('button', { name: 'Put these into a job' }).click();
+  const status = page.locator('.log-into').getByRole('status');
+  await expect(status).toContainText('stand in the job');
+  // A second press makes no second job; another one is made on purpose, and has a name of its own.
+  await page.getByRole('button', { name: 'Put these into a job' }).click();
+  await expect(status).toContainText(/^Already in “Log of .*”\./);
+  await page.getByRole('button', { name: 'Make another new job of them' }).click();
+  await expect(page.getByRole('link', { name: /^Open “Log of .*, no\. 2”/ })).toBeVisible();
   await page.getByRole('link', { name: /^Open “Log of / }).click();
   await sheetReady(page);
   await expect(readings(page).first()).toContainText('Time until the turbine stops');
+  await page.goto('/measure/jobs/');
+  await expect(page.getByText(/^Log of /)).toHaveCount(2);
 });
 
 test('storage that refuses is said at once, and work goes on', async ({ page }) => {

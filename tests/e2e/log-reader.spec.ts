@@ -42,6 +42,9 @@ for (const [name, first] of [
     await expect(page.locator('.log-place')).toBeFocused();
     await expect(page.locator('#log-place-chart svg')).toBeVisible();
     await expect(page.locator('.log-place')).toBeInViewport();
+    // One number in the caption and in the picture, where the finding lies between two readings too.
+    const here = await page.locator('#log-place-chart .cursor-here').textContent();
+    await expect(page.locator('.log-place')).toContainText(`The cursor is at ${here}.`);
     await page.getByRole('button', { name: 'Back to the finding' }).click();
     await expect(findings(page).first()).toBeFocused();
   });
@@ -80,6 +83,16 @@ test('columns that nobody could guess are chosen by keyboard alone, remembered, 
   await choose(page, 'another.csv', strange);
   await expect(page.locator('.log-columns')).toContainText('as you had it the last time');
   await expect(findings(page).first()).toContainText('0.80 to 1.00 s');
+});
+
+test('rows that could not be read are counted above and named below', async ({ page }) => {
+  await open(page);
+  const rows = strange.split('\n');
+  rows.splice(10, 1, 'garbage', rows[10] ?? '');
+  const head = 'Time (s);Turbine rpm;Output rpm;Range';
+  await choose(page, 'broken.csv', [head, ...rows.slice(1)].join('\n'));
+  await expect(page.locator('.log-columns')).toContainText('60 rows of 4 columns. 1 more row');
+  await expect(page.locator('.log-blind')).toContainText('Row 11 of the file');
 });
 
 test('files that are no log are refused in a sentence, and the next one is read', async ({
@@ -125,10 +138,19 @@ test('a wrong unit is asked about where it was chosen, and nothing is lost', asy
   await page.getByRole('button', { name: 'A healthy car' }).click();
   await expect(findings(page).first()).toBeVisible();
   await page.getByLabel('Unit: Fluid temperature').selectOption('°C');
-  await expect(page.locator('#log-temperature-says')).toContainText('Is it in °F?');
+  await expect(page.locator('#log-temperature-says')).toContainText(
+    /^\d+\s°C would be \d+\s°F, hotter .* Is the column in °F\?$/,
+  );
+  await expect(page.locator('.log-doubt')).toContainText('Answer this first. Fluid temperature:');
   await expect(page.locator('#log-temperature')).toHaveValue('5');
-  await page.getByLabel('Unit: Fluid temperature').selectOption('°F');
+  await page.locator('.log-role').getByRole('button', { name: 'Read it as °F' }).press('Enter');
   await expect(page.locator('#log-temperature-says')).toBeEmpty();
+  await expect(page.getByLabel('Unit: Fluid temperature')).toHaveValue('°F');
+  await expect(page.getByLabel('Unit: Fluid temperature')).toBeFocused();
+  await page.getByLabel('Unit: Fluid temperature').selectOption('°C');
+  await page.locator('.log-doubt').getByRole('button', { name: 'Read it as °F' }).press('Enter');
+  await expect(page.locator('.log-doubt')).toHaveCount(0);
+  await expect(page.getByRole('heading', { name: 'What the log shows' })).toBeFocused();
 });
 
 test('ratios are typed, refused in a sentence, and taken from the log', async ({ page }) => {

@@ -49,6 +49,29 @@ test('a sheet is entered by keyboard, refuses an impossible number there, and su
   expect((await axeOn(page, ENHANCED).analyze()).violations).toEqual([]);
 });
 
+test('a maker’s range is named as one, its middle is a press away, and until then the number is nobody’s', async ({
+  page,
+}) => {
+  await begin(page, 'Van');
+  const line = page.getByLabel('Line pressure, idle');
+  await line.fill('85–95');
+  await expect(wrong(page, 'commands-idleLine_kPa')).toHaveText(
+    '“85–95” is a range, and one number is asked for here. Its middle is 90.',
+  );
+  await expect(whose(page, 'commands-idleLine_kPa')).toHaveText('not taken yet');
+  await expect(page.locator('.sheet-counted')).toContainText('0 of 72 are yours, 71 are assumed');
+  const sound = page.locator('.sheet-sound');
+  await expect(sound).toContainText('Nothing is worked out: Line pressure, idle needs a number.');
+  await sound.getByRole('button', { name: 'Mend it: Line pressure, idle' }).press('Enter');
+  await expect(line).toBeFocused();
+  await page.getByRole('button', { name: 'Use 90' }).press('Enter');
+  await expect(line).toHaveValue('90');
+  await expect(line).toBeFocused();
+  await expect(whose(page, 'commands-idleLine_kPa')).toHaveText('yours');
+  await expect(page.locator('.sheet-counted')).toContainText('1 of 72 are yours, 71 are assumed');
+  await expect(sound).toHaveAttribute('data-state', 'sound');
+});
+
 test('numbers that do not go together are said at the field, with a way there', async ({
   page,
 }) => {
@@ -64,7 +87,10 @@ test('numbers that do not go together are said at the field, with a way there', 
   await expect(chart.getByLabel('forward')).toBeFocused();
   await page.getByRole('button', { name: 'Back to assumed: Second' }).click();
   await expect(chart).not.toContainText('No clutch');
-  await expect(page.getByRole('heading', { name: 'What the model makes of it' })).toBeHidden();
+  await expect(page.getByRole('heading', { name: 'What the model makes of it' })).toBeVisible();
+  await expect(page.locator('.sheet-sound')).toContainText(
+    'Nothing is worked out: Clutch pressure, idle cannot be right.',
+  );
 });
 
 test('delete with undo, to a file and back, and foreign files are refused', async ({ page }) => {

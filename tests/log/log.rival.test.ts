@@ -96,13 +96,13 @@ describe.each(EXAMPLES)('%s', (id) => {
 
 describe('what the three logs were made to show', () => {
   it('the healthy car: every stop below a second, no sign of a sensor', () => {
-    const { engagements, sensors } = logRead(exampleText('healthy'));
+    const { engagements, sensors } = logRead(exampleText('practice-1'));
     for (const { stop } of engagements)
       expect(stop.kind === 'stopped' && stop.after.high < 1).toBe(true);
     expect(sensors).toEqual({ turbineDropouts: [], outputDropouts: [], floor: null });
   });
   it('the split seal: stops cold, never hot, in either range', () => {
-    const { engagements } = logRead(exampleText('split-seal'));
+    const { engagements } = logRead(exampleText('practice-2'));
     expect(engagements.map(({ stop }) => stop.kind)).toEqual([
       'stopped',
       'stopped',
@@ -111,7 +111,7 @@ describe('what the three logs were made to show', () => {
     ]);
   });
   it('the false sensor: a floor of 300 rpm, and readings gone on the road', () => {
-    const { sensors } = logRead(exampleText('false-sensor'));
+    const { sensors } = logRead(exampleText('practice-3'));
     // 300 rpm: the fault's own figure, model paper, section 10; the tool of this log rounds to 4 rpm.
     expect(sensors.floor?.rpm).toBe(300);
     expect(sensors.turbineDropouts.length).toBeGreaterThan(2);

@@ -1,12 +1,12 @@
 // The page's model with the worker's own work, in one thread.
 import { readFileSync } from 'node:fs';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import { training } from '../../src/engine/index.ts';
 import { logWork } from '../../src/measure/log/answer.ts';
-import { blindWords, findingsOf } from '../../src/measure/log/findings.ts';
+import { blindWords, findingsOf, leftOutWords } from '../../src/measure/log/findings.ts';
 import { makeLogReader, TRAINING } from '../../src/measure/log/model.ts';
 import { refusal } from '../../src/measure/log/refusal.ts';
-import { troubleWords } from '../../src/measure/log/trouble-words.ts';
+import { troubleWords, unitDoubts } from '../../src/measure/log/trouble-words.ts';
 import { layOver } from '../../src/measure/log/two-traces.ts';
 import { logColumnsKeeper } from '../../src/storage/log-columns.ts';
 import { fakeArea } from '../storage/fake-area.ts';
@@ -26,7 +26,7 @@ const example = (id: string) => new Blob([readFileSync(`public/logs/${id}.csv`)]
 const text = (words: string) => new Blob([words]);
 
 describe('a log is opened', () => {
-  it.each(['healthy', 'split-seal', 'false-sensor'])(
+  it.each(['practice-1', 'practice-2', 'practice-3'])(
     '%s is read without a word from anybody',
     async (id) => {
       const { model } = reader();
@@ -34,6 +34,8 @@ describe('a log is opened', () => {
       await settled();
       expect(model.state.value.kind).toBe('open');
       expect(model.read.value?.troubles).toEqual([]);
+      const { left } = model.read.value ?? {};
+      expect(left && leftOutWords(left)).toEqual([]);
       for (const system of ['us', 'si'] as const) {
         const log = model.read.value?.log;
         if (!log) throw new Error('not read');
@@ -55,7 +57,7 @@ describe('a log is opened', () => {
 
   it('says what the false sensor log shows before all else', async () => {
     const { model } = reader();
-    await model.choose(example('false-sensor'), 'a.csv');
+    await model.choose(example('practice-3'), 'a.csv');
     await settled();
     const log = model.read.value?.log;
     expect(log && findingsOf(log, 'us')[0]?.text).toContain('never reads under 300');
@@ -63,7 +65,7 @@ describe('a log is opened', () => {
 
   it('goes to the place of a finding, in an engagement or by itself', async () => {
     const { model } = reader();
-    await model.choose(example('false-sensor'), 'a.csv');
+    await model.choose(example('practice-3'), 'a.csv');
     await settled();
     model.goTo({ at: 10, engagement: 0 });
     expect(model.placeCut.value).toBe(model.read.value?.cuts[0]);
@@ -101,7 +103,7 @@ describe('a mapping', () => {
   it('of a browser that keeps nothing holds for this visit, and that is said', async () => {
     const { model, area } = reader();
     area.failWrites = { on: /./u, as: 'SecurityError' };
-    await model.choose(example('healthy'), 'a.csv');
+    await model.choose(example('practice-1'), 'a.csv');
     await settled();
     model.setUnit('temperature', '°C');
     await settled();
@@ -139,7 +141,7 @@ describe('ratios', () => {
   });
   it('can be typed, or taken from the log', async () => {
     const { model } = reader();
-    await model.choose(example('healthy'), 'a.csv');
+    await model.choose(example('practice-1'), 'a.csv');
     await settled();
     model.setRatios('own', { drive: 3.5, reverse: 3.4 });
     await settled();
@@ -171,7 +173,7 @@ describe('what goes wrong', () => {
 
   it('cancel ends the worker, and a late answer changes nothing', async () => {
     const { model, stopped } = reader();
-    const opening = model.choose(example('healthy'), 'a.csv');
+    const opening = model.choose(example('practice-1'), 'a.csv');
     await opening;
     model.cancel();
     await settled();
@@ -181,7 +183,7 @@ describe('what goes wrong', () => {
 
   it('the file and the mapping stay where a column is wrong', async () => {
     const { model } = reader();
-    await model.choose(example('healthy'), 'a.csv');
+    await model.choose(example('practice-1'), 'a.csv');
     await settled();
     model.setColumn('time', 3);
     await settled();
@@ -196,4 +198,52 @@ describe('what goes wrong', () => {
 it('two traces are laid over one axis without readings that neither has', () => {
   const laid = layOver({ time: [0, 1, 5], values: [0, 10, 50] }, { time: [0.5], values: [7] });
   expect(laid).toEqual({ x: [0, 0.5, 1, 5], a: [0, 5, 10, 50], b: [null, 7, null, null] });
+});
+
+describe('a file with broken rows', () => {
+  const rows = Array.from({ length: 30 }, (_, i) => `${i / 10},${700 - i},0,95`);
+  const broken = ['Time (s),Turbine (rpm),Output (rpm),Fluid temp (°C)', ...rows];
+  broken[5] = '#### no readings here ####';
+  broken[9] = '0.8,6';
+  broken[12] = '1.1,n/a,0,95';
+  broken.push('', '');
+  it('says which rows were left out, and why', async () => {
+    const { model } = reader();
+    await model.choose(text(broken.join('\n')), 'a.csv');
+    await settled();
+    const { left, log } = model.read.value ?? {};
+    expect(log?.rows).toBe(29);
+    expect(model.opened.value?.skipped).toBe(1);
+    expect(left && leftOutWords(left)).toEqual([
+      'Row 6 of the file: it is no row of readings and is left out.',
+      'The end of row 10 of the file: it is cut short. What it has is read.',
+      'Turbine speed in row 13 of the file: “n/a” is no number and counts as no reading.',
+    ]);
+  });
+  it('names a row behind one that was left out as it stands in the file', async () => {
+    const { model } = reader();
+    await model.choose(
+      text([...broken.slice(0, 20), '0,700,0,95', '0.1,700,0,95'].join('\n')),
+      'a',
+    );
+    await settled();
+    expect(troubleWords(model.read.value?.troubles ?? [], 'time')).toContain('row 21 of the file');
+  });
+  it('says nothing of a whole one', async () => {
+    const { model } = reader();
+    await model.choose(text([broken[0], ...rows, ''].join('\n')), 'a.csv');
+    await settled();
+    const { left } = model.read.value ?? {};
+    expect(left && leftOutWords(left)).toEqual([]);
+  });
+});
+
+test('a temperature too hot for a transmission is asked about with both readings of it', () => {
+  const doubt = { role: 'temperature', kind: 'fahrenheit', most: 199 } as const;
+  expect(troubleWords([doubt], 'temperature')).toBe(
+    '199\u00a0°C would be 390\u00a0°F, hotter than any transmission that still drives. Is the column in °F?',
+  );
+  expect(unitDoubts([doubt, { role: 'time', kind: 'missing' }])).toEqual([
+    { role: 'temperature', unit: '°F' },
+  ]);
 });

@@ -8,7 +8,7 @@ test.each([
   ['/lessons/live-data', ['/lessons/live-data/index.html']],
   ['/shop/course?from=mail#top', ['/shop/course/index.html']],
   ['/lessons/live-data/', []],
-  ['/logs/healthy.csv', []],
+  ['/logs/practice-1.csv', []],
   ['/_astro/a.Zq3.js', []],
 ])('%s is looked for as %j', (path, tried) => {
   expect(at(path)).toEqual(tried);

@@ -31,6 +31,11 @@ test('nothing typed is the training transmission, and nothing of it is yours', (
   expect([yours, troubles.size]).toEqual([0, 0]);
 });
 
+test('a number that cannot be read is neither yours nor assumed', () => {
+  const { yours, assumed, of } = readSheet(typedIn({ 'ratios.first': '4', idle_rpm: '700-800' }));
+  expect([yours, of - assumed]).toEqual([1, 2]);
+});
+
 test('every number of the engine’s sheet can be typed', () => {
   // The seven of a clutch are typed clutch by clutch, but for the two that no two clutches differ in.
   const paths = Object.entries(SHEET_FIELDS).flatMap(([key, value]) =>

@@ -157,7 +157,7 @@ def ratios(rows):
 
 
 FILES = {
-    "healthy": dict(
+    "practice-1": dict(
         delimiter=",",
         head=1,
         comma=False,
@@ -166,7 +166,7 @@ FILES = {
         letters={"P": "park", "R": "reverse", "N": "neutral", "D": "drive"},
         temperature=fahrenheit,
     ),
-    "split-seal": dict(
+    "practice-2": dict(
         delimiter=";",
         head=5,
         comma=True,
@@ -174,7 +174,7 @@ FILES = {
         columns=dict(t=0, turbine=2, output=3, range=4, temp=5, throttle=6),
         letters={"Park": "park", "Reverse": "reverse", "Neutral": "neutral", "Drive": "drive"},
     ),
-    "false-sensor": dict(
+    "practice-3": dict(
         delimiter="\t",
         head=1,
         comma=False,

@@ -6,7 +6,8 @@ import { crackFault } from '../../car/index.ts';
 import { chance } from './chance.ts';
 import { driveStory, type Leg, type Moment } from './drive-story.ts';
 
-export const EXAMPLES = ['healthy', 'split-seal', 'false-sensor'] as const;
+/** Their names are neutral: a file's name stands above its readings, and is no place for the answer. */
+export const EXAMPLES = ['practice-1', 'practice-2', 'practice-3'] as const;
 export type Example = (typeof EXAMPLES)[number];
 
 interface Tool {
@@ -98,7 +99,7 @@ const cracked = { faults: crackFault(0.25) };
 const lying = { faults: { turbineSensor: { severity: 1 } } };
 
 const made: Readonly<Record<Example, { readonly tool: Tool; readonly legs: readonly Leg[] }>> = {
-  healthy: {
+  'practice-1': {
     tool: healthy,
     legs: [
       { car: {}, range: 'drive', tempC: 20, waits: 3, drives: 8 },
@@ -107,7 +108,7 @@ const made: Readonly<Record<Example, { readonly tool: Tool; readonly legs: reado
       { car: {}, range: 'reverse', tempC: 95, waits: 2, drives: 4 },
     ],
   },
-  'split-seal': {
+  'practice-2': {
     tool: splitSeal,
     legs: [
       { car: cracked, range: 'drive', tempC: 20, waits: 3, drives: 8 },
@@ -116,7 +117,7 @@ const made: Readonly<Record<Example, { readonly tool: Tool; readonly legs: reado
       { car: cracked, range: 'reverse', tempC: 96, waits: 3, pause: 60, drives: 0 },
     ],
   },
-  'false-sensor': {
+  'practice-3': {
     tool: falseSensor,
     legs: [
       { car: lying, range: 'drive', tempC: 22, waits: 3, drives: 10, looksOn: true },

@@ -15,7 +15,7 @@ import type { Separator } from '../../log/layout.ts';
 import type { ColumnTrouble } from '../../log/trouble.ts';
 import { words } from './column-words.en.ts';
 import type { LogReader } from './model.ts';
-import { troubleWords } from './trouble-words.ts';
+import { troubleWords, unitDoubts } from './trouble-words.ts';
 
 const NEEDED: readonly Role[] = ['time', 'turbine'];
 const SEPARATORS: readonly Separator[] = [';', '\t', ','];
@@ -33,7 +33,7 @@ export function Columns({ model }: { readonly model: LogReader }) {
     else if (model.fromMemory.peek()) keepOpen.value = false;
   }, [opened, troubles]);
   if (opened === null) return null;
-  const { layout, rows } = opened;
+  const { layout, rows, skipped } = opened;
   const range = model.mapping.value.columns.range;
   const sayings = range === undefined ? [] : (opened.sayings[range.column] ?? []);
   return (
@@ -45,6 +45,7 @@ export function Columns({ model }: { readonly model: LogReader }) {
           rows: formatNumber(rows, count, 'si'),
           columns: String(layout.names.length),
         })}{' '}
+        {skipped > 0 && `${words.skipped(formatNumber(skipped, count, 'si'))} `}
         {model.fromMemory.value ? words.remembered : words.guessed}
       </p>
       {model.read.value?.log && (
@@ -56,7 +57,13 @@ export function Columns({ model }: { readonly model: LogReader }) {
         <summary>{words.choices}</summary>
         <div class="log-roles">
           {ROLES.map((role) => (
-            <RoleRow key={role} role={role} model={model} says={troubleWords(troubles, role)} />
+            <RoleRow
+              key={role}
+              role={role}
+              model={model}
+              says={troubleWords(troubles, role)}
+              likely={unitDoubts(troubles).find((doubt) => doubt.role === role)?.unit}
+            />
           ))}
         </div>
         {sayings.length > 0 && <Ranges model={model} sayings={sayings} />}
@@ -130,9 +137,11 @@ interface RoleRowProps {
   readonly role: Role;
   readonly model: LogReader;
   readonly says: string | null;
+  /** The unit that the numbers look like. */
+  readonly likely: LogUnit | undefined;
 }
 
-function RoleRow({ role, model, says }: RoleRowProps) {
+function RoleRow({ role, model, says, likely }: RoleRowProps) {
   const { names, sample } = model.opened.value?.layout ?? { names: [], sample: [] };
   const choice = model.mapping.value.columns[role];
   const label = NEEDED.includes(role)
@@ -174,6 +183,19 @@ function RoleRow({ role, model, says }: RoleRowProps) {
       <p class="field-error" id={`log-${role}-says`} role="status">
         {says}
       </p>
+      {likely !== undefined && (
+        <button
+          type="button"
+          class="quiet log-read-as"
+          onClick={() => {
+            model.setUnit(role, likely);
+            // The button goes with the question.
+            document.getElementById(`log-${role}-unit`)?.focus();
+          }}
+        >
+          {words.readAs(words.units[likely])}
+        </button>
+      )}
     </div>
   );
 }

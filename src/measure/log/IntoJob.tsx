@@ -8,12 +8,28 @@ import { words } from './result-words.en.ts';
 const { job: said } = words;
 const load = () => import('./to-job.ts');
 
-/** Puts the readings of a log into a job sheet: a new one, or one of this device. */
+interface Put {
+  readonly id: string;
+  readonly label: string;
+  /** What was chosen for it: a job, or "" for a new one. */
+  readonly into: string;
+}
+
+/** The label of a new job: two of one name could not be told apart in the list. */
+function freshLabel(taken: readonly string[]): string {
+  const label = said.label(dateOf(Date.now()));
+  let fresh = label;
+  for (let count = 2; taken.includes(fresh); count += 1)
+    fresh = said.another({ label, count: String(count) });
+  return fresh;
+}
+
+/** Puts the readings of a log into a job sheet, a new one or one of this device: once, and into one more new one on purpose. */
 export function IntoJob({ readings }: { readonly readings: readonly DiagnosisReading[] }) {
   const jobs = useSignal<readonly Job[]>([]);
   const into = useSignal('');
-  const done = useSignal<{ readonly id: string; readonly label: string } | null>(null);
-  const failed = useSignal(false);
+  const put = useSignal<readonly Put[]>([]);
+  const state = useSignal<'' | 'putting' | 'done' | 'already' | 'failed'>('');
   useEffect(() => {
     load()
       .then(({ standingJobs }) => standingJobs())
@@ -22,17 +38,23 @@ export function IntoJob({ readings }: { readonly readings: readonly DiagnosisRea
         () => undefined,
       );
   }, []);
-  const put = async (): Promise<void> => {
-    failed.value = false;
-    done.value = null;
+  const there = put.value.findLast((one) => one.into === into.value);
+  const add = async (): Promise<void> => {
+    if (state.value === 'putting') return;
+    state.value = 'putting';
+    const chosen = into.value;
     try {
-      const job = jobs.value.find(({ id }) => id === into.value);
-      const label = job?.label.value ?? said.label(dateOf(Date.now()));
+      const job = jobs.value.find(({ id }) => id === chosen);
+      const taken = [
+        ...jobs.value.map((one) => one.label.value),
+        ...put.value.map((one) => one.label),
+      ];
+      const label = job?.label.value ?? freshLabel(taken);
       const { status, id } = await (await load()).putIntoJob(job ?? label, readings);
-      if (status === 'ok') done.value = { id, label };
-      else failed.value = true;
+      if (status === 'ok') put.value = [...put.value, { id, label, into: chosen }];
+      state.value = status === 'ok' ? 'done' : 'failed';
     } catch {
-      failed.value = true;
+      state.value = 'failed';
     }
   };
   return (
@@ -44,7 +66,7 @@ export function IntoJob({ readings }: { readonly readings: readonly DiagnosisRea
           value={into.value}
           onChange={(event) => {
             into.value = event.currentTarget.value;
-            done.value = null;
+            state.value = '';
           }}
         >
           <option value="">{said.fresh}</option>
@@ -55,18 +77,31 @@ export function IntoJob({ readings }: { readonly readings: readonly DiagnosisRea
           ))}
         </select>
       </div>
-      <button type="button" onClick={() => void put()}>
+      <button
+        type="button"
+        onClick={() => {
+          if (there === undefined) void add();
+          else state.value = 'already';
+        }}
+      >
         {said.put}
       </button>
       <p role="status">
-        {failed.value && said.failed}
-        {done.value && (
+        {state.value === 'failed' && said.failed}
+        {there && state.value !== 'failed' && state.value !== 'putting' && (
           <>
-            {said.done(String(readings.length))}{' '}
-            <a href={`/measure/jobs/#${done.value.id}`}>{said.open(done.value.label)}</a>
+            {state.value === 'done'
+              ? said.done(String(readings.length))
+              : said.already(there.label)}{' '}
+            <a href={`/measure/jobs/#${there.id}`}>{said.open(there.label)}</a>
           </>
         )}
       </p>
+      {there?.into === '' && (
+        <button type="button" class="quiet" onClick={() => void add()}>
+          {said.onceMore}
+        </button>
+      )}
     </div>
   );
 }

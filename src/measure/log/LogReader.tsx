@@ -9,7 +9,7 @@ import { makeLogReader, type LogReader as Model, type State } from './model.ts';
 import { refusal } from './refusal.ts';
 import { words } from './words.en.ts';
 
-const EXAMPLES = ['healthy', 'split-seal', 'false-sensor'] as const;
+const EXAMPLES = ['practice-1', 'practice-2', 'practice-3'] as const;
 
 /** The page's island: a file is chosen here; all else is fetched once there is one. */
 export function LogReader() {

@@ -1,4 +1,5 @@
 import { useSignal, type Signal } from '@preact/signals';
+import { bisectCenter } from 'd3-array';
 import { useEffect } from 'preact/hooks';
 import type { Axis } from '../../charts/axis.ts';
 import { LineChart } from '../../charts/LineChart.tsx';
@@ -28,7 +29,8 @@ export function PlaceInLog({ model, log, back }: PlaceProps) {
   const cut = model.placeCut.value;
   const read = log.engagements[place?.engagement ?? -1];
   const zero = read?.at ?? 0;
-  const at = (place?.at ?? 0) - zero;
+  // The chart's cursor stands on readings, and a finding may lie between two.
+  const at = cut?.time[bisectCenter(cut.time, (place?.at ?? 0) - zero)] ?? 0;
   useEffect(() => {
     cursor.value = place === null ? null : at;
   }, [place, cut]);
@@ -68,7 +70,7 @@ export function PlaceInLog({ model, log, back }: PlaceProps) {
       <LineChart
         id="log-place-chart"
         name={name}
-        takeaway={words.traceTakeaway(format(at, seconds, system))}
+        takeaway={words.traceTakeaway(format(cursor.value ?? at, seconds, system))}
         xAxis={xAxis}
         yAxis={{ label: words.speedAxis, quantity: speed, min: 0, max: top(series, 100) }}
         x={cut.time}

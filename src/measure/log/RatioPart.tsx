@@ -2,7 +2,7 @@ import { useSignal } from '@preact/signals';
 import type { LogRead } from '../../log/analyse.ts';
 import { format, formatNumber } from '../../quantity/print.ts';
 import { parseAmount } from '../../quantity/parse-amount.ts';
-import type { LogReader, RatioSource } from './model.ts';
+import { TRAINING, type LogReader, type RatioSource } from './model.ts';
 import { ratio, seconds } from './quantities.ts';
 import { words } from './result-words.en.ts';
 
@@ -87,7 +87,10 @@ function Field({ model, range, label }: FieldProps) {
         aria-invalid={wrong.value !== ''}
         aria-describedby={`${id}-wrong`}
         onChange={(event) => {
-          const parsed = parseAmount(event.currentTarget.value, ratio, 'si', RANGE);
+          const parsed = parseAmount(event.currentTarget.value, ratio, 'si', {
+            ...RANGE,
+            example: TRAINING[range],
+          });
           wrong.value = parsed.ok ? '' : parsed.sentence;
           if (parsed.ok) model.setRatios('own', { ...model.own.value, [range]: parsed.value });
         }}

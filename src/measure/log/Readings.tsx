@@ -38,7 +38,7 @@ export function Readings({ log }: { readonly log: LogRead }) {
         <p>{words.noReadings}</p>
       ) : (
         <>
-          <IntoJob readings={readings} />
+          <IntoJob key={text} readings={readings} />
           <More label={words.asText}>
             <p class="no-print">
               <button type="button" onClick={() => void copy()}>

@@ -3,13 +3,15 @@ import { useEffect, useRef } from 'preact/hooks';
 import { useUnits } from '../../ui/use-units.ts';
 import { ColdHot } from './ColdHot.tsx';
 import { Engagements } from './Engagements.tsx';
-import { blindWords, findingsOf } from './findings.ts';
+import { blindWords, findingsOf, leftOutWords } from './findings.ts';
 import type { LogReader, Place } from './model.ts';
 import { coldAndHot } from './pairs.ts';
+import { words as columns } from './column-words.en.ts';
 import { PlaceInLog } from './PlaceInLog.tsx';
 import { RatioPart } from './RatioPart.tsx';
 import { Readings } from './Readings.tsx';
 import { words } from './result-words.en.ts';
+import { troubleWords, unitDoubts } from './trouble-words.ts';
 
 /** A long drive has hundreds of engagements, and drawing all that is found in it would hold the page up. */
 const MOST = 40;
@@ -21,8 +23,8 @@ export function Results({ model }: { readonly model: LogReader }) {
   const system = useUnits();
   const all = useSignal(false);
   const place = useRef<HTMLElement>(null);
-  const log = model.read.value?.log;
-  const cuts = model.read.value?.cuts ?? [];
+  const title = useRef<HTMLHeadingElement>(null);
+  const read = model.read.value;
   const shown = model.place.value;
   const pressed = useRef<HTMLElement | null>(null);
   useEffect(() => {
@@ -31,9 +33,10 @@ export function Results({ model }: { readonly model: LogReader }) {
     place.current?.scrollIntoView({ block: 'start' });
     place.current?.focus({ preventScroll: true });
   }, [shown]);
-  if (log === undefined) return null;
+  if (read?.log === undefined) return null;
+  const { log, troubles, cuts, left } = read;
   const findings = findingsOf(log, system);
-  const blind = blindWords(log);
+  const blind = [...blindWords(log), ...leftOutWords(left)];
   const go = (to: Place, from: HTMLElement): void => {
     pressed.current = from;
     model.goTo(to);
@@ -41,7 +44,26 @@ export function Results({ model }: { readonly model: LogReader }) {
   return (
     <div class="log-results">
       <section aria-labelledby="log-findings-title">
-        <h2 id="log-findings-title">{words.findings}</h2>
+        <h2 id="log-findings-title" ref={title} tabIndex={-1}>
+          {words.findings}
+        </h2>
+        {unitDoubts(troubles).map(({ role, unit }) => (
+          <div key={role} class="log-doubt">
+            <p class="field-error">
+              {words.doubt(columns.roles[role])} {troubleWords(troubles, role)}
+            </p>
+            <button
+              type="button"
+              class="quiet no-print"
+              onClick={() => {
+                model.setUnit(role, unit);
+                title.current?.focus();
+              }}
+            >
+              {columns.readAs(columns.units[unit])}
+            </button>
+          </div>
+        ))}
         {findings.length === 0 ? (
           <p>{words.nothing}</p>
         ) : (

@@ -3,6 +3,7 @@ import {
   cleaned,
   cut,
   findLayout,
+  leftOut,
   MOST_ROWS,
   readSeries,
   readTable,
@@ -51,6 +52,7 @@ export function logWork(tell: (answer: Answer) => void): (ask: Ask) => Promise<v
       kind: 'opened',
       layout,
       rows: table.rows,
+      skipped: table.skipped.count,
       sayings: table.columns.map((column) => {
         const all = sayings(column);
         return all.length > 20 ? [] : all;
@@ -62,8 +64,9 @@ export function logWork(tell: (answer: Answer) => void): (ask: Ask) => Promise<v
     if (table === undefined) return;
     const { series: found, troubles } = readSeries(table, mapping);
     series = found;
+    const left = leftOut(table, mapping);
     if (found === undefined) {
-      tell({ kind: 'read', troubles, cuts: [] });
+      tell({ kind: 'read', troubles, left, cuts: [] });
       return;
     }
     const speeds = cleaned(found);
@@ -81,7 +84,7 @@ export function logWork(tell: (answer: Answer) => void): (ask: Ask) => Promise<v
         speeds,
       ),
     );
-    tell({ kind: 'read', troubles, log, cuts });
+    tell({ kind: 'read', troubles, log, left, cuts });
   }
 
   return async (ask) => {

@@ -35,6 +35,10 @@ export const words = {
   title: 'Which column is what',
   found: (p: { rows: string; columns: string; name: string }) =>
     `${p.name}: ${p.rows} rows of ${p.columns} columns.`,
+  skipped: (rows: string): string =>
+    rows === '1'
+      ? '1 more row holds no readings and is left out.'
+      : `${rows} more rows hold no readings and are left out.`,
   guessed: 'Filled in from the header. Look it over, and change what is wrong.',
   remembered: 'Filled in as you had it the last time for a file with this header.',
   notKept: 'This browser keeps nothing for this site, so next time you will have to choose again.',
@@ -58,6 +62,7 @@ export const words = {
   separators: { ';': 'semicolon', '\t': 'tab', ',': 'comma' },
   decimalMark: 'Decimal mark',
   decimalMarks: { '.': 'point', ',': 'comma' },
+  readAs: (unit: string) => `Read it as ${unit}`,
   troubles: {
     missingTime: 'Which column is the time? Without it nothing can be measured.',
     missingTurbine:
@@ -72,7 +77,8 @@ export const words = {
       'Time hardly moves from row to row here. Is this the time? It has to rise, with tenths of a second or finer.',
     hertz: (most: string) =>
       `This never goes over ${most}. Is this in Hz? Speeds have to be in rpm here.`,
-    fahrenheit: (most: string) => `This goes up to ${most}. Is it in °F?`,
+    fahrenheit: (p: { most: string; us: string }) =>
+      `${p.most} would be ${p.us}, hotter than any transmission that still drives. Is the column in °F?`,
     milliseconds: (step: string) => `From row to row this rises by ${step}. Is it in ms?`,
     seconds: (step: string) => `From row to row this rises by ${step}. Is it in s?`,
     pressureUnit: (most: string) => `The most here is ${most}. Is that the right unit of pressure?`,

@@ -1,12 +1,14 @@
 import { illustrativeSettings } from '../../engine/controller/settings.ts';
 import type { EngagementRead } from '../../log/measure.ts';
 import type { LogRead } from '../../log/analyse.ts';
+import type { LeftOut } from '../../log/left-out.ts';
 import { middle, type Interval } from '../../log/stop-time.ts';
 import { formatNumber, printer } from '../../quantity/print.ts';
-import { minutes, rate, seconds, speed, temperature } from './quantities.ts';
+import { count, minutes, rate, seconds, speed, temperature } from './quantities.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import type { Place } from './model.ts';
 import { coldAndHot, type Pair } from './pairs.ts';
+import { words as columns } from './column-words.en.ts';
 import { words } from './result-words.en.ts';
 
 export interface Finding {
@@ -158,6 +160,22 @@ export function blindWords({ blind, doubled, untimed }: LogRead): readonly strin
     ...said,
     ...(doubled > 0 ? [words.cannot.doubled(String(doubled))] : []),
     ...(untimed > 0 ? [words.cannot.untimed(String(untimed))] : []),
+  ];
+}
+
+/** What the file has and this page did not read, each with the row to look at. */
+export function leftOutWords({ skipped, short, unread }: LeftOut): readonly string[] {
+  const whole = (value: number): string => formatNumber(value, count, 'si');
+  const seen = (rows: { readonly count: number; readonly first: number }) => ({
+    count: whole(rows.count),
+    row: whole(rows.first),
+  });
+  return [
+    ...(skipped.count > 0 ? [words.cannot.skipped(seen(skipped))] : []),
+    ...(short.count > 0 ? [words.cannot.short(seen(short))] : []),
+    ...unread.map(({ role, saying, ...rows }) =>
+      words.cannot.unread({ ...seen(rows), saying, column: columns.roles[role] }),
+    ),
   ];
 }
 

@@ -2,6 +2,7 @@ import type {
   ColumnTrouble,
   Cut,
   FileTrouble,
+  LeftOut,
   Layout,
   LogRead,
   Mapping,
@@ -28,6 +29,8 @@ export interface Opened {
   readonly kind: 'opened';
   readonly layout: Layout;
   readonly rows: number;
+  /** Rows that hold no readings. */
+  readonly skipped: number;
   /** Of each column, the different things that it says; empty where there are too many to be a range. */
   readonly sayings: readonly (readonly string[])[];
 }
@@ -35,6 +38,7 @@ export interface Read {
   readonly kind: 'read';
   readonly troubles: readonly ColumnTrouble[];
   readonly log?: LogRead;
+  readonly left: LeftOut;
   /** One for each engagement, its zero at selection. */
   readonly cuts: readonly Cut[];
 }

@@ -1,5 +1,6 @@
 /** What a log is printed in; one place, so that the page carries only these. */
 export {
+  count,
   minutes,
   pressure,
   seconds,

@@ -13,6 +13,7 @@ const bands: Record<Band | 'between' | 'unknown', string> = {
 /** What is said of a log once it is read. */
 export const words = {
   findings: 'What the log shows',
+  doubt: (column: string) => `Answer this first. ${column}:`,
   findingsHow: 'Press a finding to see the place it comes from.',
   showAll: (count: string) => `Show all ${count} findings`,
   firstOf: (shown: string, all: string) =>
@@ -91,6 +92,18 @@ export const words = {
     doubled: (rows: string) =>
       `Rows with the time of the row before: ${rows} left out. The tool writes time too coarsely for its rate.`,
     untimed: (rows: string) => `Rows without a time: ${rows} left out.`,
+    skipped: (p: { count: string; row: string }): string =>
+      p.count === '1'
+        ? `Row ${p.row} of the file: it is no row of readings and is left out.`
+        : `${p.count} rows of the file, the first of them row ${p.row}: they are no rows of readings and are left out.`,
+    short: (p: { count: string; row: string }): string =>
+      p.count === '1'
+        ? `The end of row ${p.row} of the file: it is cut short. What it has is read.`
+        : `The ends of ${p.count} rows, the first of them row ${p.row} of the file: they are cut short. What they have is read.`,
+    unread: (p: { column: string; count: string; row: string; saying: string }): string =>
+      p.count === '1'
+        ? `${p.column} in row ${p.row} of the file: “${p.saying}” is no number and counts as no reading.`
+        : `${p.column} in ${p.count} rows, the first of them row ${p.row} of the file: “${p.saying}” is no number and counts as no reading.`,
   },
 
   coldHot: 'Cold beside hot',
@@ -180,7 +193,10 @@ export const words = {
     which: 'Which job',
     fresh: 'A new job',
     label: (date: string) => `Log of ${date}`,
+    another: (p: { label: string; count: string }) => `${p.label}, no. ${p.count}`,
     put: 'Put these into a job',
+    already: (label: string) => `Already in “${label}”.`,
+    onceMore: 'Make another new job of them',
     done: (count: string): string =>
       count === '1' ? '1 reading stands in the job.' : `${count} readings stand in the job.`,
     open: (label: string) => `Open “${label}”`,

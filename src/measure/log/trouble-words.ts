@@ -1,6 +1,8 @@
-import type { Role } from '../../log/roles.ts';
+import type { LogUnit, Role } from '../../log/roles.ts';
 import type { ColumnTrouble } from '../../log/trouble.ts';
+import { format } from '../../quantity/print.ts';
 import { words } from './column-words.en.ts';
+import { temperature } from './quantities.ts';
 
 const plain = (value: number): string => String(Number(value.toPrecision(6)));
 
@@ -24,8 +26,12 @@ export function troubleWords(troubles: readonly ColumnTrouble[], role: Role): st
         from: plain(trouble.from),
         to: plain(trouble.to),
       });
-    case 'hertz':
     case 'fahrenheit':
+      return says.fahrenheit({
+        most: format(trouble.most, temperature, 'si'),
+        us: format(trouble.most, temperature, 'us'),
+      });
+    case 'hertz':
     case 'pressureUnit':
       return says[trouble.kind](plain(trouble.most));
     case 'milliseconds':
@@ -37,3 +43,16 @@ export function troubleWords(troubles: readonly ColumnTrouble[], role: Role): st
       return says[trouble.kind];
   }
 }
+
+/** The unit that a column is asked about, where there is one it is likely in. */
+const LIKELY = { fahrenheit: '°F', milliseconds: 'ms', seconds: 's' } as const;
+
+export interface UnitDoubt {
+  readonly role: Role;
+  readonly unit: LogUnit;
+}
+/** The columns whose numbers cannot be in the unit that they are taken in. */
+export const unitDoubts = (troubles: readonly ColumnTrouble[]): readonly UnitDoubt[] =>
+  troubles.flatMap(({ role, kind }) =>
+    Object.hasOwn(LIKELY, kind) ? [{ role, unit: LIKELY[kind as keyof typeof LIKELY] }] : [],
+  );

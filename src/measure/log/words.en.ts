@@ -9,9 +9,9 @@ export const words = {
   examplesHow:
     'Three logs made up for practice, from the training transmission and three different tools.',
   example: {
-    healthy: 'A healthy car, cold and hot',
-    'split-seal': 'Slips in Drive and Reverse once hot',
-    'false-sensor': 'Stored a code, drives like new',
+    'practice-1': 'A healthy car, cold and hot',
+    'practice-2': 'Slips in Drive and Reverse once hot',
+    'practice-3': 'Stored a code, drives like new',
   },
   exampleNotFetched: 'The example did not arrive. Check the connection and press again.',
   noScript: 'Reading a log takes JavaScript, which is off or has not loaded.',

@@ -5,14 +5,16 @@ import {
   SEAL_PATH,
   textOfCircuits,
   typedAt,
+  type Trouble,
 } from '../../own-sheet/read-sheet.ts';
 import type { OwnSheet, TypedField } from '../../storage/sheets/own-sheet.ts';
 import { words } from './field-words.en.ts';
-import { idOf } from './NumberField.tsx';
-import { saidOf } from './sentences.ts';
+import { idOf, whoseOf } from './NumberField.tsx';
+import { isRefused, saidOf } from './sentences.ts';
 
 interface ChartProps {
   readonly sheet: OwnSheet;
+  readonly trouble: (path: string) => Trouble | undefined;
   readonly wrong: (path: string) => string;
   readonly type: (path: string, value: TypedField | null) => void;
 }
@@ -34,17 +36,17 @@ export function Chart(props: ChartProps) {
   );
 }
 
-function Ticks({ path, sheet, wrong, type }: ChartProps & { readonly path: string }) {
+function Ticks({ path, sheet, trouble, wrong, type }: ChartProps & { readonly path: string }) {
   const { label } = saidOf(path);
   const on = circuitsAt(sheet, path);
-  const yours = typedAt(sheet, path) !== undefined;
+  const whose = whoseOf(typedAt(sheet, path), isRefused(trouble(path)));
   const id = idOf(path);
   const tick = (circuit: Circuit, ticked: boolean): void => {
     const next = CIRCUITS.filter((one) => (one === circuit ? ticked : on.includes(one)));
     type(path, { text: textOfCircuits(next), units: 'si' });
   };
   return (
-    <fieldset class="choice sheet-ticks" data-whose={yours ? 'yours' : 'assumed'}>
+    <fieldset class="choice sheet-ticks" data-whose={whose}>
       <legend>{label}</legend>
       <div class="choice-options">
         {CIRCUITS.map((circuit, i) => (
@@ -60,9 +62,9 @@ function Ticks({ path, sheet, wrong, type }: ChartProps & { readonly path: strin
           </label>
         ))}
         <span id={`${id}-whose`} class="sheet-whose">
-          {yours ? words.yours : words.assumedShort}
+          {whose === 'assumed' ? words.assumedShort : words[whose]}
         </span>
-        {yours && (
+        {whose !== 'assumed' && (
           <button
             type="button"
             class="quiet no-print"

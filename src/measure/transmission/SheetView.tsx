@@ -9,6 +9,7 @@ import {
   readSheet,
   typedAt,
   type SheetRead,
+  type Trouble,
 } from '../../own-sheet/read-sheet.ts';
 import { TableStanding } from '../../own-sheet/TableStanding.tsx';
 import { chosenBy } from '../../own-sheet/chosen-here.ts';
@@ -20,9 +21,9 @@ import { useUnits } from '../../ui/use-units.ts';
 import { Chart } from './Chart.tsx';
 import { words as said } from './field-words.en.ts';
 import type { SheetsModel } from './model.ts';
-import { idOf, NumberField } from './NumberField.tsx';
+import { idOf, NumberField, whoseOf } from './NumberField.tsx';
 import { saveFile } from '../../ui/save-file.ts';
-import { saidOf, sentenceOf } from './sentences.ts';
+import { isRefused, middleOf, saidOf, sentenceOf } from './sentences.ts';
 import { SoundCar } from './SoundCar.tsx';
 import { words } from './words.en.ts';
 
@@ -63,9 +64,8 @@ export function SheetView({ sheets, id, close }: SheetProps) {
     const trouble = read.troubles.get(path);
     return trouble === undefined ? '' : sentenceOf(trouble, path, sheet, system);
   };
-  const fields = (group: FieldGroup) => (
-    <Fields group={group} sheet={sheet} wrong={wrong} type={type} />
-  );
+  const part: PartProps = { sheet, trouble: (path) => read.troubles.get(path), wrong, type };
+  const fields = (group: FieldGroup) => <Fields group={group} {...part} />;
   return (
     <div class="own-sheet">
       <p class="sheet-top no-print">
@@ -80,7 +80,7 @@ export function SheetView({ sheets, id, close }: SheetProps) {
       <Counted read={read} />
       <Named sheets={sheets} sheet={sheet} />
       {fields('ratios')}
-      <Chart sheet={sheet} wrong={wrong} type={type} />
+      <Chart {...part} />
       {FIRST.slice(1).map(fields)}
       <h3 class="sheet-more">{words.more}</h3>
       {FOLDED.map((group) => (
@@ -89,9 +89,9 @@ export function SheetView({ sheets, id, close }: SheetProps) {
         </More>
       ))}
       <More label={said.groups.fluid.title}>
-        <FluidPart sheet={sheet} wrong={wrong} type={type} />
+        <FluidPart {...part} />
       </More>
-      <SoundCar read={read} />
+      <SoundCar read={read} goTo={goTo} />
       {read.whole !== null && <TablePart id={id} />}
       <p class="sheet-acts no-print">
         <button type="button" class="quiet" onClick={() => globalThis.print()}>
@@ -111,12 +111,12 @@ export function SheetView({ sheets, id, close }: SheetProps) {
 
 /** How much of it is typed, and the way to each field that cannot be right. */
 function Counted({ read }: { readonly read: SheetRead }) {
-  const { yours, of, troubles } = read;
+  const { yours, assumed, of, troubles } = read;
   const paths = [...troubles.keys()];
   return (
     <div class="sheet-counted">
       <p class="next-yours">
-        {words.count({ yours: String(yours), of: String(of), assumed: String(of - yours) })}
+        {words.count({ yours: String(yours), of: String(of), assumed: String(assumed) })}
       </p>
       <div role="status">
         {paths.length > 0 && <p class="field-error">{words.mend(String(paths.length))}</p>}
@@ -171,11 +171,18 @@ function Named({ sheets, sheet }: { readonly sheets: SheetsModel; readonly sheet
 
 interface PartProps {
   readonly sheet: OwnSheet;
+  readonly trouble: (path: string) => Trouble | undefined;
   readonly wrong: (path: string) => string;
   readonly type: Type;
 }
 
-function Fields({ group, sheet, wrong, type }: PartProps & { readonly group: FieldGroup }) {
+function Fields({
+  group,
+  sheet,
+  trouble,
+  wrong,
+  type,
+}: PartProps & { readonly group: FieldGroup }) {
   const system = useUnits();
   const { title, how } = said.groups[group];
   return (
@@ -189,6 +196,8 @@ function Fields({ group, sheet, wrong, type }: PartProps & { readonly group: Fie
             field={field}
             typed={typedAt(sheet, field.path)}
             wrong={wrong(field.path)}
+            refused={isRefused(trouble(field.path))}
+            middle={middleOf(trouble(field.path))}
             system={system}
             type={type}
           />
@@ -199,12 +208,13 @@ function Fields({ group, sheet, wrong, type }: PartProps & { readonly group: Fie
 }
 
 function FluidPart(props: PartProps) {
-  const { sheet, wrong, type } = props;
+  const { sheet, trouble, wrong, type } = props;
   const typed = typedAt(sheet, FLUID_PATH);
   const id = idOf(FLUID_PATH);
+  const whose = whoseOf(typed, isRefused(trouble(FLUID_PATH)));
   return (
     <>
-      <div class="sheet-field" data-whose={typed === undefined ? 'assumed' : 'yours'}>
+      <div class="sheet-field" data-whose={whose}>
         <label for={id}>{said.fluid.label}</label>
         <span class="sheet-amount">
           <select
@@ -224,7 +234,7 @@ function FluidPart(props: PartProps) {
             <option value={OWN_FLUID}>{said.fluid.own}</option>
           </select>
           <span id={`${id}-whose`} class="sheet-whose">
-            {typed === undefined ? said.assumedShort : said.yours}
+            {whose === 'assumed' ? said.assumedShort : said[whose]}
           </span>
         </span>
         <span id={`${id}-where`} class="sheet-where muted">

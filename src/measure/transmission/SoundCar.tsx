@@ -8,6 +8,7 @@ import { fluidVolume, ratio } from '../../quantity/part-quantities.ts';
 import { pressure, seconds, speed, temperature, torque } from '../../quantity/quantities.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { useUnits } from '../../ui/use-units.ts';
+import { saidOf } from './sentences.ts';
 import { makeSound } from './sound-model.ts';
 import { words } from './sound-words.en.ts';
 
@@ -71,10 +72,11 @@ const testName = (test: ShopTest, system: UnitSystem): string =>
 
 interface SoundProps {
   readonly read: SheetRead;
+  readonly goTo: (path: string) => void;
 }
 
 /** What the engine makes of the sheet: the sound car's readings, and what does not go together. */
-export function SoundCar({ read }: SoundProps) {
+export function SoundCar({ read, goTo }: SoundProps) {
   const sound = useMemo(
     () =>
       makeSound(() =>
@@ -89,12 +91,12 @@ export function SoundCar({ read }: SoundProps) {
   }, [numbers]);
   useEffect(() => sound.stop, []);
   const state = sound.state.value;
-  if (whole === null) return null;
+  if (whole === null) return <Waiting read={read} goTo={goTo} />;
   return (
     <section class="sheet-sound" aria-labelledby="sheet-sound-title" data-state={state.kind}>
       <h3 id="sheet-sound-title">{words.title}</h3>
       <p class="next-yours">
-        {words.from({ yours: String(read.yours), assumed: String(read.of - read.yours) })}
+        {words.from({ yours: String(read.yours), assumed: String(read.assumed) })}
       </p>
       <p class="muted">{words.how}</p>
       {state.kind === 'sound' ? (
@@ -102,6 +104,27 @@ export function SoundCar({ read }: SoundProps) {
       ) : (
         <p role="status">{words[state.kind]}</p>
       )}
+    </section>
+  );
+}
+
+/** Why nothing is worked out, and the way to the field that it waits for; the next one is named when that one is mended. */
+function Waiting({ read, goTo }: SoundProps) {
+  const [[path, trouble] = []] = read.troubles;
+  if (path === undefined) return null;
+  const { label } = saidOf(path);
+  return (
+    <section class="sheet-sound" aria-labelledby="sheet-sound-title" data-state="waiting">
+      <h3 id="sheet-sound-title">{words.title}</h3>
+      <p class="field-error">
+        {trouble?.kind === 'typed' ? words.needsNumber(label) : words.needsLook(label)}{' '}
+        {words.plannerWaits}
+      </p>
+      <p class="sheet-acts no-print">
+        <button type="button" class="quiet" onClick={() => goTo(path)}>
+          {words.goTo(label)}
+        </button>
+      </p>
     </section>
   );
 }

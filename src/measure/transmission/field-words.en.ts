@@ -249,6 +249,9 @@ export const words = {
   /** A number of one clutch: what it is, then whose. */
   ofClutch: (p: { label: string; circuit: string }) => `${p.label}, ${p.circuit}`,
   assumed: (value: string) => `assumed: ${value}`,
+  unread: 'not taken yet',
+  /** A button: the middle of a range that was typed. */
+  use: (value: string) => `Use ${value}`,
   assumedShort: 'assumed',
   yours: 'yours',
   chart: {

@@ -6,6 +6,7 @@ import { parseAmount } from '../../quantity/parse-amount.ts';
 import { format, formatNumber } from '../../quantity/print.ts';
 import { force } from '../../quantity/part-quantities.ts';
 import { pressure } from '../../quantity/quantities.ts';
+import { rangeTyped } from '../../quantity/typed-range.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import type { OwnSheet, TypedField } from '../../storage/sheets/own-sheet.ts';
 import { words } from './field-words.en.ts';
@@ -94,6 +95,17 @@ function checked(sheet: OwnSheet, path: string, system: UnitSystem): string {
   return wrong.other;
 }
 
+/** Whether what stands at a field cannot be read, which makes it nobody's number; what only clashes with another is one. */
+export const isRefused = (trouble: Trouble | undefined): boolean =>
+  trouble !== undefined && trouble.kind !== 'check';
+
+/** What may stand in place of a range that was typed, in the units that it was typed in; "" where that is none. */
+export function middleOf(trouble: Trouble | undefined): string {
+  if (trouble?.kind !== 'typed') return '';
+  const { field, typed } = trouble;
+  return rangeTyped(typed.text, field.quantity, typed.units, field.range)?.middle ?? '';
+}
+
 /** One sentence for a trouble, at its field. */
 export function sentenceOf(
   trouble: Trouble,
@@ -104,8 +116,9 @@ export function sentenceOf(
   switch (trouble.kind) {
     case 'typed': {
       const { field, typed } = trouble;
-      const read = parseAmount(typed.text, field.quantity, typed.units, field.range);
-      return read.ok ? '' : read.sentence;
+      const asked = [typed.text, field.quantity, typed.units, field.range] as const;
+      const read = parseAmount(...asked);
+      return read.ok ? '' : (rangeTyped(...asked)?.sentence ?? read.sentence);
     }
     case 'circuits':
       return path === SEAL_PATH ? wrong.noSealed : wrong.noCircuit;

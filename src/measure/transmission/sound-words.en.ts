@@ -8,6 +8,10 @@ export const words = {
     p.yours === '0'
       ? `You have typed no number yet: all ${p.assumed} are the training transmission’s.`
       : `From your numbers: ${p.yours} typed, ${p.assumed} assumed.`,
+  needsNumber: (label: string) => `Nothing is worked out: ${label} needs a number.`,
+  needsLook: (label: string) => `Nothing is worked out: ${label} cannot be right.`,
+  plannerWaits: 'The planner waits for it too.',
+  goTo: (label: string) => `Mend it: ${label}`,
   working: 'Working it out.',
   failed:
     'The model does not settle on these numbers. Look for one that is ten times too large or too small.',

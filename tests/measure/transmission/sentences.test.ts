@@ -64,3 +64,7 @@ test('what was typed reads in the units of the reader, and as typed in its own',
   expect(shownIn(typed, field, 'si')).toBe('600');
   expect(shownIn({ text: 'about 90', units: 'us' }, field, 'si')).toBe('about 90');
 });
+
+test('the example is what is assumed there', () => {
+  expect(said({ 'commands.idleLine_kPa': 'high' }, 'us')[0]).toMatch(/such as 87\.$/);
+});
