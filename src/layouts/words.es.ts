@@ -52,8 +52,10 @@ export const words: typeof en = {
   lesson: {
     place: (order) => `Lección ${order}`,
     minutes: (minutes) => `${minutes} minutos`,
-    times: ({ read, simulate, questions }) =>
-      `${read} para leer, ${simulate} para probar, ${questions} para cuatro preguntas`,
+    times: ({ read, simulate, questions, asked }) =>
+      asked === 0
+        ? `${read} para leer, ${simulate} para probar`
+        : `${read} para leer, ${simulate} para probar, ${questions} para ${asked} preguntas`,
     after: 'Va después de:',
     notWritten: (title) => `${title} (todavía no está escrita)`,
     inEnglish: (title) => `${title} (en inglés)`,
