@@ -63,7 +63,8 @@ export const words = {
     objectives: 'What you will be able to do',
     ends: 'Where next',
     mark: 'Mark as done',
-    unmark: 'Done. Undo',
+    marked: 'Marked as done',
+    unmark: 'Undo',
     notMarked: {
       full: 'This browser has no room left to remember it.',
       blocked: 'This browser keeps nothing for this site, so it cannot be remembered.',

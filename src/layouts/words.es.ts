@@ -62,7 +62,8 @@ export const words: typeof en = {
     objectives: 'Lo que vas a poder hacer',
     ends: 'Qué sigue',
     mark: 'Marcar como terminada',
-    unmark: 'Terminada. Deshacer',
+    marked: 'Marcada como terminada',
+    unmark: 'Deshacer',
     notMarked: {
       full: 'A este navegador ya no le queda espacio para recordarlo.',
       blocked: 'Este navegador no guarda nada de este sitio, así que no se puede recordar.',
