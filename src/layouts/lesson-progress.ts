@@ -8,7 +8,6 @@ const FRESH_MS = 1000;
 const progress = progressKeeper();
 const id = document.querySelector<HTMLElement>('article[data-lesson]')?.dataset.lesson;
 const button = document.querySelector<HTMLButtonElement>('#lesson-done');
-const isDoneSays = document.querySelector<HTMLElement>('#lesson-is-done');
 const says = document.querySelector<HTMLElement>('#lesson-done-says');
 
 /** As the page has it; all words of this script come from LessonFrame.astro. */
@@ -16,8 +15,7 @@ const notDone = button?.textContent;
 
 function show(done: boolean): void {
   if (button === null) return;
-  button.parentElement?.toggleAttribute('data-done', done);
-  if (isDoneSays !== null) isDoneSays.textContent = (done && isDoneSays.dataset['says']) || '';
+  button.toggleAttribute('data-done', done);
   button.textContent = (done ? button.dataset['undo'] : notDone) ?? '';
 }
 

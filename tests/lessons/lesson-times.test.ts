@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { words } from '../../src/layouts/words.en.ts';
+import { words as frame } from '../../src/layouts/words.en.ts';
 import type { Lesson } from '../../src/lessons/lesson-schema.ts';
 import { lessonTimes, minutesOf } from '../../src/lessons/lesson-times.ts';
 import { timed } from '../../src/lessons/timed.ts';
@@ -59,6 +59,6 @@ test('a lesson says how many questions its round asks', () => {
     ...{ read: '7', simulate: '5' },
     ...{ questions: String(times.questions), asked },
   };
-  expect(words.lesson.times(said)).toBe('7 to read, 5 to try it, 5 for 6 questions');
-  expect(words.lesson.times({ ...said, asked: 0 })).toBe('7 to read, 5 to try it');
+  expect(frame.lesson.times(said)).toBe('7 to read, 5 to try it, 5 for 6 questions');
+  expect(frame.lesson.times({ ...said, asked: 0 })).toBe('7 to read, 5 to try it');
 });

@@ -82,7 +82,10 @@ describe('when a round’s questions come back', () => {
       { item: 'q-several', day: TODAY, result: 'partial', certainty: 2 },
     ]).get('q-several');
     const due = known && dueDay(known);
-    const read = log(before.map(({ item, result, certainty }) => ({ item, result, certainty })), 30);
+    const read = log(
+      before.map(({ item, result, certainty }) => ({ item, result, certainty })),
+      30,
+    );
     expect(due).toBeGreaterThan(TODAY + 1);
     expect(returnsFrom(session, kept(read))).toEqual({ days: 1, all: false });
   });

@@ -109,23 +109,103 @@ describe('what a round says of somebody', () => {
   ): string => judgement(calibration(...rows), allRight);
 
   test.each([
-    ['certain and wrong, whatever else', [[2, 0], [3, 0], [1, 0]], 'You were certain and wrong once'],
-    ['certain and wrong more than once', [[0, 0], [0, 0], [6, 2]], 'You were certain and wrong 4 times'],
-    ['fairly sure of all, one right', [[0, 0], [6, 1], [0, 0]], 'You were fairly sure and wrong 5 times'],
-    ['one of each', [[1, 0], [1, 0], [4, 4]], 'You were fairly sure and wrong once'],
-    ['guesses right, and fairly sure and wrong', [[1, 1], [5, 0], [0, 0]], 'You were fairly sure and wrong 5 times'],
-    ['wrong mostly where it was a guess', [[3, 1], [3, 2], [0, 0]], 'You knew where you were not sure'],
-    ['wrong only where it was a guess', [[2, 1], [2, 2], [2, 2]], 'You knew where you were not sure'],
+    [
+      'certain and wrong, whatever else',
+      [
+        [2, 0],
+        [3, 0],
+        [1, 0],
+      ],
+      'You were certain and wrong once',
+    ],
+    [
+      'certain and wrong more than once',
+      [
+        [0, 0],
+        [0, 0],
+        [6, 2],
+      ],
+      'You were certain and wrong 4 times',
+    ],
+    [
+      'fairly sure of all, one right',
+      [
+        [0, 0],
+        [6, 1],
+        [0, 0],
+      ],
+      'You were fairly sure and wrong 5 times',
+    ],
+    [
+      'one of each',
+      [
+        [1, 0],
+        [1, 0],
+        [4, 4],
+      ],
+      'You were fairly sure and wrong once',
+    ],
+    [
+      'guesses right, and fairly sure and wrong',
+      [
+        [1, 1],
+        [5, 0],
+        [0, 0],
+      ],
+      'You were fairly sure and wrong 5 times',
+    ],
+    [
+      'wrong mostly where it was a guess',
+      [
+        [3, 1],
+        [3, 2],
+        [0, 0],
+      ],
+      'You knew where you were not sure',
+    ],
+    [
+      'wrong only where it was a guess',
+      [
+        [2, 1],
+        [2, 2],
+        [2, 2],
+      ],
+      'You knew where you were not sure',
+    ],
   ] as const)('%s', (_, rows, sentence) => {
     expect(says(rows)).toMatch(new RegExp(`^${sentence}\\b`, 'u'));
   });
 
   test('nothing wrong', () => {
-    expect(says([[1, 1], [2, 2], [3, 3]], true)).toBe(words.rightGuesses);
-    expect(says([[0, 0], [3, 3], [3, 3]], true)).toBe(words.nothingWrong);
+    expect(
+      says(
+        [
+          [1, 1],
+          [2, 2],
+          [3, 3],
+        ],
+        true,
+      ),
+    ).toBe(words.rightGuesses);
+    expect(
+      says(
+        [
+          [0, 0],
+          [3, 3],
+          [3, 3],
+        ],
+        true,
+      ),
+    ).toBe(words.nothingWrong);
   });
 
   test('nothing wrong and some left open is no praise for doubt', () => {
-    expect(says([[0, 0], [3, 3], [0, 0]])).toBe(words.openLeft);
+    expect(
+      says([
+        [0, 0],
+        [3, 3],
+        [0, 0],
+      ]),
+    ).toBe(words.openLeft);
   });
 });

@@ -37,7 +37,8 @@ export function judgement(calibration: Summary['calibration'], allRight: boolean
   };
   const [guessed, fairly, certain] = [row(1), row(2), row(3)];
   if (certain.wrong > 0) return words.certainAndWrong(certain.wrong);
-  if (fairly.wrong > 0 && fairly.wrong >= guessed.wrong) return words.fairlySureAndWrong(fairly.wrong);
+  if (fairly.wrong > 0 && fairly.wrong >= guessed.wrong)
+    return words.fairlySureAndWrong(fairly.wrong);
   if (guessed.wrong > 0) return words.knewDoubt;
   if (guessed.said > 0) return words.rightGuesses;
   return allRight ? words.nothingWrong : words.openLeft;
