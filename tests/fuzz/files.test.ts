@@ -147,7 +147,7 @@ const zip = writeQti({
     {
       id: 'lesson-a',
       title: 'Lesson A',
-      objectives: [{ id: 'a-1', text: 'Say what a gauge shows.', section: 'a-section' }],
+      objectives: [{ id: 'a-1', text: 'Say what a gauge shows.' }],
       questions,
     },
   ],

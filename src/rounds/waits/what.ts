@@ -48,7 +48,7 @@ function roundOf({ plan, read, now, minutesWest }: Kept): Line | undefined {
       ({ answer: { seed, item } }) => seed === round.seed && asked.has(item),
     ).length;
     const of = round.items.length;
-    if (done < of) return words.round({ place: done + 1, of });
+    if (done < of) return { what: words.begun, press: words.goOnAt({ place: done + 1, of }) };
   }
   if (retrievals.length === 0) return undefined;
   const exam = plan.exam === null ? undefined : readDay(plan.exam);
@@ -59,13 +59,18 @@ function roundOf({ plan, read, now, minutesWest }: Kept): Line | undefined {
         .map((known) => dueDay(known, exam))
         .filter((day) => day !== undefined);
   const count = days.filter((day) => day <= today).length;
-  if (count > 0) return words.due({ count, minutes: plan.minutes });
-  return words.later({ days: days.length === 0 ? undefined : Math.min(...days) - today });
+  if (count > 0) {
+    return { what: words.due.what({ count }), press: words.due.press({ minutes: plan.minutes }) };
+  }
+  const press =
+    days.length === 0 ? words.toToday : words.nextIn({ days: Math.min(...days) - today });
+  return { what: words.later, press };
 }
 
 function rehearsalOf({ underWay: { rehearsal } }: Kept): Line | undefined {
   if (rehearsal === null) return undefined;
-  return words.rehearsalAt({ place: rehearsal.place + 1, of: rehearsal.items.length });
+  const { place, items } = rehearsal;
+  return { ...words.rehearsal, press: words.goOnAt({ place: place + 1, of: items.length }) };
 }
 
 /** The one that was touched last of those begun and not handed in. */
@@ -82,7 +87,11 @@ function caseOf({ visits, titles }: Kept): Line | undefined {
     const search = made
       ? searchOf({ kind: 'made', key: { on, level: Number(level), seed: Number(seed) } as MadeKey })
       : searchOf({ kind: 'written', id: name });
-    return { ...words.caseOf({ title }), href: `/practise/case/${search}` };
+    return {
+      ...words.case,
+      what: words.caseOf({ title }),
+      href: `/practise/case/${search}`,
+    };
   }
   return undefined;
 }

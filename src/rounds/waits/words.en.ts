@@ -10,25 +10,17 @@ export const words = {
   today: { what: 'Today’s round', press: 'See what is due' },
   rehearsal: { what: 'Rehearsal begun.', press: 'Go on where you stopped' },
   case: { what: 'Case begun.', press: 'Go on with it' },
-  due: (p: { count: number; minutes: number }) => ({
-    what: plural(p.count, { one: '1 question is due.', other: '# questions are due.' }, locale),
-    press: `Start today’s round (${p.minutes} minutes)`,
-  }),
-  round: (p: { place: number; of: number }) => ({
-    what: 'Today’s round is begun.',
-    press: `Go on at question ${p.place} of ${p.of}`,
-  }),
-  later: (p: { days: number | undefined }) => ({
-    what: 'No question comes back today.',
-    press:
-      p.days === undefined
-        ? 'Go to today’s round'
-        : `The next comes back ${p.days === 1 ? 'tomorrow' : `in ${p.days} days`}`,
-  }),
-  rehearsalAt: (p: { place: number; of: number }) => ({
-    what: 'Rehearsal begun.',
-    press: `Go on at question ${p.place} of ${p.of}`,
-  }),
-  caseOf: (p: { title: string }) => ({ what: `Case begun: ${p.title}.`, press: 'Go on with it' }),
+  due: {
+    what: (p: { count: number }) =>
+      plural(p.count, { one: '1 question is due.', other: '# questions are due.' }, locale),
+    press: (p: { minutes: number }) => `Start today’s round (${p.minutes} minutes)`,
+  },
+  begun: 'Today’s round is begun.',
+  later: 'No question comes back today.',
+  toToday: 'Go to today’s round',
+  nextIn: (p: { days: number }) =>
+    `The next comes back ${p.days === 1 ? 'tomorrow' : `in ${p.days} days`}`,
+  goOnAt: (p: { place: number; of: number }) => `Go on at question ${p.place} of ${p.of}`,
+  caseOf: (p: { title: string }) => `Case begun: ${p.title}.`,
   made: (p: { number: string }) => `car number ${p.number}`,
 };

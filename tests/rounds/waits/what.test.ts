@@ -2,7 +2,6 @@ import { describe, expect, test } from 'vitest';
 import { dayOf } from '../../../src/quiz/schedule/day.ts';
 import { printDay } from '../../../src/quiz/schedule/read-day.ts';
 import { whatWaits, type Kept } from '../../../src/rounds/waits/what.ts';
-import { words } from '../../../src/rounds/waits/words.en.ts';
 import type { RetrievalAnswer } from '../../../src/storage/answer.ts';
 import type { Rehearsal } from '../../../src/storage/rehearsals.ts';
 import type { Visit } from '../../../src/storage/visits.ts';
@@ -67,7 +66,10 @@ describe('the round of today', () => {
     const kept = withAnswers(answered('q-1', 3));
     const on = (day: number) => ({ ...kept, plan: { ...plan, exam: printDay(day) } });
     expect(whatWaits(on(TODAY + 20)).today?.what).toBe('1 question is due.');
-    expect(whatWaits(on(TODAY)).today).toEqual(words.later({ days: undefined }));
+    expect(whatWaits(on(TODAY)).today).toEqual({
+      what: 'No question comes back today.',
+      press: 'Go to today’s round',
+    });
   });
 
   const items = ['q-1', 'q-2', 'q-3'].map((id) => ({ id, lesson: 'a' }));
