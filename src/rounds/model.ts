@@ -13,7 +13,7 @@ import type { AnswersRead } from '../storage/read-answers.ts';
 import type { RetrievalAnswer } from '../storage/answer.ts';
 import type { Counted, retrievalModel, RetrievalModel } from '../widgets/retrieval/model.ts';
 import { answeredFrom, retrievalsOf } from '../widgets/retrieval/answered.ts';
-import { readDay } from '../quiz/schedule/read-day.ts';
+import { readDay } from '../widgets/retrieval/read-day.ts';
 import type { loadSets } from './load-sets.ts';
 import type { Loaded, Miss } from './load.ts';
 

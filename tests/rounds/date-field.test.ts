@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { printDay, readDay } from '../../src/quiz/schedule/read-day.ts';
+import { printDay, readDay } from '../../src/widgets/retrieval/read-day.ts';
 import { dayInWords } from '../../src/rounds/date-field.ts';
 
 test('a date field is read strictly, and what is printed is read back', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { QuestionSet } from '../../src/quiz/question-set.ts';
-import { readDay } from '../../src/quiz/schedule/read-day.ts';
+import { readDay } from '../../src/widgets/retrieval/read-day.ts';
 import { questionsIn, todayModel, type Surroundings } from '../../src/rounds/model.ts';
 import type { RetrievalAnswer } from '../../src/storage/answer.ts';
 import { planKeeper } from '../../src/storage/plan.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Certainty } from '../../src/quiz/certainty.ts';
 import { dayOf } from '../../src/quiz/schedule/day.ts';
-import { printDay } from '../../src/quiz/schedule/read-day.ts';
+import { printDay } from '../../src/widgets/retrieval/read-day.ts';
 import { dueDay, knownFrom } from '../../src/quiz/schedule/schedule.ts';
 import { answer, next, startSession, type Session } from '../../src/quiz/session.ts';
 import type { RetrievalAnswer } from '../../src/storage/answer.ts';

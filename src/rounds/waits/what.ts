@@ -3,7 +3,7 @@ import { searchOf } from '../../practice/case-address.ts';
 import type { MadeKey } from '../../cases/made-key.ts';
 import { dayOf } from '../../quiz/schedule/day.ts';
 import { lastDayBefore } from '../../quiz/schedule/exam.ts';
-import { readDay } from '../../quiz/schedule/read-day.ts';
+import { readDay } from '../../widgets/retrieval/read-day.ts';
 import { dueDay, knownFrom } from '../../quiz/schedule/schedule.ts';
 import type { Plan } from '../../storage/plan.ts';
 import type { AnswersRead } from '../../storage/read-answers.ts';

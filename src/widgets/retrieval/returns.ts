@@ -3,7 +3,7 @@
  * own. Fetched when a round is over, because it brings the schedule along.
  */
 import { dayOf } from '../../quiz/schedule/day.ts';
-import { readDay } from '../../quiz/schedule/read-day.ts';
+import { readDay } from './read-day.ts';
 import { dueDay, knownFrom } from '../../quiz/schedule/schedule.ts';
 import { resultOf } from '../../quiz/result.ts';
 import { summarise, type Session } from '../../quiz/session.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { dayOf } from '../../../src/quiz/schedule/day.ts';
-import { printDay } from '../../../src/quiz/schedule/read-day.ts';
+import { printDay } from '../../../src/widgets/retrieval/read-day.ts';
 import { whatWaits, type Kept } from '../../../src/rounds/waits/what.ts';
 import type { RetrievalAnswer } from '../../../src/storage/answer.ts';
 import type { Rehearsal } from '../../../src/storage/rehearsals.ts';

@@ -1,4 +1,4 @@
-import { DAY_MS, type Day } from './day.ts';
+import { DAY_MS, type Day } from '../../quiz/schedule/day.ts';
 
 /**
  * A date as a date field gives it.
