@@ -31,7 +31,7 @@ export const budgets = {
  * are put together on has the forms of five kinds of scene, and keeps what was typed in the moment the page goes. In each 0.2 to 0.3 are the hint to compile ahead, up to 0.1 the pieces that pages of questions share with them, and 0.2 are names in a chart that keep off lines and off the ties of other names; up to 0.1 are values at its cursor that keep off the other lines.
  */
 const over: Readonly<Record<string, number>> = {
-  '/': 1.6,
+  '/': 2.1,
   '/lessons/cold-hot-and-air/': 1.5,
   '/lessons/holds-cold-slips-hot/': 3.5,
   '/lessons/hot-fluid-thin-fluid/': 0.1,

@@ -126,7 +126,7 @@ interface WhichSideProps extends DryRunProps {
 function WhichSide({ part, model, opened, sides }: WhichSideProps) {
   const { legend, here, file } = take.sides[part];
   const said = (say: string | ((p: { what: string }) => string), of: Opened['bundle']): string =>
-    typeof say === 'string' ? say : say({ what: of.plan ? planInWords(of.plan) : '' });
+    typeof say === 'string' ? say : say({ what: of.plan ? planInWords(of.plan, of) : '' });
   const options = [
     ['here', said(here, opened.here)],
     ['file', said(file, opened.bundle)],

@@ -92,7 +92,7 @@ export function lossesOf({ compared, here, toChoose }: Opened, sides: Sides): re
   const fromFile = new Set(toChoose.filter((part) => sides[part] === 'file'));
   return [
     ...(fromFile.has('plan') && here.plan
-      ? [take.lost.plan({ what: planInWords(here.plan) })]
+      ? [take.lost.plan({ what: planInWords(here.plan, here) })]
       : []),
     ...(fromFile.has('rehearsal') && underWay
       ? [take.lost.rehearsal({ what: rehearsalInWords(underWay) })]

@@ -9,7 +9,7 @@ import { dateOf } from '../ui/dates.ts';
 import { words } from './words.en.ts';
 
 /** A day as a date field gives it; what is none is printed as it stands. */
-function dayOf(exam: string): string {
+function examDay(exam: string): string {
   const at = Date.parse(`${exam}T00:00:00Z`);
   if (Number.isNaN(at)) return exam;
   return new Intl.DateTimeFormat(languages.en.locale, {
@@ -18,26 +18,43 @@ function dayOf(exam: string): string {
   }).format(at);
 }
 
-export function planInWords({ exam, minutes, round }: Plan): string {
+/** A round that has all its answers is over, though a plan may still name it: those of earlier versions do. */
+function isUnderWay({ round }: Plan, answers: Bundle['answers']): boolean {
+  if (round === null) return false;
+  const asked = new Set(round.items.map(({ id }) => id));
+  const given = answers.filter(
+    ({ answer }) =>
+      answer.kind === 'retrieval' && answer.seed === round.seed && asked.has(answer.item),
+  );
+  return given.length < round.items.length;
+}
+
+export function planInWords(whole: Plan, { answers }: Pick<Bundle, 'answers'>): string {
+  const { exam, minutes } = whole;
   const { plan } = words;
   const said =
     exam === null
       ? plan.noExam({ minutes: String(minutes) })
-      : plan.exam({ date: dayOf(exam), minutes: String(minutes) });
-  return round === null ? said : plan.underWay({ plan: said });
+      : plan.exam({ date: examDay(exam), minutes: String(minutes) });
+  return isUnderWay(whole, answers) ? plan.underWay({ plan: said }) : said;
 }
 
+const some = (count: number, say: (p: { count: string }) => string): string[] =>
+  count === 0 ? [] : [say({ count: String(count) })];
+
 function answersInWords({ answers }: Bundle): string {
-  const count = String(answers.length);
+  const predictions = answers.filter(({ answer }) => answer.kind === 'prediction').length;
+  const what = listOf([
+    ...some(answers.length - predictions, words.here.answers),
+    ...some(predictions, words.here.predictions),
+  ]);
   const times = answers.map(({ at }) => at);
   const [from, to] = [
     times.reduce((a, b) => Math.min(a, b)),
     times.reduce((a, b) => Math.max(a, b)),
   ];
   const [first, last] = [dateOf(from), dateOf(to)];
-  return first === last
-    ? words.here.answers({ count })
-    : words.here.answersFrom({ count, from: first, to: last });
+  return first === last ? what : words.here.fromTo({ what, from: first, to: last });
 }
 
 export const rehearsalInWords = ({ begun, items }: Rehearsal): string =>
@@ -56,13 +73,11 @@ export function factsOf(bundle: Bundle, unreadable = 0): readonly string[] {
   const { jobs, sheets, meetings } = bundle;
   const underWay = bundle.rehearsal?.rehearsal;
   const { here } = words;
-  const some = (count: number, say: (p: { count: string }) => string): string[] =>
-    count === 0 ? [] : [say({ count: String(count) })];
   return [
     ...(answers.length === 0 ? [] : [answersInWords(bundle)]),
     ...some(progress?.done.length ?? 0, here.lessons),
     ...(progress?.last ? [here.place] : []),
-    ...(plan === null ? [] : [here.plan({ plan: planInWords(plan) })]),
+    ...(plan === null ? [] : [here.plan({ plan: planInWords(plan, bundle) })]),
     ...(underWay ? [rehearsalInWords(underWay)] : []),
     ...some(bundle.rehearsed?.rehearsals.length ?? 0, here.rehearsed),
     ...some(Object.keys(visits?.byCase ?? {}).length, here.cases),

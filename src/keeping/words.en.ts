@@ -22,9 +22,12 @@ export const words = {
     title: 'What is on this device',
     none: 'None of your practice is on this device yet. If you have a file from another one, take it in below.',
     toToday: 'Or begin with today’s round',
-    answers: (p: { count: string }) => count(p.count, 'answer', 'answers'),
-    answersFrom: (p: { count: string; from: string; to: string }) =>
-      `${count(p.count, 'answer', 'answers')}, from ${p.from} to ${p.to}`,
+    answers: (p: { count: string }) =>
+      count(p.count, 'answer to a question', 'answers to questions'),
+    predictions: (p: { count: string }) =>
+      count(p.count, 'prediction in a simulation', 'predictions in simulations'),
+    fromTo: (p: { what: string; from: string; to: string }) =>
+      `${p.what}, from ${p.from} to ${p.to}`,
     lessons: (p: { count: string }) =>
       count(p.count, 'lesson marked as done', 'lessons marked as done'),
     place: 'The place where you stopped reading',

@@ -16,7 +16,7 @@ const notDone = button?.textContent;
 
 function show(done: boolean): void {
   if (button === null) return;
-  button.setAttribute('aria-pressed', String(done));
+  button.toggleAttribute('data-done', done);
   button.textContent = (done ? button.dataset['undo'] : notDone) ?? '';
 }
 

@@ -52,8 +52,10 @@ export const words = {
   lesson: {
     place: (order: string) => `Lesson ${order}`,
     minutes: (minutes: string) => `${minutes} minutes`,
-    times: (p: { read: string; simulate: string; questions: string }) =>
-      `${p.read} to read, ${p.simulate} to try it, ${p.questions} for four questions`,
+    times: (p: { read: string; simulate: string; questions: string; asked: number }): string =>
+      p.asked === 0
+        ? `${p.read} to read, ${p.simulate} to try it`
+        : `${p.read} to read, ${p.simulate} to try it, ${p.questions} for ${p.asked} questions`,
     after: 'Comes after:',
     notWritten: (title: string) => `${title} (not written yet)`,
     /** What only a translation has cause to say. */
@@ -61,7 +63,8 @@ export const words = {
     objectives: 'What you will be able to do',
     ends: 'Where next',
     mark: 'Mark as done',
-    unmark: 'Done. Undo',
+    marked: 'Marked as done',
+    unmark: 'Undo',
     notMarked: {
       full: 'This browser has no room left to remember it.',
       blocked: 'This browser keeps nothing for this site, so it cannot be remembered.',

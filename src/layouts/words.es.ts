@@ -52,15 +52,18 @@ export const words: typeof en = {
   lesson: {
     place: (order) => `Lección ${order}`,
     minutes: (minutes) => `${minutes} minutos`,
-    times: ({ read, simulate, questions }) =>
-      `${read} para leer, ${simulate} para probar, ${questions} para cuatro preguntas`,
+    times: ({ read, simulate, questions, asked }) =>
+      asked === 0
+        ? `${read} para leer, ${simulate} para probar`
+        : `${read} para leer, ${simulate} para probar, ${questions} para ${asked} preguntas`,
     after: 'Va después de:',
     notWritten: (title) => `${title} (todavía no está escrita)`,
     inEnglish: (title) => `${title} (en inglés)`,
     objectives: 'Lo que vas a poder hacer',
     ends: 'Qué sigue',
     mark: 'Marcar como terminada',
-    unmark: 'Terminada. Deshacer',
+    marked: 'Marcada como terminada',
+    unmark: 'Deshacer',
     notMarked: {
       full: 'A este navegador ya no le queda espacio para recordarlo.',
       blocked: 'Este navegador no guarda nada de este sitio, así que no se puede recordar.',

@@ -2,6 +2,7 @@
  * How long a lesson takes, measured on its own text whenever it is built. The main path is what stands before "Your turn",
  * without what is folded as "Go deeper". The written tasks of "Your turn" come on top, and the course page says so.
  */
+import { SECONDS_EACH } from '../quiz/schedule/round.ts';
 import { simulations } from './simulations.ts';
 
 /** Minutes, each rounded up, so that the three printed figures add up to the printed sum. */
@@ -11,16 +12,14 @@ export interface LessonTimes {
   readonly questions: number;
 }
 
-/** What the main path may take [min]. */
-export const LONGEST = 15;
+/** What reading and trying may take [min]: with four questions, which is the least a lesson has, that is a quarter of an hour. */
+export const LONGEST = 12;
 
 /** The rule of the course, in one place; not timed on people. */
 const WORDS_PER_MINUTE = 150;
 /** To predict, run and compare [s]. */
 const PER_RUN = 40;
 const PER_TASK = 60;
-/** The four questions that the path shows [s]. */
-const QUESTIONS = 4 * 45;
 
 /** @param body a lesson without its front matter */
 const mainPath = (body: string): string => {
@@ -47,9 +46,11 @@ interface TimedText {
   readonly hook: string;
   /** The sentences under "What you will be able to do". */
   readonly objectives: readonly string[];
+  /** How many questions a round of it asks. */
+  readonly asked: number;
 }
 
-export function lessonTimes({ body, hook, objectives }: TimedText): LessonTimes {
+export function lessonTimes({ body, hook, objectives, asked }: TimedText): LessonTimes {
   const path = mainPath(body);
   const seconds = Array.from(path.matchAll(/^<([A-Z]\w*)\s*\/>/gmu), ([, tag = '']) => {
     const simulation = simulations[tag];
@@ -58,7 +59,7 @@ export function lessonTimes({ body, hook, objectives }: TimedText): LessonTimes 
   return {
     read: Math.ceil(wordsIn([hook, ...objectives, path].join(' ')) / WORDS_PER_MINUTE),
     simulate: Math.ceil(seconds.reduce((sum, one) => sum + one, 0) / 60),
-    questions: Math.ceil(QUESTIONS / 60),
+    questions: Math.ceil((asked * SECONDS_EACH) / 60),
   };
 }
 

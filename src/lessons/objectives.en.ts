@@ -13,7 +13,7 @@ export const objectives = [
     'hot-fluid-thin-fluid',
     'hot-fluid',
     'Say what kinematic and dynamic viscosity are, and which one drives a leak.',
-    'Read from two published numbers, at 40 and 100 °C, how thin a fluid is at any temperature in range.',
+    'Read from a fluid’s two published numbers how thin it is at any temperature in range.',
     'Compare two fluids by viscosity index.',
     'Say what thin fluid does to a leak and to pump slip.',
   ),

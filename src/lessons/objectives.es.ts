@@ -6,7 +6,7 @@ export const objectives: readonly Objective[] = [
     'hot-fluid-thin-fluid',
     'hot-fluid',
     'Decir qué es la viscosidad cinemática y qué es la dinámica, y cuál de las dos manda en una fuga.',
-    'Leer en dos números publicados, a 40 y a 100 °C, qué tan delgado está un aceite a cualquier temperatura del rango.',
+    'Leer en los dos números publicados de un aceite qué tan delgado está a cualquier temperatura del rango.',
     'Comparar dos aceites por su índice de viscosidad.',
     'Decir qué le hace el aceite delgado a una fuga y a la bomba.',
   ),

@@ -6,8 +6,10 @@ import { existsSync, readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { language } from '../language/current.ts';
 import type { Varied } from '../quiz/asked.ts';
+import { ROUND_SIZE } from '../quiz/pick-round.ts';
 import { readQuestionSet, writeQuestionSet, type QuestionSet } from '../quiz/question-set.ts';
 import { parseQuestions, type Question } from '../quiz/schema.ts';
+import { sectionOf, type ObjectiveId } from './objective-sections.ts';
 import { objectivesOf, type Objective } from './objectives.ts';
 import { askedOf, inFirst } from './variants.ts';
 
@@ -56,6 +58,10 @@ function readFile(name: string): readonly Question[] {
 export const hasQuestions = (lesson: string): boolean =>
   questionBank().some((question) => question.lesson === lesson);
 
+/** How many questions of the lesson one round asks. */
+export const askedAtOnce = (lesson: string): number =>
+  Math.min(ROUND_SIZE, questionBank().filter((question) => question.lesson === lesson).length);
+
 export interface RetrievalSet {
   readonly lesson: string;
   readonly questions: readonly Varied[];
@@ -77,7 +83,10 @@ export function questionFile(lesson: string): string {
     form: 1,
     lesson,
     questions,
-    objectives: objectives.map(({ id, text }) => ({ id, text })),
+    objectives: objectives.map(({ id, text }) => ({
+      ...{ id, text },
+      section: sectionOf[id as ObjectiveId],
+    })),
   };
   const text = writeQuestionSet(set);
   readQuestionSet(text, lesson);

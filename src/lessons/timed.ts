@@ -1,9 +1,12 @@
 import type { Lesson } from './lesson-schema.ts';
 import { lessonTimes, minutesOf, type LessonTimes } from './lesson-times.ts';
 import { objectivesOf } from './objectives.ts';
+import { askedAtOnce } from './question-bank.ts';
 
 export type TimedLesson = Omit<Lesson, 'minutes'> & {
   readonly times: LessonTimes;
+  /** How many questions a round of it asks. */
+  readonly asked: number;
   readonly minutes: number;
 };
 
@@ -16,6 +19,7 @@ interface Entry {
 /** A lesson with how long it takes. */
 export function timed({ data, body = '' }: Entry): TimedLesson {
   const objectives = objectivesOf(data.id).map(({ text }) => text);
-  const times = lessonTimes({ body, hook: data.hook, objectives });
-  return { ...data, times, minutes: minutesOf(times) };
+  const asked = askedAtOnce(data.id);
+  const times = lessonTimes({ body, hook: data.hook, objectives, asked });
+  return { ...data, times, asked, minutes: minutesOf(times) };
 }

@@ -28,7 +28,12 @@ export interface QuestionSet {
   readonly form: 1;
   readonly lesson: string;
   readonly questions: readonly Varied[];
-  readonly objectives: readonly { readonly id: string; readonly text: string }[];
+  readonly objectives: readonly {
+    readonly id: string;
+    readonly text: string;
+    /** The id of the section of the lesson that teaches it. */
+    readonly section: string;
+  }[];
 }
 
 /** An amount as it travels: without its value before rounding, and as a string where both systems read alike. */
@@ -183,7 +188,7 @@ const set: z.ZodMiniType<QuestionSet & { readonly variants?: Changes | undefined
     form: z.literal(1),
     lesson: text,
     questions: z.array(question).check(z.minLength(1)),
-    objectives: z.array(z.strictObject({ id: text, text })),
+    objectives: z.array(z.strictObject({ id: text, text, section: text })),
     variants: z.optional(z.record(text, z.array(z.record(z.string(), z.unknown())))),
   });
 

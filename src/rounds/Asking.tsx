@@ -15,33 +15,23 @@ interface AskingProps {
 export function Asking({ model, asking: { player, sets } }: AskingProps) {
   const asked = player.question.value;
   const summary = player.summary.value;
+  const session = player.session.value;
   const stage = player.stage.value;
   const leave = (): void => void model.leave();
   // The second button of a question uncovers the lesson in a lesson; here it leaves the round.
   const here = { ...player, uncover: leave };
 
   if (asked === undefined) {
-    if (summary === undefined) return null;
-    const lessons = new Map(model.index.value?.lessons.map(({ id, title }) => [id, title]));
-    const weak = new Set(summary.again.map(({ id }) => id));
-    const next = sets.filter(({ questions }) => questions.some(({ id }) => weak.has(id)));
+    if (summary === undefined || session === undefined) return null;
     return (
       <div class="retrieval-panel">
-        <Over summary={summary} objectives={sets.flatMap(({ objectives }) => objectives)} />
-        {next.length > 0 && (
-          <>
-            <h3>{words.readNext}</h3>
-            <ul>
-              {next.map(({ lesson }) => (
-                <li key={lesson}>
-                  <a class="way" href={`/lessons/${lesson}/`}>
-                    {lessons.get(lesson) ?? lesson}
-                  </a>
-                </li>
-              ))}
-            </ul>
-          </>
-        )}
+        <Over
+          summary={summary}
+          session={session}
+          objectives={sets.flatMap(({ lesson, objectives }) =>
+            objectives.map((one) => ({ ...one, href: `/lessons/${lesson}/#${one.section}` })),
+          )}
+        />
         <button type="button" class="act" onClick={leave}>
           {words.another}
         </button>

@@ -4,7 +4,7 @@ import { byLesson, calibrationOf, dayByDay } from '../quiz/record.ts';
 import { dayOf } from '../quiz/schedule/day.ts';
 import { readAnswers } from '../storage/answers.ts';
 import type { AnswersRead } from '../storage/read-answers.ts';
-import { answeredFrom, retrievalsOf } from './answered.ts';
+import { answeredFrom, retrievalsOf } from '../widgets/retrieval/answered.ts';
 import { Faults } from './Faults.tsx';
 import { loadIndex, type Miss } from './load.ts';
 import { Missed } from './Missed.tsx';

@@ -1,6 +1,6 @@
 import { useRef } from 'preact/hooks';
 import { ROUND_MINUTES } from '../storage/plan.ts';
-import { printDay } from './date-field.ts';
+import { printDay } from '../widgets/retrieval/read-day.ts';
 import { questionsIn, type TodayModel } from './model.ts';
 import { words } from './words.en.ts';
 

@@ -12,8 +12,8 @@ import type { Plan, RoundKept, RoundMinutes } from '../storage/plan.ts';
 import type { AnswersRead } from '../storage/read-answers.ts';
 import type { RetrievalAnswer } from '../storage/answer.ts';
 import type { Counted, retrievalModel, RetrievalModel } from '../widgets/retrieval/model.ts';
-import { answeredFrom, retrievalsOf } from './answered.ts';
-import { readDay } from './date-field.ts';
+import { answeredFrom, retrievalsOf } from '../widgets/retrieval/answered.ts';
+import { readDay } from '../widgets/retrieval/read-day.ts';
 import type { loadSets } from './load-sets.ts';
 import type { Loaded, Miss } from './load.ts';
 
@@ -176,6 +176,10 @@ export function todayModel(around: Surroundings) {
       around.keepAnswer({ kind: 'retrieval', lesson, ...counted });
       const { item, result, certainty } = counted;
       here.value = [...here.peek(), { item, result, certainty, day: today() }];
+      // Whoever closes the page at "How it went" has finished the round all the same.
+      if (asking.peek()?.player.session.peek()?.answers.length === questions.length) {
+        setPlan({ round: null });
+      }
     };
     if (questions.length === 0) {
       setPlan({ round: null });

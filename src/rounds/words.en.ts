@@ -10,7 +10,7 @@ export const words = {
     title: 'Today',
     description:
       'The questions that are due today, from every lesson you have done: five minutes, how sure you are, and every answer explained. With a date for your exam.',
-    lead: 'A few questions a day keep more than an evening of reading. They come back just before you would forget them.',
+    lead: 'A few questions a day stick better than an evening of reading. They come back just before you would forget them.',
     noScript:
       'This page needs a script to know what is due. Without one, each lesson has its questions at its end.',
     toLessons: 'Go to the course',
@@ -104,5 +104,4 @@ export const words = {
     `${plural(Number(p.count), { one: '1 earlier answer', other: `${p.count} earlier answers` }, locale)} could not be read. They are left as they lie, and the plan goes by the others.`,
   clock:
     'This device’s clock was set back at some time. The plan goes by the latest day it has seen.',
-  readNext: 'Read this next',
 };

@@ -37,6 +37,12 @@ test('the lint finds nothing: one best answer, positive stems, coverage, keys sp
   expect(lintBank(bank, objectives)).toEqual([]);
 });
 
+test('no reason begins with "Right": it is read by who chose another answer, too', () => {
+  const whys = bank.flatMap((q) => Array.from(JSON.stringify(q).matchAll(/"why":"([^"]*)/gu)));
+  expect(whys.length).toBeGreaterThan(1000);
+  expect(whys.map(([, why]) => why).filter((why) => why?.startsWith('Right.'))).toEqual([]);
+});
+
 test('every lesson has its set, with at least one question in a new setting (L5)', () => {
   for (const lesson of lessons) {
     const set = retrievalSet(lesson);

@@ -47,6 +47,22 @@ test('a round by keyboard: begun at one press, left by a reload, taken up, and t
   await expect(first.getByRole('cell').nth(1)).toHaveText(String(right));
 });
 
+test('what went wrong leads to the section that teaches it, and says when it comes back', async ({
+  page,
+}) => {
+  // The seed of a round is the time, so this one has always the same questions and answers.
+  await page.clock.setFixedTime(new Date('2026-11-29T09:00:00'));
+  await page.goto(address);
+  await page.getByRole('button', { name: 'Begin' }).click();
+  for (let place = 1; place <= 6; place += 1) await answer(page, place);
+  await expect(page.getByText(/come back tomorrow in Today\.$/)).toBeVisible();
+  const section = page.locator('.retrieval-over li a').first();
+  const href = (await section.getAttribute('href')) ?? '';
+  expect(href).toMatch(/^\/lessons\/[a-z-]+\/#[a-z-]+$/u);
+  await section.click();
+  await expect(page.locator(`h2#${href.split('#')[1] ?? ''}`)).toBeInViewport();
+});
+
 test('a month in five visits: what was wrong comes back the next day, and nothing after the exam', async ({
   page,
 }) => {

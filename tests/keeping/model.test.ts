@@ -36,6 +36,49 @@ const given = (text: string, size = text.length): GivenFile => ({
 });
 const file = (bundle: Bundle) => given(writeBundle(bundle));
 
+describe('what is kept, in words', () => {
+  const answer = (item: string, seed: number): Bundle['answers'][number] => ({
+    at: NOW,
+    answer: {
+      ...{ kind: 'retrieval', lesson: 'a', item, seed },
+      ...{ given: { kind: 'chosen', ids: [] }, result: 'right', certainty: 2 },
+    },
+  });
+  const prediction: Bundle['answers'][number] = {
+    at: NOW,
+    answer: {
+      ...{ kind: 'prediction', sim: 'fluid', option: 'a' },
+      ...{ confidence: 'certain', right: true },
+    },
+  };
+  const round = {
+    ...{ day: 1, seed: 7 },
+    items: [
+      { id: 'q-1', lesson: 'a' },
+      { id: 'q-2', lesson: 'a' },
+    ],
+  };
+  const plan = { exam: null, minutes: 5, round } as const;
+
+  test('answers to questions and predictions are told apart', () => {
+    const facts = (...answers: Bundle['answers']) => factsOf({ ...emptyBundle, answers })[0];
+    expect(facts(answer('q-1', 1), answer('q-2', 1), prediction)).toBe(
+      '2 answers to questions and 1 prediction in a simulation',
+    );
+    expect(facts(answer('q-1', 1))).toBe('1 answer to a question');
+    expect(facts(prediction, prediction)).toBe('2 predictions in simulations');
+  });
+
+  test('a round is under way until its last question is answered', () => {
+    const facts = (...answers: Bundle['answers']) =>
+      factsOf({ ...emptyBundle, plan, answers }).at(-1);
+    const over = 'Your plan: no exam, rounds of 5 minutes';
+    expect(facts(answer('q-1', 7))).toBe(`${over}, and a round under way`);
+    expect(facts(answer('q-1', 7), answer('q-2', 6), answer('q-3', 7))).toMatch(/under way$/u);
+    expect(facts(answer('q-1', 7), answer('q-2', 7))).toBe(over);
+  });
+});
+
 describe('the page', () => {
   test('saves everything, with a name only where one was typed', async () => {
     const { model, files } = page(await filled(aBundle));

@@ -1,9 +1,13 @@
 import { expect, test } from 'vitest';
+import { words as frame } from '../../src/layouts/words.en.ts';
+import type { Lesson } from '../../src/lessons/lesson-schema.ts';
 import { lessonTimes, minutesOf } from '../../src/lessons/lesson-times.ts';
+import { timed } from '../../src/lessons/timed.ts';
+import { ROUND_SIZE } from '../../src/quiz/pick-round.ts';
 
 const words = (count: number): string => Array.from({ length: count }, () => 'word').join(' ');
 const read = (body: string, hook = '', objectives: readonly string[] = []): number =>
-  lessonTimes({ body, hook, objectives }).read;
+  lessonTimes({ body, hook, objectives, asked: 6 }).read;
 
 // The rule as the course states it, counted by hand.
 test('150 words are a minute, and a word more begins the next', () => {
@@ -34,13 +38,27 @@ test('a number with its unit is one word', () => {
   expect(read(`${words(150)} <Num id="pressure-400" />`)).toBe(2);
 });
 
-test('a run is 40 s, a task 60 s, the four questions 45 s each', () => {
-  const times = lessonTimes({
+test('a run is 40 s, a task 60 s, each question of a round 45 s', () => {
+  const lesson = {
     body: '<Fluid />\n\n<Drawing of="converter" />',
     hook: 'One.',
     objectives: [],
-  });
+  };
+  const times = lessonTimes({ ...lesson, asked: 6 });
   // 40 s and three tasks: 220 s.
-  expect(times).toEqual({ read: 1, simulate: 4, questions: 3 });
-  expect(minutesOf(times)).toBe(8);
+  expect(times).toEqual({ read: 1, simulate: 4, questions: 5 });
+  expect(minutesOf(times)).toBe(10);
+  expect(lessonTimes({ ...lesson, asked: 4 }).questions).toBe(3);
+  expect(lessonTimes({ ...lesson, asked: 0 }).questions).toBe(0);
+});
+
+test('a lesson says how many questions its round asks', () => {
+  const { asked, times } = timed({ data: { id: 'what-slip-is', hook: 'One.' } as Lesson });
+  expect(asked).toBe(ROUND_SIZE);
+  const said = {
+    ...{ read: '7', simulate: '5' },
+    ...{ questions: String(times.questions), asked },
+  };
+  expect(frame.lesson.times(said)).toBe('7 to read, 5 to try it, 5 for 6 questions');
+  expect(frame.lesson.times({ ...said, asked: 0 })).toBe('7 to read, 5 to try it');
 });

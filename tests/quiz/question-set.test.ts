@@ -12,7 +12,7 @@ const set: QuestionSet = {
   form: 1,
   lesson: 'lesson-a',
   questions: [...asked, ...forms.map(ask)],
-  objectives: [{ id: 'a-1', text: 'Tell a gap from a hole.' }],
+  objectives: [{ id: 'a-1', text: 'Tell a gap from a hole.', section: 'a-section' }],
 };
 const print = (value: unknown): string => JSON.stringify(value);
 const sent = writeQuestionSet(set);

@@ -75,7 +75,7 @@ describe('on its way', () => {
     form: 1,
     lesson: 'lesson-a',
     questions: [question, ask(number)],
-    objectives: [{ id: 'a-1', text: 'Read a gauge.' }],
+    objectives: [{ id: 'a-1', text: 'Read a gauge.', section: 'a-section' }],
   };
   const sent = writeQuestionSet(set);
 

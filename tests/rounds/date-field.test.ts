@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { dayInWords, printDay, readDay } from '../../src/rounds/date-field.ts';
+import { printDay, readDay } from '../../src/widgets/retrieval/read-day.ts';
+import { dayInWords } from '../../src/rounds/date-field.ts';
 
 test('a date field is read strictly, and what is printed is read back', () => {
   expect(readDay('2026-01-01')).toBe(20454);

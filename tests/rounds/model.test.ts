@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { QuestionSet } from '../../src/quiz/question-set.ts';
-import { readDay } from '../../src/rounds/date-field.ts';
+import { readDay } from '../../src/widgets/retrieval/read-day.ts';
 import { questionsIn, todayModel, type Surroundings } from '../../src/rounds/model.ts';
 import type { RetrievalAnswer } from '../../src/storage/answer.ts';
 import { planKeeper } from '../../src/storage/plan.ts';
@@ -14,7 +14,7 @@ const LESSONS = ['lesson-a', 'lesson-b', 'lesson-c'];
 const sets: readonly QuestionSet[] = LESSONS.map((lesson) => ({
   form: 1,
   lesson,
-  objectives: [{ id: 'a-1', text: 'Say what a gauge reads.' }],
+  objectives: [{ id: 'a-1', text: 'Say what a gauge reads.', section: 'a-section' }],
   questions: Array.from({ length: 8 }, (_, i) =>
     ask({ ...single, id: `${lesson}-${i}`, concept: `${lesson}-${i % 4}` }),
   ),
@@ -113,6 +113,17 @@ test('a wrong answer is due the next day, after the right ones later', async () 
 });
 
 describe('a round that was left', () => {
+  test('is over with its last answer, though the page goes before anybody leaves it', async () => {
+    const { area, visit } = device();
+    const model = await visit();
+    await model.begin();
+    for (let place = 0; place < 5; place += 1) answerOne(model, true);
+    expect(planKeeper(area).read().data.round).not.toBeNull();
+    answerOne(model, true);
+    expect(planKeeper(area).read().data.round).toBeNull();
+    expect(model.asking.value?.player.stage.value).toBe('over');
+  });
+
   test('waits with its place after a reload, and its answers are not kept twice', async () => {
     const { visit, answers } = device();
     const before = await visit();

@@ -230,7 +230,7 @@ test('a new version asks, waits while something is open, and comes whole', async
   // What was done before is there, and the store has the new version alone.
   await own.kill();
   await page.goto(`${own.origin}/lessons/live-data/`);
-  await expect(page.getByRole('button', { name: 'Done. Undo' })).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Undo' })).toBeVisible();
   await page.goto(`${own.origin}/offline/`);
   await expect(state(page)).toHaveAttribute('data-state', 'ready');
   const kept = await page.evaluate(async () => {

@@ -25,17 +25,19 @@ export function Asking({ model }: { readonly model: RehearsalModel }) {
           id="rehearsal"
           row={
             <>
-              <button type="submit" class="act">
-                {words.next}
-              </button>
-              <button
-                type="button"
-                class="quiet"
-                disabled={place === 0}
-                onClick={() => model.goTo(place - 1)}
-              >
-                {words.before}
-              </button>
+              <div class="rehearsal-steps">
+                <button
+                  type="button"
+                  class="quiet"
+                  disabled={place === 0}
+                  onClick={() => model.goTo(place - 1)}
+                >
+                  {words.before}
+                </button>
+                <button type="submit" class="act">
+                  {words.next}
+                </button>
+              </div>
               <button type="button" class="quiet" onClick={model.flag}>
                 {flagged ? words.unflag : words.flag}
               </button>

@@ -1,7 +1,7 @@
 import type { RetrievalAnswer } from '../../storage/answer.ts';
 import type { AnswersRead } from '../../storage/read-answers.ts';
 import type { Rehearsal } from '../../storage/rehearsals.ts';
-import { retrievalsOf } from '../answered.ts';
+import { retrievalsOf } from '../../widgets/retrieval/answered.ts';
 
 interface Log {
   readonly readAnswers: () => Promise<AnswersRead>;

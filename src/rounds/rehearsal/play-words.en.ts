@@ -20,7 +20,7 @@ export const words = {
   flag: 'Flag it',
   unflag: 'Take the flag off',
   all: 'All questions',
-  leave: 'Leave it for now',
+  leave: 'Stop here, go on later',
   overview: {
     head: (p: { of: string }) => `All ${p.of} questions`,
     counts: (p: { answered: string; open: string }) => `${p.answered} answered, ${p.open} open.`,

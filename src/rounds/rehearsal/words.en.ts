@@ -33,8 +33,8 @@ export const words = {
   ran: (p: { minutes: string }) =>
     count(p.minutes, 'The clock has run for 1 minute.', 'The clock has run for # minutes.'),
   goOn: 'Go on',
-  drop: 'Give it up',
-  dropped: 'The rehearsal was given up.',
+  drop: 'Throw this rehearsal away',
+  dropped: 'The rehearsal is thrown away.',
   bringBack: 'Bring it back',
   past: {
     title: 'Rehearsals so far',

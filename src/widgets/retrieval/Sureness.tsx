@@ -1,3 +1,4 @@
+import type { Certainty } from '../../quiz/certainty.ts';
 import type { Summary } from '../../quiz/session.ts';
 import { words } from './player/words.en.ts';
 
@@ -26,16 +27,19 @@ export function Sureness({ calibration }: Pick<Summary, 'calibration'>) {
   );
 }
 
+const nothingSaid = { said: 0, right: 0 };
+
 /** What that says of somebody, in a sentence. */
 export function judgement(calibration: Summary['calibration'], allRight: boolean): string {
-  const certain = calibration.find((c) => c.certainty === 3);
-  const guessed = calibration.find((c) => c.certainty === 1);
-  const wrong = (certain?.said ?? 0) - (certain?.right ?? 0);
-  if (wrong > 0) {
-    return words.certainAndWrong(wrong);
-  }
-  if (guessed !== undefined && guessed.said > 0 && guessed.right === guessed.said) {
-    return words.rightGuesses;
-  }
-  return allRight ? words.nothingWrong : words.knewDoubt;
+  const row = (certainty: Certainty) => {
+    const { said, right } = calibration.find((c) => c.certainty === certainty) ?? nothingSaid;
+    return { said, wrong: said - right };
+  };
+  const [guessed, fairly, certain] = [row(1), row(2), row(3)];
+  if (certain.wrong > 0) return words.certainAndWrong(certain.wrong);
+  if (fairly.wrong > 0 && fairly.wrong >= guessed.wrong)
+    return words.fairlySureAndWrong(fairly.wrong);
+  if (guessed.wrong > 0) return words.knewDoubt;
+  if (guessed.said > 0) return words.rightGuesses;
+  return allRight ? words.nothingWrong : words.openLeft;
 }

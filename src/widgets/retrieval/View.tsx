@@ -1,6 +1,7 @@
 /** Retrieval with the lesson out of sight. While it runs, <html> carries `lesson-covered`; retrieval.css hides the rest. */
 import { useEffect, useLayoutEffect, useMemo, useRef } from 'preact/hooks';
 import type { Varied } from '../../quiz/asked.ts';
+import type { QuestionSet } from '../../quiz/question-set.ts';
 import { keepAt } from '../../ui/keep-at.ts';
 import { NotKept } from '../../ui/NotKept.tsx';
 import { useReady } from '../../ui/use-units.ts';
@@ -14,7 +15,7 @@ import { words } from './player/words.en.ts';
 export interface RetrievalProps {
   readonly lesson: string;
   readonly questions: readonly Varied[];
-  readonly objectives: readonly { readonly id: string; readonly text: string }[];
+  readonly objectives: QuestionSet['objectives'];
   /** Fixed in tests; on a page each start shuffles anew. */
   readonly seed?: number | undefined;
   /** True where the reader has pressed start before this was loaded: the first question is then on show at once. */
@@ -107,9 +108,13 @@ export function Retrieval(props: RetrievalProps) {
         <Ask key={asked.id} model={model} asked={asked} id={id} />
       )}
       {stage === 'explained' && last !== undefined && <Explain model={model} answer={last} />}
-      {stage === 'over' && model.summary.value !== undefined && (
+      {stage === 'over' && session !== undefined && model.summary.value !== undefined && (
         <>
-          <Over summary={model.summary.value} objectives={objectives} />
+          <Over
+            summary={model.summary.value}
+            session={session}
+            objectives={objectives.map((one) => ({ ...one, href: `#${one.section}` }))}
+          />
           <button type="button" class="act" onClick={start}>
             {words.others}
           </button>

@@ -17,7 +17,7 @@ export const words = {
   /** What an answer earns and costs, from least sure to surest, and whose scale it is. */
   scale: {
     told: (p: { right: string; wrong: string }) =>
-      `You say how sure you are before you check. By that, a right answer earns ${p.right} and a wrong one ${p.wrong}, so it pays to be honest.`,
+      `You say how sure you are before you check. The surer you say you are, the more is at stake: a right answer earns ${p.right} and a wrong one ${p.wrong}, so it pays to be honest.`,
     source: 'Where this scale comes from',
   },
   /** The questions without a script, and in print. */

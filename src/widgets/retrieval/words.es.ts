@@ -16,7 +16,7 @@ export const words: typeof en = {
     `${round} de las ${all} preguntas de esta lección. La lección se esconde hasta que acabes; por eso se te queda. Tus respuestas se quedan en este aparato; nada se manda.`,
   scale: {
     told: ({ right, wrong }) =>
-      `Antes de revisar dices qué tan seguro estás. Según eso, una respuesta correcta gana ${right} y una equivocada ${wrong}; así que conviene ser honesto.`,
+      `Antes de revisar dices qué tan seguro estás. Mientras más seguro digas, más está en juego: una respuesta correcta gana ${right} y una equivocada ${wrong}; así que conviene ser honesto.`,
     source: 'De dónde sale esta escala',
   },
   plain: {

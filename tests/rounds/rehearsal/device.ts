@@ -15,7 +15,7 @@ const LESSONS = ['lesson-a', 'lesson-b', 'lesson-c'];
 export const sets: readonly QuestionSet[] = LESSONS.map((lesson) => ({
   form: 1,
   lesson,
-  objectives: [{ id: 'a-1', text: 'Say what a gauge reads.' }],
+  objectives: [{ id: 'a-1', text: 'Say what a gauge reads.', section: 'a-section' }],
   questions: oneOfEach(lesson),
 }));
 const index = {

@@ -26,7 +26,7 @@ export const words = {
   tryIt: 'See it in the simulation (in a new tab; your answers stay here)',
   yours: 'Your answer',
   plainNumber: 'A number, without a unit.',
-  typed: (quantity: string) => `A ${quantity}. Type a unit if you mean another than the one shown.`,
+  typed: (quantity: string) => `A ${quantity}. If yours is in another unit, type the unit too.`,
 
   chartAsTable: 'The chart in numbers',
   loadingForm: 'Loading this kind of question',
@@ -49,18 +49,28 @@ export const words = {
   next: 'Next question',
   toEnd: 'See how it went',
 
-  result: (right: string, asked: string, marks: string, best: string) =>
-    `${right} of ${asked} right, ${marks} of ${best} marks.`,
+  /** Below zero "of 18" means nothing: what was lost is said, and what there was to win. */
+  result: (p: { right: number; asked: number; marks: number; best: number }): string =>
+    p.marks < 0
+      ? `${p.right} of ${p.asked} right. You lost ${plural(-p.marks, { one: '1 mark', other: '# marks' }, locale)}. The most you can win is ${p.best}.`
+      : `${p.right} of ${p.asked} right, ${p.marks} of ${p.best} marks.`,
   table: 'How sure you were, and how often you were right',
   said: 'You said',
   times: 'Times',
   right: 'Right',
   notUsed: 'not used',
   again: 'Look at these again',
+  /** When the questions that went wrong are asked again; a link to Today follows. */
+  returns: (p: { days: number; all: boolean }) =>
+    `${p.all ? 'These come back' : 'The first of these comes back'} ${p.days === 1 ? 'tomorrow' : `in ${p.days} days`} in`,
+  today: 'Today',
   certainAndWrong: (times: number) =>
     `You were certain and wrong ${times === 1 ? 'once' : `${times} times`}: start there, because on a car nobody would have stopped you.`,
   rightGuesses: 'Every guess was right: you know more than you trust yourself with.',
   nothingWrong: 'Nothing wrong this time. Come back in a few days and see if it stayed.',
+  fairlySureAndWrong: (times: number) =>
+    `You were fairly sure and wrong ${times === 1 ? 'once' : `${times} times`}: on a car you would have gone ahead. Where you would rather look it up first, say “Guessing”.`,
+  openLeft: 'Nothing that you answered was wrong. What you left open is what to read.',
   knewDoubt: 'You knew where you were not sure, and that is worth a lot in a shop.',
 
   otherAnswer: (status: string) =>

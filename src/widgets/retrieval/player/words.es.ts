@@ -49,17 +49,26 @@ export const words: typeof en = {
   next: 'Siguiente pregunta',
   toEnd: 'Ver cómo te fue',
 
-  result: (right, asked, marks, best) => `${right} de ${asked} bien, ${marks} de ${best} puntos.`,
+  result: ({ right, asked, marks, best }) =>
+    marks < 0
+      ? `${right} de ${asked} bien. Perdiste ${plural(-marks, { one: '1 punto', other: '# puntos' }, locale)}. Lo más que puedes ganar es ${best}.`
+      : `${right} de ${asked} bien, ${marks} de ${best} puntos.`,
   table: 'Qué tan seguro estabas y cuántas veces acertaste',
   said: 'Dijiste',
   times: 'Veces',
   right: 'Bien',
   notUsed: 'no la usaste',
   again: 'Vuelve a ver esto',
+  returns: ({ days, all }) =>
+    `${all ? 'Estas preguntas regresan' : 'La primera de estas preguntas regresa'} ${days === 1 ? 'mañana' : `en ${days} días`} en`,
+  today: 'Today (en inglés)',
   certainAndWrong: (times) =>
     `Estabas seguro y te equivocaste ${times === 1 ? 'una vez' : `${times} veces`}: empieza por ahí, porque con un carro nadie te habría parado.`,
   rightGuesses: 'Todo lo que adivinaste estuvo bien: sabes más de lo que crees.',
   nothingWrong: 'Nada mal esta vez. Regresa en unos días a ver si se te quedó.',
+  fairlySureAndWrong: (times) =>
+    `Estabas casi seguro y te equivocaste ${times === 1 ? 'una vez' : `${times} veces`}. Con un carro habrías seguido adelante. Donde primero lo buscarías, di “Adivinando”.`,
+  openLeft: 'Nada de lo que contestaste estuvo mal. Lo que dejaste abierto es lo que hay que leer.',
   knewDoubt: 'Supiste en qué no estabas seguro, y eso en un taller vale mucho.',
 
   otherAnswer: (status) =>

@@ -1,7 +1,7 @@
-import { dayOf } from '../quiz/schedule/day.ts';
-import type { Answered } from '../quiz/schedule/schedule.ts';
-import type { RetrievalAnswer } from '../storage/answer.ts';
-import type { AnswersRead, KeptAnswer } from '../storage/read-answers.ts';
+import { dayOf } from '../../quiz/schedule/day.ts';
+import type { Answered } from '../../quiz/schedule/schedule.ts';
+import type { RetrievalAnswer } from '../../storage/answer.ts';
+import type { AnswersRead, KeptAnswer } from '../../storage/read-answers.ts';
 
 type Retrieval = KeptAnswer & { readonly answer: RetrievalAnswer };
 
