@@ -35,7 +35,7 @@ const over: Readonly<Record<string, number>> = {
   '/lessons/cold-hot-and-air/': 1.5,
   '/lessons/holds-cold-slips-hot/': 3.5,
   '/lessons/hot-fluid-thin-fluid/': 0.1,
-  '/lessons/pump-and-regulator/': 2.1,
+  '/lessons/pump-and-regulator/': 2.2,
   '/lessons/turbine-must-stop/': 8.7,
   '/lessons/two-range-selections/': 1.2,
   '/lessons/warm-to-the-complaint/': 3.4,
