@@ -20,7 +20,7 @@ export const words = {
     jobs: 'That file holds job sheets alone. Take it in on the page of the job sheets.',
     transmissions:
       'That file holds transmissions alone. Take it in on the page of your transmission.',
-    meetings: 'That file holds meetings alone. Take it in on the page of your own meetings.',
+    meetings: 'That file holds only meetings. Take it in on the page of your own meetings.',
   },
   cutShort:
     'That file was saved here, but it is damaged or cut short. Save it once more on the other device, or look for another copy.',
