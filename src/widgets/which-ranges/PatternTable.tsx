@@ -71,10 +71,9 @@ export function PatternTable({ head, caption, name, quantity, rows, needs }: Pat
           <tr>
             {SHOP_TESTS.map((test) => (
               <th key={test} scope="col">
-                {table[conditionsOf[test].point]}
+                {table[conditionsOf[test].point]}{' '}
                 {needs && (
                   <span class="pattern-needs">
-                    {' '}
                     {table.needs({ amount: formatNumber(needs[test], quantity, system) })}
                   </span>
                 )}
