@@ -60,7 +60,7 @@ describe('is refused in words:', () => {
       /somewhere else/,
     ],
     ['no object', 'null', /somewhere else/],
-    ['meetings alone', '{"kind":"hot-clutch:meetings","version":1}', /meetings alone/],
+    ['meetings alone', '{"kind":"hot-clutch:meetings","version":1}', /only meetings/],
     ['job sheets alone', '{"kind":"hot-clutch:jobs","version":1,"jobs":[]}', /job sheets alone/],
     ['transmissions alone', '{"kind":"hot-clutch:transmissions"}', /transmissions alone/],
     [
