@@ -72,10 +72,10 @@ const EVERYDAY = new Set(
   ),
 );
 
-describe.each(meetings)('$id', ({ id, title, goal, minutes, scenes }) => {
-  // Title and goal stand on the wall while people gather.
-  test('neither title nor goal has a word of a right answer that no wrong one has', () => {
-    const shown = telling(`${title} ${goal}`);
+describe.each(meetings)('$id', ({ id, title, about, goal, minutes, scenes }) => {
+  // They stand on the wall while people gather.
+  test('neither title, lead nor goal has a word of a right answer that no wrong one has', () => {
+    const shown = telling(`${title} ${about} ${goal}`);
     for (const scene of scenes) {
       if (scene.kind !== 'vote') continue;
       const words = (right: boolean) =>
@@ -85,7 +85,11 @@ describe.each(meetings)('$id', ({ id, title, goal, minutes, scenes }) => {
             .map((one) => passageText(one.words, 'us'))
             .join(' '),
         );
-      const given = [...words(true).difference(words(false))].filter((word) => shown.has(word));
+      // What the question says gives nothing away either.
+      const asked = telling(passageText(scene.stem, 'us'));
+      const given = [...words(true).difference(words(false)).difference(asked)].filter((word) =>
+        shown.has(word),
+      );
       expect(given).toEqual([]);
     }
   });
