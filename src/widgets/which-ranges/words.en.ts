@@ -82,7 +82,7 @@ export const words = {
     hot: (p: { temp: string }) => `Hot, ${p.temp}`,
     idle: 'idle',
     load: 'load',
-    /** What the test of a column asks of a clutch, in the unit of the table. */
+    /** The pressure at which a clutch holds in the test of a column, in the unit of the table. */
     needs: (p: { amount: string }) => `needs ${p.amount}`,
     verdicts: { ok: 'ok', low: 'low', gone: 'gone' },
     none: 'none',
