@@ -46,7 +46,7 @@ export function freeze({ chapter, fits }: FreezeGiven): Frozen {
     for (const one of right) {
       const place = [...(options?.children ?? [])].indexOf(one);
       const mark = one.querySelector('strong');
-      if (mark !== null) mark.textContent = `${String.fromCharCode(65 + place)}.`;
+      if (mark !== null) mark.textContent = `${String(place + 1)}.`;
     }
     // Of a choice the right ones; of an amount the amount; of everything else all of it.
     if (right.length > 0) options?.replaceChildren(...right);

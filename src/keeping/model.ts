@@ -45,10 +45,21 @@ export interface Done {
   readonly undo: Taken['undo'];
 }
 
-/** With the day as the device has it: my-practice-2026-11-29.json */
-const fileName = (at: number): string => {
-  const day = new Date(at - new Date(at).getTimezoneOffset() * 60_000).toISOString().slice(0, 10);
-  return `my-practice-${day}.json`;
+/** Of a name that was typed; the rest of a file's name and its ending have room beside it everywhere. */
+const MOST_OF_A_NAME = 40;
+
+/**
+ * Whose it is and of which day, as the device has it: practice-Alex-2026-11-29.json. Files of several learners lie in one
+ * folder, so one without a name has the time: practice-2026-11-29-1432.json. No system forbids a letter, a digit or a hyphen.
+ */
+const fileName = (at: number, typed: string): string => {
+  const local = new Date(at - new Date(at).getTimezoneOffset() * 60_000).toISOString();
+  const day = local.slice(0, 10);
+  const signs = Array.from(typed.normalize('NFC').replace(/[^\p{L}\p{M}\p{N}]+/gu, '-'));
+  const name = signs.slice(0, MOST_OF_A_NAME).join('').replace(/^-|-$/g, '');
+  return name === ''
+    ? `practice-${day}-${local.slice(11, 16).replace(':', '')}.json`
+    : `practice-${name}-${day}.json`;
 };
 
 export function keepModel(around: Surroundings) {
@@ -122,7 +133,7 @@ export function keepModel(around: Surroundings) {
         saved.value = 'tooLarge';
         return;
       }
-      const called = fileName(around.now());
+      const called = fileName(around.now(), typed);
       around.save(called, text);
       saved.value = { name: called, bundle, faults };
     });

@@ -12,6 +12,7 @@ export const words = {
     title: 'What works then',
     lines: [
       'Everything you read and run here works: every lesson and simulation, the search, the rounds of questions, the rehearsal, the practice cases, the planner, the job sheets and the log reader, in both languages.',
+      'So do the shop meetings, with their votes on the wall and the notes in a second window: a projector needs no network.',
       'One thing is left out, because no device of yours could use it: the packages of questions that other training systems read.',
       'In a private window a browser throws the copy away when you close it.',
     ],
@@ -27,8 +28,15 @@ export const words = {
   stick: {
     title: 'Carry it on a stick',
     lines: [
-      'A laptop that is never connected can run the site from a USB stick. Whoever looks after this site can make the file for it, stick.zip.',
-      'Unpack that file on the stick or on the laptop, open the folder and read “READ ME FIRST”. It says which file to start on your kind of laptop, and what you may be asked when you do.',
+      'A laptop that is never connected can run the site from a USB stick. All of it is one file, stick.zip.',
+      'To get that file, ask whoever put this site on your network: “Please run npm run stick and give me dist.stick/stick.zip.” It is one command for them.',
+      'You can make it yourself if you have the source of this site as a folder, a computer with internet, and Node 20 or newer on it with npm. Open a terminal in that folder, the one with package.json in it, and type these one after the other:',
+    ],
+    commands: ['npm ci', 'npm run build', 'npm run stick'],
+    after: [
+      'The last one says where the file lies and how large it is: stick.zip, in the folder dist.stick.',
+      'Unpack stick.zip on the stick or on the laptop, and do not start anything inside the zip. Open the folder slips-when-hot and read “READ ME FIRST”. It says which file to start on Windows, on a Mac and on Linux, and what you may be asked when you do.',
+      'Try it once at your desk with the internet off: start it, open a meeting, and go to its second scene.',
     ],
   },
   newer: {

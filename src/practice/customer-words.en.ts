@@ -60,7 +60,7 @@ export const words = {
   },
   high: 'In the upper gears it revs up and stops pulling.',
   light: 'And there is a light on.',
-  lightOnly: 'There is a light on. I can feel nothing wrong.',
+  lightOnly: "There's a light on. I can't feel anything wrong.",
   vague: [
     "A neighbor says it's slow going into gear. I can't say what is normal.",
     "I bought it last month and want to know that it's all right.",

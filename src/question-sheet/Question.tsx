@@ -18,7 +18,7 @@ export function Question({ put, units }: { readonly put: Put; readonly units: Un
       {all.map(({ letter, words: passage }) => (
         <li key={letter}>
           {box && <Box />}
-          <span class="paper-letter">{letter}</span>
+          <span class="paper-letter">{letter}.</span>
           <span>{text(passage)}</span>
         </li>
       ))}

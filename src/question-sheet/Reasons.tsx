@@ -30,7 +30,8 @@ export function Reasons({ put, onB, units, wrongToo }: ReasonsProps) {
                 <>{said.missing({ places: answerIn(put.right, units) })} </>
               )}
               <strong>
-                {letter} {passageText(text, units)}
+                {letter !== undefined && `${letter}. `}
+                {passageText(text, units)}
               </strong>
               <br />
               {mistake !== undefined && `${said.ifThey({ mistake })} `}
@@ -63,5 +64,5 @@ function alsoOnB(
   const number = String(place + 1);
   return right.kind === 'amount' || right.kind === 'gaps'
     ? said.onlyB({ number })
-    : said.onB({ number, letters: answerIn(right, units) });
+    : said.onB({ number, answer: answerIn(right, units) });
 }

@@ -42,6 +42,8 @@ const MINUTES_A_VOTE = 0.5;
 const MINUTES_A_CAR = 3;
 
 const count = (text: string): number => text.split(/\s+/).filter((word) => /\w/.test(word)).length;
+const wordsOfPassages = (passages: readonly Passage[]): string =>
+  passages.map((passage) => passageText(passage, 'us')).join(' ');
 const wordsIn = (passages: readonly Passage[]): number =>
   passages.reduce((sum, passage) => sum + count(passageText(passage, 'us')), 0);
 
@@ -56,7 +58,50 @@ function wordsOf(scene: Scene): number {
   ]);
 }
 
-describe.each(meetings)('$id', ({ id, minutes, scenes }) => {
+/** Words of a text, as far as they could give something away: those that every sentence has are left out. */
+const telling = (text: string): Set<string> =>
+  new Set(
+    text
+      .toLowerCase()
+      .match(/\p{L}{4,}/gu)
+      ?.filter((word) => !EVERYDAY.has(word)),
+  );
+const EVERYDAY = new Set(
+  'that this what which with have than then them they does from before after more most same when once they them able'.split(
+    ' ',
+  ),
+);
+
+describe.each(meetings)('$id', ({ id, title, about, goal, minutes, scenes }) => {
+  // They stand on the wall while people gather.
+  test('neither title, lead nor goal has a word of a right answer that no wrong one has', () => {
+    const shown = telling(`${title} ${about} ${goal}`);
+    for (const scene of scenes) {
+      if (scene.kind !== 'vote') continue;
+      const words = (right: boolean) =>
+        telling(
+          scene.options
+            .filter(({ correct }) => correct === right)
+            .map((one) => passageText(one.words, 'us'))
+            .join(' '),
+        );
+      // What the question says gives nothing away either.
+      const harmless = new Set([...words(false), ...telling(passageText(scene.stem, 'us'))]);
+      const given = [...words(true)].filter((word) => shown.has(word) && !harmless.has(word));
+      expect(given).toEqual([]);
+    }
+  });
+
+  test('of a car the wall and the notes name one count of readings', () => {
+    for (const { kind, lines, notes } of scenes) {
+      if (kind !== 'case') continue;
+      const said = wordsOfPassages([...lines, notes]).matchAll(
+        /\b(one|two|three|four|five|six) (?:readings|pressures)/giu,
+      );
+      expect(new Set([...said].map(([, count]) => count?.toLowerCase())).size).toBeLessThan(2);
+    }
+  });
+
   test('is a meeting of about ten minutes with hands in it', () => {
     expect(scenes.length).toBeGreaterThanOrEqual(7);
     expect(scenes.length).toBeLessThanOrEqual(10);

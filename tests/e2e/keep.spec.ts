@@ -86,7 +86,7 @@ test('a change of phones: saved on one, compared and taken in on a fresh one, an
   await page.getByRole('button', { name: 'Save to a file', exact: true }).click();
   const file = await (await downloading).path();
   expect(readFileSync(file, 'utf8')).toContain('"name":"Bay 3"');
-  await expect(page.getByText(/^Handed to your browser as my-practice-/)).toBeVisible();
+  await expect(page.getByText(/^Handed to your browser as practice-/)).toBeVisible();
 
   const phone = await browser.newContext({
     baseURL: new URL(page.url()).origin,

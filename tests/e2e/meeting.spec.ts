@@ -76,7 +76,7 @@ test('a simulation opens at the very state, and the next press runs it to the ot
   // The arrows belong to the slider that has the focus, and a clicker goes on all the same.
   await cursor.focus();
   await step(page, 'ArrowLeft');
-  await expect(heading(page)).toHaveText('Warm it and watch the needle');
+  await expect(heading(page)).toHaveText('Warm it and watch the ring');
   await step(page);
   await expect(heading(page)).toHaveText('Which ranges does it take?');
 });

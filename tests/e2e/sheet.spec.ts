@@ -21,20 +21,20 @@ async function printed(page: Page, format: 'Letter' | 'A4'): Promise<readonly st
     .filter((text) => text.trim() !== '');
 }
 
-/** Where each question begins and ends, by page: its number and the letters under it. */
+/** Where each question begins and ends, by page: its number and those of the options under it. */
 function questionsOn(
   pages: readonly string[],
-): { number: number; page: number; letters: string }[] {
-  const out: { number: number; page: number; letters: string }[] = [];
+): { number: number; page: number; options: string }[] {
+  const out: { number: number; page: number; options: string }[] = [];
   pages.forEach((text, page) => {
     for (const line of text.split('\n')) {
       const number = /^\s{0,4}(\d{1,2})\.\s/.exec(line)?.[1];
-      if (number !== undefined) out.push({ number: Number(number), page, letters: '' });
-      const letter = /^\s+([A-F])\s{1,8}\S/.exec(line)?.[1];
+      if (number !== undefined) out.push({ number: Number(number), page, options: '' });
+      const option = /^\s{5,}(\d)\.\s{1,8}\S/.exec(line)?.[1];
       const last = out.at(-1);
-      if (letter === undefined || last === undefined) continue;
+      if (option === undefined || last === undefined) continue;
       // On another page than its question it would stand alone.
-      last.letters += last.page === page ? letter : '!';
+      last.options += last.page === page ? option : '!';
     }
   });
   return out;
@@ -89,7 +89,7 @@ test('a sheet by keyboard: lessons, number and seed, with a sentence at each fie
   }
 });
 
-test('forty questions on Letter and A4: each whole on its page, the seed on every page, letters as the key has them', async ({
+test('forty questions on Letter and A4: each whole on its page, the seed on every page, options numbered as in the key', async ({
   page,
 }) => {
   const sheets: Record<string, ReturnType<typeof questionsOn>> = {};
@@ -105,7 +105,7 @@ test('forty questions on Letter and A4: each whole on its page, the seed on ever
       expect(questions.map(({ number }) => number)).toEqual(
         Array.from({ length: 40 }, (_, i) => i + 1),
       );
-      for (const { letters } of questions) expect(letters).toMatch(/^(ABC?D?E?F?)?$/);
+      for (const { options } of questions) expect(options).toMatch(/^(123?4?5?6?)?$/);
       expect(pages.join(' ')).not.toMatch(/Make the sheets|Practice|Before you work/);
       sheets[show] = questions;
     }
@@ -116,13 +116,18 @@ test('forty questions on Letter and A4: each whole on its page, the seed on ever
   expect(key).toContain('40 questions from all lessons. US units.');
   const answers = page.locator('.paper-answers');
   for (const [place, show] of ['a', 'b'].entries()) {
-    const letters = await answers.nth(place).locator('li').allInnerTexts();
-    letters.forEach((text, i) => {
-      const there = sheets[show]?.[i]?.letters ?? '';
-      // Where nothing is lettered by itself, an amount, the places of steps, or the letters of what goes together.
-      if (there === '') expect(text).toMatch(/\d|^[A-F](?: [A-F])*$/);
-      else for (const letter of text.trim().split(' ')) expect(there).toContain(letter);
+    const right = await answers.nth(place).locator('li').allInnerTexts();
+    let looked = 0;
+    right.forEach((text, i) => {
+      const there = sheets[show]?.[i]?.options ?? '';
+      // Where no option is numbered, an amount, the places of steps, or the letters of what goes together.
+      if (there === '' || text.includes('step')) expect(text).toMatch(/\d|^[A-F](?: [A-F])*$/);
+      else {
+        for (const option of text.trim().split(' ')) expect(there).toContain(option);
+        looked += 1;
+      }
     });
+    expect(looked).toBeGreaterThan(20);
   }
   // The reason of every right answer; those against the wrong ones where they are asked for.
   await expect(page.locator('.paper-reasons')).toHaveCount(40);

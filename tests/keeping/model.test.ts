@@ -88,7 +88,21 @@ describe('the page', () => {
     expect(read.map((one) => one.ok && one.bundle.name)).toEqual([null, 'Bay 3']);
     expect(read.every((one) => one.ok)).toBe(true);
     expect(read[0]?.ok && contentOf(read[0].bundle)).toEqual(contentOf(aBundle));
-    expect(files[0]?.name).toMatch(/^my-practice-\d{4}-\d{2}-\d{2}\.json$/);
+    expect(files[0]?.name).toMatch(/^practice-\d{4}-\d{2}-\d{2}-\d{4}\.json$/);
+    expect(files[1]?.name).toMatch(/^practice-Bay-3-\d{4}-\d{2}-\d{2}\.json$/);
+  });
+
+  // What no system forbids in the name of a file; of names in other scripts the letters stay.
+  test.each([
+    ['José Núñez', /^practice-José-Núñez-\d{4}-\d{2}-\d{2}\.json$/],
+    ['../A:b*c?"<>|', /^practice-A-b-c-\d{4}-\d{2}-\d{2}\.json$/],
+    ['Юра', /^practice-Юра-\d{4}-\d{2}-\d{2}\.json$/],
+    ['...', /^practice-\d{4}-\d{2}-\d{2}-\d{4}\.json$/],
+    ['n'.repeat(300), /^practice-n{40}-\d{4}-\d{2}-\d{2}\.json$/],
+  ])('the file of %j says whose it is', async (name, called) => {
+    const { model, files } = page(await filled(aBundle));
+    await model.save(name);
+    expect(files[0]?.name).toMatch(called);
   });
 
   test('a file that is refused changes nothing, and a good one is only compared', async () => {

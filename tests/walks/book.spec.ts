@@ -92,7 +92,7 @@ test('a short book: contents, bookmarks and heads are true, the key is right, an
   expect(whole).not.toContain('127.0.0.1');
   expect(whole).toContain('Before the run');
 
-  // What the site sends to be graded by says which option is right; its letter is the one beside the same words in the lesson.
+  // What the site sends to be graded by says which option is right; its number is the one beside the same words in the lesson.
   const key = flat(
     pages
       .slice((contents.find(({ title }) => title === 'Key to the questions')?.page ?? 0) - 1)
@@ -107,9 +107,9 @@ test('a short book: contents, bookmarks and heads are true, the key is right, an
     for (const { correct, words } of choices) {
       const [text] = words;
       if (words.length !== 1 || typeof text !== 'string' || text.length > 60) continue;
-      const letter = lesson.charAt(lesson.indexOf(`. ${text}`) - 1);
-      if (!/[A-F]/u.test(letter)) continue;
-      expect(key.includes(`${letter}. ${text}`), text).toBe(correct);
+      const number = lesson.charAt(lesson.indexOf(`. ${text}`) - 1);
+      if (!/[1-6]/u.test(number)) continue;
+      expect(key.includes(`${number}. ${text}`), text).toBe(correct);
       looked += 1;
     }
   }

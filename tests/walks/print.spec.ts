@@ -41,7 +41,7 @@ test('on paper a lesson is words, still pictures and questions, with the way bac
     .locator('.sim-frame')
     .first()
     .evaluate((frame) => getComputedStyle(frame, '::after').content);
-  expect(note).toContain('printed as it stood');
+  expect(note).toContain('run it before you print');
   await expect(page.locator('.retrieval-plain > li').first()).toBeVisible();
   await expect(page.locator('.retrieval-plain details').first()).toBeHidden();
   const solution = page.locator('.solution').first();
@@ -136,7 +136,7 @@ test('on paper a link says where it leads, if the address can be typed', async (
   await expect(page.getByText('machinedesign.com')).toHaveCount(0);
 });
 
-test('a short case on paper has its readings, and every choice its letter', async ({ page }) => {
+test('a short case on paper has its readings, and every choice its number', async ({ page }) => {
   await page.goto('/lessons/pump-and-regulator/');
   await page.emulateMedia({ media: 'print' });
   const question = page
@@ -149,5 +149,5 @@ test('a short case on paper has its readings, and every choice its letter', asyn
     .locator('.retrieval-plain > li > ul')
     .first()
     .evaluate((list) => getComputedStyle(list).listStyleType);
-  expect(mark).toBe('upper-alpha');
+  expect(mark).toBe('decimal');
 });

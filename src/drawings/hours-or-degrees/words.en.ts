@@ -15,5 +15,5 @@ export const words = {
   ],
   wait: 'how long Drive takes',
   describe:
-    'Two cars, both late on a frosty morning. Each has three bars for how long Drive takes. The first car waits long after a night in the frost, is in time a few minutes later at the same cold, and waits long again after a night in a warm garage. It goes by hours: fluid drained back. The second car waits long after the night and again a few minutes later, and is in time after a night in a warm garage. It goes by degrees: a hard lip if it is one range; level, filter or frost itself if it is all of them. The lengths are not measured.',
+    'Two cars, both late on a frosty morning. Each has three bars for how long Drive takes. The first car waits long after a night in the frost, is on time a few minutes later at the same cold, and waits long again after a night in a warm garage. It goes by hours: fluid drained back. The second car waits long after the night and again a few minutes later, and is on time after a night in a warm garage. It goes by degrees: a hard lip if it is one range; level, filter or frost itself if it is all of them. The lengths are not measured.',
 };

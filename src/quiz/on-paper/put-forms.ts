@@ -1,4 +1,4 @@
-/** On paper: steps get a number written before them, pairs a letter, and of a case every reading is printed. */
+/** On paper: steps get a number written before them, options have one, pairs a letter, and of a case every reading is printed. */
 import {
   EXTRA,
   START,
@@ -9,7 +9,7 @@ import {
 } from '../asked.ts';
 import { minutesOf } from '../case-minutes.ts';
 import { letterOf } from '../letter-of.ts';
-import type { Mix, Put, Reason } from './put-parts.ts';
+import { numberOf, type Mix, type Put, type Reason } from './put-parts.ts';
 
 type Step = AskedOrder['steps'][number];
 
@@ -19,7 +19,7 @@ const inOrder = (steps: readonly Step[]): boolean =>
 export function putOrder({ id, stem, chart, steps }: AskedOrder, mix: Mix): Put {
   const mixed = mix(steps, inOrder);
   const sorted = [...mixed].sort((a, b) => a.rank - b.rank);
-  const numberOf = (step: Step): number => sorted.indexOf(step) + 1;
+  const rightPlace = (step: Step): number => sorted.indexOf(step) + 1;
   const ranks = [...new Set(sorted.map(({ rank }) => rank))];
   return {
     ...{ id, stem, chart },
@@ -27,13 +27,13 @@ export function putOrder({ id, stem, chart, steps }: AskedOrder, mix: Mix): Put 
     lines: mixed.map(({ words }) => words),
     right: {
       kind: 'order',
-      numbers: mixed.map(numberOf),
+      numbers: mixed.map(rightPlace),
       swap: ranks
-        .map((rank) => sorted.filter((step) => step.rank === rank).map(numberOf))
+        .map((rank) => sorted.filter((step) => step.rank === rank).map(rightPlace))
         .filter(({ length }) => length > 1),
     },
     reasons: sorted.map(({ words, why }, place) => ({
-      letter: String(place + 1),
+      letter: numberOf(place),
       ...{ words, correct: true, why },
     })),
   };
@@ -74,7 +74,7 @@ export function putMatch(asked: AskedMatch, mix: Mix): Put {
 }
 
 export function putSpot({ id, stem, chart, steps, answers, missing }: AskedSpot): Put {
-  const lettered = steps.map((step, place) => ({ ...step, letter: String(place + 1) }));
+  const lettered = steps.map((step, place) => ({ ...step, letter: numberOf(place) }));
   const reasons = lettered.map(({ letter, words, why, id: step }): Reason => {
     const correct = missing === undefined && answers.includes(step);
     return { letter, words, correct, ...(!correct && { mark: 'rightStep' }), why };
@@ -107,7 +107,7 @@ export function putSpot({ id, stem, chart, steps, answers, missing }: AskedSpot)
 export function putCase(asked: AskedCase, mix: Mix): Put {
   const { id, stem, chart, options, readings, cheapest, arrives } = asked;
   const lettered = mix(options).map(({ words, correct, why }, place) => ({
-    letter: letterOf(place),
+    letter: numberOf(place),
     ...{ words, correct, why },
   }));
   const best = cheapest.flatMap((one) => readings.find((reading) => reading.id === one) ?? []);

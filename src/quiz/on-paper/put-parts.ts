@@ -2,8 +2,11 @@
 import type { Passage, TwoUnits } from '../asked.ts';
 import type { ChartPicture } from '../chart-picture.ts';
 
+/** What an option is answered by: no letter, since those name the lines of charts, the partners of pairs and the sheets. */
+export const numberOf = (place: number): string => String(place + 1);
+
 export interface Lettered {
-  /** The number of a step, where steps are ticked. */
+  /** A number, or of a partner its letter. */
   readonly letter: string;
   readonly words: Passage;
 }

@@ -6,8 +6,7 @@ import { formatNumber } from '../../quantity/print.ts';
 import type { Quantity } from '../../quantity/quantity.ts';
 import { quantityOf } from '../../quantity/by-name.ts';
 import type { Asked, AskedChoice, AskedNumber, TwoUnits } from '../asked.ts';
-import { letterOf } from '../letter-of.ts';
-import type { Mix, Put } from './put-parts.ts';
+import { numberOf, type Mix, type Put } from './put-parts.ts';
 import { putCase, putMatch, putOrder, putSpot } from './put-forms.ts';
 
 export function putOnPaper(asked: Asked, mix: Mix): Put {
@@ -30,7 +29,7 @@ export function putOnPaper(asked: Asked, mix: Mix): Put {
 
 function putChoice({ id, stem, chart, kind, options, ordered }: AskedChoice, mix: Mix): Put {
   const reasons = (ordered ? options : mix(options)).map(({ words, correct, why }, place) => ({
-    letter: letterOf(place),
+    letter: numberOf(place),
     ...{ words, correct, why },
   }));
   return {

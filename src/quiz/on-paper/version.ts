@@ -2,7 +2,7 @@
 import { hashOf } from './hash.ts';
 
 /** Raised when the same questions would give another sheet. */
-const FORM = 2;
+const FORM = 3;
 /** The 32 signs of Crockford's base 32: none of I, L, O and U, which are taken for others. */
 const SIGNS = '0123456789abcdefghjkmnpqrstvwxyz';
 const LENGTH = 6;

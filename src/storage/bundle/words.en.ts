@@ -17,10 +17,10 @@ export const words = {
   foreign:
     'That file comes from somewhere else. Choose one that was saved from “Keep and move”; its name ends in .json.',
   otherFile: {
-    jobs: 'That file holds job sheets alone. Take it in on the page of the job sheets.',
+    jobs: 'That file holds only job sheets. Take it in on the page of the job sheets.',
     transmissions:
-      'That file holds transmissions alone. Take it in on the page of your transmission.',
-    meetings: 'That file holds meetings alone. Take it in on the page of your own meetings.',
+      'That file holds only transmissions. Take it in on the page of your transmission.',
+    meetings: 'That file holds only meetings. Take it in on the page of your own meetings.',
   },
   cutShort:
     'That file was saved here, but it is damaged or cut short. Save it once more on the other device, or look for another copy.',

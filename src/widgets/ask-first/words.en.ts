@@ -78,7 +78,7 @@ export const words = {
     wrong: (p: Had & { named: string; other: string }) =>
       `No. It has: ${p.it}, which stands at ${p.share} on your list. ${p.named} stands at ${p.other}.`,
     alike: (p: Had & { named: string; other: string }) =>
-      `No. It has: ${p.it}. On your list ${p.named} stands as high: what you asked does not part the two.`,
+      `No. It has: ${p.it}. On your list ${p.named} stands as high: what you asked does not tell the two apart.`,
     shown: (p: Had) => `It has: ${p.it}. On your list that stands at ${p.share}.`,
   },
   controls: {

@@ -1,4 +1,5 @@
 import { LineChart } from '../../charts/LineChart.tsx';
+import { COLD_C } from '../../car/cold-and-hot.ts';
 import { trainingStory } from '../../engine/index.ts';
 import { printer } from '../../quantity/print.ts';
 import { pressure, seconds, speed } from '../../quantity/quantities.ts';
@@ -33,8 +34,8 @@ const PRESSURE_AXIS = { label: axes.pressure, quantity: pressure, min: 0, max: 7
 export function SpeedTraces({ model, revealed }: TracesProps) {
   const show = model.givens.show.value;
   const cold = model.cold.value;
-  // Solved when it shows, and not before.
-  const hot = revealed ? model.hot.value : null;
+  // Solved when it shows, and not before. As cold as the cold run it is the same, and no line of its own.
+  const hot = revealed && model.givens.temp.value !== COLD_C ? model.hot.value : null;
   // Events of the hot run alone: a cold run that works has little to tell.
   const events = hot ? eventMarks(hot.solved.events, END) : [];
   return (

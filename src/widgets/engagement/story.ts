@@ -37,10 +37,10 @@ export function atTheCheck({ solved }: SolvedRun, system: UnitSystem): string {
   });
 }
 
-/** The sentence under the picture. */
+/** The sentence under the picture. At one temperature the two runs are one, and it is told once. */
 export const says = ({ givens, cold, hot }: EngagementModel, system: UnitSystem): string =>
   [
     words.fault({ fault: names.faults[givens.fault.value] }),
     outcomeOf(COLD_C, cold.value, system),
-    outcomeOf(givens.temp.value, hot.value, system),
+    ...(givens.temp.value === COLD_C ? [] : [outcomeOf(givens.temp.value, hot.value, system)]),
   ].join(' ');

@@ -26,7 +26,7 @@ export const words = {
     head: 'What is taken for granted.',
     list: 'The suspects are those of the planner on the Measure page, at every stage of wear from which a customer would notice. They weigh alike at first, and what is not in the list weighs twice as much. The customer named Drive, so a fault of one clutch sits in the forward clutch.',
     words:
-      'Readings are told in words: in time is under one second, never is more than two and a half. A pressure has its command from 85 % of it. Minutes, and how often a reading errs, are assumptions of this site. The planner on the Measure page takes the numbers themselves, and 49 readings in place of these fifteen.',
+      'Readings are told in words: on time is under one second, never is more than two and a half. A pressure has its command from 85 % of it. Minutes, and how often a reading errs, are assumptions of this site. The planner on the Measure page takes the numbers themselves, and 49 readings in place of these fifteen.',
     rule: 'Halvings are bits: what a test tells on the average, reckoned before it is taken. A reading that surprises tells more. Best then follows halvings for minutes, with one rule of the shop on top: codes, level, hot log and cable come before anything is opened. On a car each test has its caution, and those of this lesson hold for all of them.',
   },
 };

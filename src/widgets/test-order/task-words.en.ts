@@ -19,7 +19,7 @@ export const words = {
         'On each of these cars all that can be done from outside has been done. Find one where opening is right, and take the test that tells most for its minutes, one alone.',
       hint: 'Leave the cars that have one name already, those with nothing wrong, and those that fit nothing. Then look for a list of two or three.',
       after: (p: { cars: string; pan: string; worth: string }) =>
-        `Cars like that are ${p.cars}. Outside, nothing parts the names that are left, and something is measurably wrong. So the pan comes off: on car 3 that is ${p.worth} halvings for ${p.pan}, little, and still the most for its minutes.`,
+        `Cars like that are ${p.cars}. Outside, nothing tells the names that are left apart, and something is measurably wrong. So the pan comes off: on car 3 that is ${p.worth} halvings for ${p.pan}, little, and still the most for its minutes.`,
     },
   },
   reached: {

@@ -38,9 +38,9 @@ export const words = {
   readings: {
     codes: ['none', 'P0731', 'P0736', 'P0731 and P0736'],
     turbine: ['nothing turns', 'a speed'],
-    cold: ['in time', 'late', 'never'],
-    hotDrive: ['in time', 'late', 'never'],
-    hotReverse: ['in time', 'late', 'never'],
+    cold: ['on time', 'late', 'never'],
+    hotDrive: ['on time', 'late', 'never'],
+    hotReverse: ['on time', 'late', 'never'],
     current: ['as commanded', 'off'],
     level: ['full', 'low', 'very low'],
     look: ['normal', 'dark', 'metal in it', 'foam'],
@@ -90,15 +90,15 @@ export const words = {
           `It tells a lot, ${p.tap} halvings. Warming up and hooking up take ${p.tapMinutes}, so it makes ${p.tapRate} in ten minutes. It stays a good test for later, when the car is hot anyway.`,
       },
       cold: {
-        words: 'Drive, cold, with the scan tool that is hooked up: is it in time?',
+        words: 'Drive, cold, with the scan tool that is hooked up: is it on time?',
         why: (p: Three) =>
-          `A rough answer, worth ${p.cold} halvings, but in ${p.coldMinutes}: ${p.coldRate} in ten minutes. It parts what is late at any temperature from what waits for heat. Tomorrow it is free again; once the car is hot it is gone for today.`,
+          `A rough answer, worth ${p.cold} halvings, but in ${p.coldMinutes}: ${p.coldRate} in ten minutes. It tells what is late at any temperature from what shows only hot. Tomorrow it is free again; once the car is hot it is gone for today.`,
       },
     },
     runLabel: 'Take the best',
   },
   outcome: (p: Three & { open: string }) =>
-    `Halvings in ten minutes: air test ${p.sealRate}, gauge ${p.tapRate}, cold stop time ${p.coldRate}. It was in time. The list is as open as one of ${p.open}.`,
+    `Halvings in ten minutes: air test ${p.sealRate}, gauge ${p.tapRate}, cold stop time ${p.coldRate}. It was on time. The list is as open as one of ${p.open}.`,
   says: {
     whole: (p: { names: string }) => `All ${p.names} names are on the list.`,
     open: (p: { minutes: string; open: string }) =>

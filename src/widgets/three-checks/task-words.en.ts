@@ -19,7 +19,7 @@ export const words = {
         `Revs up between second and third. Spend as few minutes as you can, ${p.mostFlare} at most, and stop when no check from outside would shorten the list.`,
       hint: 'Under the picture stands what each answer leaves. Look for the check that leaves the fewest by itself.',
       after: (p: { names: string; leastFlare: string }) =>
-        `It can be done in ${p.leastFlare}. Two are left: ${p.names}. Both leak like a gap, so no check from outside parts them. Now opening is right, and air on the bench is the reading that decides. Quote the opening, not a part.`,
+        `It can be done in ${p.leastFlare}. Two are left: ${p.names}. Both leak like a gap, so no check from outside tells them apart. Now opening is right, and air on the bench is the reading that decides. Quote the opening, not a part.`,
     },
   },
   reached: {

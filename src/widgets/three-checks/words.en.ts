@@ -43,7 +43,7 @@ export const words = {
       checks: {
         twice: {
           name: 'Pick Drive twice in the frost, minutes apart',
-          says: ['late once, then in time', 'the second is like the first'],
+          says: ['late once, then on time', 'the second is like the first'],
         },
         reverse: {
           name: 'Reverse timed beside Drive, in the frost',
@@ -157,7 +157,7 @@ export const words = {
         plates: 'Forward pack worn',
       },
       checks: {
-        reverse: { name: 'Apply chart, then Reverse hot', says: ['late too', 'in time'] },
+        reverse: { name: 'Apply chart, then Reverse hot', says: ['late too', 'on time'] },
         solenoid: {
           name: 'Solenoid swapped with its sister',
           says: ['the slip moves along', 'the slip stays'],
@@ -300,7 +300,7 @@ export const words = {
       sister: {
         words: 'A sister car, the same morning',
         why: (p: First) =>
-          `It parts what frost does to any car from a fault, and someone has to bring that car: ${p.sister} on the average. Take it second or third.`,
+          `It tells what frost does to any car from a fault, and someone has to bring that car: ${p.sister} on the average. Take it second or third.`,
       },
       twice: {
         words: 'Drive twice in the frost: hours or degrees?',
@@ -318,6 +318,6 @@ export const words = {
       `${p.minutes}, and ${p.left} of ${p.all} causes are left.`,
     one: (p: Minutes & { name: string }) => `${p.minutes}, and one name is left: ${p.name}.`,
     nothing: 'The last check took nothing off.',
-    end: (p: { names: string }) => `No check here parts them: ${p.names}.`,
+    end: (p: { names: string }) => `No check here tells them apart: ${p.names}.`,
   },
 };

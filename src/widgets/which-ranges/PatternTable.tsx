@@ -29,6 +29,8 @@ interface PatternTableProps {
   readonly name: string;
   readonly quantity: Quantity;
   readonly rows: readonly PatternRow[];
+  /** What each test asks for, under its name: a higher number may be too low where a lower one is not. */
+  readonly needs?: Readonly<Record<ShopTest, number>>;
 }
 
 /** One number of each test. */
@@ -45,7 +47,7 @@ export const across = (
  * Four columns of number and word, cold and hot under one head each. A real table: a pattern is
  * read along and across, and a screen reader has to say which column it is in.
  */
-export function PatternTable({ head, caption, name, quantity, rows }: PatternTableProps) {
+export function PatternTable({ head, caption, name, quantity, rows, needs }: PatternTableProps) {
   const system = useUnits();
   const { table } = words;
   return (
@@ -69,7 +71,12 @@ export function PatternTable({ head, caption, name, quantity, rows }: PatternTab
           <tr>
             {SHOP_TESTS.map((test) => (
               <th key={test} scope="col">
-                {table[conditionsOf[test].point]}
+                {table[conditionsOf[test].point]}{' '}
+                {needs && (
+                  <span class="pattern-needs">
+                    {table.needs({ amount: formatNumber(needs[test], quantity, system) })}
+                  </span>
+                )}
               </th>
             ))}
           </tr>

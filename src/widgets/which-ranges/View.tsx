@@ -1,4 +1,4 @@
-import { TAPS } from '../../car/shop-tests.ts';
+import { needIn, SHOP_TESTS, TAPS, type ShopTest } from '../../car/shop-tests.ts';
 import { words as names } from '../../car/words.en.ts';
 import { flow, pressure } from '../../quantity/quantities.ts';
 import { simulationView, type PictureProps } from '../../simulation/simulation-view.tsx';
@@ -8,6 +8,11 @@ import { across, PatternTable } from './PatternTable.tsx';
 import { faultWords } from './says.ts';
 import { sim } from './sim.ts';
 import { words } from './words.en.ts';
+
+const NEEDS = Object.fromEntries(SHOP_TESTS.map((test) => [test, needIn(test).kPa])) as Record<
+  ShopTest,
+  number
+>;
 
 /** What every gauge shows: the pattern to recognise. */
 function Picture({ model, revealed }: PictureProps<RangesModel>) {
@@ -21,6 +26,7 @@ function Picture({ model, revealed }: PictureProps<RangesModel>) {
       head={head}
       caption={revealed ? words.says.fault({ fault: faultWords(model, system) }) : healthy}
       quantity={pressure}
+      needs={NEEDS}
       rows={[
         ...TAPS.map((tap) => ({
           id: tap,

@@ -82,6 +82,8 @@ export const words = {
     hot: (p: { temp: string }) => `Hot, ${p.temp}`,
     idle: 'idle',
     load: 'load',
+    /** The pressure at which a clutch holds in the test of a column, in the unit of the table. */
+    needs: (p: { amount: string }) => `needs ${p.amount}`,
     verdicts: { ok: 'ok', low: 'low', gone: 'gone' },
     none: 'none',
     slips: 'slips',

@@ -26,15 +26,15 @@ test('one right answer of several options', () => {
     stem: ['A gauge reads ', '600 kPa', '. What does it show?'],
     asks: 'one',
     options: [
-      { letter: 'A', words: ['The first thing'] },
-      { letter: 'B', words: ['A second thing'] },
-      { letter: 'C', words: ['Some third thing'] },
+      { letter: '1', words: ['The first thing'] },
+      { letter: '2', words: ['A second thing'] },
+      { letter: '3', words: ['Some third thing'] },
     ],
-    right: { kind: 'letters', letters: ['A'] },
+    right: { kind: 'letters', letters: ['1'] },
     reasons: [
-      { letter: 'A', words: ['The first thing'], correct: true, why: why('one') },
-      { letter: 'B', words: ['A second thing'], correct: false, why: why('two') },
-      { letter: 'C', words: ['Some third thing'], correct: false, why: why('three') },
+      { letter: '1', words: ['The first thing'], correct: true, why: why('one') },
+      { letter: '2', words: ['A second thing'], correct: false, why: why('two') },
+      { letter: '3', words: ['Some third thing'], correct: false, why: why('three') },
     ],
   });
 });
@@ -47,18 +47,18 @@ test('several right answers, mixed', () => {
     ['A second thing'],
     ['The first thing'],
   ]);
-  expect(put.right).toEqual({ kind: 'letters', letters: ['B', 'C'] });
+  expect(put.right).toEqual({ kind: 'letters', letters: ['2', '3'] });
   expect(put.reasons.map(({ correct }) => correct)).toEqual([false, true, true]);
 });
 
 test('amounts keep their order of size', () => {
   const put = putOnPaper(ask(amounts), backwards);
   expect(plain(put.options)).toEqual([
-    { letter: 'A', words: ['300 kPa'] },
-    { letter: 'B', words: ['400 kPa'] },
-    { letter: 'C', words: ['500 kPa'] },
+    { letter: '1', words: ['300 kPa'] },
+    { letter: '2', words: ['400 kPa'] },
+    { letter: '3', words: ['500 kPa'] },
   ]);
-  expect(put.right).toEqual({ kind: 'letters', letters: ['B'] });
+  expect(put.right).toEqual({ kind: 'letters', letters: ['2'] });
 });
 
 test('an amount to be written: the line has its unit, and the key says from where to where it counts', () => {
@@ -229,15 +229,15 @@ test('a short case: readings with what they cost alone, and the cheapest that de
       { words: ['The line'], minutes: 34, reads: [{ si: '400 kPa', us: '58 psi' }] },
     ],
     options: [
-      { letter: 'A', words: ['Nothing at all'] },
-      { letter: 'B', words: ['The forward rings'] },
-      { letter: 'C', words: ['The shared seal'] },
+      { letter: '1', words: ['Nothing at all'] },
+      { letter: '2', words: ['The forward rings'] },
+      { letter: '3', words: ['The shared seal'] },
     ],
-    right: { kind: 'letters', letters: ['C'] },
+    right: { kind: 'letters', letters: ['3'] },
     reasons: [
-      { letter: 'A', words: ['Nothing at all'], correct: false, why: why('none') },
-      { letter: 'B', words: ['The forward rings'], correct: false, why: why('rings') },
-      { letter: 'C', words: ['The shared seal'], correct: true, why: why('seal') },
+      { letter: '1', words: ['Nothing at all'], correct: false, why: why('none') },
+      { letter: '2', words: ['The forward rings'], correct: false, why: why('rings') },
+      { letter: '3', words: ['The shared seal'], correct: true, why: why('seal') },
     ],
     cheapest: {
       minutes: 25,

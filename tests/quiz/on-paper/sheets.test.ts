@@ -145,7 +145,7 @@ describe('the two sheets of a seed', () => {
             q.id === 'q-amounts' && isChoice(q) ? q.options.map(({ words }) => words) : [],
           ),
         );
-        expect(put?.right).toEqual({ kind: 'letters', letters: ['B'] });
+        expect(put?.right).toEqual({ kind: 'letters', letters: ['2'] });
       }
     }
   });

@@ -35,9 +35,9 @@ test('an empty field asks for none', () => {
 
 // By another program (Python): FNV-1a over the two bytes of each unit, then five bits a sign from the lowest on.
 test.each([
-  [['a'], 'c0eb30'],
-  [['{"lesson":"a"}', '{"lesson":"b"}'], 'cc3g96'],
-  [['é €'], '841dnj'],
+  [['a'], 'nf9ha9'],
+  [['{"lesson":"a"}', '{"lesson":"b"}'], '5vkrcj'],
+  [['é €'], '1pth8x'],
 ])('%j is marked %s', (texts, version) => {
   expect(versionOf(texts)).toBe(version);
 });

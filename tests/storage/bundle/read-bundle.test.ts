@@ -60,9 +60,9 @@ describe('is refused in words:', () => {
       /somewhere else/,
     ],
     ['no object', 'null', /somewhere else/],
-    ['meetings alone', '{"kind":"hot-clutch:meetings","version":1}', /meetings alone/],
-    ['job sheets alone', '{"kind":"hot-clutch:jobs","version":1,"jobs":[]}', /job sheets alone/],
-    ['transmissions alone', '{"kind":"hot-clutch:transmissions"}', /transmissions alone/],
+    ['meetings alone', '{"kind":"hot-clutch:meetings","version":1}', /only meetings/],
+    ['job sheets alone', '{"kind":"hot-clutch:jobs","version":1,"jobs":[]}', /only job sheets/],
+    ['transmissions alone', '{"kind":"hot-clutch:transmissions"}', /only transmissions/],
     [
       'nesting without end',
       `{"kind":"hot-clutch:kept","version":1,"parts":${'['.repeat(1e6)}`,

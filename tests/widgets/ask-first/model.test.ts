@@ -229,7 +229,9 @@ describe('a hidden car', () => {
         for (const name of FAULT_IDS.filter((one) => one !== fault)) {
           const other = shareOf(model, name);
           const alike = other >= 0.9 * own && own >= 0.9 * other;
-          expect(said(name)).toMatch(alike ? /^No\. .*not part the two/u : /^No\. .*stands at/u);
+          expect(said(name)).toMatch(
+            alike ? /^No\. .*not tell the two apart/u : /^No\. .*stands at/u,
+          );
         }
       }
     },
