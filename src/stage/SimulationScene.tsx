@@ -11,6 +11,12 @@ interface SimulationSceneProps {
   readonly running: boolean;
 }
 
+/** What lies in a fold that was opened may lie under the foot of the wall. */
+const intoSight = ({ target }: Event): void => {
+  if (target instanceof HTMLDetailsElement && target.open)
+    target.scrollIntoView({ block: 'nearest' });
+};
+
 /** A simulation at the very state of the scene; the next press runs it to the other one. */
 export function SimulationScene({ base, scene, running }: SimulationSceneProps) {
   const [got, setGot] = useState<Fetched | 'failed' | 'unknown' | null>(null);
@@ -43,7 +49,7 @@ export function SimulationScene({ base, scene, running }: SimulationSceneProps) 
   if (got === 'unknown') return <p role="alert">{words.simulation.unknown}</p>;
   const { View, props } = got;
   return (
-    <div class="stage-simulation" ref={box} data-own-keys>
+    <div class="stage-simulation" ref={box} data-own-keys onToggleCapture={intoSight}>
       <View {...props} />
     </div>
   );

@@ -88,7 +88,7 @@ export function Editor(props: EditorProps) {
       <Stage
         meeting={shown}
         base={base}
-        own={{ search: `?own=${meeting.id}`, link: linkHere() }}
+        own={`?own=${meeting.id}`}
         at={at}
         onLeave={(place) => {
           setLeft(place);
@@ -167,24 +167,24 @@ export function Editor(props: EditorProps) {
         </div>
       )}
       <p class="own-go">
-        <button
-          type="button"
-          class="act"
-          disabled={missing.length > 0}
-          onClick={() => void start()}
-        >
-          {editor.start}
-        </button>{' '}
         {left && (
           <button
             type="button"
-            class="quiet"
+            class="act"
             disabled={missing.length > 0}
             onClick={() => void start(left)}
           >
             {editor.goOn(String(left.scene + 1))}
           </button>
         )}
+        <button
+          type="button"
+          class={left ? 'quiet' : 'act'}
+          disabled={missing.length > 0}
+          onClick={() => void start()}
+        >
+          {left ? editor.startOver : editor.start}
+        </button>{' '}
         <button type="button" class="quiet" onClick={() => void share()}>
           {editor.share}
         </button>{' '}

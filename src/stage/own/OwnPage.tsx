@@ -3,6 +3,7 @@ import { useEffect, useMemo } from 'preact/hooks';
 import { readOwnLink, type LinkRead } from '../../meeting/own-link.ts';
 import { meetingStore } from '../../storage/meetings/meeting-store.ts';
 import { LONGEST } from '../../storage/meetings/own-meeting.ts';
+import { dateAndTimeOf } from '../../ui/dates.ts';
 import { Fresh } from '../../ui/kept/Fresh.tsx';
 import { KeptFiles } from '../../ui/kept/KeptFiles.tsx';
 import { Undo } from '../../ui/kept/Undo.tsx';
@@ -128,7 +129,10 @@ function List({ meetings, open }: ListProps) {
                 >
                   {meeting.plan.value.title}
                 </a>{' '}
-                <span class="muted">{words.scenes(String(meeting.plan.value.scenes.length))}</span>{' '}
+                <span class="muted">
+                  {words.scenes(String(meeting.plan.value.scenes.length))},{' '}
+                  {words.changed(dateAndTimeOf(meeting.plan.at))}
+                </span>{' '}
                 <button
                   type="button"
                   class="quiet"

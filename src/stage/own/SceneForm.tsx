@@ -1,6 +1,6 @@
-import { readStateLink } from '../../meeting/state-link.ts';
 import { LONGEST, MOST_OPTIONS, type OwnScene } from '../../storage/meetings/own-meeting.ts';
 import { BankQuestion } from './BankQuestion.tsx';
+import { CaseAt, SimulationAt } from './FromSite.tsx';
 import { words } from './words.en.ts';
 
 const { editor } = words;
@@ -111,29 +111,16 @@ function Inner({ base, lessons, id, scene, put }: InnerProps) {
     case 'simulation':
       return (
         <p>
-          {editor.from}{' '}
-          <FromSite base={base} path={scene.href} known={readStateLink(scene.href) !== undefined} />
+          {editor.from} <SimulationAt base={base} path={scene.href} />
         </p>
       );
     case 'case':
       return (
         <p>
-          {editor.from} <FromSite base={base} path={`practise/case/${scene.search}`} known />
+          {editor.from} <CaseAt base={base} search={scene.search} />
         </p>
       );
   }
-}
-
-interface FromSiteProps {
-  readonly base: string;
-  readonly path: string;
-  /** What came with a link or a file may hold any address; one of no known form is shown and leads nowhere. */
-  readonly known: boolean;
-}
-
-function FromSite({ base, path, known }: FromSiteProps) {
-  const address = base + path.replace(/^\//, '');
-  return known ? <a href={address}>{address}</a> : <code>{path}</code>;
 }
 
 function VoteFields({
