@@ -17,13 +17,14 @@ import type { StageProps } from '../Stage.tsx';
 import { AddScene } from './AddScene.tsx';
 import { moved, type MeetingsModel } from './model.ts';
 import { SceneForm } from './SceneForm.tsx';
+import type { OfSite } from './of-site.ts';
 import { words } from './words.en.ts';
 
 const { editor } = words;
 
 interface EditorProps {
   readonly base: string;
-  readonly lessons: readonly { readonly id: string; readonly title: string }[];
+  readonly site: OfSite;
   readonly meetings: MeetingsModel;
   readonly meeting: OwnMeeting;
   readonly startNow: boolean;
@@ -32,7 +33,7 @@ interface EditorProps {
 
 /** One meeting being put together. Every change is kept a moment later. */
 export function Editor(props: EditorProps) {
-  const { base, lessons, meetings, meeting, close } = props;
+  const { base, site, meetings, meeting, close } = props;
   const plan = meeting.plan.value;
   const [shown, setShown] = useState<Meeting | null>(null);
   const [Stage, setStage] = useState<ComponentType<StageProps> | null>(null);
@@ -121,7 +122,7 @@ export function Editor(props: EditorProps) {
           <li key={index}>
             <SceneForm
               base={base}
-              lessons={lessons}
+              site={site}
               scene={scene}
               index={index}
               last={index === plan.scenes.length - 1}
@@ -152,7 +153,7 @@ export function Editor(props: EditorProps) {
       )}
       <AddScene
         base={base}
-        lessons={lessons}
+        site={site}
         full={plan.scenes.length >= MOST_SCENES}
         add={(scene) => put([...plan.scenes, scene])}
       />

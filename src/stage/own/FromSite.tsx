@@ -1,59 +1,61 @@
 import { useEffect, useState } from 'preact/hooks';
 import { readStateLink, type StateLink } from '../../meeting/state-link.ts';
-import { readAddress } from '../../practice/case-address.ts';
-import { stateWords, type NamedState } from '../../simulation/state-words.ts';
 import { useUnits } from '../../ui/use-units.ts';
-import { viewOf } from '../simulations.ts';
+import type { NamedScene } from './name-scene.ts';
+import type { OfSite } from './of-site.ts';
 import { words } from './words.en.ts';
 
 const { editor } = words;
 
-interface FromSiteProps {
+interface SimulationAtProps {
   /** The folder that the site stands in. */
   readonly base: string;
   readonly path: string;
 }
 
-const addressOf = ({ base, path }: FromSiteProps): string => base + path.replace(/^\//, '');
-
 /**
  * A simulation at a state, by its title and what it is set to. What came with a link or a file may hold any address; one of no known
  * form is shown and leads nowhere.
  */
-export function SimulationAt({ base, path }: FromSiteProps) {
+export function SimulationAt({ base, path }: SimulationAtProps) {
   const link = readStateLink(path);
-  return link ? <StateOf address={addressOf({ base, path })} link={link} /> : <code>{path}</code>;
+  return link ? <StateOf base={base} link={link} /> : <code>{path}</code>;
 }
 
-function StateOf({ address, link }: { readonly address: string; readonly link: StateLink }) {
+function StateOf({ base, link }: { readonly base: string; readonly link: StateLink }) {
   const system = useUnits();
-  const [sim, setSim] = useState<NamedState | undefined>();
+  const [named, setNamed] = useState<NamedScene | undefined>();
   useEffect(() => {
-    viewOf(link.id)?.().then(
-      ({ View }) => setSim(View.sim),
-      // Without it the link stands there, and leads on.
-      () => undefined,
-    );
-  }, [link.id]);
-  const set = sim ? stateWords(sim, link.state, system) : [];
+    const load = async (): Promise<void> => {
+      const { nameState } = await import('./begin.ts');
+      setNamed(await nameState(link));
+    };
+    // Without its words the link stands there, and leads on.
+    load().catch(() => undefined);
+  }, [link.href]);
+  const set = named?.set(system) ?? '';
   return (
     <>
-      <a href={address}>{sim?.title ?? editor.kinds.simulation}</a>
-      {set.length > 0 && `. ${set.map(({ label, value }) => `${label}: ${value}`).join('; ')}.`}
+      <a href={base + link.href.replace(/^\//, '')}>{named?.title ?? editor.kinds.simulation}</a>
+      {set !== '' && `. ${set}.`}
     </>
   );
 }
 
-/** A practice case by its title. */
-export function CaseAt({ base, search }: { readonly base: string; readonly search: string }) {
-  const [title, setTitle] = useState<string>(editor.kinds.case);
-  useEffect(() => {
-    const load = async (): Promise<void> => {
-      const { loadCase } = await import('../../practice/load-case.ts');
-      const loaded = await loadCase(readAddress(search));
-      if (loaded.kind === 'case') setTitle(loaded.bench.title);
-    };
-    load().catch(() => undefined);
-  }, [search]);
-  return <a href={addressOf({ base, path: `practise/case/${search}` })}>{title}</a>;
+interface CaseAtProps {
+  readonly base: string;
+  readonly search: string;
+  readonly cases: OfSite['cases'];
+}
+
+/** A practice case by its title, or by its number. */
+export function CaseAt({ base, search, cases }: CaseAtProps) {
+  const params = new URLSearchParams(search);
+  const written = cases.find(({ id }) => id === params.get('case'));
+  const number = params.get('number');
+  return (
+    <a href={`${base}practise/case/${search}`}>
+      {written?.title ?? (number === null ? editor.kinds.case : editor.madeCar(number))}
+    </a>
+  );
 }

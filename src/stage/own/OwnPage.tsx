@@ -12,15 +12,16 @@ import { words as kept } from '../../ui/kept/words.en.ts';
 import { useReady } from '../../ui/use-units.ts';
 import { Editor } from './Editor.tsx';
 import { makeMeetings, type MeetingsModel } from './model.ts';
+import type { OfSite } from './of-site.ts';
 import { words } from './words.en.ts';
 
 interface OwnPageProps {
   readonly base: string;
-  readonly lessons: readonly { readonly id: string; readonly title: string }[];
+  readonly site: OfSite;
 }
 
 /** Meetings of one's own: the list, or one of them being put together. */
-export function OwnPage({ base, lessons }: OwnPageProps) {
+export function OwnPage({ base, site }: OwnPageProps) {
   const meetings = useMemo(() => makeMeetings({ store: meetingStore() }), []);
   const { at, frame, open, close } = useOpened(meetings, 'meeting-new');
   const came = useSignal<LinkRead>({ ok: false, fault: 'none' });
@@ -77,7 +78,7 @@ export function OwnPage({ base, lessons }: OwnPageProps) {
       {shown ? (
         <Editor
           key={shown.id}
-          {...{ base, lessons, meetings, close }}
+          {...{ base, site, meetings, close }}
           meeting={shown}
           startNow={onStage.value}
         />

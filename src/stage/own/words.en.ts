@@ -1,7 +1,5 @@
 import { LONGEST_LINK } from '../../meeting/own-link.ts';
-import { words as stages } from '../../simulation/later/words.en.ts';
 import { LONGEST, MOST_SCENES } from '../../storage/meetings/own-meeting.ts';
-import { words as controls } from '../../ui/later/words.en.ts';
 
 export const words = {
   page: {
@@ -85,6 +83,7 @@ export const words = {
     removeShort: 'Delete',
     undo: 'Bring the scene back',
     from: 'It shows:',
+    madeCar: (number: string) => `Car number ${number}`,
     question: 'A question of the lesson',
   },
   lacking: {
@@ -104,12 +103,14 @@ export const words = {
     vote: 'A vote of your own',
     full: `A meeting has at most ${MOST_SCENES} scenes. Delete one first.`,
     link: 'A link of this site',
-    linkHow: `Go through a simulation to "${stages.ownControls}", set it the way you want it, press "${controls.copy}" and paste it here. Of a practice case, copy the address of its page.`,
+    linkHow: (p: { stage: string; copy: string }) =>
+      `Go through a simulation to "${p.stage}", set it the way you want it, press "${p.copy}" and paste it here. Of a practice case, copy the address of its page.`,
     linkGo: 'Add what it leads to',
     linkFaults: {
       none: 'That is no link. Paste one that begins with the address of this site.',
       elsewhere: 'That link leads to another site. Paste one of this site.',
-      page: `That link leads to a page of this site, but to no state of a simulation and no practice case. Go through the simulation to "${stages.ownControls}" and press "${controls.copy}" there.`,
+      page: (p: { stage: string; copy: string }) =>
+        `That link leads to a page of this site, but to no state of a simulation and no practice case. Go through the simulation to "${p.stage}" and press "${p.copy}" there.`,
     },
     lesson: 'A question of the course, from the lesson',
     choose: 'Choose a lesson',
