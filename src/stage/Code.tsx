@@ -17,7 +17,7 @@ export function Code({ address, lesson }: CodeProps) {
   if (address === undefined || address.length > MOST) {
     return (
       <div class="stage-code">
-        <h2>{words.qr.title}</h2>
+        <h2>{words.code}</h2>
         <p>{address === undefined ? words.qr.none : words.qr.tooLong}</p>
       </div>
     );

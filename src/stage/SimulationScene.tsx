@@ -37,6 +37,10 @@ export function SimulationScene({ base, scene, running }: SimulationSceneProps) 
       () => setGot('failed'),
     );
   }, []);
+  useEffect(() => {
+    // It does not bubble.
+    box.current?.addEventListener('toggle', intoSight, { capture: true });
+  }, [got]);
   const shown = useRef(running);
   useEffect(() => {
     if (shown.current === running) return undefined;
@@ -49,7 +53,7 @@ export function SimulationScene({ base, scene, running }: SimulationSceneProps) 
   if (got === 'unknown') return <p role="alert">{words.simulation.unknown}</p>;
   const { View, props } = got;
   return (
-    <div class="stage-simulation" ref={box} data-own-keys onToggleCapture={intoSight}>
+    <div class="stage-simulation" ref={box} data-own-keys>
       <View {...props} />
     </div>
   );
