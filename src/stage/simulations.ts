@@ -1,7 +1,7 @@
 /** The simulations, each fetched when a scene with it is reached. */
 import type { ComponentType } from 'preact';
 import { readStateLink } from '../meeting/state-link.ts';
-import type { NamedState } from '../simulation/state-words.ts';
+import type { NamedState } from '../simulation/later/state-words.ts';
 
 type View = ComponentType<Record<string, unknown>> & { readonly sim?: NamedState };
 const views = import.meta.glob<{ readonly View: View }>('../widgets/*/View.tsx');

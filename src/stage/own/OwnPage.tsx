@@ -3,7 +3,6 @@ import { useEffect, useMemo } from 'preact/hooks';
 import { readOwnLink, type LinkRead } from '../../meeting/own-link.ts';
 import { meetingStore } from '../../storage/meetings/meeting-store.ts';
 import { LONGEST } from '../../storage/meetings/own-meeting.ts';
-import { dateAndTimeOf } from '../../ui/dates.ts';
 import { Fresh } from '../../ui/kept/Fresh.tsx';
 import { KeptFiles } from '../../ui/kept/KeptFiles.tsx';
 import { Undo } from '../../ui/kept/Undo.tsx';
@@ -83,7 +82,7 @@ export function OwnPage({ base, site }: OwnPageProps) {
           startNow={onStage.value}
         />
       ) : (
-        <List meetings={meetings} open={open} />
+        <List meetings={meetings} open={open} locale={site.locale} />
       )}
     </div>
   );
@@ -92,10 +91,13 @@ export function OwnPage({ base, site }: OwnPageProps) {
 interface ListProps {
   readonly meetings: MeetingsModel;
   readonly open: (meeting: { readonly id: string }) => void;
+  readonly locale: string;
 }
 
-function List({ meetings, open }: ListProps) {
+function List({ meetings, open, locale }: ListProps) {
   const listed = meetings.listed.value;
+  // Not by ui/dates.ts: what it brings along would be cut out of the pieces that every page with a simulation loads.
+  const when = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' });
   return (
     <>
       <Fresh
@@ -132,7 +134,7 @@ function List({ meetings, open }: ListProps) {
                 </a>{' '}
                 <span class="muted">
                   {words.scenes(String(meeting.plan.value.scenes.length))},{' '}
-                  {words.changed(dateAndTimeOf(meeting.plan.at))}
+                  {words.changed(when.format(meeting.plan.at))}
                 </span>{' '}
                 <button
                   type="button"

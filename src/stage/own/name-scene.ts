@@ -1,6 +1,5 @@
 import type { StateLink } from '../../meeting/state-link.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
-import { stateWords } from '../../simulation/state-words.ts';
 import { viewOf } from '../simulations.ts';
 
 export interface NamedScene {
@@ -11,7 +10,12 @@ export interface NamedScene {
 
 /** The state of a link in words; undefined if there is no such simulation any more. */
 export async function nameState({ id, state }: StateLink): Promise<NamedScene | undefined> {
-  const sim = (await viewOf(id)?.())?.View.sim;
+  const [view, { stateWords }] = await Promise.all([
+    viewOf(id)?.(),
+    // In what a simulation fetches as well: pieces shared with it here would be cut out of what every lesson loads.
+    import('../../simulation/later/index.ts'),
+  ]);
+  const sim = view?.View.sim;
   return (
     sim && {
       title: sim.title,

@@ -1,8 +1,8 @@
 /** A state out of a link, for somebody who has the link and not the simulation before him: its values by the names of their controls. */
-import { format } from '../quantity/print.ts';
-import { textFor, type UnitSystem } from '../quantity/unit-system.ts';
-import { readState } from '../ui/link-state.ts';
-import type { ControlSpec, Givens, SimModel, SimSpec } from './sim-spec.ts';
+import { format } from '../../quantity/print.ts';
+import { textFor, type UnitSystem } from '../../quantity/unit-system.ts';
+import { readState } from '../../ui/link-state.ts';
+import type { ControlSpec, Givens, SimModel, SimSpec } from '../sim-spec.ts';
 
 /** What a simulation is called, and by which names and quantities it is set. */
 export type NamedState = Pick<

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { stateWords, type NamedState } from '../../src/simulation/state-words.ts';
-import { sim as bench } from '../../src/widgets/gap-or-hole/sim.ts';
-import { sim as ways } from '../../src/widgets/two-ways/sim.ts';
+import { stateWords, type NamedState } from '../../../src/simulation/later/state-words.ts';
+import { sim as bench } from '../../../src/widgets/gap-or-hole/sim.ts';
+import { sim as ways } from '../../../src/widgets/two-ways/sim.ts';
 
 const said = (sim: NamedState, state: string, system: 'si' | 'us') =>
   stateWords(sim, state, system).map(({ label, value }) => `${label}: ${value}`);
