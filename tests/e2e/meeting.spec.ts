@@ -576,6 +576,7 @@ test('one’s own: a practice case stands by its title, and its code leads to it
   await expect(link).toHaveText(/\b7\b/);
   await expect(link).not.toContainText('level');
   await page.getByRole('button', { name: 'Start the meeting' }).click();
+  await expect(heading(page)).toBeFocused();
   await page.keyboard.press('q');
   await expect(page.locator('.stage-address')).toHaveText(
     /\/practise\/case\/\?number=7&level=1&on=training$/,
