@@ -32,6 +32,8 @@ export interface VoteScene extends Common {
   readonly stem: Passage;
   readonly chart?: ChartPicture | undefined;
   readonly options: readonly VoteOption[];
+  /** Of a meeting of one's own: the lesson that a question of the course was taken from. */
+  readonly lesson?: string;
 }
 
 export interface CaseScene extends Common {

@@ -88,6 +88,7 @@ function sceneOf(scene: OwnScene, questions: Questions): Scene {
         ? {
             ...common,
             kind: 'vote',
+            lesson: scene.lesson,
             stem: asked.stem,
             chart: asked.chart,
             options: asked.options.map(({ words, correct, why }) => ({ words, correct, why })),

@@ -11,11 +11,12 @@ export type Pasted =
 export function readPasted(text: string, site: string): Pasted {
   let url: URL;
   try {
+    // Anything else would be read as a page of this site.
+    if (!/^(?:https?:|\/)\S*$/i.test(text.trim())) return { kind: 'none' };
     url = new URL(text.trim(), site);
   } catch {
     return { kind: 'none' };
   }
-  if (text.trim() === '' || /\s/.test(text.trim())) return { kind: 'none' };
   const { origin, pathname } = new URL(site);
   if (url.origin !== origin || !url.pathname.startsWith(pathname)) return { kind: 'elsewhere' };
   const path = url.pathname.slice(pathname.length);

@@ -28,7 +28,7 @@ const state = (what: string) =>
     .string({ error: `${what} is an address in quotes.` })
     .refine((href) => href.startsWith('/') && isStateLink(href), {
       error: (issue) =>
-        `"${String(issue.input)}" is no address of a simulation's state. Copy one with "Copy link" under a simulation: /lessons/thin-gap-open-hole/?gap-or-hole=1~temp.90#gap-or-hole.`,
+        `"${String(issue.input)}" is no address of a simulation's state. Copy one with "Copy a link to this state" under a simulation: /lessons/thin-gap-open-hole/?gap-or-hole=1~temp.90#gap-or-hole.`,
     });
 
 const say = strict('A scene of the kind "say"', {

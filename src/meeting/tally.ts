@@ -16,6 +16,12 @@ const within = (hands: number): number =>
 export const withHand = (hands: Hands, option: number, by: 1 | -1): Hands =>
   hands.map((now, i) => (i === option ? within(now + by) : now));
 
+/** What was typed as a count of hands, nothing being none; undefined where it is no count. */
+export const handsTyped = (text: string): number | undefined => {
+  const typed = /^\d*$/.test(text.trim()) ? Number(text) : Number.NaN;
+  return typed <= MOST_HANDS ? typed : undefined;
+};
+
 export const withTyped = (hands: Hands, option: number, typed: number): Hands =>
   hands.map((now, i) => (i === option ? within(typed) : now));
 

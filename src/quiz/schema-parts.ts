@@ -61,7 +61,7 @@ export const common = {
     .string({ error: '"tryIt" is an address in quotes.' })
     .regex(TRY_IT, {
       error: (issue) =>
-        `"${String(issue.input)}" is no address of a simulation's state. Copy one with "Copy link" under a simulation: /lessons/thin-gap-open-hole/?gap-or-hole=1~temp.90#gap-or-hole.`,
+        `"${String(issue.input)}" is no address of a simulation's state. Copy one with "Copy a link to this state" under a simulation: /lessons/thin-gap-open-hole/?gap-or-hole=1~temp.90#gap-or-hole.`,
     })
     .optional(),
   stem: words('The stem', 15),

@@ -58,7 +58,7 @@ export function simulationView<G extends Givens, M extends SimModel<G>>(
       await afterFrame();
       return (await below()).Below;
     });
-  return function View() {
+  function View() {
     const model = useMemo(makeModel, []);
     const own = useMemo(() => drawn?.(model), [model]);
     return (
@@ -72,5 +72,7 @@ export function simulationView<G extends Givens, M extends SimModel<G>>(
         below={load && ((context) => <Later load={load} props={{ model, ...context }} />)}
       />
     );
-  };
+  }
+  // For whoever has to name a state of it.
+  return Object.assign(View, { sim });
 }

@@ -17,9 +17,10 @@ export function ClockText({ clock, minutes }: ClockTextProps) {
   }, [clock]);
   const left = secondsLeft(clock, minutes, Date.now());
   const text = clockText(left);
+  const said = left < 0 ? words.clock.over(text) : words.clock.left(text);
   return (
     <span class="stage-clock number" role="timer" aria-live="off">
-      {left < 0 ? words.clock.over(text) : words.clock.left(text)}
+      {clock.since === null ? words.clock.paused(said) : said}
     </span>
   );
 }

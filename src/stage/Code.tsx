@@ -6,13 +6,19 @@ const MOST = 1000;
 
 const LOCAL = new Set(['localhost', '127.0.0.1', '[::1]', '']);
 
+interface CodeProps {
+  readonly address: string | undefined;
+  /** It leads to the lesson of the question, which is not what stands on the wall. */
+  readonly lesson: boolean;
+}
+
 /** A code with the address of what stands on the wall, drawn as squares of one path. */
-export function Code({ address }: { readonly address: string | undefined }) {
+export function Code({ address, lesson }: CodeProps) {
   if (address === undefined || address.length > MOST) {
     return (
       <div class="stage-code">
-        <h2>{words.qr.title}</h2>
-        <p>{words.qr.tooLong}</p>
+        <h2>{words.code}</h2>
+        <p>{address === undefined ? words.qr.none : words.qr.tooLong}</p>
       </div>
     );
   }
@@ -22,7 +28,7 @@ export function Code({ address }: { readonly address: string | undefined }) {
     <div class="stage-code">
       <h2>{words.qr.title}</h2>
       <Squares address={address} />
-      <p>{words.qr.what}</p>
+      <p>{lesson ? words.qr.lesson : words.qr.what}</p>
       {local && <p role="status">{words.qr.local}</p>}
       <p class="stage-address">{address}</p>
     </div>

@@ -16,7 +16,7 @@ const HERE = new Set<Command['do']>(['leave', 'full', 'notes', 'keys', 'code']);
 
 /** What the foreman sees: the notes, what comes next, and the wall at his fingers. */
 export function NotesWindow() {
-  const [now, setNow] = useState<Snapshot | 'over' | 'none' | null>(null);
+  const [now, setNow] = useState<Snapshot | string>(words.waiting);
   const ready = useReady();
   const line = useRef<BroadcastChannel>();
   const command = (asked: Command): void =>
@@ -24,7 +24,7 @@ export function NotesWindow() {
 
   useEffect(() => {
     if (typeof BroadcastChannel === 'undefined') {
-      setNow('none');
+      setNow(words.none);
       return undefined;
     }
     const opened = new BroadcastChannel(channelName(location.hash.slice(1)));
@@ -35,7 +35,7 @@ export function NotesWindow() {
     };
     opened.onmessage = ({ data }: MessageEvent<ToNotes>) => {
       heard = data.say === 'now';
-      setNow(data.say === 'now' ? data.snapshot : 'over');
+      setNow(data.say === 'now' ? data.snapshot : words.over(String(data.scene + 1)));
     };
     const onKey = (event: KeyboardEvent): void => {
       const asked = commandFor(event);
@@ -55,11 +55,7 @@ export function NotesWindow() {
 
   return (
     <div class="notes-window" data-ready={ready}>
-      {now === null || typeof now === 'string' ? (
-        <p role="status">{now === null ? words.waiting : words[now]}</p>
-      ) : (
-        <Notes now={now} command={command} />
-      )}
+      {typeof now === 'string' ? <p role="status">{now}</p> : <Notes now={now} command={command} />}
     </div>
   );
 }
@@ -78,6 +74,16 @@ function Notes({ now, command }: NotesProps) {
         <ClockText clock={clock} minutes={now.minutes} />
       </p>
       <h2>{now.heading}</h2>
+      {now.wall.length > 0 && (
+        <p class="notes-wall">
+          {words.wall}{' '}
+          {now.wall.map((line, i) => (
+            <span key={i}>
+              <WordsText words={line} />{' '}
+            </span>
+          ))}
+        </p>
+      )}
       <p class="notes-text">
         <WordsText words={now.notes} />
       </p>
@@ -85,24 +91,29 @@ function Notes({ now, command }: NotesProps) {
         <ol class="notes-votes">
           {now.votes.map(({ words: option, hands, correct }, i) => (
             <li key={i}>
-              <WordsText words={option} />
-              {correct && ` (${words.right})`}: <strong>{words.hands(String(hands))}</strong>{' '}
-              <button
-                type="button"
-                class="quiet"
-                aria-label={words.take(String(i + 1))}
-                onClick={() => command({ do: 'hand', option: i, by: -1 })}
-              >
-                −
-              </button>{' '}
-              <button
-                type="button"
-                class="quiet"
-                aria-label={words.add(String(i + 1))}
-                onClick={() => command({ do: 'hand', option: i, by: 1 })}
-              >
-                +
-              </button>
+              <div class="notes-vote">
+                <span>
+                  <WordsText words={option} />
+                  {correct && ` (${words.right})`}
+                </span>
+                <strong>{words.hands(String(hands))}</strong>
+                <button
+                  type="button"
+                  class="quiet"
+                  aria-label={words.take(String(i + 1))}
+                  onClick={() => command({ do: 'hand', option: i, by: -1 })}
+                >
+                  −
+                </button>
+                <button
+                  type="button"
+                  class="quiet"
+                  aria-label={words.add(String(i + 1))}
+                  onClick={() => command({ do: 'hand', option: i, by: 1 })}
+                >
+                  +
+                </button>
+              </div>
             </li>
           ))}
         </ol>

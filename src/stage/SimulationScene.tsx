@@ -11,6 +11,12 @@ interface SimulationSceneProps {
   readonly running: boolean;
 }
 
+/** What lies in a fold that was opened may lie under the foot of the wall. */
+const intoSight = ({ target }: Event): void => {
+  if (target instanceof HTMLDetailsElement && target.open)
+    target.scrollIntoView({ block: 'nearest' });
+};
+
 /** A simulation at the very state of the scene; the next press runs it to the other one. */
 export function SimulationScene({ base, scene, running }: SimulationSceneProps) {
   const [got, setGot] = useState<Fetched | 'failed' | 'unknown' | null>(null);
@@ -31,6 +37,10 @@ export function SimulationScene({ base, scene, running }: SimulationSceneProps) 
       () => setGot('failed'),
     );
   }, []);
+  useEffect(() => {
+    // It does not bubble.
+    box.current?.addEventListener('toggle', intoSight, { capture: true });
+  }, [got]);
   const shown = useRef(running);
   useEffect(() => {
     if (shown.current === running) return undefined;

@@ -4,13 +4,14 @@ import type { Command } from '../meeting/keys.ts';
 import type { Meeting } from '../meeting/meeting.ts';
 import { hashOf, readHash, type Place } from '../meeting/steps.ts';
 import { readSession, writeSession } from '../storage/meeting-session.ts';
-import { putAddress, putOwn, putPlace, type OwnAddress } from './address.ts';
+import { putAddress, putOwn, putPlace } from './address.ts';
+import { Blank } from './Blank.tsx';
 import { Code } from './Code.tsx';
 import { KeyList } from './KeyList.tsx';
 import { sessionKey, stageModel, type StageModel } from './model.ts';
 import { SceneView } from './SceneView.tsx';
 import { StageBars } from './StageBars.tsx';
-import { addressNow } from './state-now.ts';
+import { addressNow, lessonOf } from './state-now.ts';
 import { commandFor } from './steer.ts';
 import { stayAwake } from './stay-awake.ts';
 import { useLine } from './use-line.ts';
@@ -20,7 +21,8 @@ export interface StageProps {
   readonly meeting: Meeting;
   /** The folder that the site stands in. */
   readonly base: string;
-  readonly own?: OwnAddress | undefined;
+  /** Of a meeting of one's own: what its address has behind the ?. */
+  readonly own?: string | undefined;
   /** Where it was left, to go on there; read from the address otherwise. */
   readonly at?: Place | undefined;
   readonly onLeave: (at: Place) => void;
@@ -61,10 +63,11 @@ export function Stage(props: StageProps) {
     if (document.fullscreenElement) void document.exitFullscreen();
     putOwn('');
     putPlace('');
+    writeSession(model.keptOnLeaving());
     onLeave(model.place.peek());
   };
-  const command = (asked: Command): void => {
-    const outer = model.run(asked);
+  const command = (asked: Command, run = model.run): void => {
+    const outer = run(asked);
     if (outer === 'leave') leave();
     if (outer === 'full') void goFull();
     if (outer === 'notes') openNotes();
@@ -73,7 +76,7 @@ export function Stage(props: StageProps) {
 
   // A press counts from the moment that the wall is there.
   useLayoutEffect(() => {
-    if (own) putOwn(own.search);
+    if (own) putOwn(own);
     document.documentElement.classList.add('on-stage');
     const onKey = (event: KeyboardEvent): void => {
       const asked = commandFor(event);
@@ -82,7 +85,7 @@ export function Stage(props: StageProps) {
       event.stopPropagation();
       // Where the browser does not keep it to itself, Escape means the full screen alone.
       if (asked.do === 'leave' && document.fullscreenElement) void document.exitFullscreen();
-      else command(asked);
+      else command(asked, model.press);
     };
     // Before the controls of a simulation: a clicker goes on wherever the focus is.
     addEventListener('keydown', onKey, { capture: true });
@@ -110,19 +113,22 @@ export function Stage(props: StageProps) {
       <StageBars model={model} command={command} said={said(blocked, notFull)}>
         <SceneView key={model.place.value.scene} model={model} base={base} />
       </StageBars>
-      {open !== null && (
+      {(open === 'code' || open === 'keys') && (
         <div class="stage-over">
-          {open === 'code' ? <Code address={addressNow(model, base, own)} /> : <KeyList />}
+          {open === 'code' ? (
+            <Code
+              address={addressNow(model, base, own !== undefined)}
+              lesson={lessonOf(model.scene.value) !== undefined}
+            />
+          ) : (
+            <KeyList />
+          )}
           <button type="button" class="stage-button" onClick={() => command({ do: 'leave' })}>
             {words.close}
           </button>
         </div>
       )}
-      {model.blank.value && (
-        <button type="button" class="stage-blank" onClick={() => command({ do: 'blank' })}>
-          <span class="visually-hidden">{words.blanked}</span>
-        </button>
-      )}
+      {model.blank.value && <Blank show={() => command({ do: 'blank' })} />}
     </section>
   );
 }

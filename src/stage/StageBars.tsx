@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact';
 import type { Command } from '../meeting/keys.ts';
 import { ClockText } from './ClockText.tsx';
 import type { StageModel } from './model.ts';
+import { MoreMenu } from './MoreMenu.tsx';
 import { words } from './words.en.ts';
 
 interface StageBarsProps {
@@ -36,22 +37,16 @@ export function StageBars({ model, command, said, children }: StageBarsProps) {
       <footer class="stage-foot">
         {press({ do: 'back' }, words.back)}
         {press({ do: 'next' }, words.next)}
-        <details class="stage-more">
-          <summary class="stage-button">{words.more}</summary>
-          <div>
-            {press({ do: 'full' }, words.full)}
-            {press({ do: 'blank' }, words.blank)}
-            {press({ do: 'code' }, words.code)}
-            {press({ do: 'notes' }, words.notes)}
-            {press(
-              { do: 'pause' },
-              clock.value.since === null ? words.clock.go : words.clock.pause,
-            )}
-            {press({ do: 'restart' }, words.clock.restart)}
-            {press({ do: 'clock' }, clockHidden.value ? words.clock.show : words.clock.hide)}
-            {press({ do: 'keys' }, words.keys)}
-          </div>
-        </details>
+        <MoreMenu open={model.open}>
+          {press({ do: 'full' }, words.full)}
+          {press({ do: 'blank' }, words.blank)}
+          {press({ do: 'code' }, words.code)}
+          {press({ do: 'notes' }, words.notes)}
+          {press({ do: 'pause' }, clock.value.since === null ? words.clock.go : words.clock.pause)}
+          {press({ do: 'restart' }, words.clock.restart)}
+          {press({ do: 'clock' }, clockHidden.value ? words.clock.show : words.clock.hide)}
+          {press({ do: 'keys' }, words.keys)}
+        </MoreMenu>
         {press({ do: 'leave' }, words.leave)}
         <p role="status">{said}</p>
         {said === '' && <p class="stage-quiet stage-hint">{words.hint}</p>}

@@ -41,16 +41,16 @@ export function Start({ meeting, base }: StartProps) {
   }
   return (
     <p class="meeting-start no-print" data-ready={ready}>
-      <button type="button" class="act" onClick={() => open()}>
-        {words.start}
-      </button>{' '}
       {left && (
         <>
-          <button type="button" class="quiet" onClick={() => open(left)}>
+          <button type="button" class="act" onClick={() => open(left)}>
             {words.goOn(String(left.scene + 1))}
           </button>{' '}
         </>
       )}
+      <button type="button" class={left ? 'quiet' : 'act'} onClick={() => open()}>
+        {left ? words.startOver : words.start}
+      </button>{' '}
       <button type="button" class="quiet" onClick={() => print()}>
         {words.print}
       </button>

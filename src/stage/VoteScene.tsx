@@ -1,5 +1,6 @@
 import type { VoteScene as Scene } from '../meeting/meeting.ts';
-import { allHands, barOf, type Hands } from '../meeting/tally.ts';
+import { useEffect, useState } from 'preact/hooks';
+import { allHands, barOf, handsTyped, MOST_HANDS, type Hands } from '../meeting/tally.ts';
 import type { Step } from '../meeting/steps.ts';
 import { ChartPicture } from '../widgets/retrieval/ChartPicture.tsx';
 import { WordsText } from '../widgets/retrieval/WordsText.tsx';
@@ -48,7 +49,12 @@ export function VoteScene({ model, scene, step }: VoteSceneProps) {
         ))}
       </ol>
       <p class="stage-quiet" role="status">
-        {step === 'ask' && `${words.vote.how} `}
+        {step === 'ask' && (
+          <>
+            {words.vote.how}{' '}
+            <span class="stage-hint">{words.vote.keys(String(scene.options.length))} </span>
+          </>
+        )}
         {all === 0 && step !== 'ask' ? words.vote.none : all > 0 && words.vote.total(String(all))}
       </p>
     </div>
@@ -74,37 +80,52 @@ interface CounterProps {
 
 function Counter({ model, hands, option }: CounterProps) {
   const name = String(option + 1);
+  const now = hands[option] ?? 0;
+  const wrongId = `stage-hands-${name}`;
+  // As it was typed, until it is left or hands come in another way.
+  const [typed, setTyped] = useState<string | null>(null);
+  useEffect(() => setTyped(null), [now]);
+  const wrong = typed !== null && handsTyped(typed) === undefined;
+  const press = (by: 1 | -1): void => {
+    setTyped(null);
+    model.run({ do: 'hand', option, by });
+  };
   return (
-    <span class="stage-counter">
-      <button
-        type="button"
-        aria-label={words.vote.take(name)}
-        onClick={() => model.run({ do: 'hand', option, by: -1 })}
-      >
-        −
-      </button>
-      <input
-        type="text"
-        inputMode="numeric"
-        aria-label={words.vote.hands(name)}
-        value={hands[option]}
-        onChange={({ currentTarget }) => {
-          model.typeHands(option, Number.parseInt(currentTarget.value, 10));
-          // What cannot be counted is not kept, and the field says what is.
-          currentTarget.value = String(model.handsHere.value[option]);
-        }}
-        onKeyDown={({ key, currentTarget }) => {
-          // Typed and done: the keys are the stage's again.
-          if (key === 'Enter') currentTarget.blur();
-        }}
-      />
-      <button
-        type="button"
-        aria-label={words.vote.add(name)}
-        onClick={() => model.run({ do: 'hand', option, by: 1 })}
-      >
-        +
-      </button>
-    </span>
+    <>
+      <span class="stage-counter">
+        <button type="button" aria-label={words.vote.take(name)} onClick={() => press(-1)}>
+          −
+        </button>
+        <input
+          type="text"
+          inputMode="numeric"
+          aria-label={words.vote.hands(name)}
+          aria-invalid={wrong}
+          aria-describedby={wrongId}
+          value={typed ?? now}
+          // What is typed takes the place of what stood there.
+          onFocus={({ currentTarget }) => currentTarget.select()}
+          onClick={({ currentTarget }) => currentTarget.select()}
+          onInput={({ currentTarget }) => {
+            const read = handsTyped(currentTarget.value);
+            setTyped(currentTarget.value);
+            if (read !== undefined) model.typeHands(option, read);
+          }}
+          onBlur={() => {
+            if (!wrong) setTyped(null);
+          }}
+          onKeyDown={({ key, currentTarget }) => {
+            // Typed and done: the keys are the stage's again.
+            if (key === 'Enter') currentTarget.blur();
+          }}
+        />
+        <button type="button" aria-label={words.vote.add(name)} onClick={() => press(1)}>
+          +
+        </button>
+      </span>
+      <span id={wrongId} class="field-error" role="alert" hidden={!wrong}>
+        {wrong && words.vote.wrong(String(MOST_HANDS))}
+      </span>
+    </>
   );
 }

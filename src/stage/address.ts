@@ -1,10 +1,4 @@
 /** The address of the stage: the scene behind the #, and before it what a simulation or a car on the wall reads its state from. */
-/** Of a meeting of one's own: what its address has behind the ?, and the link that a phone opens, if it is not too long for one. */
-export interface OwnAddress {
-  readonly search: string;
-  readonly link: string | undefined;
-}
-
 let hash = '';
 let search = '';
 /** What the page itself has there, as the meeting of one's own that it shows. */

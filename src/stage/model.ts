@@ -19,6 +19,9 @@ export interface Surroundings {
 /** What the stage does beside moving: asked of whoever mounts it. */
 export type Outer = 'leave' | 'full' | 'notes';
 
+/** What brings a blank wall back and does nothing else: a clicker has not meant to go on, and nothing opens unseen. */
+const BRINGS_BACK = new Set<Command['do']>(['next', 'back', 'code', 'keys', 'leave']);
+
 export const sessionKey = ({ id, scenes }: Meeting): string =>
   `${id} ${scenes.map((scene) => (scene.kind === 'vote' ? scene.options.length : 0)).join('.')}`;
 
@@ -31,7 +34,7 @@ export function stageModel({ meeting, now, at, kept, channel: named }: Surroundi
   const clock = signal<Clock>(goneOnWith?.clock ?? started(STOPPED, now()));
   const blank = signal(false);
   const clockHidden = signal(false);
-  const open = signal<'code' | 'keys' | null>(null);
+  const open = signal<'code' | 'keys' | 'more' | null>(null);
 
   const scene = computed(() => sceneAt(meeting, place.value));
   const step = computed(() => stepAt(meeting, place.value));
@@ -54,15 +57,16 @@ export function stageModel({ meeting, now, at, kept, channel: named }: Surroundi
 
   /** Does what it can; the rest is for whoever has the window. */
   function run(command: Command): Outer | undefined {
+    if (blank.peek() && BRINGS_BACK.has(command.do)) {
+      blank.value = false;
+      return undefined;
+    }
     switch (command.do) {
       case 'next':
-        // A clicker that meant to bring the wall back has not meant to go on.
-        if (blank.peek()) blank.value = false;
-        else go(next(meeting, place.peek()));
+        go(next(meeting, place.peek()));
         return undefined;
       case 'back':
-        if (blank.peek()) blank.value = false;
-        else go(back(meeting, place.peek()));
+        go(back(meeting, place.peek()));
         return undefined;
       case 'first':
         go(START);
@@ -72,6 +76,7 @@ export function stageModel({ meeting, now, at, kept, channel: named }: Surroundi
         return undefined;
       case 'blank':
         blank.value = !blank.peek();
+        if (open.peek() === 'more') open.value = null;
         return undefined;
       case 'pause': {
         const running = clock.peek();
@@ -93,9 +98,8 @@ export function stageModel({ meeting, now, at, kept, channel: named }: Surroundi
           count((hands) => withHand(hands, command.option, command.by));
         return undefined;
       case 'leave':
-        if (open.peek() !== null) open.value = null;
-        else if (blank.peek()) blank.value = false;
-        else return 'leave';
+        if (open.peek() === null) return 'leave';
+        open.value = null;
         return undefined;
       case 'full':
       case 'notes':
@@ -103,18 +107,29 @@ export function stageModel({ meeting, now, at, kept, channel: named }: Surroundi
     }
   }
 
+  /** What outlives a reload. */
+  const session = computed((): MeetingSession => ({
+    meeting: sessionKey(meeting),
+    channel,
+    hands: hands.value,
+    clock: clock.value,
+  }));
+
   return {
     ...{ meeting, channel, place, hands, clock, blank, clockHidden, open, scene, step, now, run },
+    /** A key at the wall: under the black nobody sees what is counted. */
+    press: (command: Command): Outer | undefined =>
+      blank.peek() && command.do === 'hand' ? undefined : run(command),
     handsHere: computed(() => handsAt(place.value.scene)),
     typeHands: (option: number, typed: number): void =>
       count((hands) => withTyped(hands, option, typed)),
-    /** What outlives a reload. */
-    session: computed((): MeetingSession => ({
-      meeting: sessionKey(meeting),
-      channel,
-      hands: hands.value,
-      clock: clock.value,
-    })),
+    session,
+    /** What leaving keeps: begun anew by mistake and left on its first scene, it has the hands of before. */
+    keptOnLeaving: (): MeetingSession => {
+      const none = Object.keys(hands.peek()).length === 0;
+      const now = session.peek();
+      return none && place.peek().scene === 0 ? { ...now, hands: kept?.hands ?? {} } : now;
+    },
   };
 }
 export type StageModel = ReturnType<typeof stageModel>;

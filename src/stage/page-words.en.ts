@@ -17,6 +17,7 @@ export const words = {
   ownLink: 'Build a meeting',
   start: 'Start the meeting',
   goOn: (scene: string) => `Go on at scene ${scene}`,
+  startOver: 'Start over; the hands are cleared',
   print: 'Print the notes',
   loading: 'The stage is loading.',
   failed: 'The stage did not load. Check that you are connected, then load the page again.',
@@ -45,10 +46,12 @@ export const words = {
     description:
       'The second window of a shop meeting: notes, the next scene, the clock, and buttons that steer the wall.',
     waiting: 'Waiting for the meeting. Start it in the other window, and open this one from there.',
-    over: 'The meeting was left. Start it again in the other window.',
+    over: (scene: string) =>
+      `The meeting is off the wall. Press Go on at scene ${scene} in the other window.`,
     noScript: 'This window needs a script. The notes stand on the page of each meeting as well.',
     none: 'This browser cannot join two windows. Print the notes from the page of the meeting.',
     scene: (p: { scene: string; of: string }) => `Scene ${p.scene} of ${p.of}`,
+    wall: 'On the wall:',
     next: (heading: string) => `Next scene: ${heading}`,
     nextStep: {
       shown: 'Next press: the scene.',

@@ -1,8 +1,9 @@
 /** The simulations, each fetched when a scene with it is reached. */
 import type { ComponentType } from 'preact';
 import { readStateLink } from '../meeting/state-link.ts';
+import type { NamedState } from '../simulation/later/state-words.ts';
 
-type View = ComponentType<Record<string, unknown>>;
+type View = ComponentType<Record<string, unknown>> & { readonly sim?: NamedState };
 const views = import.meta.glob<{ readonly View: View }>('../widgets/*/View.tsx');
 
 export const viewOf = (id: string): (() => Promise<{ readonly View: View }>) | undefined =>

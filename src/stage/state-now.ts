@@ -1,8 +1,12 @@
+import type { Scene } from '../meeting/meeting.ts';
 import { readStateLink } from '../meeting/state-link.ts';
 import { hashOf } from '../meeting/steps.ts';
 import { carSearch } from './CarScene.tsx';
 import type { StageModel } from './model.ts';
-import type { OwnAddress } from './address.ts';
+
+/** The lesson that a question of the course was taken from. */
+export const lessonOf = (scene: Scene | undefined): string | undefined =>
+  scene?.kind === 'vote' ? scene.lesson : undefined;
 
 /** Where a simulation on the page stands, as it keeps it in the history entry. */
 function keptSearch(id: string): string | undefined {
@@ -13,27 +17,23 @@ function keptSearch(id: string): string | undefined {
 
 /**
  * The address that a phone opens for what stands on the wall: a simulation as it stands now in its lesson, a car on its page,
- * any other scene on the stage.
+ * any other scene on the stage. A meeting of one's own is on this device alone: its question of the course leads to the lesson.
  * @param base the folder that the site stands in
- * @returns undefined for a meeting of one's own that is too long for a link
+ * @returns undefined where a phone has nothing to open: the link to the whole meeting would tell notes and answers
  */
-export function addressNow(
-  model: StageModel,
-  base: string,
-  own: OwnAddress | undefined,
-): string | undefined {
+export function addressNow(model: StageModel, base: string, own: boolean): string | undefined {
   const scene = model.scene.value;
-  const here = `${location.origin}${location.pathname}`;
+  const site = new URL(base, location.href);
   if (scene?.kind === 'simulation') {
     const link = readStateLink((model.step.value === 'run' ? scene.run : undefined) ?? scene.state);
     if (link) {
       const [page] = link.href.split('?');
       const search = keptSearch(link.id) ?? `?${link.id}=${link.state}`;
-      const site = new URL(base, location.href);
       return new URL(`${(page ?? '').replace(/^\//, '')}${search}#${link.id}`, site).href;
     }
   }
-  if (scene?.kind === 'case' && model.step.value === 'open')
-    return new URL(`practise/case/${carSearch(scene)}`, new URL(base, location.href)).href;
-  return own ? own.link : `${here}${hashOf(model.place.value)}`;
+  if (scene?.kind === 'case' && (own || model.step.value === 'open'))
+    return new URL(`practise/case/${carSearch(scene)}`, site).href;
+  if (!own) return `${location.origin}${location.pathname}${hashOf(model.place.value)}`;
+  return lessonOf(scene) && new URL(`lessons/${lessonOf(scene)}/`, site).href;
 }

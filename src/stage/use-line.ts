@@ -19,7 +19,7 @@ export function useLine(model: StageModel, command: (command: Command) => void):
     };
     const stop = effect(tell);
     // A tab that is closed takes nothing down; after a reload the wall speaks again by itself.
-    const over = (): void => say({ say: 'over' });
+    const over = (): void => say({ say: 'over', scene: model.place.peek().scene });
     addEventListener('pagehide', over);
     return () => {
       stop();

@@ -10,7 +10,7 @@ export const words = {
   blank: 'Blank',
   blanked: 'Blank. Any step, or B, brings the scene back.',
   /** At the foot, for whoever has a keyboard. */
-  hint: 'Arrow keys step, B blanks, ? shows all keys.',
+  hint: 'F full screen, arrow keys step, B blanks, ? shows all keys.',
   code: 'Code for phones',
   keys: 'Keys',
   more: 'More',
@@ -21,6 +21,7 @@ export const words = {
   clock: {
     left: (text: string) => `${text} left`,
     over: (text: string) => `${text} over`,
+    paused: (text: string) => `${text}, paused`,
     pause: 'Pause the clock',
     go: 'Start the clock',
     restart: 'Set the clock back',
@@ -31,7 +32,11 @@ export const words = {
     hands: (option: string) => `Hands for ${option}`,
     add: (option: string) => `One more hand for ${option}`,
     take: (option: string) => `One hand less for ${option}`,
-    how: 'Count hands. Keys 1 to 5 add one, with Shift they take one back.',
+    how: 'Count hands.',
+    /** For whoever has a keyboard. */
+    keys: (last: string) =>
+      `Keys 1 ${last === '2' ? 'and' : 'to'} ${last} add one, with Shift they take one back.`,
+    wrong: (most: string) => `Hands are a whole number from 0 to ${most}.`,
     total: (count: string): string => (count === '1' ? '1 hand' : `${count} hands`),
     none: 'No hands counted.',
     right: 'Right',
@@ -54,9 +59,11 @@ export const words = {
   qr: {
     title: 'Point a phone at it',
     what: 'It opens what stands on the wall now.',
+    lesson: 'It opens the lesson that the question comes from.',
     picture: (address: string) => `Code with the address ${address}`,
     local:
       'This page is served from this computer alone, so phones cannot reach it. Serve the site in the shop’s network, or open it from the internet, and the code works.',
+    none: 'This scene has no code. To share the whole meeting, leave it and press Copy a link to it.',
     tooLong: 'This state is too long for a code that a phone can read across the room.',
   },
   keyList: {

@@ -137,6 +137,21 @@ function readOne(control: LinkControl, text: string, notes: string[]): LinkValue
   return control.kind === 'flag' ? text === 'yes' : text;
 }
 
+/** The parts of what stands behind `id=`; what has no dot is a key with nothing to it. */
+export function readState(text: string): {
+  readonly version: string;
+  readonly pairs: readonly (readonly [key: string, value: string])[];
+} {
+  const [version = '', ...pairs] = text.split('~');
+  return {
+    version,
+    pairs: pairs.map((pair) => {
+      const dot = pair.indexOf('.');
+      return dot === -1 ? [pair, ''] : [pair.slice(0, dot), pair.slice(dot + 1)];
+    }),
+  };
+}
+
 /** Reads this simulation's state out of a page's search string (`location.search`). */
 export function parseLink(schema: LinkSchema, search: string): ParsedLink {
   const defaults = defaultValues(schema);
@@ -148,7 +163,7 @@ export function parseLink(schema: LinkSchema, search: string): ParsedLink {
   }
   const text = new URLSearchParams(search).get(schema.id);
   if (text === null) return { present: false, values: defaults, notes: [] };
-  const [version, ...pairs] = text.split('~');
+  const { version, pairs } = readState(text);
   if (version !== String(schema.version)) {
     return {
       present: true,
@@ -160,16 +175,14 @@ export function parseLink(schema: LinkSchema, search: string): ParsedLink {
   const values: Record<string, LinkValue> = { ...defaults };
   const seen = new Set<string>();
   let unknown = false;
-  for (const pair of pairs) {
-    const dot = pair.indexOf('.');
-    const key = dot === -1 ? pair : pair.slice(0, dot);
+  for (const [key, value] of pairs) {
     const control = schema.controls.find((candidate) => candidate.key === key);
     if (!control || seen.has(key)) {
       unknown = true;
       continue;
     }
     seen.add(key);
-    values[key] = readOne(control, dot === -1 ? '' : pair.slice(dot + 1), notes);
+    values[key] = readOne(control, value, notes);
   }
   if (unknown) notes.push(words.link.partLeftOut);
   return { present: true, values, notes };

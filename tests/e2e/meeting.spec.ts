@@ -124,10 +124,17 @@ test('the second window has the notes, and each steers the other', async ({ page
   await expect(notes.locator('.notes-window')).toContainText('Scene 1 of');
   await expect(notes.locator('.notes-text')).toContainText('Read the customer aloud');
   await expect(notes.locator('.notes-next')).toContainText('What has changed since the morning?');
+  await expect(notes.locator('.site-header')).toBeHidden();
   await notes.getByRole('button', { name: 'Next' }).click();
   await expect(heading(page)).toHaveText('What has changed since the morning?');
+  const stem = (await page.locator('.stage-stem').textContent()) ?? '-';
+  await expect(notes.locator('.notes-wall')).toContainText(`On the wall: ${stem}`);
+  const more = notes.getByRole('button', { name: 'One more hand: 2' });
+  const before = await more.boundingBox();
   await notes.getByRole('button', { name: 'One more hand: 2' }).click();
   await expect(page.locator('.stage-counter input').nth(1)).toHaveValue('1');
+  await expect(notes.locator('.notes-votes')).toContainText('1 hand');
+  expect(await more.boundingBox()).toEqual(before);
   await step(page);
   await expect(notes.locator('.notes-next')).toContainText('the answer');
   await notes.keyboard.press('PageDown');
@@ -136,7 +143,9 @@ test('the second window has the notes, and each steers the other', async ({ page
   await expect(page.locator('.stage-blank')).toBeVisible();
   await page.keyboard.press('Escape');
   await page.keyboard.press('Escape');
-  await expect(notes.locator('.notes-window')).toContainText('The meeting was left');
+  await expect(notes.locator('.notes-window')).toContainText(
+    'The meeting is off the wall. Press Go on at scene 2 in the other window.',
+  );
 });
 
 test('hands that are typed are done with Enter, and then the keys step again', async ({ page }) => {
@@ -160,16 +169,195 @@ test('left by mistake it goes on where it was, and started it begins with no han
   await step(page);
   await page.keyboard.press('2');
   await page.keyboard.press('Escape');
+  await expect(page.locator('.meeting-start .act')).toHaveText('Go on at scene 2');
   await page.getByRole('button', { name: 'Go on at scene 2' }).click();
   await expect(heading(page)).toHaveText('What has changed since the morning?');
   await expect(page.getByLabel('Hands for 2')).toHaveValue('1');
+  const over = page.getByRole('button', { name: 'Start over; the hands are cleared' });
   await page.keyboard.press('Escape');
-  await page.getByRole('button', { name: 'Start the meeting' }).click();
+  // Pressed by mistake and left again, it still has the hands.
+  await over.click();
+  await expect(heading(page)).toBeFocused();
+  await page.keyboard.press('Escape');
+  await page.getByRole('button', { name: 'Go on at scene 1' }).click();
+  await step(page);
+  await expect(page.getByLabel('Hands for 2')).toHaveValue('1');
+  await page.keyboard.press('Escape');
+  await over.click();
   await expect(wall(page).locator('header')).toContainText(`1 of ${SCENES}`);
   await expect(heading(page)).toBeFocused();
   await step(page);
   await expect(page.getByLabel('Hands for 2')).toHaveValue('0');
 });
+
+for (const scheme of ['light', 'dark'] as const)
+  test(`a blank wall is black from edge to edge, whatever the pointer rests on, ${scheme}`, async ({
+    page,
+  }) => {
+    await page.emulateMedia({ colorScheme: scheme });
+    await page.setViewportSize(WALL);
+    await start(page);
+    await page.mouse.move(900, 500);
+    expect(await wall(page).boundingBox()).toEqual({ x: 0, y: 0, ...WALL });
+    await page.keyboard.press('b');
+    const blank = page.locator('.stage-blank');
+    await expect(blank).toBeFocused();
+    for (const x of [900, 3]) {
+      await page.mouse.move(x, 3);
+      await expect(blank).toHaveCSS('background-color', 'rgb(0, 0, 0)');
+      await expect(blank).toHaveCSS('cursor', 'none');
+      await expect(blank).toHaveCSS('outline-style', 'none');
+    }
+    expect(await blank.boundingBox()).toEqual({ x: 0, y: 0, ...WALL });
+    const [least, most] = await page.evaluate(
+      async (bytes) => {
+        const bitmap = await createImageBitmap(new Blob([new Uint8Array(bytes)]));
+        const context = new OffscreenCanvas(bitmap.width, bitmap.height).getContext('2d');
+        context?.drawImage(bitmap, 0, 0);
+        const { data } = context?.getImageData(0, 0, bitmap.width, bitmap.height) ?? { data: [] };
+        let [least, most] = [255, 0];
+        for (let i = 0; i < data.length; i += 4) {
+          const value = data[i] ?? 0;
+          least = Math.min(least, value);
+          most = Math.max(most, value);
+        }
+        return [least, most];
+      },
+      [...(await page.screenshot())],
+    );
+    expect([least, most]).toEqual([0, 0]);
+  });
+
+test('under the black no key does what nobody sees, and Escape brings the wall back first', async ({
+  page,
+}) => {
+  await start(page);
+  await step(page);
+  await page.getByRole('button', { name: 'One more hand for 2' }).focus();
+  for (const key of ['?', 'q', 'Escape', 'Enter', ' ']) {
+    await page.keyboard.press('b');
+    await page.keyboard.press('1');
+    await expect(page.locator('.stage-blank')).toBeFocused();
+    await page.keyboard.press(key);
+    await expect(page.locator('.stage-blank'), key).toHaveCount(0);
+    await expect(page.locator('.stage-over'), key).toHaveCount(0);
+  }
+  await expect(wall(page)).toBeVisible();
+  await expect(page.getByRole('button', { name: 'One more hand for 2' })).toBeFocused();
+  await expect(page.getByLabel('Hands for 1')).toHaveValue('0');
+  await expect(page.getByLabel('Hands for 2')).toHaveValue('0');
+});
+
+test('Escape closes the menu before it leaves, and so does a press elsewhere', async ({ page }) => {
+  await start(page);
+  const menu = page.locator('.stage-more');
+  const more = menu.locator('summary');
+  const pause = page.getByRole('button', { name: 'Pause the clock' });
+  await more.click();
+  await pause.focus();
+  await page.keyboard.press('Escape');
+  await expect(pause).toBeHidden();
+  await expect(more).toBeFocused();
+  await more.press('Enter');
+  await expect(pause).toBeVisible();
+  await heading(page).click();
+  await expect(pause).toBeHidden();
+  await expect(wall(page)).toBeVisible();
+  await more.click();
+  await more.click();
+  await expect(pause).toBeHidden();
+  await page.keyboard.press('Escape');
+  await expect(wall(page)).toHaveCount(0);
+});
+
+test('a clock that stands says so', async ({ page }) => {
+  await start(page);
+  await page.keyboard.press('p');
+  await expect(page.locator('.stage-clock')).toHaveText(/^\d+:\d\d left, paused$/);
+  await page.keyboard.press('p');
+  await expect(page.locator('.stage-clock')).toHaveText(/^\d+:\d\d left$/);
+});
+
+test('a count that is typed takes the place of the old one, and what is no count is told and stays', async ({
+  page,
+}) => {
+  await start(page);
+  await step(page);
+  const field = page.getByLabel('Hands for 2');
+  await field.click({ position: { x: 3, y: 20 } });
+  await page.keyboard.type('7');
+  await expect(field).toHaveValue('7');
+  // A second press, into the field that has the focus, before its figure.
+  await field.click({ position: { x: 3, y: 20 } });
+  await page.keyboard.type('12');
+  await expect(field).toHaveValue('12');
+  for (const text of ['abc', '-3', '2.5', '1000']) {
+    await field.fill(text);
+    await page.keyboard.press('Enter');
+    await expect(field).toHaveValue(text);
+    await expect(page.getByText('Hands are a whole number from 0 to 999.')).toBeVisible();
+  }
+  await page.getByRole('button', { name: 'One more hand for 2' }).click();
+  await expect(page.getByText('Hands are a whole number')).toHaveCount(0);
+  const options = await page.locator('.stage-options > li').count();
+  await expect(page.getByText(`Keys 1 to ${options} add one`)).toBeVisible();
+  // A clicker that comes before Enter takes the count along.
+  await field.click();
+  await page.keyboard.type('9');
+  await step(page);
+  await expect(page.locator('.stage-bar strong').nth(1)).toHaveText('9');
+});
+
+test('under a finger nothing is said of keys', async ({ browser, baseURL }) => {
+  const context = await browser.newContext({
+    ...{ baseURL: baseURL ?? '', serviceWorkers: 'block' as const },
+    ...{ viewport: { width: 844, height: 390 }, hasTouch: true, isMobile: true },
+  });
+  const page = await context.newPage();
+  await start(page);
+  await expect(page.getByText('F full screen, arrow keys step')).toBeHidden();
+  await step(page);
+  await expect(page.getByText('Count hands.')).toBeVisible();
+  await expect(page.getByText('add one, with Shift')).toBeHidden();
+  await context.close();
+});
+
+for (const [width, height] of [
+  [1920, 1080],
+  [1366, 768],
+] as const)
+  test(`opened controls lie over nothing and come into sight, ${width} x ${height}`, async ({
+    page,
+  }) => {
+    await page.setViewportSize({ width, height });
+    await page.goto('/meetings/chose-park-by-itself/#stage-5-1');
+    await expect(page.locator('.stage-simulation .sim:not(.sim-asking)')).toBeVisible();
+    await page.locator('.stage .more > summary').click();
+    const foot = (await page.locator('.stage-foot').boundingBox())?.y ?? 0;
+    const bottom = async () => {
+      const box = await page.locator('.stage .more').boundingBox();
+      return (box?.y ?? 0) + (box?.height ?? 0);
+    };
+    // Within what a browser rounds.
+    await expect.poll(bottom).toBeLessThanOrEqual(foot + 1);
+    const parts = page.locator(
+      '.stage .sim-stage > fieldset, .stage .sim-stage > .more > summary, .stage .more-body > *',
+    );
+    const boxes = await parts.evaluateAll((all) =>
+      all.map((one) => {
+        const { left, top, right, bottom } = one.getBoundingClientRect();
+        return { left, top, right, bottom };
+      }),
+    );
+    expect(boxes.length).toBeGreaterThanOrEqual(6);
+    for (const [i, a] of boxes.entries())
+      for (const b of boxes.slice(i + 1))
+        expect(
+          Math.min(a.right, b.right) - Math.max(a.left, b.left) > 1 &&
+            Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > 1,
+          JSON.stringify([a, b]),
+        ).toBe(false);
+  });
 
 test('a car shows one part at a time, and its answer not before it is asked for', async ({
   page,
@@ -304,6 +492,15 @@ test('one’s own: put together, kept over a reload, shared as a link, started',
   const state = '/lessons/thin-gap-open-hole/?gap-or-hole=1~temp.90#gap-or-hole';
   await page.getByLabel('A link of this site').fill(new URL(state, page.url()).href);
   await page.getByRole('button', { name: 'Add what it leads to' }).click();
+  await page.getByLabel('A link of this site').fill('hello');
+  await page.getByRole('button', { name: 'Add what it leads to' }).click();
+  await expect(page.getByText('That is no link.')).toBeVisible();
+  await expect(page.getByText('press "Copy a link to this state"')).toBeVisible();
+  await page.getByLabel('A link of this site').fill('');
+  // By its title and what it is set to, not as it stands in an address.
+  const shows = page.locator('.own-scene').nth(1).locator('p', { hasText: 'It shows:' });
+  await expect(shows).toContainText(/: 194\u00a0°F/);
+  await expect(shows).not.toContainText('gap-or-hole');
   await page.getByRole('button', { name: 'Move scene 2 up' }).click();
   await page.getByLabel('A question of the course').selectOption('parts-that-seal');
   await page.getByRole('button', { name: 'Add this question' }).click();
@@ -334,11 +531,26 @@ test('one’s own: put together, kept over a reload, shared as a link, started',
   await expect(heading(page)).toHaveText('Two seconds');
   await page.reload();
   await expect(heading(page)).toHaveText('Two seconds');
+  // No code gives the meeting away, with its notes and answers; a question leads to its lesson.
+  await page.keyboard.press('q');
+  await expect(page.locator('.stage-code')).toContainText('This scene has no code.');
   await page.keyboard.press('Escape');
+  await step(page);
+  await page.keyboard.press('q');
+  await expect(page.locator('.stage-address')).toHaveText(/\/lessons\/parts-that-seal\/$/);
+  await expect(page.locator('.stage-code')).toContainText('It opens the lesson');
+  await page.keyboard.press('Escape');
+  await page.keyboard.press('Escape');
+  await expect(page.locator('.own-go .act')).toHaveText('Go on at scene 3');
   await page.goto('about:blank');
   await page.goto(link);
   await page.getByRole('button', { name: 'Keep it here and open it' }).click();
   await expect(page.getByLabel('Title')).toHaveValue('Cold seals');
+  // Two of one name are told apart by when they were changed.
+  await page.getByRole('button', { name: 'Back to the list' }).click();
+  await expect(page.locator('.kept-listed li')).toHaveCount(2);
+  for (const one of await page.locator('.kept-listed li').all())
+    await expect(one).toContainText(/3 scenes, changed \w+ \d+, \d{4}, \d+:\d\d/);
   await page.goto('about:blank');
   await page.goto(link.replace('#meeting=1.', '#meeting=7.'));
   await expect(page.getByText('made by another version of the site')).toBeVisible();
@@ -355,4 +567,24 @@ test('one’s own: put together, kept over a reload, shared as a link, started',
   await step(there);
   await expect(heading(there)).toHaveText('Two seconds');
   await other.close();
+});
+
+test('one’s own: a practice case stands by its title, and its code leads to its page', async ({
+  page,
+}) => {
+  await page.goto('/meetings/own/');
+  await expect(page.locator('[data-ready=true]')).toHaveCount(1);
+  await page.getByLabel('What it is about').fill('A car');
+  await page.getByRole('button', { name: 'Begin' }).click();
+  await page.getByLabel('A link of this site').fill('/practise/case/?number=7&level=1&on=training');
+  await page.getByRole('button', { name: 'Add what it leads to' }).click();
+  const link = page.locator('.own-scene a');
+  await expect(link).toHaveText(/\b7\b/);
+  await expect(link).not.toContainText('level');
+  await page.getByRole('button', { name: 'Start the meeting' }).click();
+  await expect(heading(page)).toBeFocused();
+  await page.keyboard.press('q');
+  await expect(page.locator('.stage-address')).toHaveText(
+    /\/practise\/case\/\?number=7&level=1&on=training$/,
+  );
 });

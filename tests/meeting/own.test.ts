@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { lacking, shownOf } from '../../src/meeting/own.ts';
+import type { Asked } from '../../src/quiz/asked.ts';
 import type { OwnPlan } from '../../src/storage/meetings/own-meeting.ts';
 import { moved } from '../../src/stage/own/model.ts';
 
@@ -45,6 +46,15 @@ test('empty options and lines do not come onto the wall, and the right one stays
 test('a question that the site has no more leaves its scene with its notes', () => {
   const scene = shownOf('x', plan, new Map()).scenes[3];
   expect(scene).toMatchObject({ kind: 'say', heading: 'Q', notes: ['n'] });
+});
+
+test('a question of the course keeps the lesson that a phone is sent to', () => {
+  const asked = {
+    ...{ id: 'gone', kind: 'single', stem: ['Which?'] },
+    options: [{ words: ['a'], correct: true, why: [] }],
+  } as unknown as Asked;
+  const scene = shownOf('x', plan, new Map([['live-data/gone', asked]])).scenes[3];
+  expect(scene).toMatchObject({ kind: 'vote', lesson: 'live-data', stem: ['Which?'] });
 });
 
 test('a scene is moved by one, and off the ends nothing moves', () => {

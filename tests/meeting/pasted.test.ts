@@ -25,6 +25,9 @@ test('a practice case, written or made', () => {
 test('all else is told apart', () => {
   expect(read('')).toEqual({ kind: 'none' });
   expect(read('see the crack lesson')).toEqual({ kind: 'none' });
+  for (const text of ['hello', 'lessons/thin-gap-open-hole/', 'mailto:x@example.org'])
+    expect(read(text), text).toEqual({ kind: 'none' });
+  expect(read('/hot/practise/case/?case=a')).toEqual({ kind: 'case', search: '?case=a' });
   expect(read('https://example.com/hot/practise/case/?case=a')).toEqual({ kind: 'elsewhere' });
   expect(read('https://example.org/other/')).toEqual({ kind: 'elsewhere' });
   expect(read(`${SITE}glossary/`)).toEqual({ kind: 'page' });

@@ -3,6 +3,7 @@ import {
   allHands,
   barOf,
   handsFor,
+  handsTyped,
   MOST_HANDS,
   withHand,
   withTyped,
@@ -25,6 +26,15 @@ test('what was typed is a whole number of hands, or none', () => {
   expect(withTyped([0, 4], 1, Number.NaN)).toEqual([0, 0]);
   expect(withTyped([0, 4], 1, -3)).toEqual([0, 0]);
   expect(withTyped([0, 4], 1, 2.4)).toEqual([0, 2]);
+});
+
+test('a count is digits up to the most, and an empty field is no hand', () => {
+  expect(['7', ' 12 ', '', '0', '007', String(MOST_HANDS)].map(handsTyped)).toEqual([
+    ...[7, 12, 0, 0, 7],
+    MOST_HANDS,
+  ]);
+  for (const text of ['abc', '-3', '2.4', '1e2', String(MOST_HANDS + 1), '1 2'])
+    expect(handsTyped(text), text).toBeUndefined();
 });
 
 test('hands that were kept for another vote are cut to this one', () => {

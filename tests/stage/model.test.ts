@@ -63,6 +63,35 @@ describe('the wall', () => {
     expect([model.blank.value, model.place.value.scene]).toEqual([false, 0]);
   });
 
+  test('under the black no key counts, and nothing opens that nobody sees', () => {
+    const model = make({ at: { scene: 1, step: 0 } });
+    model.run({ do: 'blank' });
+    model.press({ do: 'hand', option: 0, by: 1 });
+    expect(model.handsHere.value).toEqual([0, 0]);
+    expect(model.blank.value).toBe(true);
+    for (const key of ['keys', 'code', 'leave'] as const) {
+      expect(model.press({ do: key })).toBeUndefined();
+      expect([key, model.blank.value, model.open.value]).toEqual([key, false, null]);
+      model.run({ do: 'blank' });
+    }
+    // Whoever counts in the window with the notes sees it there.
+    model.run({ do: 'hand', option: 0, by: 1 });
+    expect(model.handsHere.value).toEqual([1, 0]);
+  });
+
+  test('the menu is closed by Escape, by what it opens, and by the black', () => {
+    const model = make();
+    for (const command of [{ do: 'leave' }, { do: 'blank' }] as const) {
+      model.open.value = 'more';
+      expect(model.run(command)).toBeUndefined();
+      expect(model.open.value).toBeNull();
+    }
+    model.run({ do: 'blank' });
+    model.open.value = 'more';
+    model.run({ do: 'code' });
+    expect(model.open.value).toBe('code');
+  });
+
   test('Escape closes what is open before it leaves', () => {
     const model = make();
     model.run({ do: 'keys' });
@@ -93,6 +122,19 @@ describe('the wall', () => {
     model.run({ do: 'last' });
     expect(snapshotOf(model).next).toBeNull();
   });
+
+  test('the notes have what the room reads: lines, a question, a complaint', () => {
+    const scenes: Meeting['scenes'] = [
+      { ...common, kind: 'say', heading: 'Say', lines: [['One.'], ['Two.']] },
+      { ...common, kind: 'vote', heading: 'Hands', stem: ['Which?'], options: [] },
+      { ...common, kind: 'case', heading: 'Car', car: { week: 1 }, complaint: 'It slips.' },
+    ];
+    const walls = scenes.map(
+      (_, scene) =>
+        snapshotOf(make({ meeting: { ...meeting, scenes }, at: { scene, step: 0 } })).wall,
+    );
+    expect(walls).toEqual([[['One.'], ['Two.']], [['Which?']], [['It slips.']]]);
+  });
 });
 
 describe('what a reload finds', () => {
@@ -119,6 +161,17 @@ describe('what a reload finds', () => {
     expect(anew.handsHere.value).toEqual([0, 0]);
     expect(anew.clock.value).toEqual({ ran: 0, since: 3_600_000 });
     expect(anew.channel).toBe('one');
+  });
+
+  test('begun anew by mistake and left on its first scene, it has the hands of before', () => {
+    const kept = { ...make().session.value, hands: { 1: [0, 3] } };
+    const anew = make({ kept });
+    expect(anew.keptOnLeaving().hands).toEqual({ 1: [0, 3] });
+    anew.run({ do: 'next' });
+    expect(anew.keptOnLeaving().hands).toEqual({});
+    anew.run({ do: 'hand', option: 0, by: 1 });
+    anew.run({ do: 'first' });
+    expect(anew.keptOnLeaving().hands).toEqual({ 1: [1, 0] });
   });
 
   test('nothing of another meeting, and nothing of what cannot be read', () => {

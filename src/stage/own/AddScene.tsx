@@ -4,19 +4,20 @@ import { readPasted } from '../../meeting/pasted.ts';
 import { passageText, type Asked } from '../../quiz/asked.ts';
 import type { OwnScene } from '../../storage/meetings/own-meeting.ts';
 import { useUnits } from '../../ui/use-units.ts';
+import type { OfSite } from './of-site.ts';
 import { words } from './words.en.ts';
 
 const { add: said } = words;
 
 interface AddSceneProps {
   readonly base: string;
-  readonly lessons: readonly { readonly id: string; readonly title: string }[];
+  readonly site: OfSite;
   readonly full: boolean;
   readonly add: (scene: OwnScene) => void;
 }
 
 /** Four ways to one more scene: words, a vote, a link, a question of the course. */
-export function AddScene({ base, lessons, full, add }: AddSceneProps) {
+export function AddScene({ base, site, full, add }: AddSceneProps) {
   if (full) return <p class="muted">{said.full}</p>;
   return (
     <section class="own-add" aria-labelledby="own-add-title">
@@ -42,13 +43,17 @@ export function AddScene({ base, lessons, full, add }: AddSceneProps) {
           {said.vote}
         </button>
       </p>
-      <FromLink base={base} add={add} />
-      <FromBank base={base} lessons={lessons} add={add} />
+      <FromLink base={base} controls={site.controls} add={add} />
+      <FromBank base={base} site={site} add={add} />
     </section>
   );
 }
 
-function FromLink({ base, add }: Pick<AddSceneProps, 'base' | 'add'>) {
+interface FromLinkProps extends Pick<AddSceneProps, 'base' | 'add'> {
+  readonly controls: OfSite['controls'];
+}
+
+function FromLink({ base, controls, add }: FromLinkProps) {
   const wrong = useSignal('');
   const field = useRef<HTMLInputElement>(null);
   const take = (): void => {
@@ -60,8 +65,11 @@ function FromLink({ base, add }: Pick<AddSceneProps, 'base' | 'add'>) {
       case 'case':
         add({ ...pasted, heading: said.newHeading.case, notes: '' });
         break;
+      // What was pasted stays, to be mended.
+      case 'page':
+        wrong.value = said.linkFaults.page(controls);
+        return;
       default:
-        // What was pasted stays, to be mended.
         wrong.value = said.linkFaults[pasted.kind];
         return;
     }
@@ -82,7 +90,7 @@ function FromLink({ base, add }: Pick<AddSceneProps, 'base' | 'add'>) {
         onInput={() => (wrong.value = '')}
       />
       <p id="own-link-how" class="muted">
-        {said.linkHow}
+        {said.linkHow(controls)}
       </p>
       <p id="own-link-wrong" class="field-error" role="alert">
         {wrong.value}
@@ -94,7 +102,7 @@ function FromLink({ base, add }: Pick<AddSceneProps, 'base' | 'add'>) {
   );
 }
 
-function FromBank({ base, lessons, add }: Pick<AddSceneProps, 'base' | 'lessons' | 'add'>) {
+function FromBank({ base, site, add }: Pick<AddSceneProps, 'base' | 'site' | 'add'>) {
   const system = useUnits();
   const lesson = useSignal('');
   const votes = useSignal<readonly Asked[] | 'loading' | 'failed'>([]);
@@ -124,7 +132,7 @@ function FromBank({ base, lessons, add }: Pick<AddSceneProps, 'base' | 'lessons'
         }
       >
         <option value="">{said.choose}</option>
-        {lessons.map(({ id, title }) => (
+        {site.lessons.map(({ id, title }) => (
           <option key={id} value={id}>
             {title}
           </option>

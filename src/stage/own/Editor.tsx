@@ -17,13 +17,14 @@ import type { StageProps } from '../Stage.tsx';
 import { AddScene } from './AddScene.tsx';
 import { moved, type MeetingsModel } from './model.ts';
 import { SceneForm } from './SceneForm.tsx';
+import type { OfSite } from './of-site.ts';
 import { words } from './words.en.ts';
 
 const { editor } = words;
 
 interface EditorProps {
   readonly base: string;
-  readonly lessons: readonly { readonly id: string; readonly title: string }[];
+  readonly site: OfSite;
   readonly meetings: MeetingsModel;
   readonly meeting: OwnMeeting;
   readonly startNow: boolean;
@@ -32,7 +33,7 @@ interface EditorProps {
 
 /** One meeting being put together. Every change is kept a moment later. */
 export function Editor(props: EditorProps) {
-  const { base, lessons, meetings, meeting, close } = props;
+  const { base, site, meetings, meeting, close } = props;
   const plan = meeting.plan.value;
   const [shown, setShown] = useState<Meeting | null>(null);
   const [Stage, setStage] = useState<ComponentType<StageProps> | null>(null);
@@ -88,7 +89,7 @@ export function Editor(props: EditorProps) {
       <Stage
         meeting={shown}
         base={base}
-        own={{ search: `?own=${meeting.id}`, link: linkHere() }}
+        own={`?own=${meeting.id}`}
         at={at}
         onLeave={(place) => {
           setLeft(place);
@@ -121,7 +122,7 @@ export function Editor(props: EditorProps) {
           <li key={index}>
             <SceneForm
               base={base}
-              lessons={lessons}
+              site={site}
               scene={scene}
               index={index}
               last={index === plan.scenes.length - 1}
@@ -152,7 +153,7 @@ export function Editor(props: EditorProps) {
       )}
       <AddScene
         base={base}
-        lessons={lessons}
+        site={site}
         full={plan.scenes.length >= MOST_SCENES}
         add={(scene) => put([...plan.scenes, scene])}
       />
@@ -167,24 +168,24 @@ export function Editor(props: EditorProps) {
         </div>
       )}
       <p class="own-go">
-        <button
-          type="button"
-          class="act"
-          disabled={missing.length > 0}
-          onClick={() => void start()}
-        >
-          {editor.start}
-        </button>{' '}
         {left && (
           <button
             type="button"
-            class="quiet"
+            class="act"
             disabled={missing.length > 0}
             onClick={() => void start(left)}
           >
             {editor.goOn(String(left.scene + 1))}
           </button>
         )}
+        <button
+          type="button"
+          class={left ? 'quiet' : 'act'}
+          disabled={missing.length > 0}
+          onClick={() => void start()}
+        >
+          {left ? editor.startOver : editor.start}
+        </button>{' '}
         <button type="button" class="quiet" onClick={() => void share()}>
           {editor.share}
         </button>{' '}

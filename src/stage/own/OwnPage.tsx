@@ -11,15 +11,16 @@ import { words as kept } from '../../ui/kept/words.en.ts';
 import { useReady } from '../../ui/use-units.ts';
 import { Editor } from './Editor.tsx';
 import { makeMeetings, type MeetingsModel } from './model.ts';
+import type { OfSite } from './of-site.ts';
 import { words } from './words.en.ts';
 
 interface OwnPageProps {
   readonly base: string;
-  readonly lessons: readonly { readonly id: string; readonly title: string }[];
+  readonly site: OfSite;
 }
 
 /** Meetings of one's own: the list, or one of them being put together. */
-export function OwnPage({ base, lessons }: OwnPageProps) {
+export function OwnPage({ base, site }: OwnPageProps) {
   const meetings = useMemo(() => makeMeetings({ store: meetingStore() }), []);
   const { at, frame, open, close } = useOpened(meetings, 'meeting-new');
   const came = useSignal<LinkRead>({ ok: false, fault: 'none' });
@@ -76,12 +77,12 @@ export function OwnPage({ base, lessons }: OwnPageProps) {
       {shown ? (
         <Editor
           key={shown.id}
-          {...{ base, lessons, meetings, close }}
+          {...{ base, site, meetings, close }}
           meeting={shown}
           startNow={onStage.value}
         />
       ) : (
-        <List meetings={meetings} open={open} />
+        <List meetings={meetings} open={open} locale={site.locale} />
       )}
     </div>
   );
@@ -90,10 +91,13 @@ export function OwnPage({ base, lessons }: OwnPageProps) {
 interface ListProps {
   readonly meetings: MeetingsModel;
   readonly open: (meeting: { readonly id: string }) => void;
+  readonly locale: string;
 }
 
-function List({ meetings, open }: ListProps) {
+function List({ meetings, open, locale }: ListProps) {
   const listed = meetings.listed.value;
+  // Not by ui/dates.ts: what it brings along would be cut out of the pieces that every page with a simulation loads.
+  const when = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' });
   return (
     <>
       <Fresh
@@ -128,7 +132,10 @@ function List({ meetings, open }: ListProps) {
                 >
                   {meeting.plan.value.title}
                 </a>{' '}
-                <span class="muted">{words.scenes(String(meeting.plan.value.scenes.length))}</span>{' '}
+                <span class="muted">
+                  {words.scenes(String(meeting.plan.value.scenes.length))},{' '}
+                  {words.changed(when.format(meeting.plan.at))}
+                </span>{' '}
                 <button
                   type="button"
                   class="quiet"

@@ -1,6 +1,7 @@
-import { readStateLink } from '../../meeting/state-link.ts';
 import { LONGEST, MOST_OPTIONS, type OwnScene } from '../../storage/meetings/own-meeting.ts';
 import { BankQuestion } from './BankQuestion.tsx';
+import { CaseAt, SimulationAt } from './FromSite.tsx';
+import type { OfSite } from './of-site.ts';
 import { words } from './words.en.ts';
 
 const { editor } = words;
@@ -8,7 +9,7 @@ const { editor } = words;
 interface SceneFormProps {
   /** The folder that the site stands in. */
   readonly base: string;
-  readonly lessons: readonly { readonly id: string; readonly title: string }[];
+  readonly site: OfSite;
   readonly scene: OwnScene;
   readonly index: number;
   readonly last: boolean;
@@ -19,7 +20,7 @@ interface SceneFormProps {
 
 /** One scene, to be written and moved about. */
 export function SceneForm(props: SceneFormProps) {
-  const { base, lessons, scene, index, last, put, move, remove } = props;
+  const { base, site, scene, index, last, put, move, remove } = props;
   const number = String(index + 1);
   const id = `own-${number}`;
   return (
@@ -34,7 +35,7 @@ export function SceneForm(props: SceneFormProps) {
         value={scene.heading}
         put={(heading) => put({ ...scene, heading })}
       />
-      <Inner {...{ base, lessons, id, scene, put }} />
+      <Inner {...{ base, site, id, scene, put }} />
       <label for={`${id}-notes`}>{editor.notes}</label>
       <textarea
         id={`${id}-notes`}
@@ -70,13 +71,13 @@ export function SceneForm(props: SceneFormProps) {
   );
 }
 
-interface InnerProps extends Pick<SceneFormProps, 'base' | 'lessons'> {
+interface InnerProps extends Pick<SceneFormProps, 'base' | 'site'> {
   readonly id: string;
   readonly scene: OwnScene;
   readonly put: (scene: OwnScene) => void;
 }
 
-function Inner({ base, lessons, id, scene, put }: InnerProps) {
+function Inner({ base, site, id, scene, put }: InnerProps) {
   switch (scene.kind) {
     case 'say':
       return (
@@ -104,36 +105,23 @@ function Inner({ base, lessons, id, scene, put }: InnerProps) {
       return (
         <p>
           {editor.question}{' '}
-          {lessons.find((lesson) => lesson.id === scene.lesson)?.title ?? scene.lesson}:{' '}
+          {site.lessons.find((lesson) => lesson.id === scene.lesson)?.title ?? scene.lesson}:{' '}
           <BankQuestion base={base} lesson={scene.lesson} id={scene.id} />
         </p>
       );
     case 'simulation':
       return (
         <p>
-          {editor.from}{' '}
-          <FromSite base={base} path={scene.href} known={readStateLink(scene.href) !== undefined} />
+          {editor.from} <SimulationAt base={base} path={scene.href} />
         </p>
       );
     case 'case':
       return (
         <p>
-          {editor.from} <FromSite base={base} path={`practise/case/${scene.search}`} known />
+          {editor.from} <CaseAt base={base} search={scene.search} cases={site.cases} />
         </p>
       );
   }
-}
-
-interface FromSiteProps {
-  readonly base: string;
-  readonly path: string;
-  /** What came with a link or a file may hold any address; one of no known form is shown and leads nowhere. */
-  readonly known: boolean;
-}
-
-function FromSite({ base, path, known }: FromSiteProps) {
-  const address = base + path.replace(/^\//, '');
-  return known ? <a href={address}>{address}</a> : <code>{path}</code>;
 }
 
 function VoteFields({

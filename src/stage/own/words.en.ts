@@ -19,6 +19,7 @@ export const words = {
   loading: 'Loading what is kept here.',
   none: 'Nothing yet. A meeting that you begin stays here until you delete it.',
   scenes: (count: string): string => (count === '1' ? '1 scene' : `${count} scenes`),
+  changed: (when: string) => `changed ${when}`,
   remove: (name: string) => `Delete ${name}`,
   removeShort: 'Delete',
   save: 'Save them all to a file',
@@ -47,6 +48,7 @@ export const words = {
     minutesWrong: 'Minutes are a whole number from 1 to 180.',
     start: 'Start the meeting',
     goOn: (scene: string) => `Go on at scene ${scene}`,
+    startOver: 'Start over; the hands are cleared',
     startLoading: 'The stage is loading.',
     startFailed:
       'The stage did not load. Check that you are connected, then load the page again. The meeting is kept.',
@@ -81,6 +83,7 @@ export const words = {
     removeShort: 'Delete',
     undo: 'Bring the scene back',
     from: 'It shows:',
+    madeCar: (number: string) => `Car number ${number}`,
     question: 'A question of the lesson',
   },
   lacking: {
@@ -100,13 +103,14 @@ export const words = {
     vote: 'A vote of your own',
     full: `A meeting has at most ${MOST_SCENES} scenes. Delete one first.`,
     link: 'A link of this site',
-    linkHow:
-      'Under a simulation press "Copy link" and paste it here; of a practice case, copy the address of its page.',
+    linkHow: (p: { stage: string; copy: string }) =>
+      `Go through a simulation to "${p.stage}", set it the way you want it, press "${p.copy}" and paste it here. Of a practice case, copy the address of its page.`,
     linkGo: 'Add what it leads to',
     linkFaults: {
       none: 'That is no link. Paste one that begins with the address of this site.',
       elsewhere: 'That link leads to another site. Paste one of this site.',
-      page: 'That link leads to a page of this site, but to no state of a simulation and no practice case. Press "Copy link" under the simulation first.',
+      page: (p: { stage: string; copy: string }) =>
+        `That link leads to a page of this site, but to no state of a simulation and no practice case. Go through the simulation to "${p.stage}" and press "${p.copy}" there.`,
     },
     lesson: 'A question of the course, from the lesson',
     choose: 'Choose a lesson',

@@ -1,0 +1,28 @@
+import type { StateLink } from '../../meeting/state-link.ts';
+import type { UnitSystem } from '../../quantity/unit-system.ts';
+import { viewOf } from '../simulations.ts';
+
+export interface NamedScene {
+  readonly title: string;
+  /** What it is set to; empty where the link sets nothing that is still there. */
+  readonly set: (system: UnitSystem) => string;
+}
+
+/** The state of a link in words; undefined if there is no such simulation any more. */
+export async function nameState({ id, state }: StateLink): Promise<NamedScene | undefined> {
+  const [view, { stateWords }] = await Promise.all([
+    viewOf(id)?.(),
+    // In what a simulation fetches as well: pieces shared with it here would be cut out of what every lesson loads.
+    import('../../simulation/later/index.ts'),
+  ]);
+  const sim = view?.View.sim;
+  return (
+    sim && {
+      title: sim.title,
+      set: (system) =>
+        stateWords(sim, state, system)
+          .map(({ label, value }) => `${label}: ${value}`)
+          .join('; '),
+    }
+  );
+}
