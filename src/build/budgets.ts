@@ -40,7 +40,7 @@ const over: Readonly<Record<string, number>> = {
   '/lessons/pump-and-regulator/': 2.2,
   '/lessons/turbine-must-stop/': 8.7,
   '/lessons/two-range-selections/': 1.2,
-  '/lessons/warm-to-the-complaint/': 3.4,
+  '/lessons/warm-to-the-complaint/': 3.5,
   '/measure/': 1.2,
   '/meetings/own/': 1.1,
   '/whole-car/': 11.5,
