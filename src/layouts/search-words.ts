@@ -72,7 +72,7 @@ export function putRight(
   );
   const wrong = fates.some(({ standing }) => standing === 'nowhere');
   if (fates.length < 2 || !wrong || right.includes(undefined)) return null;
-  return right.join(' ').toLowerCase();
+  return right.join(' ');
 }
 
 export interface Piece {

@@ -23,9 +23,6 @@ import { words } from './words.en.ts';
 const { form: said } = words;
 const groups = [...new Set(TESTS.map(({ kind }) => words.groups[kind]))];
 
-/** Where what a test showed is entered: the number, that it did not stop, or the first of what may be seen. */
-const ANSWER = '.next-form :is(#next-test-value, .next-check input, fieldset input):enabled';
-
 interface FormProps {
   readonly model: Pick<PlannerModel, 'form' | 'grounds' | 'awaited'>;
   /** `typed`: the number as it stood in the field. */
@@ -86,7 +83,12 @@ export function Form({ model, add, title = said.title, button = said.add, childr
   useLayoutEffect(() => {
     if (answering === 0) return;
     // With the name of the test, which stands over it.
-    document.querySelector<HTMLElement>(ANSWER)?.focus({ preventScroll: true });
+    // The number, that it did not stop, or the first of what may be seen.
+    document
+      .querySelector<HTMLElement>(
+        '.next-form :is(#next-test-value, .next-check input, fieldset input):enabled',
+      )
+      ?.focus({ preventScroll: true });
     top.current?.scrollIntoView({ block: 'nearest' });
   }, [answering]);
   return (

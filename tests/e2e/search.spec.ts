@@ -129,10 +129,10 @@ test('two words spelled wrong are put right together, and lead to what was meant
 }) => {
   await page.goto('/search/?q=torqe+convertor');
   await expect(says(page)).toHaveText(
-    'Nothing found for “torqe convertor”. Did you mean torque converter?',
+    'Nothing found for “torqe convertor”. Did you mean Torque Converter?',
   );
-  await says(page).getByRole('link', { name: 'torque converter' }).click();
-  await expect(says(page)).toContainText('“torque converter” is in');
+  await says(page).getByRole('link', { name: 'Torque Converter' }).click();
+  await expect(says(page)).toContainText('“Torque Converter” is in');
 });
 
 test('a word of which only the beginning is typed says so', async ({ page }) => {

@@ -79,9 +79,9 @@ test('a search of several words offers each that is somewhere and long enough to
 test('what is spelled wrong in it is put right as a whole, where all of it can be', () => {
   const torqe = fate('torqe', 'nowhere', 'Torque', 'Torques');
   const convertor = fate('convertor', 'nowhere', 'Converter');
-  expect(putRight([torqe, convertor])).toBe('torque converter');
-  expect(putRight([torqe, fate('converter')])).toBe('torque converter');
-  expect(putRight([torqe, fate('conv', 'begins')])).toBe('torque conv');
+  expect(putRight([torqe, convertor])).toBe('Torque Converter');
+  expect(putRight([torqe, fate('converter')])).toBe('Torque converter');
+  expect(putRight([torqe, fate('conv', 'begins')])).toBe('Torque conv');
   expect(putRight([torqe, fate('qqq', 'nowhere')])).toBeNull();
   expect(putRight([fate('torque'), fate('converter')])).toBeNull();
   // A word by itself has a list of those that are close.
