@@ -116,8 +116,9 @@ describe.each(others)('$name', ({ id, base }) => {
     for (const values of [Array<unknown>(value.length).fill(cut), [filled], [[cut]]]) {
       try {
         const said = call(...values);
-        // A label of a drawing may be several lines.
-        const lines: readonly unknown[] = Array.isArray(said) ? said : [said];
+        // A label of a drawing may be several lines, and one value may stand in several sentences.
+        const lines: readonly unknown[] =
+          typeof said === 'object' ? Object.values(said ?? {}) : [said];
         const fits = (line: unknown): line is string =>
           typeof line === 'string' && !line.includes('[object');
         if (lines.every(fits)) return lines.flatMap((line) => line.split(cut));

@@ -180,6 +180,7 @@ test('left by mistake it goes on where it was, and started it begins with no han
   await expect(heading(page)).toBeFocused();
   await page.keyboard.press('Escape');
   await page.getByRole('button', { name: 'Go on at scene 1' }).click();
+  await expect(heading(page)).toBeFocused();
   await step(page);
   await expect(page.getByLabel('Hands for 2')).toHaveValue('1');
   await page.keyboard.press('Escape');
