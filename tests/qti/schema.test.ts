@@ -1,7 +1,7 @@
 /**
  * The manifest against a schema, by libxml2. The schema of items is not held against anything here: 1EdTech's own file
  * comes with no package and may not be passed on. Whoever has it can unzip a package and run
- * `xmllint --noout --schema imsqti_asiv3p0_v1p0.xsd items/*.xml`. That items can be played is tried by tests/e2e/qti.spec.ts.
+ * `xmllint --noout --schema imsqti_asiv3p0_v1p0.xsd items/*.xml`. That items can be played is tried by tests/walks/qti.spec.ts.
  */
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';

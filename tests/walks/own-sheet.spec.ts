@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
 import { keptSecondTable } from '../../src/diagnosis/kept-second-table.ts';
-import { axeOn, ENHANCED } from './axe.ts';
-import { expect, test } from './fixtures.ts';
+import { axeOn, ENHANCED } from '../e2e/axe.ts';
+import { expect, test } from '../e2e/fixtures.ts';
 
 const PAGE = '/measure/transmission/';
 const ready = (page: Page) =>
