@@ -55,7 +55,10 @@ export function CursorLayer({ chart, layout, at, em, system }: CursorLayerProps)
   ) => {
     const size = { width: textWidth(text, em), height: em };
     const boxes = places.map(([x, middle]) => ({ x, y: middle - em / 2, ...size }));
-    const off = taken.filter(({ of }) => of !== own);
+    // No place is farther from the cursor: of a long line only a piece is looked at, at each move.
+    const off = taken.filter(
+      (one) => one.of !== own && Math.abs(one.x - across) < one.width + size.width + em,
+    );
     const box = boxes[leastCovered(boxes, off, plotOf(frame))] ?? { x: 0, y: 0, ...size };
     taken.push({ ...box, weight: TEXT_WEIGHT });
     return { x: box.x + box.width / 2, y: box.y + em / 2 };

@@ -1,14 +1,6 @@
 import { isBlank } from './cells.ts';
 import { UNITS, type Mapping, type Role } from './roles.ts';
-import {
-  fileRowOf,
-  NO_ROWS,
-  sayingAt,
-  withRow,
-  type Column,
-  type RowsSeen,
-  type Table,
-} from './table.ts';
+import { fileRowOf, sayingAt, type Column, type RowsSeen, type Table } from './table.ts';
 
 /** What stands in a file and was not read. Rows without a time, and those with the time of another, are counted in the series. */
 export interface LeftOut {
@@ -35,14 +27,11 @@ export function leftOut(table: Table, { columns }: Mapping): LeftOut {
     const column = table.columns[columns[role]?.column ?? -1];
     if (role === 'time' || UNITS[role].length === 0 || column?.coded === undefined) return [];
     const usual = usualBlanks(column);
-    let seen = NO_ROWS;
-    let saying = '';
-    column.coded.forEach((code, row) => {
-      if (code === 0 || usual.has(code)) return;
-      if (seen.count === 0) saying = sayingAt(column, row);
-      seen = withRow(seen, fileRowOf(table, row));
-    });
-    return seen.count === 0 ? [] : [{ role, ...seen, saying }];
+    const isUnread = (code: number): boolean => code !== 0 && !usual.has(code);
+    const first = column.coded.findIndex(isUnread);
+    if (first < 0) return [];
+    const count = column.coded.reduce((sum, code) => sum + Number(isUnread(code)), 0);
+    return [{ role, count, first: fileRowOf(table, first), saying: sayingAt(column, first) }];
   });
   return { skipped: table.skipped, short: table.short, unread };
 }

@@ -82,8 +82,7 @@ export function Form({ model, add, title = said.title, button = said.add, childr
   const { value: answering } = form.answering;
   useLayoutEffect(() => {
     if (answering === 0) return;
-    // With the name of the test, which stands over it.
-    // The number, that it did not stop, or the first of what may be seen.
+    // The number, that it did not stop, or the first of what may be seen; with the name of the test, which stands over it.
     document
       .querySelector<HTMLElement>(
         '.next-form :is(#next-test-value, .next-check input, fieldset input):enabled',

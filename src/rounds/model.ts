@@ -12,7 +12,7 @@ import type { Plan, RoundKept, RoundMinutes } from '../storage/plan.ts';
 import type { AnswersRead } from '../storage/read-answers.ts';
 import type { RetrievalAnswer } from '../storage/answer.ts';
 import type { Counted, retrievalModel, RetrievalModel } from '../widgets/retrieval/model.ts';
-import { answeredFrom, retrievalsOf } from '../widgets/retrieval/answered.ts';
+import { answeredFrom, answersOfRound, retrievalsOf } from '../widgets/retrieval/answered.ts';
 import { readDay } from '../widgets/retrieval/read-day.ts';
 import type { loadSets } from './load-sets.ts';
 import type { Loaded, Miss } from './load.ts';
@@ -102,16 +102,9 @@ export function todayModel(around: Surroundings) {
   const kept = computed(() => {
     const { round } = plan.value;
     if (round === null || round.day !== day.value) return undefined;
-    const done = answersOf(round).length;
+    const done = answersOfRound(round, retrievals.value).length;
     return done < round.items.length ? { round, done } : undefined;
   });
-
-  function answersOf({ seed, items }: RoundKept): readonly RetrievalAnswer[] {
-    const asked = new Set(items.map(({ id }) => id));
-    return retrievals.value
-      .map(({ answer }) => answer)
-      .filter((answer) => answer.seed === seed && asked.has(answer.item));
-  }
 
   /** The variant that the round has had of it already, or one that this learner has seen least. */
   function asAsked(
@@ -166,7 +159,7 @@ export function todayModel(around: Surroundings) {
       ),
     );
     // A question that is gone since the round was begun is left out.
-    const given = answersOf(round);
+    const given = answersOfRound(round, retrievals.value);
     const questions = round.items.flatMap(({ id }): readonly Asked[] => {
       const question = byId.get(id)?.question;
       return question === undefined ? [] : [asAsked(question, round, given)];

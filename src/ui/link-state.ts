@@ -103,14 +103,14 @@ export function printLink(schema: LinkSchema, values: LinkValues, search = ''): 
   return all.length <= LONGEST_LINK ? all : `?${own}`;
 }
 
-function readNumber(control: NumberControl, text: string, notes: string[]): number {
+function readNumber(control: NumberControl, text: string, notes: string[]): number | undefined {
   const say = control.say ?? String;
   const value = NUMBER.test(text) ? Number(text) : Number.NaN;
   if (Number.isNaN(value)) {
     notes.push(
       words.link.noNumber(control.label, say(control.default), say(control.min), say(control.max)),
     );
-    return control.default;
+    return undefined;
   }
   const kept = inRange(control, value) as number;
   if (kept !== value) {
@@ -127,29 +127,43 @@ function readNumber(control: NumberControl, text: string, notes: string[]): numb
   return kept;
 }
 
-function readOne(control: LinkControl, text: string, notes: string[]): LinkValue {
+function readOne(control: LinkControl, text: string, notes: string[]): LinkValue | undefined {
   if (control.kind === 'number') return readNumber(control, text, notes);
   const allowed = control.kind === 'choice' ? control.options : ['yes', 'no'];
   if (!allowed.includes(text)) {
     notes.push(words.link.noChoice(control.label));
-    return control.default;
+    return undefined;
   }
   return control.kind === 'flag' ? text === 'yes' : text;
 }
 
-/** The parts of what stands behind `id=`; what has no dot is a key with nothing to it. */
-export function readState(text: string): {
-  readonly version: string;
-  readonly pairs: readonly (readonly [key: string, value: string])[];
-} {
-  const [version = '', ...pairs] = text.split('~');
-  return {
-    version,
-    pairs: pairs.map((pair) => {
-      const dot = pair.indexOf('.');
-      return dot === -1 ? [pair, ''] : [pair.slice(0, dot), pair.slice(dot + 1)];
-    }),
-  };
+/**
+ * The values that a state sets, the part after `id=`, each in range; what it leaves out or sets to nothing that can be taken is not
+ * among them. `notes` takes a sentence for whatever was changed.
+ */
+export function readState(schema: LinkSchema, state: string, notes: string[] = []): LinkValues {
+  const [version, ...pairs] = state.split('~');
+  if (version !== String(schema.version)) {
+    notes.push(words.link.otherVersion);
+    return {};
+  }
+  const values: Record<string, LinkValue> = {};
+  const seen = new Set<string>();
+  let unknown = false;
+  for (const pair of pairs) {
+    const dot = pair.indexOf('.');
+    const key = dot === -1 ? pair : pair.slice(0, dot);
+    const control = schema.controls.find((candidate) => candidate.key === key);
+    if (!control || seen.has(key)) {
+      unknown = true;
+      continue;
+    }
+    seen.add(key);
+    const value = readOne(control, dot === -1 ? '' : pair.slice(dot + 1), notes);
+    if (value !== undefined) values[key] = value;
+  }
+  if (unknown) notes.push(words.link.partLeftOut);
+  return values;
 }
 
 /** Reads this simulation's state out of a page's search string (`location.search`). */
@@ -163,27 +177,7 @@ export function parseLink(schema: LinkSchema, search: string): ParsedLink {
   }
   const text = new URLSearchParams(search).get(schema.id);
   if (text === null) return { present: false, values: defaults, notes: [] };
-  const { version, pairs } = readState(text);
-  if (version !== String(schema.version)) {
-    return {
-      present: true,
-      values: defaults,
-      notes: [words.link.otherVersion],
-    };
-  }
   const notes: string[] = [];
-  const values: Record<string, LinkValue> = { ...defaults };
-  const seen = new Set<string>();
-  let unknown = false;
-  for (const [key, value] of pairs) {
-    const control = schema.controls.find((candidate) => candidate.key === key);
-    if (!control || seen.has(key)) {
-      unknown = true;
-      continue;
-    }
-    seen.add(key);
-    values[key] = readOne(control, value, notes);
-  }
-  if (unknown) notes.push(words.link.partLeftOut);
+  const values = { ...defaults, ...readState(schema, text, notes) };
   return { present: true, values, notes };
 }

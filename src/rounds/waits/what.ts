@@ -9,7 +9,7 @@ import type { Plan } from '../../storage/plan.ts';
 import type { AnswersRead } from '../../storage/read-answers.ts';
 import type { UnderWay } from '../../storage/rehearsals.ts';
 import type { Visits } from '../../storage/visits.ts';
-import { answeredFrom, retrievalsOf } from '../../widgets/retrieval/answered.ts';
+import { answeredFrom, answersOfRound, retrievalsOf } from '../../widgets/retrieval/answered.ts';
 import { words } from './words.en.ts';
 
 export interface Kept {
@@ -43,10 +43,7 @@ function roundOf({ plan, read, now, minutesWest }: Kept): Line | undefined {
   const retrievals = retrievalsOf(read);
   const { round } = plan;
   if (round !== null && round.day === today) {
-    const asked = new Set(round.items.map(({ id }) => id));
-    const done = retrievals.filter(
-      ({ answer: { seed, item } }) => seed === round.seed && asked.has(item),
-    ).length;
+    const done = answersOfRound(round, retrievals).length;
     const of = round.items.length;
     if (done < of) return { what: words.begun, press: words.goOnAt({ place: done + 1, of }) };
   }

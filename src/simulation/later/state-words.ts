@@ -1,8 +1,9 @@
 /** A state out of a link, for somebody who has the link and not the simulation before him: its values by the names of their controls. */
 import { format } from '../../quantity/print.ts';
 import { textFor, type UnitSystem } from '../../quantity/unit-system.ts';
-import { readState } from '../../ui/link-state.ts';
+import { readState, type LinkValue } from '../../ui/link-state.ts';
 import type { ControlSpec, Givens, SimModel, SimSpec } from '../sim-spec.ts';
+import { linkSchema } from './link-schema.ts';
 
 /** What a simulation is called, and by which names and quantities it is set. */
 export type NamedState = Pick<
@@ -19,31 +20,23 @@ export function stateWords(
   state: string,
   system: UnitSystem,
 ): readonly { readonly label: string; readonly value: string }[] {
-  const { version, pairs } = readState(state);
-  if (version !== String(sim.linkVersion)) return [];
-  return sim.controls
-    .map((control) => ({
-      label: textFor(control.label, system),
-      value: valueWords(control, new Map(pairs).get(control.key) ?? '', system),
-    }))
-    .filter(({ value }) => value !== '');
+  const values = readState(linkSchema(sim, {}, system), state);
+  return sim.controls.flatMap((control) => {
+    const value = values[control.key];
+    const said = value === undefined ? '' : valueWords(control, value, system);
+    return said === '' ? [] : [{ label: textFor(control.label, system), value: said }];
+  });
 }
 
-/** Empty where the link gave nothing, or what the control cannot take. */
-function valueWords(control: ControlSpec<Givens>, text: string, system: UnitSystem): string {
+function valueWords(control: ControlSpec<Givens>, value: LinkValue, system: UnitSystem): string {
   switch (control.kind) {
-    case 'number': {
-      const { min, max, quantity } = control;
-      const value = text === '' ? Number.NaN : Number(text);
-      return Number.isFinite(value)
-        ? format(Math.min(max, Math.max(min, value)), quantity, system)
-        : '';
-    }
+    case 'number':
+      return format(Number(value), control.quantity, system);
     case 'choice': {
-      const option = control.options.find(({ value }) => value === text);
+      const option = control.options.find((one) => one.value === value);
       return option ? textFor(option.words, system) : '';
     }
     case 'flag':
-      return text === 'yes' ? control.on : text === 'no' ? control.off : '';
+      return value === true ? control.on : control.off;
   }
 }
