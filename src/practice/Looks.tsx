@@ -49,7 +49,7 @@ function One({ model, what, open }: OneProps) {
   const found = useRef<HTMLParagraphElement>(null);
   useEffect(() => {
     // The button that was pressed is gone.
-    if (done && open.peek() === what) found.current?.focus({ preventScroll: true });
+    if (done && open.peek() === what) found.current?.focus();
   }, [done]);
   if (done)
     return (

@@ -1,4 +1,5 @@
 import { useSignal, type Signal } from '@preact/signals';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { costOf } from '../cases/visit.ts';
 import { isNumeric, missingFor, testOf, TESTS, type Test } from '../diagnosis/index.ts';
 import { BeforeTest } from '../planner/BeforeTest.tsx';
@@ -55,8 +56,13 @@ function One({ model, test, open }: MeasureProps & { readonly test: Test }) {
   const isOpen = open.value === test.id;
   const name = nameOf(test, system);
   const minutes = String(Math.round(costOf({ kind: 'test', what: test.id }, model.standing.value)));
+  const row = useRef<HTMLLIElement>(null);
+  // What opens under a row at the foot of a phone, or takes the place of something longer, is brought into sight.
+  useLayoutEffect(() => {
+    if (isOpen) row.current?.scrollIntoView({ block: 'nearest' });
+  }, [isOpen, done]);
   return (
-    <li>
+    <li ref={row}>
       <button
         type="button"
         class="case-test"
