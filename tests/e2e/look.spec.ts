@@ -64,6 +64,14 @@ test('a chosen theme has the very colours of a device’s', async ({ page }) => 
   expect(await all()).toEqual(device);
 });
 
+test('the header’s row on a phone shows which page one is on', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 664 });
+  for (const address of ['/glossary/', '/sources/', '/practise/today/']) {
+    await page.goto(address);
+    await expect(page.locator('.site-nav [aria-current]')).toBeInViewport({ ratio: 1 });
+  }
+});
+
 test('targets in the header are 48 px high, on a phone and a projector', async ({ page }) => {
   for (const width of [390, 1920]) {
     await page.setViewportSize({ width, height: 800 });
