@@ -23,7 +23,7 @@ export const words = {
   failed: 'The stage did not load. Check that you are connected, then load the page again.',
   noScript:
     'Without a script this page is the notes to print. The stage, with its votes and simulations, needs one.',
-  goal: 'What everybody can do afterwards:',
+  goal: 'Goal:',
   lesson: 'The lesson behind it:',
   back: 'All shop meetings',
   notesTitle: 'Scene by scene',
