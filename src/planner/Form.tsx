@@ -217,19 +217,19 @@ function Amount({ id, label, symbol, note, field, typed, disabled, form, take }:
       <p id={`${id}-wrong`} class="next-wrong" role="alert">
         {trouble?.sentence}
       </p>
-      {trouble?.units && (
-        <p class="next-units">
-          {trouble.units.map((unit) => (
+      {trouble?.offers && (
+        <p class="next-offers">
+          {trouble.offers.map((meant) => (
             <button
-              key={unit}
+              key={meant}
               type="button"
               class="quiet"
               onClick={() => {
-                form.set({ [field]: unit });
+                form.set({ [field]: meant });
                 take();
               }}
             >
-              {unit}
+              {meant}
             </button>
           ))}
         </p>

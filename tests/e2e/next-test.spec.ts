@@ -197,3 +197,43 @@ test('a number typed before the planner knows its units waits for it, and is not
   await page.getByRole('button', { name: '87 psi' }).click();
   await expect(page.locator('.next-readings li').first()).toContainText('600 kPa');
 });
+
+test('on a sheet without a table it says what is missing, and leads there', async ({ page }) => {
+  await page.goto('/measure/transmission/');
+  await expect(page.locator('#own-sheets')).toHaveAttribute('data-ready', 'true');
+  await page.getByLabel('Name of the sheet').fill('Shop van');
+  await page.keyboard.press('Enter');
+  await page.getByLabel('First gear ratio').fill('3.9');
+  await expect(page.locator('.sheet-counted')).toContainText('1 of 72');
+  await page.waitForTimeout(500);
+  await page.setViewportSize({ width: 390, height: 664 });
+  await open(page);
+  await expect(page.locator('.next-causes')).toBeVisible();
+  const why = page.locator('.own-no-list');
+  await expect(why).toHaveCount(0);
+  await page.locator('#own-which').selectOption({ label: 'Shop van' });
+  await expect(why).toContainText('the planner has no table of “Shop van”');
+  await expect(page.locator('#next-test')).not.toContainText('The planner is loading');
+  // A press on Add is answered where it was pressed.
+  await type(page, 'line.park.700.hot', '60');
+  await expect(page.locator('.next-readings li')).toHaveCount(1);
+  await expect(why).toBeInViewport();
+  await why.getByRole('link', { name: 'Open this sheet' }).click();
+  await expect(page.getByLabel('First gear ratio')).toHaveValue('3.9');
+  // An impossible number on it.
+  await page.getByLabel('First gear ratio').fill('400');
+  await page.waitForTimeout(500);
+  await page.goBack();
+  await page.locator('#next-test').scrollIntoViewIfNeeded();
+  await expect(why).toContainText('something on the sheet “Shop van” cannot be right');
+  await expect(page.locator('.next-readings li')).toHaveCount(1);
+});
+
+test('a range is asked for one number, and its middle is a press away', async ({ page }) => {
+  await open(page);
+  await type(page, 'line.park.700.hot', '85-89');
+  await expect(page.getByRole('alert').filter({ hasText: 'is a range' })).toBeVisible();
+  await expect(page.getByLabel('It read')).toHaveValue('85-89');
+  await page.getByRole('button', { name: '87', exact: true }).click();
+  await expect(page.locator('.next-readings li')).toContainText('87 psi');
+});
