@@ -56,6 +56,8 @@ export const words: typeof en = {
       asked === 0
         ? `${read} para leer, ${simulate} para probar`
         : `${read} para leer, ${simulate} para probar, ${questions} para ${asked} preguntas`,
+    more: ({ minutes, asked }) =>
+      `después ${asked === 1 ? 'viene 1 pregunta más' : `vienen ${asked} preguntas más`}: ${minutes === '1' ? '1 minuto' : `${minutes} minutos`} aparte`,
     after: 'Va después de:',
     notWritten: (title) => `${title} (todavía no está escrita)`,
     inEnglish: (title) => `${title} (en inglés)`,
