@@ -58,7 +58,7 @@ export const words = {
         : `${p.read} to read, ${p.simulate} to try it, ${p.questions} for ${p.asked} questions`,
     /** Of the same round, and not in those minutes. */
     more: (p: { minutes: string; asked: number }) =>
-      `${p.asked === 1 ? '1 more question comes' : `${p.asked} more questions come`} after those: ${p.minutes === '1' ? '1 minute' : `${p.minutes} minutes`} on top`,
+      `plus ${p.minutes === '1' ? '1 minute' : `${p.minutes} minutes`} for ${p.asked === 1 ? '1 more question' : `${p.asked} more questions`}`,
     after: 'Comes after:',
     notWritten: (title: string) => `${title} (not written yet)`,
     /** What only a translation has cause to say. */

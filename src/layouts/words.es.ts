@@ -57,7 +57,7 @@ export const words: typeof en = {
         ? `${read} para leer, ${simulate} para probar`
         : `${read} para leer, ${simulate} para probar, ${questions} para ${asked} preguntas`,
     more: ({ minutes, asked }) =>
-      `después ${asked === 1 ? 'viene 1 pregunta más' : `vienen ${asked} preguntas más`}: ${minutes === '1' ? '1 minuto' : `${minutes} minutos`} aparte`,
+      `más ${minutes === '1' ? '1 minuto' : `${minutes} minutos`} para ${asked === 1 ? 'otra pregunta' : `otras ${asked} preguntas`}`,
     after: 'Va después de:',
     notWritten: (title) => `${title} (todavía no está escrita)`,
     inEnglish: (title) => `${title} (en inglés)`,

@@ -189,7 +189,10 @@ function Amount({ id, label, symbol, note, field, typed, disabled, form, take }:
   const input = useRef<HTMLInputElement>(null);
   const trouble = form.trouble.value?.field === field ? form.trouble.value : null;
   useEffect(() => {
-    if (trouble !== null && trouble.aside !== true) input.current?.focus();
+    if (trouble === null || trouble.aside === true) return;
+    input.current?.focus();
+    // It may have had the keys already; what is said of it stands under it.
+    input.current?.scrollIntoView({ block: 'nearest' });
   }, [trouble]);
   return (
     <>

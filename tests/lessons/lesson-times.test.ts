@@ -63,9 +63,7 @@ test('a lesson says how many questions its round asks', () => {
   expect(frame.lesson.times(said)).toBe('7 to read, 5 to try it, 3 for 4 questions');
   expect(frame.lesson.times({ ...said, asked: 0 })).toBe('7 to read, 5 to try it');
   expect(frame.lesson.more({ minutes: String(times.more), asked: asked.more })).toBe(
-    '2 more questions come after those: 2 minutes on top',
+    'plus 2 minutes for 2 more questions',
   );
-  expect(frame.lesson.more({ minutes: '1', asked: 1 })).toBe(
-    '1 more question comes after those: 1 minute on top',
-  );
+  expect(frame.lesson.more({ minutes: '1', asked: 1 })).toBe('plus 1 minute for 1 more question');
 });

@@ -201,7 +201,7 @@ export const words = {
       `${p.here} of these ${p.of} readings already ${p.here === '1' ? 'stands' : 'stand'} in “${p.label}”.`,
     theRest: 'Choose that job, and only the rest is added.',
     added: (p: { added: string; before: string }) =>
-      `${p.added} added; ${p.before} stood there already.`,
+      `${p.added === '1' ? '1 reading' : `${p.added} readings`} added; ${p.before} stood there already.`,
     onceMore: 'Make another new job of them',
     done: (count: string): string =>
       count === '1' ? '1 reading stands in the job.' : `${count} readings stand in the job.`,

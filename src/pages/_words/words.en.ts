@@ -52,9 +52,10 @@ export const words = {
       longest: string;
       minutes: string;
       questions: string;
+      asked: string;
       more: string;
     }) =>
-      `${p.lessons} lessons of ${p.longest} minutes at most, ${p.minutes} minutes in all. That is the text at a calm pace, each simulation once with its tasks, and ${p.questions} questions. The rest of each round of questions takes ${p.more} minutes more over the whole course. What goes deeper is folded, and the written tasks at the end come on top.`,
+      `${p.lessons} lessons of ${p.longest} minutes at most, ${p.minutes} minutes in all. That is the text at a calm pace, each simulation once with its tasks, and ${p.questions} questions. Each round goes on to ${p.asked} of them, which takes ${p.more} minutes more over the whole course. What goes deeper is folded, and the written tasks at the end come on top.`,
     why: 'Why it happens',
     how: 'How to find it',
     notWritten: 'Not written yet',
