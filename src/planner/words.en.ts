@@ -158,7 +158,8 @@ export const words = {
   },
   readings: {
     title: 'Your readings',
-    none: 'None yet. Take the first test below, or choose one that you have done.',
+    none: 'None yet.',
+    takeFirst: 'Take the first test below, or choose one that you have done.',
     did: (p: { test: string; value: string }) => `${p.test}: ${p.value}`,
     remove: 'Take out',
     takenOut: (p: { reading: string }) => `Taken out: ${p.reading}.`,

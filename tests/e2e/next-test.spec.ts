@@ -209,11 +209,13 @@ test('on a sheet without a table it says what is missing, and leads there', asyn
   await page.setViewportSize({ width: 390, height: 664 });
   await open(page);
   await expect(page.locator('.next-causes')).toBeVisible();
+  await expect(page.locator('.next-readings')).toContainText('Take the first test below');
   const why = page.locator('.own-no-list');
   await expect(why).toHaveCount(0);
   await page.locator('#own-which').selectOption({ label: 'Shop van' });
   await expect(why).toContainText('the planner has no table of “Shop van”');
   await expect(page.locator('#next-test')).not.toContainText('The planner is loading');
+  await expect(page.locator('#next-test')).not.toContainText('Take the first test below');
   // A press on Add is answered where it was pressed.
   await type(page, 'line.park.700.hot', '60');
   await expect(page.locator('.next-readings li')).toHaveCount(1);
