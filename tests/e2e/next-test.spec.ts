@@ -231,6 +231,28 @@ test('on a sheet without a table it says what is missing, and leads there', asyn
   await expect(page.locator('.next-readings li')).toHaveCount(1);
 });
 
+test('who makes a table by keyboard keeps the keys where the button was', async ({ page }) => {
+  await page.goto('/measure/transmission/');
+  await expect(page.locator('#own-sheets')).toHaveAttribute('data-ready', 'true');
+  await page.getByLabel('Name of the sheet').fill('Shop van');
+  await page.keyboard.press('Enter');
+  await page.getByLabel('First gear ratio').fill('3.9');
+  await page.waitForTimeout(500);
+  await open(page);
+  await page.locator('#own-which').selectOption({ label: 'Shop van' });
+  await page.getByRole('button', { name: 'Make the table' }).press('Enter');
+  await expect(page.getByRole('progressbar')).toBeVisible();
+  const standing = page.locator('.own-standing');
+  await expect(standing).toBeFocused();
+  await page.keyboard.press('Tab');
+  await expect(page.getByRole('button', { name: 'Cancel' })).toBeFocused();
+  await page.keyboard.press('Enter');
+  await expect(standing).toContainText('You stopped it');
+  await expect(standing).toBeFocused();
+  await page.keyboard.press('Tab');
+  await expect(page.getByRole('button', { name: 'Make the table' })).toBeFocused();
+});
+
 test('a range is asked for one number, and its middle is a press away, in sight on a phone', async ({
   page,
 }) => {
