@@ -1,10 +1,12 @@
 /** What a device or a file holds, in words. */
 import { languages } from '../language/languages.ts';
 import { listOf } from '../quantity/lists.ts';
+import { dayOf, type Day } from '../quiz/schedule/day.ts';
 import type { Bundle } from '../storage/bundle/bundle.ts';
 import type { Faults, Place } from '../storage/bundle/device.ts';
 import type { Plan } from '../storage/plan.ts';
 import type { Rehearsal } from '../storage/rehearsals.ts';
+import { underWay } from '../storage/round-under-way.ts';
 import { dateOf } from '../ui/dates.ts';
 import { words } from './words.en.ts';
 
@@ -18,25 +20,19 @@ function examDay(exam: string): string {
   }).format(at);
 }
 
-/** A round that has all its answers is over, though a plan may still name it: those of earlier versions do. */
-function isUnderWay({ round }: Plan, answers: Bundle['answers']): boolean {
-  if (round === null) return false;
-  const asked = new Set(round.items.map(({ id }) => id));
-  const given = answers.filter(
-    ({ answer }) =>
-      answer.kind === 'retrieval' && answer.seed === round.seed && asked.has(answer.item),
-  );
-  return given.length < round.items.length;
-}
+const today = (): Day => dayOf(Date.now(), new Date().getTimezoneOffset());
 
-export function planInWords(whole: Plan, { answers }: Pick<Bundle, 'answers'>): string {
-  const { exam, minutes } = whole;
+export function planInWords(
+  { exam, minutes, round }: Plan,
+  { answers }: Pick<Bundle, 'answers'>,
+  day = today(),
+): string {
   const { plan } = words;
   const said =
     exam === null
       ? plan.noExam({ minutes: String(minutes) })
       : plan.exam({ date: examDay(exam), minutes: String(minutes) });
-  return isUnderWay(whole, answers) ? plan.underWay({ plan: said }) : said;
+  return underWay(round, answers, day) === undefined ? said : plan.underWay({ plan: said });
 }
 
 const some = (count: number, say: (p: { count: string }) => string): string[] =>
@@ -68,17 +64,17 @@ const standing = (records: readonly { readonly deleted: { readonly value: boolea
   records.filter(({ deleted }) => !deleted.value).length;
 
 /** A line for each thing that there is some of. */
-export function factsOf(bundle: Bundle, unreadable = 0): readonly string[] {
+export function factsOf(bundle: Bundle, unreadable = 0, day = today()): readonly string[] {
   const { plan, progress, visits, columns, settings, answers } = bundle;
   const { jobs, sheets, meetings } = bundle;
-  const underWay = bundle.rehearsal?.rehearsal;
+  const rehearsal = bundle.rehearsal?.rehearsal;
   const { here } = words;
   return [
     ...(answers.length === 0 ? [] : [answersInWords(bundle)]),
     ...some(progress?.done.length ?? 0, here.lessons),
     ...(progress?.last ? [here.place] : []),
-    ...(plan === null ? [] : [here.plan({ plan: planInWords(plan, bundle) })]),
-    ...(underWay ? [rehearsalInWords(underWay)] : []),
+    ...(plan === null ? [] : [here.plan({ plan: planInWords(plan, bundle, day) })]),
+    ...(rehearsal ? [rehearsalInWords(rehearsal)] : []),
     ...some(bundle.rehearsed?.rehearsals.length ?? 0, here.rehearsed),
     ...some(Object.keys(visits?.byCase ?? {}).length, here.cases),
     ...some(standing(jobs), here.jobs),

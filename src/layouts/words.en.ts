@@ -56,6 +56,9 @@ export const words = {
       p.asked === 0
         ? `${p.read} to read, ${p.simulate} to try it`
         : `${p.read} to read, ${p.simulate} to try it, ${p.questions} for ${p.asked} questions`,
+    /** Of the same round, and not in those minutes. */
+    more: (p: { minutes: string; asked: number }) =>
+      `plus ${p.minutes === '1' ? '1 minute' : `${p.minutes} minutes`} for ${p.asked === 1 ? '1 more question' : `${p.asked} more questions`}`,
     after: 'Comes after:',
     notWritten: (title: string) => `${title} (not written yet)`,
     /** What only a translation has cause to say. */

@@ -56,6 +56,8 @@ export const words: typeof en = {
       asked === 0
         ? `${read} para leer, ${simulate} para probar`
         : `${read} para leer, ${simulate} para probar, ${questions} para ${asked} preguntas`,
+    more: ({ minutes, asked }) =>
+      `más ${minutes === '1' ? '1 minuto' : `${minutes} minutos`} para ${asked === 1 ? 'otra pregunta' : `otras ${asked} preguntas`}`,
     after: 'Va después de:',
     notWritten: (title) => `${title} (todavía no está escrita)`,
     inEnglish: (title) => `${title} (en inglés)`,

@@ -9,11 +9,16 @@ import { simulations } from './simulations.ts';
 export interface LessonTimes {
   readonly read: number;
   readonly simulate: number;
+  /** For the questions of the main path. */
   readonly questions: number;
+  /** For the rest of the round, which comes on top of the three and is told beside them. */
+  readonly more: number;
 }
 
-/** What reading and trying may take [min]: with four questions, which is the least a lesson has, that is a quarter of an hour. */
-export const LONGEST = 12;
+/** How many questions belong to the main path: as many as the least a lesson has. A round goes on to ask some more. */
+export const MAIN_QUESTIONS = 4;
+/** What the main path may take [min]. */
+export const LONGEST = 15;
 
 /** The rule of the course, in one place; not timed on people. */
 const WORDS_PER_MINUTE = 150;
@@ -41,6 +46,8 @@ function wordsIn(text: string): number {
     .filter((word) => /[\p{L}\p{N}]/u.test(word)).length;
 }
 
+const minutesFor = (questions: number): number => Math.ceil((questions * SECONDS_EACH) / 60);
+
 interface TimedText {
   readonly body: string;
   readonly hook: string;
@@ -59,10 +66,11 @@ export function lessonTimes({ body, hook, objectives, asked }: TimedText): Lesso
   return {
     read: Math.ceil(wordsIn([hook, ...objectives, path].join(' ')) / WORDS_PER_MINUTE),
     simulate: Math.ceil(seconds.reduce((sum, one) => sum + one, 0) / 60),
-    questions: Math.ceil((asked * SECONDS_EACH) / 60),
+    questions: minutesFor(Math.min(asked, MAIN_QUESTIONS)),
+    more: minutesFor(Math.max(0, asked - MAIN_QUESTIONS)),
   };
 }
 
-/** All three together [min]. */
+/** The main path: the three together [min]. */
 export const minutesOf = ({ read, simulate, questions }: LessonTimes): number =>
   read + simulate + questions;

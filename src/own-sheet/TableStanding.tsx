@@ -1,3 +1,4 @@
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { format } from '../quantity/print.ts';
 import { percent } from '../quantity/quantities.ts';
 import { LiveText } from '../ui/LiveText.tsx';
@@ -6,6 +7,31 @@ import { words } from './words.en.ts';
 
 /** How the planner's table of the chosen transmission stands, and the buttons that make it or end that. */
 export function TableStanding({ chosen }: { readonly chosen: Chosen }) {
+  const box = useRef<HTMLDivElement>(null);
+  const hadKeys = useRef(false);
+  const { kind } = chosen.standing.value;
+  // The button that was pressed goes with how it stood; the keys stay where it was, and not on the one that undoes it.
+  useLayoutEffect(() => {
+    if (hadKeys.current && document.activeElement === document.body)
+      box.current?.focus({ preventScroll: true });
+  }, [kind]);
+  return (
+    <div
+      ref={box}
+      class="own-standing"
+      tabIndex={-1}
+      onFocusIn={() => (hadKeys.current = true)}
+      onFocusOut={({ relatedTarget }) => {
+        // What goes away with the keys hands them to nothing.
+        if (relatedTarget !== null) hadKeys.current = false;
+      }}
+    >
+      <Standing chosen={chosen} />
+    </div>
+  );
+}
+
+function Standing({ chosen }: { readonly chosen: Chosen }) {
   const standing = chosen.standing.value;
   const { table } = words;
   const own = chosen.basis.value?.own;

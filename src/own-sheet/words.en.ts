@@ -30,4 +30,17 @@ export const words = {
     missed:
       'The planner’s table did not load. Check that you are connected, then load the page again.',
   },
+  /** Where a list of causes would stand. */
+  noList: {
+    noTable: (name: string) =>
+      `No list of causes yet: the planner has no table of “${name}”. Make the table under “Transmission” on this page, or with the sheet. What you take down here stays.`,
+    making: (name: string) =>
+      `No list of causes yet: the table of “${name}” is being worked out. Take down your readings meanwhile.`,
+    faulty: (name: string) =>
+      `No list of causes: something on the sheet “${name}” cannot be right. Open it, mend the fields that say so, then make its table. What you take down here stays.`,
+    gone: 'No list of causes: the sheet that this was on is not on this device, or it was deleted. Take it in from its file, or choose another transmission.',
+    missed:
+      'No list of causes: the planner’s table did not load. Check that you are connected, then load the page again.',
+    toSheets: 'Open your sheets',
+  },
 };

@@ -189,7 +189,10 @@ function Amount({ id, label, symbol, note, field, typed, disabled, form, take }:
   const input = useRef<HTMLInputElement>(null);
   const trouble = form.trouble.value?.field === field ? form.trouble.value : null;
   useEffect(() => {
-    if (trouble !== null && trouble.aside !== true) input.current?.focus();
+    if (trouble === null || trouble.aside === true) return;
+    input.current?.focus();
+    // It may have had the keys already; what is said of it stands under it.
+    input.current?.scrollIntoView({ block: 'nearest' });
   }, [trouble]);
   return (
     <>
@@ -217,19 +220,19 @@ function Amount({ id, label, symbol, note, field, typed, disabled, form, take }:
       <p id={`${id}-wrong`} class="next-wrong" role="alert">
         {trouble?.sentence}
       </p>
-      {trouble?.units && (
-        <p class="next-units">
-          {trouble.units.map((unit) => (
+      {trouble?.offers && (
+        <p class="next-offers">
+          {trouble.offers.map((meant) => (
             <button
-              key={unit}
+              key={meant}
               type="button"
               class="quiet"
               onClick={() => {
-                form.set({ [field]: unit });
+                form.set({ [field]: meant });
                 take();
               }}
             >
-              {unit}
+              {meant}
             </button>
           ))}
         </p>

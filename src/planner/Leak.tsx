@@ -8,7 +8,7 @@ import { useUnits } from '../ui/use-units.ts';
 import { training, type Circuit, type Plant } from '../engine/index.ts';
 import { FromYours } from './FromYours.tsx';
 import type { PlannerModel } from './model.ts';
-import { words } from './words.en.ts';
+import { words as said } from './leak-words.en.ts';
 
 /** From this share of the seal on, and from this many pressures of its two clutches, its crack is worth a figure. */
 const FROM = 0.2;
@@ -36,7 +36,6 @@ export function Leak({ model }: { readonly model: PlannerModel }) {
     ({ test: { kind, at } }) => kind === 'clutchPressure' && isSealed(at.circuit, plant),
   ).length;
   if ((seal?.probability ?? 0) < FROM || pressures < LEAST) return null;
-  const { leak: said } = words;
   const ask = () => {
     import('./load-leak.ts').then(
       ({ leakOf, LeakMap: map }) => {

@@ -3,9 +3,8 @@ import { HEIGHTS_MM, WIDTHS_MM, type LeakEstimate } from '../diagnosis/index.ts'
 import { dimension } from '../quantity/part-quantities.ts';
 import { printer } from '../quantity/print.ts';
 import { length } from '../quantity/quantities.ts';
-import { words } from './words.en.ts';
+import { words as said } from './leak-words.en.ts';
 
-const { leak: said } = words;
 const ends = (of: readonly number[]) => ({ min: of[0] ?? 0, max: of.at(-1) ?? 1 });
 const categories = [
   { id: 'in', label: said.fits, fill: 'filled' },

@@ -9,6 +9,7 @@ import { BeforeTest } from './BeforeTest.tsx';
 import { FromYours } from './FromYours.tsx';
 import type { Proposal as Proposed } from './messages.ts';
 import type { Advice, PlannerModel } from './model.ts';
+import { words as list } from './list-words.en.ts';
 import { noTestLeft } from './no-test-left.ts';
 import { words as now } from './now-words.en.ts';
 import { nameOf, needsOf } from './reading-text.ts';
@@ -28,9 +29,9 @@ const MOST = 0.99;
 const LEAST = 0.01;
 export const share = (part: number, system: UnitSystem): string => {
   const print = printer(system);
-  if (part > MOST) return words.list.over({ percent: print(100 * MOST, percent) });
+  if (part > MOST) return list.over({ percent: print(100 * MOST, percent) });
   return part < LEAST
-    ? words.list.under({ percent: print(100 * LEAST, percent) })
+    ? list.under({ percent: print(100 * LEAST, percent) })
     : print(100 * part, percent);
 };
 
@@ -39,7 +40,6 @@ export function Causes({ model }: ListProps) {
   const system = useUnits();
   const advice = model.advice.value;
   if (advice === null) return null;
-  const { list } = words;
   const { faults } = advice;
   const shown = faults.filter(({ probability }) => probability >= SEEN).slice(0, SHOWN);
   const rest = 1 - shown.reduce((sum, { probability }) => sum + probability, 0);
@@ -93,7 +93,7 @@ const LIKELY_PAIR = 0.5;
 
 /** What there is to say where one fault does not explain it all; nothing where one does. */
 export function twoFaultWords(advice: Advice | null, system: UnitSystem): string {
-  const { list, faults, clutches } = words;
+  const { faults, clutches } = words;
   if (advice === null) return '';
   // What explains readings that cannot all be right explains nothing.
   if (advice.clash === true) return now.clashing;

@@ -17,6 +17,7 @@ import { format } from '../quantity/print.ts';
 import { temperature } from '../quantity/quantities.ts';
 import type { Quantity } from '../quantity/quantity.ts';
 import { rangeWords } from '../quantity/refusals.ts';
+import { rangeTyped } from '../quantity/typed-range.ts';
 import { otherSystem, type UnitSystem } from '../quantity/unit-system.ts';
 import { measuredAs } from './amounts.ts';
 import { words } from './words.en.ts';
@@ -43,11 +44,11 @@ export const EMPTY: FormDraft = {
 export const NO_CODES = 'none';
 
 type Field = 'text' | 'temperature' | 'outcome';
-/** A sentence at a field; with `units`, a question which unit was meant. */
+/** A sentence at a field; with `offers`, what may have been meant, to be pressed. */
 export interface Trouble {
   readonly field: Field;
   readonly sentence: string;
-  readonly units?: readonly string[];
+  readonly offers?: readonly string[];
   /** Said while something else was done: the keys stay where they are. */
   readonly aside?: boolean;
 }
@@ -73,22 +74,34 @@ function inOther(text: string, quantity: Quantity, system: UnitSystem) {
   };
 }
 
-const wrong = (field: Field, sentence: string, units?: readonly string[]): Refused => ({
+const wrong = (field: Field, sentence: string, offers?: readonly string[]): Refused => ({
   ok: false,
-  trouble: { field, sentence, ...(units && { units }) },
+  trouble: { field, sentence, ...(offers && { offers }) },
 });
 
 /** A letter O among digits, or at the end of them: no unit. */
 const LETTER_O = /\do+(?!\p{L})|(?<!\p{L})o+[\d.,]/iu;
-const unread = (field: Field, typed: string, sentence: string): Refused =>
-  wrong(field, LETTER_O.test(typed) ? words.form.letterO({ typed: typed.trim() }) : sentence);
+function unread(
+  field: Field,
+  text: string,
+  sentence: string,
+  range: ReturnType<typeof rangeTyped>,
+): Refused {
+  const typed = text.trim();
+  if (LETTER_O.test(typed)) return wrong(field, words.form.letterO({ typed }));
+  const middle = range?.middle;
+  return middle === undefined
+    ? wrong(field, range?.sentence ?? sentence)
+    : wrong(field, words.form.range({ typed, middle }), [middle]);
+}
 
 function readTemperature(draft: FormDraft, system: UnitSystem): number | undefined | Refused {
   const { warmth } = testOf(draft.test).at;
   if (warmth === undefined || draft.temperature.trim() === '') return undefined;
   const { from, to } = WARMTHS[warmth];
   const range = { min: from, max: to };
-  const read = parseAmount(draft.temperature, temperature, system, range);
+  const asked = [draft.temperature, temperature, system, range] as const;
+  const read = parseAmount(...asked);
   if (read.ok) return read.value;
   const other = inOther(draft.temperature, temperature, system);
   if (other !== null && other.value >= from && other.value <= to) {
@@ -96,7 +109,8 @@ function readTemperature(draft: FormDraft, system: UnitSystem): number | undefin
     return wrong('temperature', words.form.askUnit({ unit, means }), other.units.slice(0, 1));
   }
   const number = parseAmount(draft.temperature, temperature, system);
-  if (!number.ok) return unread('temperature', draft.temperature, read.sentence);
+  if (!number.ok)
+    return unread('temperature', draft.temperature, read.sentence, rangeTyped(...asked));
   return wrong(
     'temperature',
     words.form.band({
@@ -134,7 +148,8 @@ export function readDraft(
   if (!draft.never) {
     const { quantity, min, max } = measuredAs[test.kind];
     const example = exampleOf(test, grounds);
-    const read = parseAmount(draft.text, quantity, system, { min, max, example });
+    const asked = [draft.text, quantity, system, { min, max, example }] as const;
+    const read = parseAmount(...asked);
     const other = inOther(draft.text, quantity, system);
     if (
       other !== null &&
@@ -151,7 +166,7 @@ export function readDraft(
         read.ok ? other.units : other.units.slice(0, 1),
       );
     }
-    if (!read.ok) return unread('text', draft.text, read.sentence);
+    if (!read.ok) return unread('text', draft.text, read.sentence, rangeTyped(...asked));
     value = read.value;
   }
   const temperatureC = readTemperature(draft, system);

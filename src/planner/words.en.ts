@@ -143,6 +143,8 @@ export const words = {
       `Did you mean ${p.unit}? That would be ${p.means}.`,
     band: (p: { given: string; warm: string; range: string }) =>
       `${p.given} does not fit this test: ${p.warm} is ${p.range}. Check the number, or choose the test that fits it.`,
+    range: (p: { typed: string; middle: string }) =>
+      `“${p.typed}” is a range, and a reading is one number: write what yours read. If it swung between the two, take the middle, ${p.middle}.`,
     letterO: (p: { typed: string }) =>
       `There is a letter O in “${p.typed}” where a zero should be. Write the number with a zero.`,
     neverStopped: 'It did not stop within two and a half seconds',
@@ -156,7 +158,8 @@ export const words = {
   },
   readings: {
     title: 'Your readings',
-    none: 'None yet. Take the first test below, or choose one that you have done.',
+    none: 'None yet.',
+    takeFirst: 'Take the first test below, or choose one that you have done.',
     did: (p: { test: string; value: string }) => `${p.test}: ${p.value}`,
     remove: 'Take out',
     takenOut: (p: { reading: string }) => `Taken out: ${p.reading}.`,
@@ -166,26 +169,6 @@ export const words = {
     never: 'did not stop',
     noCodes: 'none',
     again: 'Start over',
-  },
-  list: {
-    title: 'What it may be',
-    over: (p: { percent: string }) => `over ${p.percent}`,
-    under: (p: { percent: string }) => `under ${p.percent}`,
-    severity: (p: { from: string; to: string }) => `${p.from} to ${p.to} of the worst`,
-    rest: (p: { percent: string }) => `All others together: ${p.percent}.`,
-    sure: (p: { fault: string; percent: string }) =>
-      `${p.fault}: ${p.percent}. Enough to stop asking. Before you replace it, take the readings that are at hand anyway, and see whether they fit.`,
-    outside: 'Stop replacing parts, and look again: these readings fit no fault of this list.',
-    twoFaults:
-      'No single fault of this list gives all of these readings. Think of two faults, or of a reading that is wrong: take the one that surprises you once more.',
-    pair: (p: { first: string; second: string; percent: string }) =>
-      `Two faults together explain these readings better than any single one does. Of all pairs the likeliest is “${p.first}” with “${p.second}” (${p.percent} of the pairs; how likely two faults are at all is not in that).`,
-    repairOne: 'Repair one of them, then repeat the readings before you touch the other.',
-    notYet:
-      'But something that is not in this list stands first: repair neither of them yet. Take the reading that surprises you most once more.',
-    manyPairs:
-      'Two faults together explain these readings better than any single one does, but more than one pair would. Measure on before you repair anything.',
-    inClutch: (p: { fault: string; clutch: string }) => `${p.fault}, ${p.clutch}`,
   },
   next: {
     title: 'Measure next',
@@ -200,29 +183,6 @@ export const words = {
     expected: 'What it should read, if it is:',
     did: 'I have done this one',
     working: 'Working out which test tells most for its minutes.',
-  },
-  leak: {
-    title: 'How big is the crack',
-    map: 'Sizes of the crack that fit',
-    mapSays: (p: { low: string; high: string }) =>
-      `Nine in ten of what fits these pressures lies in the filled part: open by ${p.low} to ${p.high}. The more pressures, the smaller it gets.`,
-    height: 'Open by',
-    width: 'Width',
-    fits: 'fits',
-    fitsNot: 'fits badly',
-    ask: 'Work it out from the pressures (half a second)',
-    failed: 'That part did not load. Check that you are connected, then load the page again.',
-    size: (p: { low: string; middle: string; high: string; widthLow: string; widthHigh: string }) =>
-      `It stands open by about ${p.middle} (${p.low} to ${p.high}), and is ${p.widthLow} to ${p.widthHigh} wide.`,
-    notApart: (p: { low: string; high: string }) =>
-      `These pressures cannot tell a wide thin crack from a short open one: it stands open by ${p.low} to ${p.high}.`,
-    loses: (p: { low: string; high: string }) =>
-      `Hot, on the commands of idle, it loses ${p.low} to ${p.high}.`,
-    helps: {
-      forwardColdLoaded:
-        'What would tell: forward clutch pressure cold at 1500 rpm, loaded (brake held, five seconds at most).',
-      tooThin: 'The crack is too thin for any shop reading to tell them apart.',
-    },
   },
   assumed:
     'For the training transmission, which is invented. How often faults come, how far readings err and how long tests take are assumptions of this site: no published figures exist.',

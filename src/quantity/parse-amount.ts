@@ -5,7 +5,7 @@ import { MARKS, type Marks } from './language.ts';
 import { format } from './print.ts';
 import { fromScale, type Quantity } from './quantity.ts';
 import { readNumber } from './read-number.ts';
-import { allowed, outside, problems, type Range } from './refusals.ts';
+import { allowed, outside, problems, type Range, type Unbounded } from './refusals.ts';
 import { typedUnits, unitKey } from './typed-units.ts';
 import type { UnitSystem } from './unit-system.ts';
 
@@ -30,7 +30,7 @@ export function parseAmount(
   text: string,
   quantity: Quantity,
   system: UnitSystem,
-  range?: Range,
+  range?: Range | Unbounded,
   marks: Marks = MARKS,
 ): ParsedAmount {
   const no = (problem: string): ParsedAmount => ({
@@ -49,7 +49,7 @@ export function parseAmount(
     return no(/^\d/u.test(rest) ? problems.twoNumbers(tidy) : problems.unknownUnit(rest, quantity));
   const metric = values.map((value) => fromScale(value, unit));
   const [first = Number.NaN] = metric;
-  if (range === undefined) return { ok: true, value: first };
+  if (range?.min === undefined) return { ok: true, value: first };
   const settled = metric.map((value) => settle(value, range, quantity, system));
   const inside = settled.find((value) => value >= range.min && value <= range.max);
   return inside === undefined

@@ -11,6 +11,11 @@ export interface Range {
   /** A number as it is met in life, for a sentence that says what to write; without one the middle stands in. */
   readonly example?: number;
 }
+/** Anything may be typed; a number as it is met in life is named where there is one. */
+export interface Unbounded {
+  readonly min?: never;
+  readonly example: number;
+}
 
 const cut = (text: string): string => (text.length > 24 ? `${text.slice(0, 23)}…` : text);
 
@@ -38,19 +43,20 @@ export function outside(
   });
 }
 
-/** "Write a number with psi or kPa, such as 250 psi." */
-export function allowed(quantity: Quantity, system: UnitSystem, range?: Range): string {
+/** "Write a number with psi or kPa, 0 psi to 250 psi, such as 58." */
+export function allowed(quantity: Quantity, system: UnitSystem, range?: Range | Unbounded): string {
   const symbols = new Set([quantity[system].symbol, quantity.us.symbol, quantity.si.symbol]);
   symbols.delete('');
   const units = listOf([...symbols], 'disjunction');
-  const [own = ''] = symbols;
-  if (range === undefined) {
-    const example = own === '' ? '2.5' : `250\u00a0${own}`;
-    return units === '' ? words.write({ example }) : words.writeWithUnit({ units, example });
-  }
-  const example = formatNumber(range.example ?? (range.min + range.max) / 2, quantity, system);
-  const inside = { range: rangeWords(range, quantity, system), example };
-  return units === ''
-    ? words.writeInRange(inside)
-    : words.writeInRangeWithUnit({ ...inside, units });
+  if (range?.min === undefined)
+    return words.write({
+      units,
+      range: '',
+      example: range === undefined ? '' : format(range.example, quantity, system),
+    });
+  return words.write({
+    units,
+    range: rangeWords(range, quantity, system),
+    example: formatNumber(range.example ?? (range.min + range.max) / 2, quantity, system),
+  });
 }

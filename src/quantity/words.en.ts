@@ -15,14 +15,13 @@ export const words = {
     `${p.value} is above what is allowed here: ${p.range}.`,
   below: (p: { value: string; range: string }) =>
     `${p.value} is below what is allowed here: ${p.range}.`,
-  /** `units`: "psi or kPa". `example`: "250 psi". */
-  write: (p: { example: string }) => `Write a number, such as ${p.example}.`,
-  writeWithUnit: (p: { units: string; example: string }) =>
-    `Write a number with ${p.units}, such as ${p.example}.`,
-  writeInRange: (p: { range: string; example: string }) =>
-    `Write a number, ${p.range}, such as ${p.example}.`,
-  writeInRangeWithUnit: (p: { units: string; range: string; example: string }) =>
-    `Write a number with ${p.units}, ${p.range}, such as ${p.example}.`,
+  /** `units`: "psi or kPa". `range`: "0 psi to 250 psi". `example`: "58 psi". What there is none of is "". */
+  write: (p: { units: string; range: string; example: string }): string => {
+    const units = p.units && ` with ${p.units}`;
+    const range = p.range && `, ${p.range}`;
+    const example = p.example && `, such as ${p.example}`;
+    return `Write a number${units}${range}${example}.`;
+  },
 };
 
 /** How that locale marks thousands and decimals; see language.ts. */

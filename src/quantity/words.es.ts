@@ -11,11 +11,12 @@ export const words: typeof en = {
   range: ({ min, max }) => `de ${min} a ${max}`,
   above: ({ value, range }) => `${value} pasa de lo permitido aquí: ${range}.`,
   below: ({ value, range }) => `${value} queda por debajo de lo permitido aquí: ${range}.`,
-  write: ({ example }) => `Escribe un número, por ejemplo ${example}.`,
-  writeWithUnit: ({ units, example }) => `Escribe un número con ${units}, por ejemplo ${example}.`,
-  writeInRange: ({ range, example }) => `Escribe un número, ${range}, por ejemplo ${example}.`,
-  writeInRangeWithUnit: ({ units, range, example }) =>
-    `Escribe un número con ${units}, ${range}, por ejemplo ${example}.`,
+  write: (p) => {
+    const units = p.units && ` con ${p.units}`;
+    const range = p.range && `, ${p.range}`;
+    const example = p.example && `, por ejemplo ${p.example}`;
+    return `Escribe un número${units}${range}${example}.`;
+  },
 };
 
 export const marks = ',.';

@@ -1,6 +1,7 @@
 /** What a typed number meets: the answer, or the wrong rule that leads to it. */
 import { quantityOf } from '../quantity/by-name.ts';
 import { parseAmount } from '../quantity/parse-amount.ts';
+import { usual } from '../quantity/usual.ts';
 import type { AskedNumber } from './asked.ts';
 import type { Given } from './outcome.ts';
 
@@ -14,11 +15,22 @@ export type NumberMet =
       readonly rule: AskedNumber['distractors'][number] | undefined;
     };
 
+/** How such a number is written: as it is met in life, and neither the answer nor what a wrong rule leads to. */
+function exampleFor({ quantity, value, within, distractors }: AskedNumber): number {
+  const told = [value, ...distractors.map((one) => one.value)];
+  const [size] = [1, 2, 4]
+    .map((many) => many * usual[quantity])
+    .filter((one) => told.every((target) => Math.abs(one - target) > within));
+  return size ?? usual[quantity];
+}
+
 export function numberMet(
-  { quantity, value, within, distractors }: AskedNumber,
+  asked: AskedNumber,
   { text, system }: Extract<Given, { kind: 'typed' }>,
 ): NumberMet {
-  const reading = parseAmount(text, quantityOf(quantity), system);
+  const { quantity, value, within, distractors } = asked;
+  const example = exampleFor(asked);
+  const reading = parseAmount(text, quantityOf(quantity), system, { example });
   if (!reading.ok) return reading;
   const off = (target: number): number => Math.abs(reading.value - target);
   // A hair of slack, so that a value typed in the other unit exactly at the limit is not lost to rounding.

@@ -11,8 +11,9 @@ import type { Keeper } from '../storage/envelope.ts';
 import type { Plan, RoundKept, RoundMinutes } from '../storage/plan.ts';
 import type { AnswersRead } from '../storage/read-answers.ts';
 import type { RetrievalAnswer } from '../storage/answer.ts';
+import { answersOfRound, underWay } from '../storage/round-under-way.ts';
 import type { Counted, retrievalModel, RetrievalModel } from '../widgets/retrieval/model.ts';
-import { answeredFrom, answersOfRound, retrievalsOf } from '../widgets/retrieval/answered.ts';
+import { answeredFrom, retrievalsOf } from '../widgets/retrieval/answered.ts';
 import { readDay } from '../widgets/retrieval/read-day.ts';
 import type { loadSets } from './load-sets.ts';
 import type { Loaded, Miss } from './load.ts';
@@ -99,12 +100,7 @@ export function todayModel(around: Surroundings) {
     return days.length === 0 ? undefined : Math.min(...days) - day.value;
   });
   /** The round that was begun today and is not over, and how many of it were answered. */
-  const kept = computed(() => {
-    const { round } = plan.value;
-    if (round === null || round.day !== day.value) return undefined;
-    const done = answersOfRound(round, retrievals.value).length;
-    return done < round.items.length ? { round, done } : undefined;
-  });
+  const kept = computed(() => underWay(plan.value.round, retrievals.value, day.value));
 
   /** The variant that the round has had of it already, or one that this learner has seen least. */
   function asAsked(

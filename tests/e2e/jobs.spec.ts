@@ -375,6 +375,14 @@ test('readings of a log go into a job', async ({ page }) => {
   await expect(status).toContainText(/^Already in “Log of .*”\./);
   await page.getByRole('button', { name: 'Make another new job of them' }).click();
   await expect(page.getByRole('link', { name: /^Open “Log of .*, no\. 2”/ })).toBeVisible();
+  // After a reload the page still knows, by the jobs themselves.
+  await page.reload();
+  await expect(page.locator('#log-reader')).toHaveAttribute('data-ready', 'true');
+  await page.getByRole('button', { name: 'Slips in Drive' }).click();
+  await expect(status).toContainText(/^Already in “Log of .*, no\. 2”\./);
+  await page.getByRole('button', { name: 'Put these into a job' }).click();
+  await expect(status).toContainText('Nothing was put in a second time');
+  await expect(page.getByLabel('Which job').locator('option')).toHaveCount(3);
   await page.getByRole('link', { name: /^Open “Log of / }).click();
   await sheetReady(page);
   await expect(readings(page).first()).toContainText('Time until the turbine stops');

@@ -197,3 +197,72 @@ test('a number typed before the planner knows its units waits for it, and is not
   await page.getByRole('button', { name: '87 psi' }).click();
   await expect(page.locator('.next-readings li').first()).toContainText('600 kPa');
 });
+
+test('on a sheet without a table it says what is missing, and leads there', async ({ page }) => {
+  await page.goto('/measure/transmission/');
+  await expect(page.locator('#own-sheets')).toHaveAttribute('data-ready', 'true');
+  await page.getByLabel('Name of the sheet').fill('Shop van');
+  await page.keyboard.press('Enter');
+  await page.getByLabel('First gear ratio').fill('3.9');
+  await expect(page.locator('.sheet-counted')).toContainText('1 of 72');
+  await page.waitForTimeout(500);
+  await page.setViewportSize({ width: 390, height: 664 });
+  await open(page);
+  await expect(page.locator('.next-causes')).toBeVisible();
+  await expect(page.locator('.next-readings')).toContainText('Take the first test below');
+  const why = page.locator('.own-no-list');
+  await expect(why).toHaveCount(0);
+  await page.locator('#own-which').selectOption({ label: 'Shop van' });
+  await expect(why).toContainText('the planner has no table of “Shop van”');
+  await expect(page.locator('#next-test')).not.toContainText('The planner is loading');
+  await expect(page.locator('#next-test')).not.toContainText('Take the first test below');
+  // A press on Add is answered where it was pressed.
+  await type(page, 'line.park.700.hot', '60');
+  await expect(page.locator('.next-readings li')).toHaveCount(1);
+  await expect(why).toBeInViewport();
+  await why.getByRole('link', { name: 'Open this sheet' }).click();
+  await expect(page.getByLabel('First gear ratio')).toHaveValue('3.9');
+  // An impossible number on it.
+  await page.getByLabel('First gear ratio').fill('400');
+  await page.waitForTimeout(500);
+  await page.goBack();
+  await page.locator('#next-test').scrollIntoViewIfNeeded();
+  await expect(why).toContainText('something on the sheet “Shop van” cannot be right');
+  await expect(page.locator('.next-readings li')).toHaveCount(1);
+});
+
+test('who makes a table by keyboard keeps the keys where the button was', async ({ page }) => {
+  await page.goto('/measure/transmission/');
+  await expect(page.locator('#own-sheets')).toHaveAttribute('data-ready', 'true');
+  await page.getByLabel('Name of the sheet').fill('Shop van');
+  await page.keyboard.press('Enter');
+  await page.getByLabel('First gear ratio').fill('3.9');
+  await page.waitForTimeout(500);
+  await open(page);
+  await page.locator('#own-which').selectOption({ label: 'Shop van' });
+  await page.getByRole('button', { name: 'Make the table' }).press('Enter');
+  await expect(page.getByRole('progressbar')).toBeVisible();
+  const standing = page.locator('.own-standing');
+  await expect(standing).toBeFocused();
+  await page.keyboard.press('Tab');
+  await expect(page.getByRole('button', { name: 'Cancel' })).toBeFocused();
+  await page.keyboard.press('Enter');
+  await expect(standing).toContainText('You stopped it');
+  await expect(standing).toBeFocused();
+  await page.keyboard.press('Tab');
+  await expect(page.getByRole('button', { name: 'Make the table' })).toBeFocused();
+});
+
+test('a range is asked for one number, and its middle is a press away, in sight on a phone', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 664 });
+  await open(page);
+  await type(page, 'line.park.700.hot', '85-89');
+  await expect(page.getByRole('alert').filter({ hasText: 'is a range' })).toBeVisible();
+  await expect(page.getByLabel('It read')).toHaveValue('85-89');
+  const middle = page.getByRole('button', { name: '87', exact: true });
+  await expect(middle).toBeInViewport({ ratio: 1 });
+  await middle.click();
+  await expect(page.locator('.next-readings li')).toContainText('87 psi');
+});

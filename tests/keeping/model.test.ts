@@ -71,11 +71,16 @@ describe('what is kept, in words', () => {
 
   test('a round is under way until its last question is answered', () => {
     const facts = (...answers: Bundle['answers']) =>
-      factsOf({ ...emptyBundle, plan, answers }).at(-1);
+      factsOf({ ...emptyBundle, plan, answers }, 0, round.day).at(-1);
     const over = 'Your plan: no exam, rounds of 5 minutes';
     expect(facts(answer('q-1', 7))).toBe(`${over}, and a round under way`);
     expect(facts(answer('q-1', 7), answer('q-2', 6), answer('q-3', 7))).toMatch(/under way$/u);
     expect(facts(answer('q-1', 7), answer('q-2', 7))).toBe(over);
+    // The rounds of another day are begun anew.
+    for (const day of [round.day - 1, round.day + 1]) {
+      const then = factsOf({ ...emptyBundle, plan, answers: [answer('q-1', 7)] }, 0, day).at(-1);
+      expect(then, String(day)).toBe(over);
+    }
   });
 });
 

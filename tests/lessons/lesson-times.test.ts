@@ -45,20 +45,25 @@ test('a run is 40 s, a task 60 s, each question of a round 45 s', () => {
     objectives: [],
   };
   const times = lessonTimes({ ...lesson, asked: 6 });
-  // 40 s and three tasks: 220 s.
-  expect(times).toEqual({ read: 1, simulate: 4, questions: 5 });
-  expect(minutesOf(times)).toBe(10);
-  expect(lessonTimes({ ...lesson, asked: 4 }).questions).toBe(3);
-  expect(lessonTimes({ ...lesson, asked: 0 }).questions).toBe(0);
+  // 40 s and three tasks: 220 s. Four questions are the main path, and the rest of the round comes on top.
+  expect(times).toEqual({ read: 1, simulate: 4, questions: 3, more: 2 });
+  expect(minutesOf(times)).toBe(8);
+  expect(lessonTimes({ ...lesson, asked: 5 })).toMatchObject({ questions: 3, more: 1 });
+  expect(lessonTimes({ ...lesson, asked: 4 })).toMatchObject({ questions: 3, more: 0 });
+  expect(lessonTimes({ ...lesson, asked: 0 })).toMatchObject({ questions: 0, more: 0 });
 });
 
 test('a lesson says how many questions its round asks', () => {
   const { asked, times } = timed({ data: { id: 'what-slip-is', hook: 'One.' } as Lesson });
-  expect(asked).toBe(ROUND_SIZE);
+  expect(asked.main + asked.more).toBe(ROUND_SIZE);
   const said = {
     ...{ read: '7', simulate: '5' },
-    ...{ questions: String(times.questions), asked },
+    ...{ questions: String(times.questions), asked: asked.main },
   };
-  expect(frame.lesson.times(said)).toBe('7 to read, 5 to try it, 5 for 6 questions');
+  expect(frame.lesson.times(said)).toBe('7 to read, 5 to try it, 3 for 4 questions');
   expect(frame.lesson.times({ ...said, asked: 0 })).toBe('7 to read, 5 to try it');
+  expect(frame.lesson.more({ minutes: String(times.more), asked: asked.more })).toBe(
+    'plus 2 minutes for 2 more questions',
+  );
+  expect(frame.lesson.more({ minutes: '1', asked: 1 })).toBe('plus 1 minute for 1 more question');
 });

@@ -99,3 +99,26 @@ test.each(['6O', '2OO psi', '1o5', 'O.5', '0.O5'])(
     expect(said({ text: 'often' })).toContain('does not start with a number');
   },
 );
+
+test.each([
+  ['55-65', '60'],
+  ['55 to 65 psi', '60 psi'],
+  ['380–440 kPa', '410 kPa'],
+])('a range is called that, and its middle can be pressed: %s', (typed, middle) => {
+  const refused = (draft: Partial<FormDraft>) => {
+    const answer = read({ test: 'line.park.700.hot', ...draft });
+    if (answer.ok) throw new Error('It was taken.');
+    return answer.trouble;
+  };
+  const trouble = refused({ text: typed });
+  expect(trouble.sentence).toContain(`“${typed}” is a range, and a reading is one number`);
+  expect(trouble.sentence).toContain(`take the middle, ${middle}.`);
+  expect(trouble.offers).toEqual([middle]);
+  expect(read({ test: 'line.park.700.hot', text: middle })).toMatchObject({ ok: true });
+  const warm = refused({ text: '60', temperature: '190-200' });
+  expect(warm).toMatchObject({ field: 'temperature', offers: ['195'] });
+  // A middle that cannot be either is not offered.
+  const far = refused({ text: '5500-6500' });
+  expect(far.offers).toBeUndefined();
+  expect(far.sentence).toContain('is a range, and one number is asked for here. Write a number');
+});

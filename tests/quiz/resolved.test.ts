@@ -1,6 +1,7 @@
 /** Each kind of question whole, as it is asked; worked out by hand from sample.ts. */
 import { describe, expect, test } from 'vitest';
 import type { Asked } from '../../src/quiz/asked.ts';
+import type { QuantityName } from '../../src/quantity/by-name.ts';
 import { longestRising } from '../../src/quiz/longest-rising.ts';
 import { numberMet } from '../../src/quiz/number-met.ts';
 import { resolveQuestion, startingAmount } from '../../src/quiz/resolve.ts';
@@ -177,6 +178,23 @@ describe('a number', () => {
     // 420 kPa in psi, exactly at the limit.
     expect(met(String(420 / 6.894757293168361), 'us')).toMatchObject({ right: true });
     expect(met('lots')).toMatchObject({ ok: false });
+  });
+  test('what cannot be read is shown how one is written: in its unit, in its usual size, and not as the answer', () => {
+    const said = (quantity: QuantityName, value: number, system: 'si' | 'us') => {
+      const asked = ask(number);
+      if (asked.kind !== 'number') throw new Error(asked.kind);
+      const met = numberMet(
+        { ...asked, quantity, value, within: value / 20, distractors: [] },
+        { kind: 'typed', text: 'lots', system },
+      );
+      return met.ok ? '' : met.sentence.replaceAll('\u00a0', ' ');
+    };
+    expect(said('seconds', 2, 'us')).toMatch(/ with s, such as 0\.80 s\.$/);
+    expect(said('pressure', 900, 'us')).toMatch(/ with psi or kPa, such as 58 psi\.$/);
+    expect(said('pressure', 900, 'si')).toMatch(/ with kPa or psi, such as 400 kPa\.$/);
+    expect(said('times', 9, 'us')).toMatch(/Write a number, such as 3\.0\.$/);
+    // Where the usual size is the answer, twice of it.
+    expect(said('pressure', 410, 'si')).toMatch(/such as 800 kPa\.$/);
   });
   test('asked as a choice it keeps all that it had', () => {
     const choice = ask({

@@ -1,19 +1,12 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { DiagnosisReading } from '../../log/readings.ts';
-import type { Job } from '../../storage/jobs/job.ts';
 import { dateOf } from '../../ui/dates.ts';
 import { words } from './result-words.en.ts';
+import type { Standing } from './to-job.ts';
 
 const { job: said } = words;
 const load = () => import('./to-job.ts');
-
-interface Put {
-  readonly id: string;
-  readonly label: string;
-  /** What was chosen for it: a job, or "" for a new one. */
-  readonly into: string;
-}
 
 /** The label of a new job: two of one name could not be told apart in the list. */
 function freshLabel(taken: readonly string[]): string {
@@ -24,39 +17,66 @@ function freshLabel(taken: readonly string[]): string {
   return fresh;
 }
 
-/** Puts the readings of a log into a job sheet, a new one or one of this device: once, and into one more new one on purpose. */
+/** Of several jobs that hold as much of the log the latest. */
+const fuller = (one: Standing, other: Standing): number =>
+  other.here - one.here || other.job.created - one.job.created;
+
+/**
+ * Puts the readings of a log into a job sheet, a new one or one of this device: once, and into one more new one on purpose. What
+ * stands there already is looked up in the jobs themselves, so a reload or another tab forgets nothing.
+ */
 export function IntoJob({ readings }: { readonly readings: readonly DiagnosisReading[] }) {
-  const jobs = useSignal<readonly Job[]>([]);
+  const jobs = useSignal<readonly Standing[]>([]);
   const into = useSignal('');
-  const put = useSignal<readonly Put[]>([]);
-  const state = useSignal<'' | 'putting' | 'done' | 'already' | 'failed'>('');
+  /** How many were added last, and how many of them stood there before. */
+  const done = useSignal({ added: 0, before: 0 });
+  const state = useSignal<'' | 'putting' | 'done' | 'again' | 'failed'>('');
+  const look = async (): Promise<void> => {
+    jobs.value = await (await load()).standingJobs(readings);
+  };
   useEffect(() => {
-    load()
-      .then(({ standingJobs }) => standingJobs())
-      .then(
-        (standing) => (jobs.value = standing),
-        () => undefined,
-      );
+    look().catch(() => undefined);
   }, []);
-  const there = put.value.findLast((one) => one.into === into.value);
-  const add = async (): Promise<void> => {
+  const all = readings.length;
+  const chosen = (): Standing | undefined => jobs.value.find(({ job }) => job.id === into.value);
+  /** Where they stand already: in the job that is chosen, and for a new one in any. */
+  const there = (): Standing | undefined =>
+    [...jobs.value]
+      .filter(({ job, here }) => here > 0 && [job.id, ''].includes(into.value))
+      .sort(fuller)[0];
+  const add = async (old?: Standing): Promise<void> => {
+    const { putIntoJob } = await load();
+    const label = freshLabel(jobs.value.map(({ job }) => job.label.value));
+    const status = await putIntoJob(old?.job ?? label, readings);
+    if (status === 'ok') {
+      done.value = { added: all - (old?.here ?? 0), before: old?.here ?? 0 };
+      await look();
+    }
+    state.value = status === 'ok' ? 'done' : 'failed';
+  };
+  const alone = async (work: () => Promise<void>): Promise<void> => {
     if (state.value === 'putting') return;
     state.value = 'putting';
-    const chosen = into.value;
     try {
-      const job = jobs.value.find(({ id }) => id === chosen);
-      const taken = [
-        ...jobs.value.map((one) => one.label.value),
-        ...put.value.map((one) => one.label),
-      ];
-      const label = job?.label.value ?? freshLabel(taken);
-      const { status, id } = await (await load()).putIntoJob(job ?? label, readings);
-      if (status === 'ok') put.value = [...put.value, { id, label, into: chosen }];
-      state.value = status === 'ok' ? 'done' : 'failed';
+      await work();
     } catch {
       state.value = 'failed';
     }
   };
+  const put = async (): Promise<void> => {
+    await look();
+    const job = chosen();
+    // Deleted meanwhile it is no choice any more.
+    if (job === undefined) into.value = '';
+    const holder = there();
+    if (holder !== undefined && (job === undefined || holder.here === all)) state.value = 'again';
+    else await add(job);
+  };
+  const putOnceMore = async (): Promise<void> => {
+    await look();
+    await add();
+  };
+  const holder = there();
   return (
     <div class="log-into no-print">
       <div class="choice choice-select">
@@ -70,38 +90,44 @@ export function IntoJob({ readings }: { readonly readings: readonly DiagnosisRea
           }}
         >
           <option value="">{said.fresh}</option>
-          {jobs.value.map(({ id, label }) => (
-            <option key={id} value={id}>
-              {label.value}
+          {jobs.value.map(({ job }) => (
+            <option key={job.id} value={job.id}>
+              {job.label.value}
             </option>
           ))}
         </select>
       </div>
-      <button
-        type="button"
-        onClick={() => {
-          if (there === undefined) void add();
-          else state.value = 'already';
-        }}
-      >
+      <button type="button" onClick={() => void alone(put)}>
         {said.put}
       </button>
       <p role="status">
         {state.value === 'failed' && said.failed}
-        {there && state.value !== 'failed' && state.value !== 'putting' && (
+        {holder && state.value !== 'failed' && state.value !== 'putting' && (
           <>
             {state.value === 'done'
-              ? said.done(String(readings.length))
-              : said.already(there.label)}{' '}
-            <a href={`/measure/jobs/#${there.id}`}>{said.open(there.label)}</a>
+              ? doneWords(done.value)
+              : thereWords(holder, all, state.value === 'again')}{' '}
+            <a href={`/measure/jobs/#${holder.job.id}`}>{said.open(holder.job.label.value)}</a>
           </>
         )}
       </p>
-      {there?.into === '' && (
-        <button type="button" class="quiet" onClick={() => void add()}>
+      {holder && into.value === '' && (
+        <button type="button" class="quiet" onClick={() => void alone(putOnceMore)}>
           {said.onceMore}
         </button>
       )}
     </div>
   );
+}
+
+const doneWords = ({ added, before }: { readonly added: number; readonly before: number }) =>
+  before === 0
+    ? said.done(String(added))
+    : said.added({ added: String(added), before: String(before) });
+
+function thereWords({ job, here }: Standing, all: number, again: boolean): string {
+  const label = job.label.value;
+  if (here === all) return again ? said.nothingTwice(label) : said.already(label);
+  const some = said.some({ here: String(here), of: String(all), label });
+  return again ? `${some} ${said.theRest}` : some;
 }

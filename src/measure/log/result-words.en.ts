@@ -196,6 +196,12 @@ export const words = {
     another: (p: { label: string; count: string }) => `${p.label}, no. ${p.count}`,
     put: 'Put these into a job',
     already: (label: string) => `Already in “${label}”.`,
+    nothingTwice: (label: string) => `Already in “${label}”. Nothing was put in a second time.`,
+    some: (p: { here: string; of: string; label: string }) =>
+      `${p.here} of these ${p.of} readings already ${p.here === '1' ? 'stands' : 'stand'} in “${p.label}”.`,
+    theRest: 'Choose that job, and only the rest is added.',
+    added: (p: { added: string; before: string }) =>
+      `${p.added === '1' ? '1 reading' : `${p.added} readings`} added; ${p.before} stood there already.`,
     onceMore: 'Make another new job of them',
     done: (count: string): string =>
       count === '1' ? '1 reading stands in the job.' : `${count} readings stand in the job.`,

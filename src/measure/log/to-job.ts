@@ -4,6 +4,7 @@ import type { DiagnosisReading } from '../../log/readings.ts';
 import {
   isDeleted,
   newJob,
+  readingsOf,
   timedId,
   type Dated,
   type Job,
@@ -12,33 +13,60 @@ import {
 import { jobStore } from '../../storage/jobs/job-store.ts';
 import type { StoreStatus } from '../../storage/connection.ts';
 
-export async function standingJobs(): Promise<readonly Job[]> {
+/** The readings of a log as a job keeps them. */
+function asKept(readings: readonly DiagnosisReading[]): readonly JobReading[] {
+  const read = readQuestion({ readings });
+  if ('error' in read) throw new Error(`${read.path}: ${read.error}`);
+  return read.readings.map(({ test, value, temperatureC }) => ({
+    test: test.id,
+    phase: 'before',
+    value,
+    typed: '',
+    units: 'si',
+    ...(temperatureC !== undefined && { temperatureC }),
+  }));
+}
+
+/** What tells that a reading is this one out of a log: nobody typed it. Where it stands in the job since is all the same. */
+const markOf = ({ test, value, typed, temperatureC }: JobReading): string =>
+  JSON.stringify([test, value, typed, temperatureC]);
+
+/** Those that do not stand in a job yet; of two alike in the log both have to stand there. */
+function missingIn(job: Job, kept: readonly JobReading[]): readonly JobReading[] {
+  const there = readingsOf(job).map(markOf);
+  return kept.filter((one) => {
+    const place = there.indexOf(markOf(one));
+    if (place >= 0) there.splice(place, 1);
+    return place < 0;
+  });
+}
+
+/** A job of this device, and how many readings of the log stand in it. */
+export interface Standing {
+  readonly job: Job;
+  readonly here: number;
+}
+
+export const standingOf = (job: Job, readings: readonly DiagnosisReading[]): Standing => ({
+  job,
+  here: readings.length - missingIn(job, asKept(readings)).length,
+});
+
+export async function standingJobs(
+  readings: readonly DiagnosisReading[],
+): Promise<readonly Standing[]> {
   const store = jobStore();
   const { records } = await store.read(Date.now());
   await store.close();
-  return records.filter((job) => !isDeleted(job));
+  return records.filter((job) => !isDeleted(job)).map((job) => standingOf(job, readings));
 }
 
-/** A job with the readings of a log added, each once for each time. */
+/** A job with the readings of a log added that do not stand in it yet. */
 export function withReadings(job: Job, readings: readonly DiagnosisReading[], now: number): Job {
-  const read = readQuestion({ readings });
-  if ('error' in read) throw new Error(`${read.path}: ${read.error}`);
-  const entries = read.readings.map(
-    ({ test, value, temperatureC }, i): [string, Dated<JobReading>] => [
-      timedId(now + i),
-      {
-        at: now,
-        value: {
-          test: test.id,
-          phase: 'before',
-          value,
-          typed: '',
-          units: 'si',
-          ...(temperatureC !== undefined && { temperatureC }),
-        },
-      },
-    ],
-  );
+  const entries = missingIn(job, asKept(readings)).map((value, i): [string, Dated<JobReading>] => [
+    timedId(now + i),
+    { at: now, value },
+  ]);
   return { ...job, readings: { ...job.readings, ...Object.fromEntries(entries) } };
 }
 
@@ -47,10 +75,10 @@ export async function putIntoJob(
   into: Job | string,
   readings: readonly DiagnosisReading[],
   now = Date.now(),
-): Promise<{ readonly status: StoreStatus; readonly id: string }> {
+): Promise<StoreStatus> {
   const job = typeof into === 'string' ? newJob(timedId(now), now, into) : into;
   const store = jobStore();
   const status = await store.write([withReadings(job, readings, now)]);
   await store.close();
-  return { status, id: job.id };
+  return status;
 }

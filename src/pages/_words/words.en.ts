@@ -47,8 +47,15 @@ export const words = {
     title: 'Course',
     description:
       'Short lessons on why a clutch that holds cold slips hot: what pressure does, hot fluid, thin gaps, and how to prove the repair.',
-    lead: (lessons: string, minutes: string, asked: string) =>
-      `${lessons} lessons of about a quarter of an hour, ${minutes} minutes in all. That is the text at a calm pace, each simulation once with its tasks, and a round of ${asked} questions. What goes deeper is folded, and the written tasks at the end come on top.`,
+    lead: (p: {
+      lessons: string;
+      longest: string;
+      minutes: string;
+      questions: string;
+      asked: string;
+      more: string;
+    }) =>
+      `${p.lessons} lessons of ${p.longest} minutes at most, ${p.minutes} minutes in all. That is the text at a calm pace, each simulation once with its tasks, and ${p.questions} questions. Each round goes on to ${p.asked} of them, which takes ${p.more} minutes more over the whole course. What goes deeper is folded, and the written tasks at the end come on top.`,
     why: 'Why it happens',
     how: 'How to find it',
     notWritten: 'Not written yet',

@@ -46,8 +46,8 @@ export const words: typeof en = {
     title: 'Curso',
     description:
       'Lecciones cortas sobre por qué un embrague que agarra en frío patina en caliente: la presión, el aceite caliente, las rendijas y cómo comprobar la reparación.',
-    lead: (lessons, minutes, asked) =>
-      `${lessons} lecciones de alrededor de un cuarto de hora, ${minutes} minutos en total. Eso cuenta el texto con calma, cada simulación una vez con sus tareas y una ronda de ${asked} preguntas. Lo que va más a fondo está plegado, y las tareas escritas del final van aparte.`,
+    lead: ({ lessons, longest, minutes, questions, asked, more }) =>
+      `${lessons} lecciones de ${longest} minutos como máximo, ${minutes} minutos en total. Eso cuenta el texto con calma, cada simulación una vez con sus tareas y ${questions} preguntas. Cada ronda sigue hasta ${asked}, y eso lleva ${more} minutos más en todo el curso. Lo que va más a fondo está plegado, y las tareas escritas del final van aparte.`,
     why: 'Por qué pasa',
     how: 'Cómo encontrarlo',
     notWritten: 'Todavía no está escrita',

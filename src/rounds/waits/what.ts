@@ -8,8 +8,9 @@ import { dueDay, knownFrom } from '../../quiz/schedule/schedule.ts';
 import type { Plan } from '../../storage/plan.ts';
 import type { AnswersRead } from '../../storage/read-answers.ts';
 import type { UnderWay } from '../../storage/rehearsals.ts';
+import { underWay } from '../../storage/round-under-way.ts';
 import type { Visits } from '../../storage/visits.ts';
-import { answeredFrom, answersOfRound, retrievalsOf } from '../../widgets/retrieval/answered.ts';
+import { answeredFrom, retrievalsOf } from '../../widgets/retrieval/answered.ts';
 import { words } from './words.en.ts';
 
 export interface Kept {
@@ -41,11 +42,13 @@ export const whatWaits = (kept: Kept): Waiting => ({
 function roundOf({ plan, read, now, minutesWest }: Kept): Line | undefined {
   const today = dayOf(now, minutesWest(now));
   const retrievals = retrievalsOf(read);
-  const { round } = plan;
-  if (round !== null && round.day === today) {
-    const done = answersOfRound(round, retrievals).length;
-    const of = round.items.length;
-    if (done < of) return { what: words.begun, press: words.goOnAt({ place: done + 1, of }) };
+  const begun = underWay(plan.round, retrievals, today);
+  if (begun !== undefined) {
+    const { done, round } = begun;
+    return {
+      what: words.begun,
+      press: words.goOnAt({ place: done + 1, of: round.items.length }),
+    };
   }
   if (retrievals.length === 0) return undefined;
   const exam = plan.exam === null ? undefined : readDay(plan.exam);

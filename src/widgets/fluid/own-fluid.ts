@@ -33,7 +33,7 @@ export function ownFluid(inForce: { readonly [K in OwnKey]: Signal<number> }) {
   const read = (key: OwnKey) => {
     const text = typed[key].value;
     if (text === null) return { ok: true, value: inForce[key].value } as const;
-    return parseAmount(text, cst, 'si', LIMITS[key]);
+    return parseAmount(text, cst, 'si', { ...LIMITS[key], example: inForce[key].value });
   };
 
   const problems = computed((): Readonly<Record<OwnKey, string>> => {

@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
+import { NoList as NoListOn } from '../../own-sheet/NoList.tsx';
 import { OnTransmission } from '../../own-sheet/OnTransmission.tsx';
 import { table } from '../../planner/load.ts';
 import type { NextTestModel } from './model.ts';
@@ -18,3 +19,8 @@ export function On({ model }: { readonly model: NextTestModel }) {
     />
   );
 }
+
+/** Why there is no list of causes on it. */
+export const NoList = ({ model }: { readonly model: NextTestModel }) => (
+  <NoListOn model={model} which={keptOn()} />
+);

@@ -11,6 +11,8 @@ export function Readings({ model }: { readonly model: NextTestModel }) {
   const { readings } = words;
   const taken = model.readings.value;
   const gone = model.gone.value;
+  // There no test stands below.
+  const held = ['noTable', 'making', 'faulty', 'gone'].includes(model.tableIs.value);
   const lineOf = (one: TakenReading): string =>
     readings.did({ test: nameOf(one.test, system), value: shownIn(one, system) });
   return (
@@ -29,7 +31,9 @@ export function Readings({ model }: { readonly model: NextTestModel }) {
         putBack={model.putBack}
       />
       {taken.length === 0 ? (
-        <p class="muted">{readings.none}</p>
+        <p class="muted">
+          {readings.none} {!held && readings.takeFirst}
+        </p>
       ) : (
         <>
           <ol>

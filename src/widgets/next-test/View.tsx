@@ -38,11 +38,15 @@ export function View() {
     model.add(reading);
     // What it comes to stands under the button, which a thumb may press at the lower edge of the screen.
     requestAnimationFrame(() => {
-      document.querySelector('.next-test .live-text')?.scrollIntoView({ block: 'nearest' });
+      document
+        .querySelector('.next-test :is(.live-text, .own-no-list)')
+        ?.scrollIntoView({ block: 'nearest' });
     });
   };
   // Its first answer comes a moment after it, on a slow phone several seconds.
-  const waiting = said === null || model.advice.value === null;
+  const { tableIs, advice } = model;
+  const coming = said === null || tableIs.value === 'fetching' || tableIs.value === 'ready';
+  const waiting = coming && advice.value === null;
   const lost = failed.value || model.lost.value;
   return (
     <div class="next-test" id="next-test" data-ready={ready && said !== null}>
@@ -50,6 +54,7 @@ export function View() {
         <Form model={model} add={add} />
         {said && !lost && (
           <>
+            <said.NoList model={model} />
             <said.Now model={model} />
             <said.Clashes model={model} />
           </>
@@ -68,7 +73,11 @@ export function View() {
           <said.Next model={model} />
         </>
       )}
-      {said ? <said.Assumed model={model} /> : <p class="muted">{words.assumed}</p>}
+      {said === null ? (
+        <p class="muted">{words.assumed}</p>
+      ) : (
+        tableIs.value !== 'gone' && <said.Assumed model={model} />
+      )}
     </div>
   );
 }

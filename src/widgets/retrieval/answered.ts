@@ -1,7 +1,6 @@
 import { dayOf } from '../../quiz/schedule/day.ts';
 import type { Answered } from '../../quiz/schedule/schedule.ts';
 import type { RetrievalAnswer } from '../../storage/answer.ts';
-import type { RoundKept } from '../../storage/plan.ts';
 import type { AnswersRead, KeptAnswer } from '../../storage/read-answers.ts';
 
 type Retrieval = KeptAnswer & { readonly answer: RetrievalAnswer };
@@ -21,14 +20,3 @@ export const answeredFrom = (
     result,
     certainty,
   }));
-
-/** Those that were given in a round, in their order: its seed and its questions tell. */
-export function answersOfRound(
-  { seed, items }: RoundKept,
-  retrievals: readonly Pick<Retrieval, 'answer'>[],
-): readonly RetrievalAnswer[] {
-  const asked = new Set(items.map(({ id }) => id));
-  return retrievals
-    .map(({ answer }) => answer)
-    .filter((answer) => answer.seed === seed && asked.has(answer.item));
-}

@@ -1,0 +1,45 @@
+/**
+ * A number of each quantity as a shop meets it, metric: for a sentence that shows how one is written where any number may be typed.
+ * Apart from the tables: only pages that ask for such a number carry it.
+ */
+import type { QuantityName } from './by-name.ts';
+
+export const usual: Readonly<Record<QuantityName, number>> = {
+  pressure: 400,
+  temperature: 90,
+  temperatureRise: 15,
+  flow: 6,
+  torque: 180,
+  length: 0.25,
+  roadSpeed: 40,
+  power: 60,
+  heat: 9000,
+  airFlow: 20,
+  speed: 700,
+  seconds: 0.8,
+  minutes: 20,
+  percent: 25,
+  kinematicViscosity: 7,
+  dynamicViscosity: 6,
+  times: 3,
+  count: 12,
+  force: 900,
+  dimension: 60,
+  area: 45,
+  volume: 30,
+  fluidVolume: 1.5,
+  density: 850,
+  mass: 2,
+  inertia: 0.05,
+  spin: 12,
+  leverArm: 0.3,
+  workedTorque: 180,
+  converterCapacity: 150,
+  hours: 1.5,
+  milliseconds: 100,
+  watchTime: 2.5,
+  friction: 0.13,
+  ratio: 2.8,
+  multiple: 5,
+  rate: 10,
+};
