@@ -8,6 +8,8 @@ import { temperature } from '../../quantity/quantities.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import { dateAndTimeOf, dateOf } from '../../ui/dates.ts';
+import { byDay } from './days.ts';
+import { labelOf } from './label-of.ts';
 import { words as paper } from './paper-words.en.ts';
 import { PairTable, proofWords, unjudgedWords } from './Repair.tsx';
 import type { Sheet, SheetReading } from './sheet.ts';
@@ -43,10 +45,12 @@ export function ForFile({ sheet }: { readonly sheet: Sheet }) {
   return (
     <article class="job-page job-for-file">
       <p class="job-kicker">{said.kicker}</p>
-      <h1>{job.label.value}</h1>
+      <h1>{labelOf(job)}</h1>
       <p class="muted">
         {said.started(dateOf(job.created))}. {said.printed(dateAndTimeOf(Date.now()))}.
       </p>
+      <h2>{said.complaint}</h2>
+      <p class="job-text">{job.complaint.value.trim() || said.noComplaint}</p>
       <h2>{said.readings}</h2>
       {sheet.readings.value.length === 0 && <p>{said.none}</p>}
       {phases.map(
@@ -62,19 +66,28 @@ export function ForFile({ sheet }: { readonly sheet: Sheet }) {
                   <th scope="col">{said.typed}</th>
                 </tr>
               </thead>
-              <tbody>
-                {some.map((one) => (
-                  <tr key={one.id}>
-                    <th scope="row">
-                      {one.taken === null ? one.test : nameOf(one.taken.test, system)}
-                      {clashing.has(one.id) && <strong> {said.clash}</strong>}
-                    </th>
-                    <td>{one.taken === null ? '' : shownIn(one.taken, system)}</td>
-                    <td>{warmthOf(one, system)}</td>
-                    <td>{typedIn(one)}</td>
-                  </tr>
-                ))}
-              </tbody>
+              {byDay(some).map(({ day, from, some: ofDay }) => (
+                <tbody key={from}>
+                  {day !== '' && (
+                    <tr class="job-day">
+                      <th colSpan={4} scope="rowgroup">
+                        {words.readings.day(day)}
+                      </th>
+                    </tr>
+                  )}
+                  {ofDay.map((one) => (
+                    <tr key={one.id}>
+                      <th scope="row">
+                        {one.taken === null ? one.test : nameOf(one.taken.test, system)}
+                        {clashing.has(one.id) && <strong> {said.clash}</strong>}
+                      </th>
+                      <td>{one.taken === null ? '' : shownIn(one.taken, system)}</td>
+                      <td>{warmthOf(one, system)}</td>
+                      <td>{typedIn(one)}</td>
+                    </tr>
+                  ))}
+                </tbody>
+              ))}
             </table>
           ),
       )}

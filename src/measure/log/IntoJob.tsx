@@ -1,9 +1,9 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { DiagnosisReading } from '../../log/readings.ts';
-import type { Job } from '../../storage/jobs/job.ts';
 import { dateOf } from '../../ui/dates.ts';
 import { words } from './result-words.en.ts';
+import type { NamedJob } from './to-job.ts';
 
 const { job: said } = words;
 const load = () => import('./to-job.ts');
@@ -26,7 +26,7 @@ function freshLabel(taken: readonly string[]): string {
 
 /** Puts the readings of a log into a job sheet, a new one or one of this device: once, and into one more new one on purpose. */
 export function IntoJob({ readings }: { readonly readings: readonly DiagnosisReading[] }) {
-  const jobs = useSignal<readonly Job[]>([]);
+  const jobs = useSignal<readonly NamedJob[]>([]);
   const into = useSignal('');
   const put = useSignal<readonly Put[]>([]);
   const state = useSignal<'' | 'putting' | 'done' | 'already' | 'failed'>('');
@@ -44,13 +44,10 @@ export function IntoJob({ readings }: { readonly readings: readonly DiagnosisRea
     state.value = 'putting';
     const chosen = into.value;
     try {
-      const job = jobs.value.find(({ id }) => id === chosen);
-      const taken = [
-        ...jobs.value.map((one) => one.label.value),
-        ...put.value.map((one) => one.label),
-      ];
-      const label = job?.label.value ?? freshLabel(taken);
-      const { status, id } = await (await load()).putIntoJob(job ?? label, readings);
+      const there = jobs.value.find(({ job }) => job.id === chosen);
+      const taken = [...jobs.value.map(({ name }) => name), ...put.value.map((one) => one.label)];
+      const label = there?.name ?? freshLabel(taken);
+      const { status, id } = await (await load()).putIntoJob(there?.job ?? label, readings);
       if (status === 'ok') put.value = [...put.value, { id, label, into: chosen }];
       state.value = status === 'ok' ? 'done' : 'failed';
     } catch {
@@ -70,9 +67,9 @@ export function IntoJob({ readings }: { readonly readings: readonly DiagnosisRea
           }}
         >
           <option value="">{said.fresh}</option>
-          {jobs.value.map(({ id, label }) => (
-            <option key={id} value={id}>
-              {label.value}
+          {jobs.value.map(({ job, name }) => (
+            <option key={job.id} value={job.id}>
+              {name}
             </option>
           ))}
         </select>

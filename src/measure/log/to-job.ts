@@ -11,12 +11,19 @@ import {
 } from '../../storage/jobs/job.ts';
 import { jobStore } from '../../storage/jobs/job-store.ts';
 import type { StoreStatus } from '../../storage/connection.ts';
+import { labelOf } from '../jobs/label-of.ts';
 
-export async function standingJobs(): Promise<readonly Job[]> {
+/** A job of this device, and what it is called on a page. */
+export interface NamedJob {
+  readonly job: Job;
+  readonly name: string;
+}
+
+export async function standingJobs(): Promise<readonly NamedJob[]> {
   const store = jobStore();
   const { records } = await store.read(Date.now());
   await store.close();
-  return records.filter((job) => !isDeleted(job));
+  return records.filter((job) => !isDeleted(job)).map((job) => ({ job, name: labelOf(job) }));
 }
 
 /** A job with the readings of a log added, each once for each time. */

@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 
 interface Kept {
   readonly load: () => Promise<unknown>;
@@ -11,9 +11,9 @@ interface Kept {
 /**
  * Which record the address names behind its #, and what is kept when the page is left.
  *
- * @param fresh the id of the field that takes the focus when a record is closed
+ * @param list the id of what takes the focus when a record is closed
  */
-export function useOpened(kept: Kept, fresh: string) {
+export function useOpened(kept: Kept, list: string) {
   const at = useSignal('');
   const frame = useRef<HTMLDivElement>(null);
   /** It was opened here, and not by the address: the keys go along. */
@@ -39,11 +39,20 @@ export function useOpened(kept: Kept, fresh: string) {
       document.removeEventListener('visibilitychange', hidden);
     };
   }, []);
+  /** Opened or closed by hand, and not drawn yet. */
+  const went = useRef(false);
   const go = (id: string): void => {
     history.pushState(null, '', id === '' ? location.pathname : `#${id}`);
+    went.current = true;
     at.value = id;
-    frame.current?.scrollIntoView({ block: 'start' });
   };
+  const { value: now } = at;
+  useLayoutEffect(() => {
+    if (!went.current) return;
+    went.current = false;
+    frame.current?.scrollIntoView({ block: 'start' });
+    if (now === '') document.getElementById(list)?.focus({ preventScroll: true });
+  }, [now]);
   return {
     at,
     frame,
@@ -52,9 +61,6 @@ export function useOpened(kept: Kept, fresh: string) {
       arrived.current = true;
       go(id);
     },
-    close: (): void => {
-      go('');
-      document.getElementById(fresh)?.focus({ preventScroll: true });
-    },
+    close: (): void => go(''),
   };
 }
