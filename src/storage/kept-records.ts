@@ -112,12 +112,7 @@ export function keptRecords<Of extends Kept>(needs: Needs<Of>) {
     fault,
     damaged,
     /** What was deleted in this page and can come back until it is left, the last one first. */
-    gone: computed(() =>
-      deleted.value.flatMap((id) => {
-        const record = all.value.get(id);
-        return record && isDeleted(record) ? [record] : [];
-      }),
-    ),
+    gone: computed(() => deleted.value.flatMap((id) => all.value.get(id) ?? []).filter(isDeleted)),
     load,
     keep,
     change,
@@ -127,7 +122,7 @@ export function keptRecords<Of extends Kept>(needs: Needs<Of>) {
     },
     watch: (): (() => void) => store.watch(() => void load()),
     remove: (record: Of): void => {
-      deleted.value = [record.id, ...deleted.peek().filter((id) => id !== record.id)];
+      deleted.value = [...new Set([record.id, ...deleted.peek()])];
       change(withDeleted(record, now(), true), 'now');
     },
     bringBack: (record: Of): void => change(withDeleted(record, now(), false), 'now'),

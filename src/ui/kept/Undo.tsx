@@ -1,4 +1,3 @@
-import { More } from '../More.tsx';
 import { words } from './words.en.ts';
 
 interface UndoProps<Of> {
@@ -10,42 +9,23 @@ interface UndoProps<Of> {
   readonly heading: string;
 }
 
-/** What was deleted last and the way back; what went before it, folded. */
-export function Undo<Of>({ gone, nameOf, bringBack, heading }: UndoProps<Of>) {
-  const [last, ...before] = gone;
-  const back = (one: Of) => (
-    <button
-      type="button"
-      class="quiet"
-      aria-label={words.bringBack(nameOf(one))}
-      onClick={() => {
-        bringBack(one);
-        document.getElementById(heading)?.focus();
-      }}
-    >
-      {words.undo}
-    </button>
-  );
-  return (
-    <>
-      <p role="status" class="kept-undo">
-        {last !== undefined && (
-          <>
-            {words.removed(nameOf(last))} {back(last)}
-          </>
-        )}
+/** What was deleted, and the way back for each. */
+export const Undo = <Of,>({ gone, nameOf, bringBack, heading }: UndoProps<Of>) => (
+  <div role="status" class="kept-undo">
+    {gone.map((one) => (
+      <p>
+        {words.removed(nameOf(one))}{' '}
+        <button
+          type="button"
+          class="quiet"
+          onClick={() => {
+            bringBack(one);
+            document.getElementById(heading)?.focus();
+          }}
+        >
+          {words.undo}
+        </button>
       </p>
-      {before.length > 0 && (
-        <More label={words.removedBefore(String(before.length))}>
-          <ul>
-            {before.map((one, n) => (
-              <li key={n}>
-                {nameOf(one)} {back(one)}
-              </li>
-            ))}
-          </ul>
-        </More>
-      )}
-    </>
-  );
-}
+    ))}
+  </div>
+);

@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
 
 interface Kept {
   readonly load: () => Promise<unknown>;
@@ -39,20 +39,15 @@ export function useOpened(kept: Kept, list: string) {
       document.removeEventListener('visibilitychange', hidden);
     };
   }, []);
-  /** Opened or closed by hand, and not drawn yet. */
-  const went = useRef(false);
   const go = (id: string): void => {
     history.pushState(null, '', id === '' ? location.pathname : `#${id}`);
-    went.current = true;
     at.value = id;
+    // Drawn before this runs: what is drawn of a change was asked for earlier.
+    queueMicrotask(() => {
+      frame.current?.scrollIntoView({ block: 'start' });
+      if (id === '') document.getElementById(list)?.focus({ preventScroll: true });
+    });
   };
-  const { value: now } = at;
-  useLayoutEffect(() => {
-    if (!went.current) return;
-    went.current = false;
-    frame.current?.scrollIntoView({ block: 'start' });
-    if (now === '') document.getElementById(list)?.focus({ preventScroll: true });
-  }, [now]);
   return {
     at,
     frame,

@@ -3,9 +3,7 @@ export const words = {
   remove: (name: string) => `Delete ${name}`,
   removeShort: 'Delete',
   removed: (name: string) => `${name} is deleted.`,
-  removedBefore: (count: string) => `Deleted before that: ${count}`,
   undo: 'Bring it back',
-  bringBack: (name: string) => `Bring it back: ${name}`,
   files: 'To a file, and back',
   filesHow:
     'Browsers clear what they keep when room gets short. A file on another disk is the only copy that is sure, and one that a colleague can take in.',
