@@ -26,12 +26,16 @@ export interface JobProps {
   readonly planner: Pick<typeof load, 'table' | 'answers'> | null;
   /** The choice of a transmission; null where it did not load. */
   readonly own: Pick<typeof ownSheet, 'OnTransmission'> | null;
-  /** Opened by hand a moment ago: the form takes the keys. */
+  /** Opened by hand a moment ago: its first open field takes the keys. */
   readonly arrived: boolean;
   readonly close: () => void;
 }
 
 const RESULT = 'job-result';
+
+/** A job begins with its complaint, and goes on with its readings. */
+const isBegun = ({ job, readings }: Sheet): boolean =>
+  job.peek()?.complaint.value !== '' || readings.peek().length > 0;
 
 /** One job: readings in, what it may be and what to measure next, the repair and its proof, two pages for paper. */
 export function JobSheet({ jobs, id, planner, own, arrived, close }: JobProps) {
@@ -43,7 +47,8 @@ export function JobSheet({ jobs, id, planner, own, arrived, close }: JobProps) {
       sheet.planner.table.value = planner.table;
   }, []);
   useEffect(() => {
-    if (arrived) document.getElementById('next-test-test')?.focus({ preventScroll: true });
+    if (arrived)
+      document.getElementById(isBegun(sheet) ? 'next-test-test' : 'job-complaint')?.focus();
     return sheet.stop;
   }, []);
   const job = sheet.job.value;
@@ -171,7 +176,7 @@ function Bar({ sheet, said }: SaidProps) {
     part?.scrollIntoView({ block: 'start' });
   };
   return (
-    <FootBar class="job-bar" label={words.result.title}>
+    <FootBar class="job-bar" label={words.result.short}>
       <button type="button" onClick={all}>
         <span class="job-bar-says">
           {lines.map((line) => (

@@ -20,7 +20,7 @@ export const words = {
     before: 'Before the repair',
     after: 'After the repair',
   },
-  result: { title: 'What the readings come to', all: 'See all' },
+  result: { title: 'What the readings come to', short: 'In short', all: 'See all' },
   readings: {
     title: 'Readings',
     none: 'None yet. Take down what you have, in any order; the tests under “Measure next” tell most for their minutes.',

@@ -343,11 +343,11 @@ describe('the complaint', () => {
     const { sheet, type, read } = bay();
     const customer = () => text(render(<ForCustomer sheet={sheet} />));
     const file = () => text(render(<ForFile sheet={sheet} />));
-    expect(file()).toContain('Complaint Not entered.');
+    expect(file()).toContain('Complaint: not entered.');
     expect(customer()).not.toContain('What you told us');
     type('complaint', ' Revs up in Drive when hot. ');
     read('fluidLevel', 'full');
-    expect(file()).toMatch(/Complaint Revs up in Drive when hot\..*Readings/);
+    expect(file()).toMatch(/Complaint: Revs up in Drive when hot\..*Readings/);
     expect(customer()).toMatch(/What you told us Revs up in Drive when hot\..*What we measured/);
   });
 });
@@ -427,13 +427,13 @@ describe('the day on which a reading was entered', () => {
   test('stands over the readings of that day, on the page and on paper', () => {
     const page = text(render(<Readings sheet={one.sheet} />));
     const file = text(render(<ForFile sheet={one.sheet} />));
-    for (const said of [page, file])
-      for (const [day, test] of [
-        [first, 'Clutch pressure, Forward'],
-        [second, 'Line pressure, Park'],
-        [last, 'Clutch pressure, Forward'],
-      ])
-        expect(said).toContain(`Taken down ${day} ${test}`);
+    for (const said of [page, file]) {
+      expect(said).toContain(`Taken down ${first} Clutch pressure, Forward`);
+      expect(said).toContain(`Taken down ${second} Line pressure, Park`);
+    }
+    expect(page).toContain(`Taken down ${last} Clutch pressure, Forward`);
+    // One day for all of a table stands in its title.
+    expect(file).toContain(`After the repair, taken down ${last} Test and conditions`);
   });
 
   test('stands over a column of a table, and beside each where there are several', () => {
