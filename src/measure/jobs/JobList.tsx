@@ -15,7 +15,7 @@ export const JOB_LIST_TITLE = 'job-list-title';
 function toFresh(): void {
   const field = document.getElementById('job-new');
   field?.focus({ preventScroll: true });
-  field?.closest('form')?.scrollIntoView({ block: 'nearest' });
+  field?.closest('form')?.scrollIntoView({ block: 'start' });
 }
 
 interface ListProps {
