@@ -13,6 +13,7 @@ import { words as list } from './list-words.en.ts';
 import { noTestLeft } from './no-test-left.ts';
 import { words as now } from './now-words.en.ts';
 import { nameOf, needsOf } from './reading-text.ts';
+import { beyondOne } from './two-faults.ts';
 import { words } from './words.en.ts';
 
 interface ListProps {
@@ -88,19 +89,16 @@ export function Causes({ model }: ListProps) {
   );
 }
 
-/** From this share of all pairs on one is named. */
-const LIKELY_PAIR = 0.5;
-
 /** What there is to say where one fault does not explain it all; nothing where one does. */
 export function twoFaultWords(advice: Advice | null, system: UnitSystem): string {
   const { faults, clutches } = words;
   if (advice === null) return '';
   // What explains readings that cannot all be right explains nothing.
   if (advice.clash === true) return now.clashing;
-  const { two, fit } = advice;
-  const [best] = two?.pairs ?? [];
-  if (!two || !best || !areTwo(two)) return fit.singleFaultFits === false ? list.twoFaults : '';
-  if (best.share < LIKELY_PAIR) return list.manyPairs;
+  const best = beyondOne(advice);
+  if (best === null) return '';
+  if (best === 'misfit') return list.twoFaults;
+  if (best === 'many') return list.manyPairs;
   const [first, second] = best.of.map(({ name, circuit }) =>
     circuit === undefined
       ? faults[name]

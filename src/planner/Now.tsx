@@ -11,13 +11,18 @@ import { words as planner } from './words.en.ts';
 
 type NowModel = Pick<PlannerModel, 'advice' | 'clashing' | 'ranking' | 'readings'>;
 
-function comesTo({ advice, ranking }: NowModel, system: UnitSystem): string {
+/** What the readings come to: the cause that stands first, and the test that tells most, if one does. */
+function standing({ advice, ranking }: NowModel) {
   const said = advice.value;
   const [top] = said?.faults ?? [];
-  if (ranking.value || said === null || said.clash === null || top === undefined)
-    return words.weighing;
-  if (said.clash) return words.clashing;
-  const [best] = said.next;
+  if (ranking.value || said === null || said.clash === null || top === undefined) return 'weighing';
+  return said.clash ? 'clashing' : { said, top, best: said.next[0] };
+}
+
+function comesTo(model: NowModel, system: UnitSystem): string {
+  const now = standing(model);
+  if (typeof now === 'string') return words[now];
+  const { said, top, best } = now;
   const named = planner.faults[top.fault];
   const part = share(top.probability, system);
   const first =
@@ -28,6 +33,19 @@ function comesTo({ advice, ranking }: NowModel, system: UnitSystem): string {
   const { test, minutes } = best;
   const next = { test: nameOf(test, system), minutes: String(Math.round(minutes)) };
   return `${first} ${words.next(next)}`;
+}
+
+/** The same for a bar: a line for the cause, one for the test; none where there is nothing to say yet. */
+export function inShort(model: NowModel, system: UnitSystem): readonly string[] {
+  const now = standing(model);
+  const read = model.readings.value.length > 0;
+  const { short } = words;
+  if (now === 'weighing') return read && model.ranking.value ? [words.weighing] : [];
+  if (now === 'clashing') return [short.clashing];
+  const { top, best } = now;
+  const cause = { top: planner.faults[top.fault], share: share(top.probability, system) };
+  const next = best && short.next({ test: nameOf(best.test, system) });
+  return [...(read ? [short.first(cause)] : []), next ?? short.noneLeft];
 }
 
 /** What the readings come to, where the hand is: shown, and read out after each one. */

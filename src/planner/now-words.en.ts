@@ -14,6 +14,13 @@ export const words = {
   done: 'No test left is worth its minutes. What stands first is what your readings say; if you open it up, look there first.',
   noPart:
     'No test left is worth its minutes, and what stands first names no part: do not open it up on that. Take the reading that surprises you most once more.',
+  /** Where there is room for a line each. */
+  short: {
+    first: (p: { top: string; share: string }) => `First: ${p.top}, ${p.share}`,
+    next: (p: { test: string }) => `Next: ${p.test}`,
+    clashing: 'Two readings cannot both be right. Take them once more first.',
+    noneLeft: 'No test left is worth its minutes.',
+  },
   clash: {
     /** By what the planner knows of cars. */
     known: (p: { one: string; other: string }) =>

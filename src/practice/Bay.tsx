@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
 import { CopyLink } from '../ui/CopyLink.tsx';
+import { FootBar } from '../ui/FootBar.tsx';
 import { Later } from '../simulation/Later.tsx';
 import type { BenchCase } from './bench-case.ts';
 import { Conclude } from './Conclude.tsx';
@@ -55,12 +56,12 @@ export function Bay({ bench, search, onWall }: BayProps) {
               <Talk model={model} />
               <Looks model={model} />
               <Measure model={model} open={open} />
-              <div class="case-bar no-print" role="region" aria-label={bar.label}>
+              <FootBar class="case-bar" label={bar.label}>
                 <strong>{bar.minutes({ minutes: String(Math.round(minutes)) })}</strong>
                 <a class="act" href="#case-conclude">
                   {bar.ready}
                 </a>
-              </div>
+              </FootBar>
             </div>
             <Conclude model={model} />
           </>

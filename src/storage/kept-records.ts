@@ -35,8 +35,8 @@ export function keptRecords<Of extends Kept>(needs: Needs<Of>) {
   const loaded = signal(false);
   const fault = signal<Exclude<StoreStatus, 'ok'> | null>(null);
   const damaged = signal<readonly unknown[]>([]);
-  /** Deleted in this page a moment ago: what undo brings back. */
-  const undo = signal<Of | null>(null);
+  /** Ids of what was deleted in this page, the last one first. */
+  const deleted = signal<readonly string[]>([]);
   const dirty = new Set<string>();
   /** What is being written: a page that goes meanwhile takes the half of it along. */
   const onTheWay = new Set<readonly Of[]>();
@@ -111,7 +111,8 @@ export function keptRecords<Of extends Kept>(needs: Needs<Of>) {
     loaded,
     fault,
     damaged,
-    undo,
+    /** What was deleted in this page and can come back until it is left, the last one first. */
+    gone: computed(() => deleted.value.flatMap((id) => all.value.get(id) ?? []).filter(isDeleted)),
     load,
     keep,
     change,
@@ -121,14 +122,10 @@ export function keptRecords<Of extends Kept>(needs: Needs<Of>) {
     },
     watch: (): (() => void) => store.watch(() => void load()),
     remove: (record: Of): void => {
-      undo.value = record;
+      deleted.value = [...new Set([record.id, ...deleted.peek()])];
       change(withDeleted(record, now(), true), 'now');
     },
-    bringBack: (): void => {
-      const record = all.peek().get(undo.peek()?.id ?? '');
-      undo.value = null;
-      if (record) change(withDeleted(record, now(), false), 'now');
-    },
+    bringBack: (record: Of): void => change(withDeleted(record, now(), false), 'now'),
     file: (): string => file.write([...all.peek().values()]),
     takeIn,
     /** Takes a file in. */

@@ -1,6 +1,6 @@
 import { execFileSync } from 'node:child_process';
 import { writeFileSync } from 'node:fs';
-import type { Page } from '@playwright/test';
+import type { Locator, Page } from '@playwright/test';
 import { axeOn, ENHANCED } from './axe.ts';
 import { expect, test } from './fixtures.ts';
 
@@ -20,7 +20,9 @@ async function begin(page: Page, label: string): Promise<void> {
   await page.getByLabel('Short label').focus();
   await page.keyboard.type(label);
   await page.keyboard.press('Enter');
-  await expect(page.getByLabel('Test', { exact: true })).toBeFocused();
+  // A job begins with its complaint.
+  await expect(page.getByLabel('Complaint, in the customer’s words')).toBeFocused();
+  await page.getByLabel('Test', { exact: true }).focus();
 }
 /** A reading, by keyboard; the form waits for it. */
 async function type(page: Page, id: string, text: string, temperature = ''): Promise<void> {
@@ -67,7 +69,17 @@ for (const [width, height] of [
     await expect(first(page)).toContainText('Split transfer seal');
     await expect(readings(page).nth(3)).toContainText('Split transfer seal rises from');
     await expect(page.locator('.job .live-text')).toContainText('First on the list now: Split');
-    await expect(page.locator('.job .live-text')).toBeInViewport();
+    // What it comes to is in sight with the form: beside it, or in the bar under it.
+    await expect(page.getByLabel('Test', { exact: true })).toBeInViewport();
+    if (width === 390) {
+      await expect(page.locator('.job-bar')).toContainText(
+        /^First: Split transfer seal, over 99\s%No test left is worth its minutes\./,
+      );
+      await expect(page.locator('.job-bar')).toBeInViewport({ ratio: 1 });
+    } else {
+      await expect(page.locator('.job .live-text')).toBeInViewport();
+      await expect(first(page)).toBeInViewport({ ratio: 1 });
+    }
     await expect(page.locator('.job-open')).toContainText('Still in it');
     await printed(page);
     await page.getByRole('button', { name: 'Print both pages' }).focus();
@@ -129,6 +141,140 @@ test('two tabs on one job do not overwrite each other', async ({ page, context }
   await expect(page.getByLabel('Notes on the job')).toHaveValue('from the first');
   await expect(page.getByLabel('What was done')).toHaveValue('from the second');
   await expect(readings(page)).toHaveCount(1);
+});
+
+for (const [width, height] of [
+  [320, 568],
+  [390, 664],
+  [844, 390],
+] as const) {
+  test(`at ${width} x ${height} the bar under the form says cause and test, hides no field, and leads to all of it`, async ({
+    page,
+  }) => {
+    await page.setViewportSize({ width, height });
+    await open(page);
+    await begin(page, 'Bay 3');
+    const bar = page.locator('.job-bar');
+    // Without a reading there is no cause to name.
+    await expect(bar).toContainText(/^Next: /);
+    await type(page, 'clutch.forward.700.hot', '25');
+    await expect(bar).toContainText(/^First: .*, \d+\s%Next: .*See all$/);
+    await expect(bar).toBeInViewport({ ratio: 1 });
+    const target = await bar.getByRole('button').boundingBox();
+    expect(target?.height).toBeGreaterThanOrEqual(48);
+    expect((await bar.boundingBox())?.height).toBeLessThan(110);
+    const form = page.locator('.next-form :is(input, select, button)');
+    for (const field of await form.all()) {
+      await page.evaluate(() => {
+        (document.activeElement as HTMLElement).blur();
+        scrollTo(0, 0);
+      });
+      await field.focus();
+      const [own, over] = await Promise.all([field.boundingBox(), bar.boundingBox()]);
+      expect((own?.y ?? 0) + (own?.height ?? 0)).toBeLessThanOrEqual(over?.y ?? 0);
+    }
+    await bar.getByRole('button').click();
+    await expect(page.getByRole('region', { name: 'What the readings come to' })).toBeFocused();
+    await expect(first(page)).toBeInViewport();
+    await expect(bar).not.toBeInViewport();
+    await page.emulateMedia({ media: 'print' });
+    await expect(bar).toBeHidden();
+  });
+}
+
+for (const [width, height] of [
+  [1366, 768],
+  [1920, 1080],
+] as const) {
+  test(`at ${width} x ${height} the result stays beside the form and the readings`, async ({
+    page,
+  }) => {
+    await page.setViewportSize({ width, height });
+    await open(page);
+    await begin(page, 'Bay 3');
+    await threeReadings(page);
+    await expect(first(page)).toContainText('Split transfer seal');
+    await expect(page.locator('.job-bar')).toBeHidden();
+    const beside = async (what: Locator) => {
+      await what.evaluate((one) => one.scrollIntoView({ block: 'center' }));
+      await expect(what).toBeInViewport();
+      await expect(first(page)).toBeInViewport({ ratio: 1 });
+    };
+    await beside(page.getByLabel('It read'));
+    await beside(page.getByRole('button', { name: 'Add this reading' }));
+    await beside(readings(page).nth(1));
+  });
+}
+
+test('the complaint is kept, stands on both pages, and is found by the search', async ({
+  page,
+}) => {
+  await open(page);
+  await begin(page, 'Bay 4');
+  await page.getByRole('button', { name: 'All jobs' }).click();
+  await begin(page, 'Bay 3');
+  const complaint = page.getByLabel('Complaint, in the customer’s words');
+  await complaint.fill('Revs up in Drive,\nhot only.');
+  await page.reload();
+  await sheetReady(page);
+  await expect(complaint).toHaveValue('Revs up in Drive,\nhot only.');
+  for (const paper of ['.job-for-file', '.job-for-customer'])
+    await expect(page.locator(paper)).toContainText('Revs up in Drive,');
+  await page.getByRole('button', { name: 'All jobs' }).click();
+  await page.getByLabel('Search labels and notes').fill('revs drive');
+  await expect(page.locator('.kept-listed li')).toHaveCount(1);
+  await page.getByRole('link', { name: 'Bay 3' }).click();
+  // A job that is begun goes on with its readings.
+  await expect(page.getByLabel('Test', { exact: true })).toBeFocused();
+});
+
+for (const [width, height] of [
+  [390, 664],
+  [844, 390],
+] as const) {
+  test(`jobs stand before the form for a new one, in the first screen of ${width} x ${height}`, async ({
+    page,
+  }) => {
+    await page.setViewportSize({ width, height });
+    await open(page);
+    await expect(page.locator('.kept-listed')).toHaveCount(0);
+    await begin(page, 'Blue wagon');
+    await page.getByRole('button', { name: 'All jobs' }).click();
+    await expect(page.getByRole('heading', { name: 'Jobs on this device' })).toBeFocused();
+    await begin(page, 'Van, key 7');
+    await page.goto(PAGE);
+    await ready(page);
+    await expect(page.getByRole('link', { name: 'Van, key 7' })).toBeInViewport({ ratio: 1 });
+    await page.getByRole('button', { name: 'New job' }).click();
+    await expect(page.getByLabel('Short label')).toBeFocused();
+    await expect(page.getByRole('button', { name: 'Start the job' })).toBeInViewport({ ratio: 1 });
+  });
+}
+
+test('each job that was deleted can come back, in any order, and the keys stay with the list', async ({
+  page,
+}) => {
+  await open(page);
+  for (const label of ['Blue wagon', 'Van, key 7', 'Bay 3']) {
+    await begin(page, label);
+    await page.getByRole('button', { name: 'All jobs' }).click();
+  }
+  for (const label of ['Blue wagon', 'Van, key 7', 'Bay 3'])
+    await page.getByRole('button', { name: `Delete ${label}` }).click();
+  await expect(page.locator('.kept-listed li')).toHaveCount(0);
+  for (const label of ['Van, key 7', 'Blue wagon', 'Bay 3']) {
+    await page
+      .locator('.kept-undo p', { hasText: label })
+      .getByRole('button', { name: 'Bring it back' })
+      .click();
+    await expect(page.getByRole('link', { name: label })).toBeVisible();
+    await expect(page.getByRole('heading', { name: 'Jobs on this device' })).toBeFocused();
+  }
+  await expect(page.locator('.kept-undo')).toBeEmpty();
+  await page.waitForTimeout(400);
+  await page.reload();
+  await ready(page);
+  await expect(page.locator('.kept-listed li')).toHaveCount(3);
 });
 
 test('list, search, rename, delete and undo', async ({ page }) => {
@@ -307,6 +453,8 @@ test('on paper: a page for the file and one for the customer', async ({ page }) 
   const [forFile = '', forCustomer = ''] = pages;
   expect(forFile).toContain('Bay 3, key 12');
   expect(forFile).toContain('Only for the file.');
+  const today = new Intl.DateTimeFormat('en-US', { dateStyle: 'medium' }).format(Date.now());
+  expect(forFile).toContain(`Before the repair, taken down ${today}`);
   expect(forFile).toContain('Split transfer seal');
   expect(forFile).toMatch(/Clutch pressure, Forward.*\s+25\s+psi/);
   expect(forCustomer).toContain('What we measured and what we did');
@@ -388,6 +536,32 @@ test('readings of a log go into a job', async ({ page }) => {
   await expect(readings(page).first()).toContainText('Time until the turbine stops');
   await page.goto('/measure/jobs/');
   await expect(page.getByText(/^Log of /)).toHaveCount(2);
+});
+
+test('a job without a label has a name in the log page’s list of jobs', async ({ page }) => {
+  await open(page);
+  await begin(page, 'Bay 3');
+  await page.evaluate(
+    () =>
+      new Promise((done) => {
+        const asked = indexedDB.open('hot-clutch:jobs');
+        asked.onsuccess = () => {
+          const place = asked.result.transaction('jobs', 'readwrite').objectStore('jobs');
+          const all = place.getAll() as IDBRequest<{ label: { value: string } }[]>;
+          all.onsuccess = () => {
+            for (const job of all.result) {
+              job.label.value = '';
+              place.put(job);
+            }
+          };
+          place.transaction.oncomplete = done;
+        };
+      }),
+  );
+  await page.goto('/measure/log/');
+  await expect(page.locator('#log-reader')).toHaveAttribute('data-ready', 'true');
+  await page.getByRole('button', { name: 'Slips in Drive' }).click();
+  await expect(page.locator('#log-job option').last()).toHaveText('No label');
 });
 
 test('storage that refuses is said at once, and work goes on', async ({ page }) => {

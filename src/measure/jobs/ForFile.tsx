@@ -8,6 +8,8 @@ import { temperature } from '../../quantity/quantities.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import { dateAndTimeOf, dateOf } from '../../ui/dates.ts';
+import { byDay } from './days.ts';
+import { labelOf } from './label-of.ts';
 import { words as paper } from './paper-words.en.ts';
 import { PairTable, proofWords, unjudgedWords } from './Repair.tsx';
 import type { Sheet, SheetReading } from './sheet.ts';
@@ -26,6 +28,55 @@ function warmthOf({ taken }: SheetReading, system: UnitSystem): string {
     : format(taken.temperatureC, temperature, system);
 }
 
+interface TakenProps {
+  readonly phase: string;
+  readonly some: readonly SheetReading[];
+  readonly clashing: ReadonlySet<string>;
+}
+
+/** The readings before the repair or after it, under the days on which they were taken down. */
+function Taken({ phase, some, clashing }: TakenProps) {
+  const system = useUnits();
+  const days = byDay(some);
+  const [{ day: only } = { day: '' }, another] = days;
+  const isOne = another === undefined && only !== '';
+  return (
+    <table>
+      <caption>{isOne ? said.phase({ phase, day: only }) : phase}</caption>
+      <thead>
+        <tr>
+          <th scope="col">{said.test}</th>
+          <th scope="col">{said.showed}</th>
+          <th scope="col">{said.temperature}</th>
+          <th scope="col">{said.typed}</th>
+        </tr>
+      </thead>
+      {days.map(({ day, from, some: ofDay }) => (
+        <tbody key={from}>
+          {!isOne && day !== '' && (
+            <tr class="job-day">
+              <th colSpan={4} scope="rowgroup">
+                {words.readings.day(day)}
+              </th>
+            </tr>
+          )}
+          {ofDay.map((one) => (
+            <tr key={one.id}>
+              <th scope="row">
+                {one.taken === null ? one.test : nameOf(one.taken.test, system)}
+                {clashing.has(one.id) && <strong> {said.clash}</strong>}
+              </th>
+              <td>{one.taken === null ? '' : shownIn(one.taken, system)}</td>
+              <td>{warmthOf(one, system)}</td>
+              <td>{typedIn(one)}</td>
+            </tr>
+          ))}
+        </tbody>
+      ))}
+    </table>
+  );
+}
+
 /** The page for the file: every reading with its conditions, what fits, what is left. */
 export function ForFile({ sheet }: { readonly sheet: Sheet }) {
   const system = useUnits();
@@ -38,44 +89,26 @@ export function ForFile({ sheet }: { readonly sheet: Sheet }) {
     [words.form.before, sheet.readings.value.filter(({ phase }) => phase === 'before')],
     [words.form.after, sheet.readings.value.filter(({ phase }) => phase === 'after')],
   ] as const;
-  const clashing = new Set(sheet.clashes.value.flat());
   const tapped = sheet.readings.value.some(({ taken }) => taken?.test.kind === 'clutchPressure');
   return (
     <article class="job-page job-for-file">
       <p class="job-kicker">{said.kicker}</p>
-      <h1>{job.label.value}</h1>
+      <h1>{labelOf(job)}</h1>
       <p class="muted">
         {said.started(dateOf(job.created))}. {said.printed(dateAndTimeOf(Date.now()))}.
       </p>
+      <p class="job-text">{said.complaint(job.complaint.value.trim() || said.noComplaint)}</p>
       <h2>{said.readings}</h2>
       {sheet.readings.value.length === 0 && <p>{said.none}</p>}
       {phases.map(
-        ([title, some]) =>
+        ([phase, some]) =>
           some.length > 0 && (
-            <table key={title}>
-              <caption>{title}</caption>
-              <thead>
-                <tr>
-                  <th scope="col">{said.test}</th>
-                  <th scope="col">{said.showed}</th>
-                  <th scope="col">{said.temperature}</th>
-                  <th scope="col">{said.typed}</th>
-                </tr>
-              </thead>
-              <tbody>
-                {some.map((one) => (
-                  <tr key={one.id}>
-                    <th scope="row">
-                      {one.taken === null ? one.test : nameOf(one.taken.test, system)}
-                      {clashing.has(one.id) && <strong> {said.clash}</strong>}
-                    </th>
-                    <td>{one.taken === null ? '' : shownIn(one.taken, system)}</td>
-                    <td>{warmthOf(one, system)}</td>
-                    <td>{typedIn(one)}</td>
-                  </tr>
-                ))}
-              </tbody>
-            </table>
+            <Taken
+              key={phase}
+              phase={phase}
+              some={some}
+              clashing={new Set(sheet.clashes.value.flat())}
+            />
           ),
       )}
       {!tapped && <p>{said.notMeasured}</p>}

@@ -9,15 +9,26 @@ import { Undo } from '../../ui/kept/Undo.tsx';
 import { words as kept } from '../../ui/kept/words.en.ts';
 import { words } from './words.en.ts';
 
+export const JOB_LIST_TITLE = 'job-list-title';
+
+/** To the field of a new job, with all of its form. */
+function toFresh(): void {
+  const field = document.getElementById('job-new');
+  field?.focus({ preventScroll: true });
+  field?.closest('form')?.scrollIntoView({ block: 'start' });
+}
+
 interface ListProps {
   readonly jobs: JobsModel;
   readonly open: (job: Job) => void;
 }
 
-/** A new job, the jobs that there are, and the way to a file and back. */
+/** The jobs that there are, a new one, and the way to a file and back. */
 export function JobList({ jobs, open }: ListProps) {
+  const any = jobs.count.value > 0 || jobs.gone.value.length > 0;
   return (
     <>
+      {any && <Listed jobs={jobs} open={open} />}
       <Fresh
         id="job"
         most={80}
@@ -30,7 +41,7 @@ export function JobList({ jobs, open }: ListProps) {
         }}
         start={(label) => open(jobs.add(label))}
       />
-      <Listed jobs={jobs} open={open} />
+      {!any && <p class="muted">{jobs.loaded.value ? words.none : words.loading}</p>}
       <Files jobs={jobs} />
     </>
   );
@@ -63,13 +74,22 @@ function Listed({ jobs, open }: ListProps) {
   const listed = jobs.listed.value;
   const all = jobs.count.value;
   const query = jobs.query.value;
-  const gone = jobs.undo.value;
   return (
-    <section class="kept-listed" aria-labelledby="job-list-title">
-      <h2 id="job-list-title" tabIndex={-1}>
-        {words.title}
-      </h2>
-      <Undo name={gone === null ? undefined : labelOf(gone)} bringBack={jobs.bringBack} />
+    <section class="kept-listed" aria-labelledby={JOB_LIST_TITLE}>
+      <div class="kept-head">
+        <h2 id={JOB_LIST_TITLE} tabIndex={-1}>
+          {words.title}
+        </h2>
+        <button type="button" class="act" onClick={toFresh}>
+          {words.fresh}
+        </button>
+      </div>
+      <Undo
+        gone={jobs.gone.value}
+        nameOf={labelOf}
+        bringBack={jobs.bringBack}
+        heading={JOB_LIST_TITLE}
+      />
       {(all > 1 || query !== '') && (
         <p class="job-search">
           <label for="job-search">{words.search}</label>
@@ -85,9 +105,7 @@ function Listed({ jobs, open }: ListProps) {
           </span>
         </p>
       )}
-      {!jobs.loaded.value ? (
-        <p class="muted">{words.loading}</p>
-      ) : all === 0 ? (
+      {all === 0 ? (
         <p class="muted">{words.none}</p>
       ) : listed.length === 0 ? (
         <p>{words.noneFound({ query })}</p>
@@ -114,7 +132,7 @@ function Listed({ jobs, open }: ListProps) {
                 aria-label={kept.remove(labelOf(job))}
                 onClick={() => {
                   jobs.remove(job);
-                  document.getElementById('job-list-title')?.focus();
+                  document.getElementById(JOB_LIST_TITLE)?.focus();
                 }}
               >
                 {kept.removeShort}

@@ -6,6 +6,7 @@ import type * as ownSheet from '../../own-sheet/OnTransmission.tsx';
 import type * as load from '../../planner/load.ts';
 import { think } from '../../planner/thinker.ts';
 import { words as plannerWords } from '../../planner/words.en.ts';
+import { FootBar } from '../../ui/FootBar.tsx';
 import { LiveText } from '../../ui/LiveText.tsx';
 import { useUnits } from '../../ui/use-units.ts';
 import { labelOf } from './label-of.ts';
@@ -13,7 +14,7 @@ import type { JobsModel } from './model.ts';
 import { Open } from './Open.tsx';
 import { OnPaper } from './OnPaper.tsx';
 import { Readings } from './Readings.tsx';
-import { proofWords, Repair, unjudgedWords } from './Repair.tsx';
+import { proofWords, Repair, REPAIR_TITLE, unjudgedWords } from './Repair.tsx';
 import { makeSheet, type Phase, type Sheet } from './sheet.ts';
 import { words } from './sheet-words.en.ts';
 import { Typed } from './Typed.tsx';
@@ -25,10 +26,16 @@ export interface JobProps {
   readonly planner: Pick<typeof load, 'table' | 'answers'> | null;
   /** The choice of a transmission; null where it did not load. */
   readonly own: Pick<typeof ownSheet, 'OnTransmission'> | null;
-  /** Opened by hand a moment ago: the form takes the keys. */
+  /** Opened by hand a moment ago: its first open field takes the keys. */
   readonly arrived: boolean;
   readonly close: () => void;
 }
+
+const RESULT = 'job-result';
+
+/** A job begins with its complaint, and goes on with its readings. */
+const isBegun = ({ job, readings }: Sheet): boolean =>
+  job.peek()?.complaint.value !== '' || readings.peek().length > 0;
 
 /** One job: readings in, what it may be and what to measure next, the repair and its proof, two pages for paper. */
 export function JobSheet({ jobs, id, planner, own, arrived, close }: JobProps) {
@@ -40,12 +47,14 @@ export function JobSheet({ jobs, id, planner, own, arrived, close }: JobProps) {
       sheet.planner.table.value = planner.table;
   }, []);
   useEffect(() => {
-    if (arrived) document.getElementById('next-test-test')?.focus({ preventScroll: true });
+    if (arrived)
+      document.getElementById(isBegun(sheet) ? 'next-test-test' : 'job-complaint')?.focus();
     return sheet.stop;
   }, []);
   const job = sheet.job.value;
   if (job === undefined) return null;
   const said = planner?.answers;
+  const judged = sheet.planner.lost.value ? undefined : said;
   const changing = sheet.changing.value !== '';
   const { form } = words;
   return (
@@ -58,18 +67,26 @@ export function JobSheet({ jobs, id, planner, own, arrived, close }: JobProps) {
         </p>
         <h2>{labelOf(job)}</h2>
         <p class="muted">{words.kept}</p>
-        {own !== null && planner !== null && (
-          <own.OnTransmission
-            model={sheet.planner}
-            which={sheet.which}
-            choose={sheet.choose}
-            training={planner.table}
+        <div class="job-about">
+          <Typed
+            jobs={jobs}
+            sheet={sheet}
+            entry="complaint"
+            label={words.complaint.label}
+            how={words.complaint.how}
+            rows={2}
           />
-        )}
-        <div class="next-test">
+          {own !== null && planner !== null && (
+            <own.OnTransmission
+              model={sheet.planner}
+              which={sheet.which}
+              choose={sheet.choose}
+              training={planner.table}
+            />
+          )}
+        </div>
+        <div class="next-test job-work">
           <div>
-            {/* Above the form, whose first field takes the keys after each reading: there the eye is. */}
-            {said && !sheet.planner.lost.value && <Now sheet={sheet} said={said} />}
             {said && <said.Clashes model={sheet.planner} />}
             <Form
               model={sheet.planner}
@@ -77,7 +94,6 @@ export function JobSheet({ jobs, id, planner, own, arrived, close }: JobProps) {
                 sheet.add(reading, system, typed);
                 const test = document.getElementById('next-test-test');
                 test?.focus({ preventScroll: true });
-                // With what the reading came to, which stands above it.
                 test?.scrollIntoView({ block: 'center' });
               }}
               title={changing ? form.change : form.title}
@@ -91,22 +107,25 @@ export function JobSheet({ jobs, id, planner, own, arrived, close }: JobProps) {
               </button>
             )}
             <Frosty model={sheet.planner} />
+            {judged && <Bar sheet={sheet} said={judged} />}
           </div>
-          <Readings sheet={sheet} />
-          {said && !sheet.planner.lost.value ? (
-            <>
-              {sheet.planner.advice.value === null && <p role="status">{unjudgedWords(sheet)}</p>}
-              <said.Causes model={sheet.planner} />
-              <div>
-                <said.Leak model={sheet.planner} />
+          {/* Beside the form where there is room, and after it where there is none. */}
+          <section id={RESULT} class="job-result" aria-label={words.result.title} tabIndex={0}>
+            {judged ? (
+              <>
+                <Now sheet={sheet} said={judged} />
+                {sheet.planner.advice.value === null && <p role="status">{unjudgedWords(sheet)}</p>}
+                <judged.Causes model={sheet.planner} />
+                <judged.Next model={sheet.planner} />
                 <Open sheet={sheet} />
-              </div>
-              <said.Next model={sheet.planner} />
-            </>
-          ) : (
-            <p role="status">{plannerWords.failed}</p>
-          )}
-          {sheet.planner.tableIs.value !== 'gone' && <Assumed model={sheet.planner} />}
+                <judged.Leak model={sheet.planner} />
+              </>
+            ) : (
+              <p role="status">{plannerWords.failed}</p>
+            )}
+            {sheet.planner.tableIs.value !== 'gone' && <Assumed model={sheet.planner} />}
+          </section>
+          <Readings sheet={sheet} />
         </div>
         <Repair jobs={jobs} sheet={sheet} />
         <section class="job-part" aria-labelledby="job-notes-title">
@@ -117,7 +136,7 @@ export function JobSheet({ jobs, id, planner, own, arrived, close }: JobProps) {
             entry="notes"
             label={words.notes.label}
             how={words.notes.how}
-            long
+            rows={4}
           />
           <Typed
             jobs={jobs}
@@ -133,11 +152,41 @@ export function JobSheet({ jobs, id, planner, own, arrived, close }: JobProps) {
   );
 }
 
-/** What the readings come to, where the hand is: the list, and once it is repaired the proof. */
-function Now({ sheet, said }: { readonly sheet: Sheet; readonly said: typeof load.answers }) {
+interface SaidProps {
+  readonly sheet: Sheet;
+  readonly said: typeof load.answers;
+}
+
+/** What the readings come to: the list, and once it is repaired the proof. */
+function Now({ sheet, said }: SaidProps) {
   const system = useUnits();
   if (sheet.after.value.length === 0) return <said.Now model={sheet.planner} />;
   return <LiveText visible text={proofWords(sheet, system)} />;
+}
+
+/** The same in short on a narrow screen, under the form, and the way to all of it. */
+function Bar({ sheet, said }: SaidProps) {
+  const system = useUnits();
+  const repaired = sheet.after.value.length > 0;
+  const lines = repaired ? [proofWords(sheet, system)] : said.inShort(sheet.planner, system);
+  if (lines.length === 0) return null;
+  const all = () => {
+    const part = document.getElementById(repaired ? REPAIR_TITLE : RESULT);
+    part?.focus({ preventScroll: true });
+    part?.scrollIntoView({ block: 'start' });
+  };
+  return (
+    <FootBar class="job-bar" label={words.result.short}>
+      <button type="button" onClick={all}>
+        <span class="job-bar-says">
+          {lines.map((line) => (
+            <span key={line}>{line}</span>
+          ))}
+        </span>{' '}
+        <span class="job-bar-all">{words.result.all}</span>
+      </button>
+    </FootBar>
+  );
 }
 
 /** Whether a reading is of the car before or after the repair. */

@@ -8,7 +8,7 @@ import { useOpened } from '../../ui/kept/use-opened.ts';
 import { words as kept } from '../../ui/kept/words.en.ts';
 import { useReady } from '../../ui/use-units.ts';
 import type { JobProps } from './JobSheet.tsx';
-import { JobList } from './JobList.tsx';
+import { JOB_LIST_TITLE, JobList } from './JobList.tsx';
 import { makeJobs } from './model.ts';
 import { words } from './words.en.ts';
 
@@ -22,7 +22,7 @@ interface Loaded {
 export function Jobs() {
   const jobs = useMemo(() => makeJobs({ store: jobStore(), sheets: sheetStore() }), []);
   const ready = useReady();
-  const { at, frame, arrived, open, close } = useOpened(jobs, 'job-new');
+  const { at, frame, arrived, open, close } = useOpened(jobs, JOB_LIST_TITLE);
   const loaded = useSignal<Loaded | null>(null);
   const missed = useSignal(false);
   const job = at.value === '' ? undefined : jobs.job(at.value);
@@ -47,7 +47,13 @@ export function Jobs() {
   const fault = jobs.fault.value;
   const there = loaded.value;
   return (
-    <div class="jobs" id="jobs" ref={frame} data-ready={ready && jobs.loaded.value}>
+    <div
+      class="jobs"
+      id="jobs"
+      ref={frame}
+      data-ready={ready && jobs.loaded.value}
+      data-any={jobs.count.value > 0}
+    >
       <p class="field-error no-print" role="alert">
         {fault && kept.fault[fault]}
       </p>

@@ -7,6 +7,7 @@ import { format } from '../../quantity/print.ts';
 import { temperature } from '../../quantity/quantities.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { useUnits } from '../../ui/use-units.ts';
+import { byDay } from './days.ts';
 import type { Sheet, SheetReading } from './sheet.ts';
 import { words } from './sheet-words.en.ts';
 import { stepWords } from './step-words.ts';
@@ -54,11 +55,16 @@ export function Readings({ sheet }: { readonly sheet: Sheet }) {
           some.length > 0 && (
             <div key={title}>
               {(both || title === form.after) && <h4>{title}</h4>}
-              <ol>
-                {some.map((one) => (
-                  <One key={one.id} sheet={sheet} reading={one} />
-                ))}
-              </ol>
+              {byDay(some).map(({ day, from, some: ofDay }) => (
+                <div key={from}>
+                  {day !== '' && <p class="job-day">{readings.day(day)}</p>}
+                  <ol start={from + 1}>
+                    {ofDay.map((one) => (
+                      <One key={one.id} sheet={sheet} reading={one} />
+                    ))}
+                  </ol>
+                </div>
+              ))}
             </div>
           ),
       )}

@@ -6,6 +6,8 @@ import { temperature, temperatureRise } from '../../quantity/quantities.ts';
 import { rangeWords } from '../../quantity/refusals.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { useUnits } from '../../ui/use-units.ts';
+import { Day } from './Day.tsx';
+import { daysOfColumn } from './days.ts';
 import type { JobsModel } from './model.ts';
 import { SAME_C } from '../../diagnosis/before-after.ts';
 import { healthyOf, offAfter, proofOf, unrepeated, type Pair } from './pairs.ts';
@@ -14,6 +16,8 @@ import { words } from './sheet-words.en.ts';
 import { Typed } from './Typed.tsx';
 
 const { repair } = words;
+/** The title over the repair: whoever asks what it has proved is led there. */
+export const REPAIR_TITLE = 'job-repair-title';
 
 /** Whether a pair was taken at one temperature, in a sentence. */
 export function sameWords({ before, apart, same }: Pair, system: UnitSystem): string {
@@ -93,15 +97,17 @@ export function Repair({ jobs, sheet }: { readonly jobs: JobsModel; readonly she
   const pairs = sheet.pairs.value;
   const system = useUnits();
   return (
-    <section class="job-part" aria-labelledby="job-repair-title">
-      <h3 id="job-repair-title">{repair.title}</h3>
+    <section class="job-part" aria-labelledby={REPAIR_TITLE}>
+      <h3 id={REPAIR_TITLE} tabIndex={-1}>
+        {repair.title}
+      </h3>
       <Typed
         jobs={jobs}
         sheet={sheet}
         entry="repair"
         label={repair.done}
         how={repair.doneHow}
-        long
+        rows={4}
       />
       {pairs.length === 0 ? <p class="muted">{repair.pairsNone}</p> : <PairTable sheet={sheet} />}
       <p role="status">
@@ -116,6 +122,9 @@ export function Repair({ jobs, sheet }: { readonly jobs: JobsModel; readonly she
 
 export function PairTable({ sheet }: { readonly sheet: Sheet }) {
   const system = useUnits();
+  const pairs = sheet.pairs.value;
+  const before = daysOfColumn(pairs.map((pair) => pair.before));
+  const after = daysOfColumn(pairs.map((pair) => pair.after));
   return (
     <div class="table-scroll" tabIndex={0} role="region" aria-label={repair.caption}>
       <table class="job-pairs">
@@ -123,17 +132,25 @@ export function PairTable({ sheet }: { readonly sheet: Sheet }) {
         <thead>
           <tr>
             <th scope="col">{repair.test}</th>
-            <th scope="col">{repair.before}</th>
-            <th scope="col">{repair.after}</th>
+            <th scope="col">
+              {repair.before} <Day day={before.over} />
+            </th>
+            <th scope="col">
+              {repair.after} <Day day={after.over} />
+            </th>
           </tr>
         </thead>
         {/* A body each, which no page break parts. */}
-        {sheet.pairs.value.map((pair) => (
+        {pairs.map((pair) => (
           <tbody key={pair.after.id}>
             <tr>
               <th scope="row">{nameOf(pair.before.taken.test, system)}</th>
-              <td>{shownIn(pair.before.taken, system)}</td>
-              <td>{shownIn(pair.after.taken, system)}</td>
+              <td>
+                {shownIn(pair.before.taken, system)} <Day day={before.beside(pair.before)} />
+              </td>
+              <td>
+                {shownIn(pair.after.taken, system)} <Day day={after.beside(pair.after)} />
+              </td>
             </tr>
             <tr class="job-says">
               <td colSpan={3}>

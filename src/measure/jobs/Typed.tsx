@@ -9,13 +9,14 @@ interface TypedProps {
   readonly entry: TextOf;
   readonly label: string;
   readonly how?: string;
-  readonly long?: boolean;
+  /** Of a text of several lines. */
+  readonly rows?: number;
   /** Said where nothing stands in the field; the text that is kept stays until there is another. */
   readonly blank?: string;
 }
 
 /** A text of the job; each key is kept. */
-export function Typed({ jobs, sheet, entry, label, how, long = false, blank }: TypedProps) {
+export function Typed({ jobs, sheet, entry, label, how, rows, blank }: TypedProps) {
   /** What stands in the field and is not kept. */
   const refused = useSignal<string | null>(null);
   const job = sheet.job.value;
@@ -38,10 +39,10 @@ export function Typed({ jobs, sheet, entry, label, how, long = false, blank }: T
   return (
     <p class="job-typed">
       <label for={id}>{label}</label>
-      {long ? (
+      {rows !== undefined ? (
         <textarea
           {...common}
-          rows={4}
+          rows={rows}
           maxLength={10_000}
           onInput={(event) => write(event.currentTarget.value)}
         />

@@ -47,7 +47,7 @@ export function makeJobs({ store, sheets, now = Date.now }: Needs) {
     withDeleted,
     now,
   });
-  const { all, standing, undo, change } = kept;
+  const { all, standing, change } = kept;
   const query = signal('');
 
   return {
@@ -58,8 +58,9 @@ export function makeJobs({ store, sheets, now = Date.now }: Needs) {
     listed: computed(() => {
       const words = fold(query.value).split(/\s+/).filter(Boolean);
       return standing.value
-        .filter(({ label, notes, repair }) => {
-          const text = fold(`${label.value} ${notes.value} ${repair.value}`);
+        .filter(({ label, complaint, notes, repair }) => {
+          const texts = [label, complaint, notes, repair].map(({ value }) => value);
+          const text = fold(texts.join(' '));
           return words.every((word) => text.includes(word));
         })
         .sort((a, b) => changedAt(b) - changedAt(a));
@@ -68,7 +69,6 @@ export function makeJobs({ store, sheets, now = Date.now }: Needs) {
     add: (label: string): Job => {
       const at = now();
       const job = newJob(timedId(at), at, label);
-      undo.value = null;
       change(job, 'now');
       return job;
     },

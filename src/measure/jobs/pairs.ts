@@ -116,16 +116,22 @@ export function pairsOf(
   });
 }
 
-/** Tests that were off hot before, by their last reading, and that nobody has taken since. */
+/** Tests that were off before, by their last reading. */
+export function offBefore(before: readonly Read[], sound: Hypothesis | null): readonly Test[] {
+  const last = new Map(before.map(({ taken }) => [taken.test.id, taken]));
+  return [...last.values()].flatMap((taken) =>
+    standingOf(taken, sound) === 'off' ? [taken.test] : [],
+  );
+}
+
+/** Tests that were off hot before, and that nobody has taken since. */
 export function unrepeated(
   before: readonly Read[],
   after: readonly Read[],
   sound: Hypothesis | null,
 ): readonly Test[] {
-  const last = new Map(before.map(({ taken }) => [taken.test.id, taken]));
-  for (const { taken } of after) last.delete(taken.test.id);
-  return [...last.values()].flatMap((taken) =>
-    taken.test.at.warmth === 'hot' && standingOf(taken, sound) === 'off' ? [taken.test] : [],
+  return offBefore(before, sound).filter(
+    ({ id, at }) => at.warmth === 'hot' && !after.some(({ taken }) => taken.test.id === id),
   );
 }
 

@@ -1,5 +1,6 @@
 import type { Test } from '../../diagnosis/index.ts';
 import { words as names } from '../../car/words.en.ts';
+import type { FaultId } from '../../engine/index.ts';
 
 /** Where and how warm, in a customer's words. */
 interface Place {
@@ -35,6 +36,25 @@ const plain: { readonly [K in Test['kind']]: (p: Place) => string } = {
   boreVacuum: () => 'Vacuum test of a valve',
 };
 
+/** What a customer is told a fault is. */
+const causes: Readonly<Record<FaultId, string>> = {
+  transferSeal: 'a split seal where fluid passes to the clutches',
+  hardLip: 'a clutch piston seal that has gone hard',
+  clutchControl: 'a control valve that lets the pressure go when it is hot',
+  sealingRings: 'worn sealing rings on a turning shaft',
+  pistonSeal: 'a cut clutch piston seal',
+  pumpWear: 'a worn fluid pump',
+  regulatorBore: 'a worn pressure regulator',
+  pressureControl: 'a fluid pressure that is set too low by its control',
+  filter: 'a clogged fluid filter',
+  lowFluid: 'too little fluid',
+  thinFluid: 'worn-out or wrong fluid',
+  feedRestriction: 'a narrowed fluid passage, or a shift cable out of adjustment',
+  openPort: 'a plug or check ball that is missing',
+  frictionWear: 'worn clutch plates',
+  turbineSensor: 'a speed sensor with a false signal',
+};
+
 /** The two pages for paper. */
 export const words = {
   title: 'On paper',
@@ -48,6 +68,9 @@ export const words = {
     kicker: 'Job sheet, for the file',
     started: (date: string) => `Started ${date}`,
     printed: (date: string) => `Printed ${date}`,
+    complaint: (text: string) => `Complaint: ${text}`,
+    noComplaint: 'not entered.',
+    phase: (p: { phase: string; day: string }) => `${p.phase}, taken down ${p.day}`,
     readings: 'Readings',
     test: 'Test and conditions',
     showed: 'It showed',
@@ -79,6 +102,27 @@ export const words = {
     kicker: 'For the customer',
     title: 'What we measured and what we did',
     about: (label: string) => `Job: ${label}`,
+    complaint: 'What you told us',
+    found: {
+      title: 'What we found',
+      off: (p: { tests: string }) => `These results were off before the repair: ${p.tests}.`,
+      right: 'None of our results was off before the repair.',
+      unread: 'Nothing was measured before a repair, so this page names no cause.',
+      unjudged:
+        'These results have not been compared with what they should be, so this page names no cause.',
+      clash:
+        'Two of our results do not go together. We name no cause until we have measured them again.',
+      nothing: 'These tests have not shown us a cause.',
+      outside:
+        'No single cause that we know of explains these results. We have to look further before we name one.',
+      sure: (p: { cause: string }) => `The results point to ${p.cause}.`,
+      pair: (p: { first: string; second: string }) =>
+        `The results point to two causes together: ${p.first}, and ${p.second}.`,
+      open: (p: { likeliest: string }) =>
+        `The results alone do not settle the cause. They fit best with ${p.likeliest}.`,
+      others: (p: { causes: string }) => `Not ruled out: ${p.causes}.`,
+    },
+    causes,
     measured: 'What we measured',
     measuredHow: 'The results that can be compared stand side by side.',
     test: 'Test',

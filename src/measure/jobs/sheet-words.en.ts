@@ -7,6 +7,10 @@ export const words = {
   labelEmpty: (label: string) =>
     `A job has to have a label, one letter is enough. Until you type one it stays “${label}”.`,
   kept: 'Every key is kept on this device as you type.',
+  complaint: {
+    label: 'Complaint, in the customer’s words',
+    how: 'What it does, in which range, cold or hot. Both printed pages begin with it.',
+  },
   form: {
     title: 'Take down a reading',
     change: 'Change this reading',
@@ -16,10 +20,12 @@ export const words = {
     before: 'Before the repair',
     after: 'After the repair',
   },
+  result: { title: 'What the readings come to', short: 'In short', all: 'See all' },
   readings: {
     title: 'Readings',
-    none: 'None yet. Take down what you have, in any order; the tests below tell most for their minutes.',
+    none: 'None yet. Take down what you have, in any order; the tests under “Measure next” tell most for their minutes.',
     at: (temperature: string) => `at ${temperature}`,
+    day: (day: string) => `Taken down ${day}`,
     asTyped: (typed: string) => `typed as ${typed}`,
     change: 'Change',
     remove: 'Take out',

@@ -46,7 +46,7 @@ export function IntoJob({ readings }: { readonly readings: readonly DiagnosisRea
       .sort(fuller)[0];
   const add = async (old?: Standing): Promise<void> => {
     const { putIntoJob } = await load();
-    const label = freshLabel(jobs.value.map(({ job }) => job.label.value));
+    const label = freshLabel(jobs.value.map(({ name }) => name));
     const status = await putIntoJob(old?.job ?? label, readings);
     if (status === 'ok') {
       done.value = { added: all - (old?.here ?? 0), before: old?.here ?? 0 };
@@ -90,9 +90,9 @@ export function IntoJob({ readings }: { readonly readings: readonly DiagnosisRea
           }}
         >
           <option value="">{said.fresh}</option>
-          {jobs.value.map(({ job }) => (
+          {jobs.value.map(({ job, name }) => (
             <option key={job.id} value={job.id}>
-              {job.label.value}
+              {name}
             </option>
           ))}
         </select>
@@ -107,7 +107,7 @@ export function IntoJob({ readings }: { readonly readings: readonly DiagnosisRea
             {state.value === 'done'
               ? doneWords(done.value)
               : thereWords(holder, all, state.value === 'again')}{' '}
-            <a href={`/measure/jobs/#${holder.job.id}`}>{said.open(holder.job.label.value)}</a>
+            <a href={`/measure/jobs/#${holder.job.id}`}>{said.open(holder.name)}</a>
           </>
         )}
       </p>
@@ -125,8 +125,7 @@ const doneWords = ({ added, before }: { readonly added: number; readonly before:
     ? said.done(String(added))
     : said.added({ added: String(added), before: String(before) });
 
-function thereWords({ job, here }: Standing, all: number, again: boolean): string {
-  const label = job.label.value;
+function thereWords({ name: label, here }: Standing, all: number, again: boolean): string {
   if (here === all) return again ? said.nothingTwice(label) : said.already(label);
   const some = said.some({ here: String(here), of: String(all), label });
   return again ? `${some} ${said.theRest}` : some;

@@ -12,6 +12,7 @@ import {
 } from '../../storage/jobs/job.ts';
 import { jobStore } from '../../storage/jobs/job-store.ts';
 import type { StoreStatus } from '../../storage/connection.ts';
+import { labelOf } from '../jobs/label-of.ts';
 
 /** The readings of a log as a job keeps them. */
 function asKept(readings: readonly DiagnosisReading[]): readonly JobReading[] {
@@ -41,14 +42,16 @@ function missingIn(job: Job, kept: readonly JobReading[]): readonly JobReading[]
   });
 }
 
-/** A job of this device, and how many readings of the log stand in it. */
+/** A job of this device, what it is called on a page, and how many readings of the log stand in it. */
 export interface Standing {
   readonly job: Job;
+  readonly name: string;
   readonly here: number;
 }
 
 export const standingOf = (job: Job, readings: readonly DiagnosisReading[]): Standing => ({
   job,
+  name: labelOf(job),
   here: readings.length - missingIn(job, asKept(readings)).length,
 });
 

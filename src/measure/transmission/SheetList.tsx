@@ -42,7 +42,12 @@ function Listed({ sheets, open }: ListProps) {
       <h2 id="sheet-list-title" tabIndex={-1}>
         {words.title}
       </h2>
-      <Undo name={sheets.undo.value?.name.value} bringBack={sheets.bringBack} />
+      <Undo
+        gone={sheets.gone.value}
+        nameOf={({ name }) => name.value}
+        bringBack={sheets.bringBack}
+        heading="sheet-list-title"
+      />
       {!sheets.loaded.value ? (
         <p class="muted">{words.loading}</p>
       ) : listed.length === 0 ? (

@@ -28,7 +28,7 @@ export function makeSheets({ store, now = Date.now }: Needs) {
     withDeleted: withSheetDeleted,
     now,
   });
-  const { all, standing, undo, change } = kept;
+  const { all, standing, change } = kept;
   return {
     ...kept,
     sheet: (id: string): OwnSheet | undefined => all.value.get(id),
@@ -39,7 +39,6 @@ export function makeSheets({ store, now = Date.now }: Needs) {
     add: (name: string): OwnSheet => {
       const at = now();
       const sheet = newSheet(timedId(at), at, name);
-      undo.value = null;
       change(sheet, 'now');
       return sheet;
     },

@@ -113,8 +113,15 @@ function List({ meetings, open, locale }: ListProps) {
         start={(title) => open(meetings.add({ title, minutes: 10, scenes: [] }))}
       />
       <section class="kept-listed" aria-labelledby="meeting-list-title">
-        <h2 id="meeting-list-title">{words.listed}</h2>
-        <Undo name={meetings.undo.value?.plan.value.title} bringBack={meetings.bringBack} />
+        <h2 id="meeting-list-title" tabIndex={-1}>
+          {words.listed}
+        </h2>
+        <Undo
+          gone={meetings.gone.value}
+          nameOf={({ plan }) => plan.value.title}
+          bringBack={meetings.bringBack}
+          heading="meeting-list-title"
+        />
         {!meetings.loaded.value ? (
           <p class="muted">{words.loading}</p>
         ) : listed.length === 0 ? (

@@ -26,7 +26,7 @@ export function makeMeetings({ store, now = Date.now }: Needs) {
     withDeleted: withMeetingDeleted,
     now,
   });
-  const { all, standing, undo, change } = kept;
+  const { all, standing, change } = kept;
   return {
     ...kept,
     meeting: (id: string): OwnMeeting | undefined => all.value.get(id),
@@ -35,7 +35,6 @@ export function makeMeetings({ store, now = Date.now }: Needs) {
     add: (plan: OwnPlan): OwnMeeting => {
       const at = now();
       const meeting = newMeeting(timedId(at), at, plan);
-      undo.value = null;
       change(meeting, 'now');
       return meeting;
     },

@@ -7,7 +7,8 @@ import { readJob } from './job-form.ts';
 
 const jobs = recordFile<Job>({
   kind: 'hot-clutch:jobs',
-  version: 1,
+  // 2: with the complaint.
+  version: 2,
   place: 'jobs',
   read: readJob,
 });

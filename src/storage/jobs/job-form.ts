@@ -37,6 +37,8 @@ const job = z.object({
   id,
   created: time,
   label: dated(text),
+  // Version 1 of a job had none.
+  complaint: z._default(dated(text), { at: 0, value: '' }),
   notes: dated(text),
   repair: dated(text),
   draft: dated(z.nullable(draft)),

@@ -34,6 +34,8 @@ export interface Job {
   /** [ms of Unix time] */
   readonly created: number;
   readonly label: Dated<string>;
+  /** What the car is here for, in the customer's words. */
+  readonly complaint: Dated<string>;
   readonly notes: Dated<string>;
   readonly repair: Dated<string>;
   readonly draft: Dated<JobDraft | null>;
@@ -46,13 +48,14 @@ export interface Job {
 }
 
 /** Text entries of a job. */
-export type TextOf = 'label' | 'notes' | 'repair';
+export type TextOf = 'label' | 'complaint' | 'notes' | 'repair';
 
 export function newJob(id: string, at: number, label: string): Job {
   return {
     id,
     created: at,
     label: { at, value: label },
+    complaint: neverDated(''),
     notes: neverDated(''),
     repair: neverDated(''),
     draft: neverDated(null),
@@ -63,9 +66,18 @@ export function newJob(id: string, at: number, label: string): Job {
 }
 
 /** When anything of it was last changed, its deletion apart. What stands unfinished in the form counts. */
-export const changedAt = ({ label, notes, repair, draft, transmission, readings }: Job): number =>
+export const changedAt = ({
+  label,
+  complaint,
+  notes,
+  repair,
+  draft,
+  transmission,
+  readings,
+}: Job): number =>
   Math.max(
     label.at,
+    complaint.at,
     notes.at,
     repair.at,
     draft.at,
@@ -83,6 +95,7 @@ export function merge(a: Job, b: Job): Job {
     id: a.id,
     created: Math.min(a.created, b.created),
     label: later(a.label, b.label),
+    complaint: later(a.complaint, b.complaint),
     notes: later(a.notes, b.notes),
     repair: later(a.repair, b.repair),
     draft: later(a.draft, b.draft),
@@ -113,3 +126,7 @@ export const readingsOf = (job: Job): readonly (JobReading & { readonly id: stri
   Object.entries(job.readings)
     .flatMap(([id, { value }]) => (value === null ? [] : [{ ...value, id }]))
     .sort((a, b) => (a.id < b.id ? -1 : 1));
+
+/** When a reading was entered [ms of Unix time], which its id begins with; undefined for an id from elsewhere that does not. */
+export const enteredAt = (id: string): number | undefined =>
+  /^[0-9a-z]{9}-/.test(id) ? Number.parseInt(id.slice(0, 9), 36) : undefined;

@@ -11,9 +11,9 @@ interface Kept {
 /**
  * Which record the address names behind its #, and what is kept when the page is left.
  *
- * @param fresh the id of the field that takes the focus when a record is closed
+ * @param list the id of what takes the focus when a record is closed
  */
-export function useOpened(kept: Kept, fresh: string) {
+export function useOpened(kept: Kept, list: string) {
   const at = useSignal('');
   const frame = useRef<HTMLDivElement>(null);
   /** It was opened here, and not by the address: the keys go along. */
@@ -42,7 +42,11 @@ export function useOpened(kept: Kept, fresh: string) {
   const go = (id: string): void => {
     history.pushState(null, '', id === '' ? location.pathname : `#${id}`);
     at.value = id;
-    frame.current?.scrollIntoView({ block: 'start' });
+    // Drawn before this runs: what is drawn of a change was asked for earlier.
+    queueMicrotask(() => {
+      frame.current?.scrollIntoView({ block: 'start' });
+      if (id === '') document.getElementById(list)?.focus({ preventScroll: true });
+    });
   };
   return {
     at,
@@ -52,9 +56,6 @@ export function useOpened(kept: Kept, fresh: string) {
       arrived.current = true;
       go(id);
     },
-    close: (): void => {
-      go('');
-      document.getElementById(fresh)?.focus({ preventScroll: true });
-    },
+    close: (): void => go(''),
   };
 }

@@ -124,8 +124,28 @@ describe('the list', () => {
     expect(jobs.listed.value.map(({ label }) => label.value)).toEqual(['one', 'two']);
     jobs.remove(jobs.job(first.id) ?? first);
     expect(jobs.count.value).toBe(1);
-    jobs.bringBack();
+    jobs.bringBack(first);
     expect(jobs.count.value).toBe(2);
+  });
+  test('has the words of the complaint, too', () => {
+    const { jobs } = page();
+    const job = jobs.add('Bay 3');
+    jobs.add('Bay 4');
+    jobs.write(job, 'complaint', 'Revs up in Drive');
+    jobs.query.value = 'revs drive';
+    expect(jobs.listed.value.map(({ label }) => label.value)).toEqual(['Bay 3']);
+  });
+  test('lets each job that was deleted in this page come back, in any order', () => {
+    const { jobs } = page();
+    const all = ['one', 'two', 'three'].map((label) => jobs.add(label));
+    for (const job of all) jobs.remove(job);
+    jobs.add('four');
+    const gone = () => jobs.gone.value.map(({ label }) => label.value);
+    expect(gone()).toEqual(['three', 'two', 'one']);
+    const [first] = all;
+    if (first) jobs.bringBack(first);
+    expect(gone()).toEqual(['three', 'two']);
+    expect(jobs.listed.value.map(({ label }) => label.value).sort()).toEqual(['four', 'one']);
   });
 });
 

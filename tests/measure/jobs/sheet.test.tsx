@@ -9,7 +9,10 @@ import { Open } from '../../../src/measure/jobs/Open.tsx';
 import { Readings } from '../../../src/measure/jobs/Readings.tsx';
 import { Repair } from '../../../src/measure/jobs/Repair.tsx';
 import { OnPaper } from '../../../src/measure/jobs/OnPaper.tsx';
+import { healthyOf } from '../../../src/measure/jobs/pairs.ts';
 import { makeSheet } from '../../../src/measure/jobs/sheet.ts';
+import { dateOf } from '../../../src/ui/dates.ts';
+import type { JobReading, TextOf } from '../../../src/storage/jobs/job.ts';
 import { testOf } from '../../../src/diagnosis/index.ts';
 import { training } from '../../../src/engine/index.ts';
 import { NO_CODES } from '../../../src/planner/form-model.ts';
@@ -27,6 +30,8 @@ vi.useFakeTimers();
 afterAll(() => {
   vi.useRealTimers();
 });
+/** Noon of a day, wherever it is read. */
+const FIRST_DAY = Date.UTC(2026, 10, 28, 12);
 function bay() {
   let clock = 1000;
   const jobs = makeJobs({ store, sheets: store, now: () => (clock += 1) });
@@ -43,7 +48,14 @@ function bay() {
     sheet.planner.form.empty();
     vi.runAllTimers();
   };
-  return { jobs, sheet, read, id: job.id };
+  /** Until so many days after the first. */
+  const day = (days: number): void => {
+    clock = FIRST_DAY + days * 86_400_000;
+  };
+  const type = (entry: TextOf, value: string): void => {
+    jobs.write(jobs.job(job.id) ?? job, entry, value);
+  };
+  return { jobs, sheet, read, day, type, id: job.id };
 }
 const text = (html: string): string =>
   html
@@ -324,4 +336,140 @@ test.each([
   sheet.planner.basis.value = { kind, plant: training };
   expect(customer()).toContain(said);
   expect(text(render(<ForCustomer sheet={bay().sheet} />))).not.toContain('should be is taken');
+});
+
+describe('the complaint', () => {
+  test('stands first on both pages in the customer’s words; without it the customer’s says nothing of one', () => {
+    const { sheet, type, read } = bay();
+    const customer = () => text(render(<ForCustomer sheet={sheet} />));
+    const file = () => text(render(<ForFile sheet={sheet} />));
+    expect(file()).toContain('Complaint: not entered.');
+    expect(customer()).not.toContain('What you told us');
+    type('complaint', ' Revs up in Drive when hot. ');
+    read('fluidLevel', 'full');
+    expect(file()).toMatch(/Complaint: Revs up in Drive when hot\..*Readings/);
+    expect(customer()).toMatch(/What you told us Revs up in Drive when hot\..*What we measured/);
+  });
+});
+
+describe('what was found, on the customer’s page', () => {
+  const found = (sheet: ReturnType<typeof bay>['sheet']): string => {
+    const page = text(render(<ForCustomer sheet={sheet} />));
+    return /What we found (.*?) What we measured/.exec(page)?.[1] ?? '';
+  };
+
+  test('is the cause that the readings before the repair point to, and what was off, in plain words', () => {
+    const { sheet, read } = bay();
+    expect(found(sheet)).toBe('');
+    read('clutch.forward.700.hot', 172.4, '25', 95);
+    expect(found(sheet)).toMatch(
+      /were off before the repair: Fluid pressure, Forward clutch, warmed up\. The results alone do not settle the cause\. They fit best with a .*Not ruled out: /,
+    );
+    read('clutch.reverse.700.hot', 193, '28', 95);
+    read('clutch.high.700.hot', 391, '56.7', 95);
+    expect(found(sheet)).toMatch(
+      /The results point to a split seal where fluid passes to the clutches\. What a result should be is taken here from a training transmission/,
+    );
+    expect(found(sheet)).not.toMatch(/probab|posterior|severity|rpm|%/i);
+  });
+
+  test('names no cause where nothing judges the readings, or where two of them cannot both be right', () => {
+    const { sheet, read } = bay();
+    read('line.park.700.hot', 600);
+    read('line.park.700.hot', 200);
+    expect(found(sheet)).toContain('Two of our results do not go together.');
+    expect(found(sheet)).not.toMatch(/fit best|point to/);
+    sheet.planner.table.value = null;
+    vi.runAllTimers();
+    expect(found(sheet)).toBe(
+      'These results have not been compared with what they should be, so this page names no cause.',
+    );
+  });
+
+  test('is nothing where a healthy car fits best, and nothing is off', () => {
+    const { sheet, read } = bay();
+    read('fluidLevel', 'full');
+    const sound = sheet.planner.grounds.value?.sound;
+    if (sound === undefined) throw new Error('The healthy car is not there.');
+    for (const id of [
+      'line.park.700.hot',
+      'clutch.forward.700.hot',
+      'clutch.reverse.700.hot',
+      'clutch.high.700.hot',
+      'stopTime.drive.hot',
+      'stopTime.drive.cold',
+    ])
+      read(id, healthyOf({ test: testOf(id), value: 0 }, sound) as number);
+    expect(found(sheet)).toMatch(
+      /^None of our results was off before the repair\. These tests have not shown us a cause\./,
+    );
+  });
+
+  test('is not made of readings that came after the repair', () => {
+    const { sheet, read } = bay();
+    sheet.phase.value = 'after';
+    read('clutch.forward.700.hot', 172.4, '25', 95);
+    expect(found(sheet)).toBe('Nothing was measured before a repair, so this page names no cause.');
+  });
+});
+
+describe('the day on which a reading was entered', () => {
+  const one = bay();
+  one.day(0);
+  one.read('clutch.forward.700.hot', 172.4, '25', 95);
+  one.day(1);
+  one.read('line.park.700.hot', 600, '87', 95);
+  one.sheet.phase.value = 'after';
+  one.day(3);
+  one.read('clutch.forward.700.hot', 391, '56.7', 95);
+  const [first, second, last] = [0, 1, 3].map((days) => dateOf(FIRST_DAY + days * 86_400_000));
+
+  test('stands over the readings of that day, on the page and on paper', () => {
+    const page = text(render(<Readings sheet={one.sheet} />));
+    const file = text(render(<ForFile sheet={one.sheet} />));
+    for (const said of [page, file]) {
+      expect(said).toContain(`Taken down ${first} Clutch pressure, Forward`);
+      expect(said).toContain(`Taken down ${second} Line pressure, Park`);
+    }
+    expect(page).toContain(`Taken down ${last} Clutch pressure, Forward`);
+    // One day for all of a table stands in its title.
+    expect(file).toContain(`After the repair, taken down ${last} Test and conditions`);
+  });
+
+  test('stands over a column of a table, and beside each where there are several', () => {
+    for (const said of [
+      text(render(<Repair jobs={one.jobs} sheet={one.sheet} />)),
+      text(render(<ForCustomer sheet={one.sheet} />)),
+    ])
+      expect(said).toContain(`Before ${first} After ${last}`);
+    one.day(4);
+    one.read('clutch.forward.700.hot', 390, '56.6', 95);
+    const pairs = text(render(<Repair jobs={one.jobs} sheet={one.sheet} />));
+    expect(pairs).toContain(`Before ${first} After Clutch pressure`);
+    expect(pairs).toContain(`25 psi 57 psi ${last}`);
+  });
+
+  test('stays when the reading is changed, and is not made up for one from elsewhere', () => {
+    const [reading] = one.sheet.readings.value;
+    if (reading === undefined) throw new Error('The reading is not there.');
+    one.day(9);
+    one.sheet.edit(reading, 'us');
+    one.sheet.add({ test: testOf('clutch.forward.700.hot'), value: 170 }, 'us', '24.7');
+    expect(text(render(<Readings sheet={one.sheet} />))).toContain(`Taken down ${first} Clutch`);
+    const elsewhere = bay();
+    const job = elsewhere.jobs.job(elsewhere.id);
+    if (job === undefined) throw new Error('The job is not there.');
+    const old = { test: 'fluidLevel', phase: 'before', value: 'full', typed: '', units: 'us' };
+    elsewhere.jobs.change({ ...job, readings: { r1: { at: 5, value: old as JobReading } } });
+    const said = text(render(<Readings sheet={elsewhere.sheet} />));
+    expect(said).toContain('Fluid level at its temperature: Full');
+    expect(said).not.toContain('Taken down');
+  });
+});
+
+test('a job without a label is called so on both printed pages', () => {
+  const { sheet, type } = bay();
+  type('label', ' ');
+  expect(render(<ForFile sheet={sheet} />)).toContain('<h1>No label</h1>');
+  expect(text(render(<ForCustomer sheet={sheet} />))).toContain('Job: No label.');
 });

@@ -46,7 +46,8 @@ test('a deleted sheet comes back with all that was typed', () => {
   sheets.type(sheet, 'idle_rpm', typed('720'));
   sheets.remove(sheets.sheet(sheet.id) ?? sheet);
   expect(sheets.listed.value).toEqual([]);
-  sheets.bringBack();
+  expect(sheets.gone.value.map(({ name }) => name.value)).toEqual(['Van']);
+  sheets.bringBack(sheet);
   expect(sheets.listed.value[0]?.fields['idle_rpm']?.value).toEqual(typed('720'));
 });
 

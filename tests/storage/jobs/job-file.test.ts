@@ -3,6 +3,7 @@ import { newJob, withDeleted } from '../../../src/storage/jobs/job.ts';
 import { newSheet } from '../../../src/storage/sheets/own-sheet.ts';
 import { jobFile } from '../../../src/storage/jobs/job-file.ts';
 import version1 from './jobs-version-1.json' with { type: 'json' };
+import version2 from './jobs-version-2.json' with { type: 'json' };
 
 test('what is written is read again, marks of deletions as well', () => {
   const jobs = [newJob('a', 1, 'Blue wagon'), withDeleted(newJob('b', 2, 'Van'), 3, true)];
@@ -30,6 +31,15 @@ test('a file of version 1 is read for ever', () => {
   expect(read.ok && Object.keys(read.records[0]?.readings ?? {})).toHaveLength(2);
   // There was no choice of a transmission then.
   expect(read.ok && read.records[0]?.transmission.value).toBe('training');
+  // Nor a place for the complaint.
+  expect(read.ok && read.records[0]?.complaint).toEqual({ at: 0, value: '' });
+});
+
+test('a file of version 2 has the complaint, and is read for ever', () => {
+  const read = jobFile.read(JSON.stringify(version2));
+  const [job] = read.ok ? read.records : [];
+  expect(job?.complaint.value).toBe('Fine cold. After twenty minutes it revs up in Drive.');
+  expect(jobFile.read(jobFile.write(job ? [job] : []))).toMatchObject({ records: [job] });
 });
 
 test.each([
@@ -39,7 +49,8 @@ test.each([
   ['other data', '{"jobs": []}', 'foreign'],
   ['a table', 'a;b\n1;2', 'foreign'],
   ['a file that was cut short', jobFile.write([newJob('a', 1, 'x')]).slice(0, 80), 'broken'],
-  ['one of a later version', '{"kind":"hot-clutch:jobs","version":2,"jobs":[]}', 'newer'],
+  ['one of a later version', '{"kind":"hot-clutch:jobs","version":3,"jobs":[]}', 'newer'],
+  ['one of no version', '{"kind":"hot-clutch:jobs","version":0,"jobs":[]}', 'broken'],
   ['one with nothing readable', '{"kind":"hot-clutch:jobs","version":1,"jobs":[{}]}', 'broken'],
 ])('%s is told apart', (_what, text, fault) => {
   expect(jobFile.read(text)).toEqual({ ok: false, fault });

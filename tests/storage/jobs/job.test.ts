@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import {
   changedAt,
   dated,
+  enteredAt,
   isDeleted,
   markOnly,
   merge,
@@ -27,6 +28,7 @@ const job: fc.Arbitrary<Job> = fc.record({
   id: fc.constant('a'),
   created: time,
   label: entry(fc.string({ maxLength: 3 })),
+  complaint: entry(fc.string({ maxLength: 3 })),
   notes: entry(fc.string({ maxLength: 3 })),
   repair: entry(fc.string({ maxLength: 3 })),
   draft: entry(fc.constant(null)),
@@ -81,6 +83,8 @@ test('a change is later than what it replaces, also where the clock was set back
   expect(dated({ at: 100, value: 'a' }, 50, 'b')).toEqual({ at: 101, value: 'b' });
   expect(withDeleted(newJob('a', 100, 'x'), 50, true).deleted.at).toBe(101);
   expect(changedAt(newJob('a', 100, 'x'))).toBe(100);
+  const told = { ...newJob('a', 100, 'x'), complaint: { at: 120, value: 'slips' } };
+  expect(changedAt(told)).toBe(120);
 });
 
 test('readings stand in the order in which they were taken down, without those taken out', () => {
@@ -91,4 +95,9 @@ test('readings stand in the order in which they were taken down, without those t
   expect(readingsOf(all).map(({ id }) => id)).toEqual([ids[2], ids[0], ids[1]]);
   const without = { ...all, readings: { ...all.readings, [ids[0] ?? '']: { at: 2, value: null } } };
   expect(readingsOf(without).map(({ id }) => id)).toEqual([ids[2], ids[1]]);
+});
+
+test('when a reading was entered is in its id, and in an id from elsewhere it is not', () => {
+  expect(enteredAt(timedId(1_764_300_000_000))).toBe(1_764_300_000_000);
+  expect(enteredAt('r1')).toBeUndefined();
 });
