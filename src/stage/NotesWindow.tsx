@@ -89,31 +89,13 @@ function Notes({ now, command }: NotesProps) {
       </p>
       {now.votes.length > 0 && (
         <ol class="notes-votes">
-          {now.votes.map(({ words: option, hands, correct }, i) => (
+          {now.votes.map((vote, i) => (
             <li key={i}>
-              <div class="notes-vote">
-                <span>
-                  <WordsText words={option} />
-                  {correct && ` (${words.right})`}
-                </span>
-                <strong>{words.hands(String(hands))}</strong>
-                <button
-                  type="button"
-                  class="quiet"
-                  aria-label={words.take(String(i + 1))}
-                  onClick={() => command({ do: 'hand', option: i, by: -1 })}
-                >
-                  −
-                </button>
-                <button
-                  type="button"
-                  class="quiet"
-                  aria-label={words.add(String(i + 1))}
-                  onClick={() => command({ do: 'hand', option: i, by: 1 })}
-                >
-                  +
-                </button>
-              </div>
+              <Vote
+                {...{ vote, command }}
+                option={i}
+                out={now.step !== 'ask' && now.step !== 'tally'}
+              />
             </li>
           ))}
         </ol>
@@ -142,6 +124,60 @@ function Notes({ now, command }: NotesProps) {
           {words.restart}
         </button>
       </div>
+    </>
+  );
+}
+
+interface VoteProps extends Pick<NotesProps, 'command'> {
+  readonly vote: Snapshot['votes'][number];
+  readonly option: number;
+  /** The answer stands on the wall, so no hand counts any more. */
+  readonly out: boolean;
+}
+
+function Vote({ vote, option, out, command }: VoteProps) {
+  const name = String(option + 1);
+  const hand = (by: 1 | -1): void => command({ do: 'hand', option, by });
+  return (
+    <>
+      <div class="notes-vote">
+        <span>
+          <WordsText words={vote.words} />
+          {vote.correct && ` (${words.right})`}
+        </span>
+        <strong>{words.hands(String(vote.hands))}</strong>
+        {([-1, 1] as const).map((by) => (
+          <button
+            key={by}
+            type="button"
+            class="quiet"
+            aria-label={by === 1 ? words.add(name) : words.take(name)}
+            // Not `disabled`: the answer may come while it has the focus.
+            aria-disabled={out}
+            onClick={() => {
+              if (!out) hand(by);
+            }}
+          >
+            {by === 1 ? '+' : '−'}
+          </button>
+        ))}
+      </div>
+      {vote.why.length > 0 && (
+        <p class="notes-why">
+          <WordsText words={vote.why} />
+        </p>
+      )}
+      {vote.told !== undefined && (
+        <button
+          type="button"
+          class="quiet"
+          aria-label={words.whyOf(name)}
+          aria-pressed={vote.told}
+          onClick={() => hand(1)}
+        >
+          {words.why}
+        </button>
+      )}
     </>
   );
 }

@@ -1,7 +1,7 @@
 import type { VoteScene as Scene } from '../meeting/meeting.ts';
 import { useEffect, useState } from 'preact/hooks';
 import { allHands, barOf, handsTyped, MOST_HANDS, type Hands } from '../meeting/tally.ts';
-import type { Step } from '../meeting/steps.ts';
+import { explained, stepOfWhy, type Step } from '../meeting/steps.ts';
 import { ChartPicture } from '../widgets/retrieval/ChartPicture.tsx';
 import { WordsText } from '../widgets/retrieval/WordsText.tsx';
 import type { StageModel } from './model.ts';
@@ -13,11 +13,12 @@ interface VoteSceneProps {
   readonly step: Step;
 }
 
-/** Hands first, then the bars, then which is right and why. */
+/** Hands first, then the bars, then which is right, and of each option why. */
 export function VoteScene({ model, scene, step }: VoteSceneProps) {
   const hands = model.handsHere.value;
   const all = allHands(hands);
-  const answered = step === 'answer';
+  const answered = step === 'answer' || step === 'why';
+  const told = explained(scene, model.place.value.step);
   return (
     <div class={scene.chart ? 'stage-vote with-chart' : 'stage-vote'}>
       <p class="stage-stem">
@@ -36,15 +37,24 @@ export function VoteScene({ model, scene, step }: VoteSceneProps) {
                 <WordsText words={option.words} />
               </span>
               {step !== 'ask' && <Bar hands={hands} option={i} />}
-              {answered &&
-                option.why.length > 0 &&
-                (option.correct || (scene.options.length < 4 && !scene.chart)) && (
-                  <span class="stage-why">
-                    <WordsText words={option.why} />
-                  </span>
-                )}
+              {told.includes(i) && option.why.length > 0 && (
+                <span class="stage-why">
+                  <WordsText words={option.why} />
+                </span>
+              )}
             </div>
             {step === 'ask' && <Counter model={model} hands={hands} option={i} />}
+            {answered && stepOfWhy(scene, i) !== undefined && (
+              <button
+                type="button"
+                class="stage-button"
+                aria-pressed={told.includes(i)}
+                aria-label={words.vote.whyOf(String(i + 1))}
+                onClick={() => model.run({ do: 'hand', option: i, by: 1 })}
+              >
+                {words.vote.why}
+              </button>
+            )}
           </li>
         ))}
       </ol>

@@ -58,6 +58,7 @@ export const words = {
       ask: 'Next press: the question.',
       tally: 'Next press: the bars.',
       answer: 'Next press: the answer.',
+      why: 'Next press: why not another one.',
       state: 'Next press: the simulation.',
       run: 'Next press: it runs.',
       told: 'Next press: the customer.',
@@ -75,5 +76,7 @@ export const words = {
     add: (option: string) => `One more hand: ${option}`,
     take: (option: string) => `One hand less: ${option}`,
     right: 'right',
+    why: 'Why, on the wall',
+    whyOf: (option: string) => `Why, on the wall: ${option}`,
   },
 };

@@ -1,5 +1,5 @@
 /** Records as a file, to keep elsewhere or to take to another device. */
-import { isRecord } from './versioned.ts';
+import { isCount, isRecord } from './versioned.ts';
 
 /** `foreign`: text of something else. `newer`: a later version of the site wrote it. `broken`: ours, and damaged. */
 export type FileFault = 'notText' | 'foreign' | 'newer' | 'broken' | 'empty';
@@ -10,6 +10,7 @@ export type RecordsInFile<Of> =
 interface FileKind<Of> {
   /** What the file says it is. */
   readonly kind: string;
+  /** What it is written as; `read` knows all forms before it as well. */
   readonly version: number;
   /** The key that the records stand under. */
   readonly place: string;
@@ -42,7 +43,7 @@ export function recordFile<Of>({ kind, version, place, read }: FileKind<Of>): Re
       if (!isRecord(data) || data['kind'] !== kind) return no('foreign');
       const { version: written, [place]: list } = data;
       if (typeof written === 'number' && written > version) return no('newer');
-      if (written !== version || !Array.isArray(list)) return no('broken');
+      if (!isCount(written) || written < 1 || !Array.isArray(list)) return no('broken');
       const all = (list as unknown[]).map(read);
       const records = all.filter((record) => record !== undefined);
       if (records.length === 0 && all.length > 0) return no('broken');

@@ -36,7 +36,7 @@ export function AddScene({ base, site, full, add }: AddSceneProps) {
           onClick={() =>
             add({
               ...{ kind: 'vote', heading: said.newHeading.vote, stem: '' },
-              ...{ options: ['', ''], right: 0, why: '', notes: '' },
+              ...{ options: ['', ''], right: 0, why: [], notes: '' },
             })
           }
         >

@@ -1,4 +1,10 @@
-import { LONGEST, MOST_OPTIONS, type OwnScene } from '../../storage/meetings/own-meeting.ts';
+import {
+  LONGEST,
+  MOST_OPTIONS,
+  whyOf,
+  type OwnScene,
+  type OwnVote,
+} from '../../storage/meetings/own-meeting.ts';
 import { BankQuestion } from './BankQuestion.tsx';
 import { CaseAt, SimulationAt } from './FromSite.tsx';
 import type { OfSite } from './of-site.ts';
@@ -128,10 +134,10 @@ function VoteFields({
   id,
   scene,
   put,
-}: Pick<InnerProps, 'id' | 'put'> & {
-  readonly scene: Extract<OwnScene, { kind: 'vote' }>;
-}) {
+}: Pick<InnerProps, 'id' | 'put'> & { readonly scene: OwnVote }) {
+  const { options, right } = scene;
   const places = Array.from({ length: MOST_OPTIONS }, (_, i) => i);
+  const whys = places.map((i) => whyOf(scene, i));
   return (
     <>
       <Field
@@ -141,38 +147,44 @@ function VoteFields({
         value={scene.stem}
         put={(stem) => put({ ...scene, stem })}
       />
-      {places.map((i) => (
-        <div class="own-option" key={i}>
-          <Field
-            id={`${id}-option-${i}`}
-            label={editor.option(String(i + 1))}
-            most={LONGEST.line}
-            value={scene.options[i] ?? ''}
-            put={(option) =>
-              put({
-                ...scene,
-                options: places.map((j) => (j === i ? option : (scene.options[j] ?? ''))),
-              })
-            }
-          />
-          <label class="own-right">
-            <input
-              type="radio"
-              name={`${id}-right`}
-              checked={scene.right === i}
-              onChange={() => put({ ...scene, right: i })}
+      {places.map((i) => {
+        const name = String(i + 1);
+        return (
+          <div class="own-option" key={i}>
+            <Field
+              id={`${id}-option-${i}`}
+              label={editor.option(name)}
+              most={LONGEST.line}
+              value={options[i] ?? ''}
+              put={(option) =>
+                put({
+                  ...scene,
+                  options: places.map((j) => (j === i ? option : (options[j] ?? ''))),
+                })
+              }
             />
-            {editor.right(String(i + 1))}
-          </label>
-        </div>
-      ))}
-      <Field
-        id={`${id}-why`}
-        label={editor.why}
-        most={LONGEST.line * 2}
-        value={scene.why}
-        put={(why) => put({ ...scene, why })}
-      />
+            <label class="own-right">
+              <input
+                type="radio"
+                name={`${id}-right`}
+                checked={right === i}
+                onChange={() => put({ ...scene, why: whys, right: i })}
+              />
+              {editor.right(name)}
+            </label>
+            {/* Of an option that is not there yet nobody says why. */}
+            {(options[i] || whys[i]) && (
+              <Field
+                id={`${id}-why-${i}`}
+                label={editor.why[right === i ? 'right' : 'wrong'](name)}
+                most={LONGEST.why}
+                value={whys[i] ?? ''}
+                put={(why) => put({ ...scene, why: whys.with(i, why) })}
+              />
+            )}
+          </div>
+        );
+      })}
     </>
   );
 }
