@@ -81,18 +81,19 @@ type LeftOut = (place: Place) => boolean;
 const none: LeftOut = () => false;
 
 /** The next step, the next scene after the last of them; the end stays where it is. */
-export function next(meeting: Scenes, { scene, step }: Place, leftOut = none): Place {
-  for (let to = step + 1; to < count(meeting, scene); to += 1)
-    if (!leftOut({ scene, step: to })) return { scene, step: to };
-  return scene + 1 < meeting.scenes.length ? { scene: scene + 1, step: 0 } : { scene, step };
+export function next(meeting: Scenes, place: Place, leftOut = none): Place {
+  const { scene } = place;
+  for (let step = place.step + 1; step < count(meeting, scene); step += 1)
+    if (!leftOut({ scene, step })) return { scene, step };
+  return scene + 1 < meeting.scenes.length ? { scene: scene + 1, step: 0 } : place;
 }
 
 /** A step back, and from the first of a scene to the last of the one before. */
-export function back(meeting: Scenes, { scene, step }: Place, leftOut = none): Place {
-  const from = step > 0 ? { scene, step } : { scene: scene - 1, step: count(meeting, scene - 1) };
-  for (let to = from.step - 1; to >= 0; to -= 1)
-    if (!leftOut({ scene: from.scene, step: to })) return { scene: from.scene, step: to };
-  return { scene, step };
+export function back(meeting: Scenes, place: Place, leftOut = none): Place {
+  const scene = place.step > 0 ? place.scene : place.scene - 1;
+  let step = (place.step > 0 ? place.step : count(meeting, scene)) - 1;
+  while (leftOut({ scene, step })) step -= 1;
+  return scene < 0 ? place : { scene, step };
 }
 
 export const lastPlace = (meeting: Scenes): Place => ({
