@@ -88,19 +88,14 @@ function Inner({ base, site, id, scene, put }: InnerProps) {
     case 'say':
       return (
         <>
-          {[0, 1, 2].map((i) => (
+          {filled(scene.lines, 3).map((line, i, lines) => (
             <Field
               key={i}
               id={`${id}-line-${i}`}
               label={editor.line(String(i + 1))}
               most={LONGEST.line}
-              value={scene.lines[i] ?? ''}
-              put={(line) =>
-                put({
-                  ...scene,
-                  lines: [0, 1, 2].map((j) => (j === i ? line : (scene.lines[j] ?? ''))),
-                })
-              }
+              value={line}
+              put={(text) => put({ ...scene, lines: lines.with(i, text) })}
             />
           ))}
         </>
@@ -130,14 +125,17 @@ function Inner({ base, site, id, scene, put }: InnerProps) {
   }
 }
 
+/** A text for each field, nothing where nothing was typed. */
+const filled = (texts: readonly string[], fields: number): string[] =>
+  Array.from({ length: fields }, (_, i) => texts[i] ?? '');
+
 function VoteFields({
   id,
   scene,
   put,
 }: Pick<InnerProps, 'id' | 'put'> & { readonly scene: OwnVote }) {
-  const { options, right } = scene;
-  const places = Array.from({ length: MOST_OPTIONS }, (_, i) => i);
-  const whys = places.map((i) => whyOf(scene, i));
+  const options = filled(scene.options, MOST_OPTIONS);
+  const whys = options.map((_, i) => whyOf(scene, i));
   return (
     <>
       <Field
@@ -147,39 +145,36 @@ function VoteFields({
         value={scene.stem}
         put={(stem) => put({ ...scene, stem })}
       />
-      {places.map((i) => {
+      {options.map((option, i) => {
         const name = String(i + 1);
+        const right = scene.right === i;
+        const why = whys[i] ?? '';
         return (
           <div class="own-option" key={i}>
             <Field
               id={`${id}-option-${i}`}
               label={editor.option(name)}
               most={LONGEST.line}
-              value={options[i] ?? ''}
-              put={(option) =>
-                put({
-                  ...scene,
-                  options: places.map((j) => (j === i ? option : (options[j] ?? ''))),
-                })
-              }
+              value={option}
+              put={(text) => put({ ...scene, options: options.with(i, text) })}
             />
             <label class="own-right">
               <input
                 type="radio"
                 name={`${id}-right`}
-                checked={right === i}
+                checked={right}
                 onChange={() => put({ ...scene, why: whys, right: i })}
               />
               {editor.right(name)}
             </label>
             {/* Of an option that is not there yet nobody says why. */}
-            {(options[i] || whys[i]) && (
+            {option + why !== '' && (
               <Field
                 id={`${id}-why-${i}`}
-                label={editor.why[right === i ? 'right' : 'wrong'](name)}
+                label={editor.why(name, right)}
                 most={LONGEST.why}
-                value={whys[i] ?? ''}
-                put={(why) => put({ ...scene, why: whys.with(i, why) })}
+                value={why}
+                put={(text) => put({ ...scene, why: whys.with(i, text) })}
               />
             )}
           </div>

@@ -73,10 +73,8 @@ export const words = {
     stem: 'The question',
     option: (number: string) => `Option ${number}`,
     right: (number: string) => `Option ${number} is right`,
-    why: {
-      right: (number: string) => `Why option ${number} is right (may stay empty)`,
-      wrong: (number: string) => `Why option ${number} is not (may stay empty)`,
-    },
+    why: (number: string, right: boolean) =>
+      `Why option ${number} is ${right ? 'right' : 'not'} (may stay empty)`,
     notes: 'Notes, for you alone',
     up: (number: string) => `Move scene ${number} up`,
     down: (number: string) => `Move scene ${number} down`,
