@@ -16,5 +16,6 @@ export function readWallLink(search: string): WallLink | undefined {
   given.delete('page');
   const [[id, state] = []] = given;
   const link = readStateLink(`${page.replace(FILE, '')}?${id ?? ''}=${state ?? ''}#${id ?? ''}`);
-  return link && { ...link, page };
+  // After the folder of the site a stroke would lead to another host.
+  return link && !page.startsWith('/') ? { ...link, page } : undefined;
 }

@@ -146,37 +146,36 @@ function Vote({ vote, option, out, command }: VoteProps) {
           {vote.correct && ` (${words.right})`}
         </span>
         <strong>{words.hands(String(vote.hands))}</strong>
-        {([-1, 1] as const).map((by) => (
+        {vote.told === undefined && (
           <button
-            key={by}
             type="button"
             class="quiet"
-            aria-label={by === 1 ? words.add(name) : words.take(name)}
+            aria-label={words.take(name)}
             // Not `disabled`: the answer may come while it has the focus.
             aria-disabled={out}
             onClick={() => {
-              if (!out) hand(by);
+              if (!out) hand(-1);
             }}
           >
-            {by === 1 ? '+' : '−'}
+            −
           </button>
-        ))}
+        )}
+        {/* Where the wall tells one why at a time, the same button asks for it once no hand counts any more. */}
+        <button
+          type="button"
+          class="quiet"
+          aria-label={vote.told === undefined ? words.add(name) : words.whyOf(name)}
+          aria-disabled={out && vote.told === undefined}
+          aria-pressed={vote.told}
+          onClick={() => hand(1)}
+        >
+          {vote.told === undefined ? '+' : words.why}
+        </button>
       </div>
       {vote.why.length > 0 && (
         <p class="notes-why">
           <WordsText words={vote.why} />
         </p>
-      )}
-      {vote.told !== undefined && (
-        <button
-          type="button"
-          class="quiet"
-          aria-label={words.whyOf(name)}
-          aria-pressed={vote.told}
-          onClick={() => hand(1)}
-        >
-          {words.why}
-        </button>
       )}
     </>
   );

@@ -1,4 +1,5 @@
 import type { VoteScene as Scene } from '../meeting/meeting.ts';
+import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { allHands, barOf, handsTyped, MOST_HANDS, type Hands } from '../meeting/tally.ts';
 import { explained, stepOfWhy, type Step } from '../meeting/steps.ts';
@@ -36,7 +37,21 @@ export function VoteScene({ model, scene, step }: VoteSceneProps) {
                 {answered && option.correct && <strong>{words.vote.right}. </strong>}
                 <WordsText words={option.words} />
               </span>
-              {step !== 'ask' && <Bar hands={hands} option={i} />}
+              {step !== 'ask' && (
+                <Bar hands={hands} option={i}>
+                  {answered && stepOfWhy(scene, i) !== undefined && (
+                    <button
+                      type="button"
+                      class="stage-button"
+                      aria-pressed={told.includes(i)}
+                      aria-label={words.vote.whyOf(String(i + 1))}
+                      onClick={() => model.run({ do: 'hand', option: i, by: 1 })}
+                    >
+                      {words.vote.why}
+                    </button>
+                  )}
+                </Bar>
+              )}
               {told.includes(i) && option.why.length > 0 && (
                 <span class="stage-why">
                   <WordsText words={option.why} />
@@ -44,17 +59,6 @@ export function VoteScene({ model, scene, step }: VoteSceneProps) {
               )}
             </div>
             {step === 'ask' && <Counter model={model} hands={hands} option={i} />}
-            {answered && stepOfWhy(scene, i) !== undefined && (
-              <button
-                type="button"
-                class="stage-button"
-                aria-pressed={told.includes(i)}
-                aria-label={words.vote.whyOf(String(i + 1))}
-                onClick={() => model.run({ do: 'hand', option: i, by: 1 })}
-              >
-                {words.vote.why}
-              </button>
-            )}
           </li>
         ))}
       </ol>
@@ -71,13 +75,21 @@ export function VoteScene({ model, scene, step }: VoteSceneProps) {
   );
 }
 
-function Bar({ hands, option }: { readonly hands: Hands; readonly option: number }) {
+interface BarProps {
+  readonly hands: Hands;
+  readonly option: number;
+  /** What stands beside the count. */
+  readonly children: ComponentChildren;
+}
+
+function Bar({ hands, option, children }: BarProps) {
   return (
     <span class="stage-bar">
       <svg viewBox="0 0 100 10" preserveAspectRatio="none" aria-hidden="true">
         <rect width={100 * barOf(hands, option)} height="10" />
       </svg>
       <strong class="number">{hands[option]}</strong>
+      {children}
     </span>
   );
 }

@@ -72,9 +72,8 @@ export function OwnControls<G extends Givens, M extends SimModel<G>>(
       )}
       <div class="sim-go">
         <Reset onReset={() => model.reset()} />
-        <CopyLink id={id} anchor={id} search={() => searchIn(location.search)} />
         <a
-          class="quiet"
+          class="way"
           href={wallLink(searchIn(''))}
           onPointerDown={aim}
           onFocus={aim}
@@ -82,6 +81,7 @@ export function OwnControls<G extends Givens, M extends SimModel<G>>(
         >
           {words.onWall}
         </a>
+        <CopyLink id={id} anchor={id} search={() => searchIn(location.search)} />
       </div>
     </div>
   );

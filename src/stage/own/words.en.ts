@@ -74,7 +74,7 @@ export const words = {
     option: (number: string) => `Option ${number}`,
     right: (number: string) => `Option ${number} is right`,
     why: (number: string, right: boolean) =>
-      `Why option ${number} is ${right ? 'right' : 'not'} (may stay empty)`,
+      `Why option ${number} is ${right ? '' : 'not '}right (may stay empty)`,
     notes: 'Notes, for you alone',
     up: (number: string) => `Move scene ${number} up`,
     down: (number: string) => `Move scene ${number} down`,

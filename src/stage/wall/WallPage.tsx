@@ -59,7 +59,7 @@ export function WallPage({ base, lessons, said }: WallPageProps) {
 }
 
 function meetingOf(link: WallLink, title: string, named: NamedScene | undefined): Meeting {
-  const [si, us] = [named?.set('si') ?? '', named?.set('us') ?? ''];
+  const set = named?.pieces ?? [];
   return {
     id: `wall-${link.id}`,
     title,
@@ -70,7 +70,7 @@ function meetingOf(link: WallLink, title: string, named: NamedScene | undefined)
         kind: 'simulation',
         heading: named?.title ?? words.scene,
         lines: [],
-        notes: si === '' ? [] : [{ si: words.notes(si), us: words.notes(us) }],
+        notes: set.length === 0 ? [] : [`${words.asItCame} `, ...set, '.'],
         state: link.href,
       },
     ],

@@ -10,5 +10,5 @@ export const words = {
   back: 'All shop meetings',
   scene: 'Watch this',
   /** For whoever has the notes in a second window. */
-  notes: (set: string) => `As it came from the lesson: ${set}.`,
+  asItCame: 'As it came from the lesson:',
 };
