@@ -1,6 +1,6 @@
 import type { VoteScene as Scene } from '../meeting/meeting.ts';
 import type { ComponentChildren } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { allHands, barOf, handsTyped, MOST_HANDS, type Hands } from '../meeting/tally.ts';
 import { explained, stepOfWhy, type Step } from '../meeting/steps.ts';
 import { ChartPicture } from '../widgets/retrieval/ChartPicture.tsx';
@@ -20,13 +20,19 @@ export function VoteScene({ model, scene, step }: VoteSceneProps) {
   const all = allHands(hands);
   const answered = step === 'answer' || step === 'why';
   const told = explained(scene, model.place.value.step);
+  const options = useRef<HTMLOListElement>(null);
+  // One at a time: on a small screen it may lie under the foot of the wall.
+  const [only] = told.length === 1 ? told : [];
+  useEffect(() => {
+    if (only !== undefined) options.current?.children[only]?.scrollIntoView({ block: 'nearest' });
+  }, [only]);
   return (
     <div class={scene.chart ? 'stage-vote with-chart' : 'stage-vote'}>
       <p class="stage-stem">
         <WordsText words={scene.stem} />
       </p>
       {scene.chart && <ChartPicture chart={scene.chart} asTable={words.vote.asTable} />}
-      <ol class="stage-options">
+      <ol class="stage-options" ref={options}>
         {scene.options.map((option, i) => (
           <li key={i} class={answered && option.correct ? 'stage-right' : undefined}>
             <span class="stage-number" aria-hidden="true">
