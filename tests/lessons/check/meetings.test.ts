@@ -97,7 +97,7 @@ breaks('meetings/a-try.yaml', 'meetings', [
   ],
   [
     'a question that is not there',
-    /* the vote asks the bank */ /    ask:[^]*?(?=    notes)/u.exec(aTry)?.[0] ?? '-',
+    /* the vote asks the bank */ / {4}ask:[^]*?(?= {4}notes)/u.exec(aTry)?.[0] ?? '-',
     '    question: { lesson: hot-fluid-thin-fluid, id: what-two-numbers-gave }\n',
     'question:',
     /Scene 4: the lesson "hot-fluid-thin-fluid" has no question "what-two-numbers-gave"/,
