@@ -78,6 +78,7 @@ test('on a phone what is told comes into sight, and the window with the notes ke
 }) => {
   await page.setViewportSize({ width: 390, height: 664 });
   await page.goto('/meetings/hard-rubber-leaks-cold/#stage-6-2');
+  await expect(page.locator('.stage-bar')).toHaveCount(3);
   const [notes] = await Promise.all([page.waitForEvent('popup'), page.keyboard.press('n')]);
   await notes.setViewportSize({ width: 390, height: 664 });
   await step(page);
