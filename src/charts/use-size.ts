@@ -19,7 +19,7 @@ export function useSize(box: RefObject<HTMLElement>): Size {
   const [size, setSize] = useState(SERVER_SIZE);
   useLayoutEffect(() => {
     const element = box.current;
-    if (!element || typeof ResizeObserver === 'undefined') return undefined;
+    if (!element) return undefined;
     const measure = () => {
       const { width, height } = element.getBoundingClientRect();
       const em = Number.parseFloat(getComputedStyle(element).fontSize);

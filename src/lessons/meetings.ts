@@ -103,10 +103,10 @@ function ownVote({ ask }: Extract<WrittenScene, { kind: 'vote' }>): VoteParts {
   if (ask === undefined) throw new Error('A vote without a question.');
   return {
     stem: passage(ask.stem),
-    options: ask.options.map(({ text, correct }) => ({
+    options: ask.options.map(({ text, correct, why }) => ({
       words: passage(text),
       correct,
-      why: correct ? passage(ask.why) : [],
+      why: passage(why),
     })),
   };
 }

@@ -24,7 +24,7 @@ export interface SimulationScene extends Common {
 export interface VoteOption {
   readonly words: Passage;
   readonly correct: boolean;
-  /** Of the bank, every option says why; of a meeting's own question the right one alone. */
+  /** Why it is right, or why not; nothing where a meeting of one's own says nothing. */
   readonly why: Passage;
 }
 export interface VoteScene extends Common {
@@ -50,5 +50,7 @@ export interface Meeting {
   readonly id: string;
   readonly title: string;
   readonly minutes: number;
+  /** It runs out of no time, so the clock is there for whoever asks for it. */
+  readonly clockHidden?: boolean;
   readonly scenes: readonly Scene[];
 }

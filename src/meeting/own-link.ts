@@ -1,9 +1,10 @@
-/** A meeting of one's own in a link: `#meeting=1.` and its words. Reading never throws. */
+/** A meeting of one's own in a link: `#meeting=2.` and its words. Reading never throws. */
 import { readOwnPlan, type OwnPlan } from '../storage/meetings/own-meeting.ts';
 
 /** What mail and messengers carry without cutting it [characters], the whole address. */
 export const LONGEST_LINK = 2000;
-const VERSION = 1;
+/** 1, which is read as well: a vote says why of the right option alone. */
+const VERSION = 2;
 const START = '#meeting=';
 
 export type LinkRead =
@@ -33,9 +34,9 @@ export function readOwnLink(hash: string): LinkRead {
   const no = (fault: Extract<LinkRead, { ok: false }>['fault']): LinkRead => ({ ok: false, fault });
   if (!hash.startsWith(START)) return no('none');
   if (hash.length > LONGEST_LINK) return no('long');
-  const [, version, text] = /^(\d{1,3})\.([\w-]*)$/.exec(hash.slice(START.length)) ?? [];
+  const [, version, text] = /^([1-9]\d{0,2})\.([\w-]*)$/.exec(hash.slice(START.length)) ?? [];
   if (version === undefined || text === undefined) return no('broken');
-  if (Number(version) !== VERSION) return no('other');
+  if (Number(version) > VERSION) return no('other');
   try {
     const words = new TextDecoder('utf-8', { fatal: true }).decode(toBytes(text));
     const plan = readOwnPlan(JSON.parse(words));

@@ -1,6 +1,11 @@
 /** A meeting of one's own: what it still lacks, and how it looks on the stage. */
 import type { Asked } from '../quiz/asked.ts';
-import type { OwnPlan, OwnScene } from '../storage/meetings/own-meeting.ts';
+import {
+  whyOf,
+  type OwnPlan,
+  type OwnScene,
+  type OwnVote,
+} from '../storage/meetings/own-meeting.ts';
 import type { Meeting, Scene, VoteOption } from './meeting.ts';
 import { readStateLink } from './state-link.ts';
 
@@ -102,13 +107,9 @@ function sceneOf(scene: OwnScene, questions: Questions): Scene {
   }
 }
 
-const optionsOf = ({
-  options,
-  right,
-  why,
-}: Extract<OwnScene, { kind: 'vote' }>): readonly VoteOption[] =>
-  options.flatMap((option, i) =>
+const optionsOf = (vote: OwnVote): readonly VoteOption[] =>
+  vote.options.flatMap((option, i) =>
     isEmpty(option)
       ? []
-      : [{ words: [option], correct: i === right, why: i === right ? passage(why) : [] }],
+      : [{ words: [option], correct: i === vote.right, why: passage(whyOf(vote, i)) }],
   );

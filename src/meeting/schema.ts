@@ -74,6 +74,10 @@ const option = strict('An option of a vote', {
     error: `An option has at most ${LONGEST.line} characters.`,
   }),
   correct: z.boolean({ error: 'Every option says "correct": true or false.' }),
+  /** Why it is right, or why not: what the wall says of it with the answer. */
+  why: words('The explanation ("why") of an option', 15).max(LONGEST.why, {
+    error: `The explanation ("why") of an option has at most ${LONGEST.why} characters; what else there is to say belongs into the notes.`,
+  }),
 });
 
 const ask = strict('"ask"', {
@@ -84,8 +88,6 @@ const ask = strict('"ask"', {
     .refine((all) => all.filter(({ correct }) => correct).length === 1, {
       error: 'Of the options of a vote one is correct, and only one.',
     }),
-  /** Said with the right answer. */
-  why: words('The explanation ("why")', 15),
 });
 
 const vote = strict('A scene of the kind "vote"', {

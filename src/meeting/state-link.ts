@@ -1,8 +1,8 @@
 /**
- * The address of a simulation at one state: `/lessons/<lesson>/?<simulation>=1~temp.90#<simulation>`; on its way to the stage it goes
+ * The address of a simulation at one state: `/lessons/<lesson>/?<simulation>=1~temp.90#<simulation>`, `/es/` before it in Spanish; on its way to the stage it goes
  * without the first stroke, because the site may stand in a folder.
  */
-const FORM = /^\/?[a-z-]+\/(?:[a-z-]+\/)?\?([a-z-]+)=(\d+(?:~[\w.-]+)*)#([a-z-]+)$/;
+const FORM = /^\/?(?:[a-z-]+\/){1,3}\?([a-z-]+)=(\d+(?:~[\w.-]+)*)#([a-z-]+)$/;
 
 export interface StateLink {
   /** The simulation. */

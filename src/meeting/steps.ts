@@ -1,5 +1,7 @@
 /** Where a meeting stands: a scene, and a step in it. Both count from 0. */
-import type { Meeting, Scene } from './meeting.ts';
+import { passageText } from '../quiz/asked.ts';
+import type { Passage } from '../quiz/passage.ts';
+import type { Meeting, Scene, VoteScene } from './meeting.ts';
 
 export interface Place {
   readonly scene: number;
@@ -7,13 +9,13 @@ export interface Place {
 }
 export const START: Place = { scene: 0, step: 0 };
 
-export type Step = 'shown' | 'ask' | 'tally' | 'answer' | 'state' | 'run' | 'told' | 'open';
+export type Step = 'shown' | 'ask' | 'tally' | 'answer' | 'why' | 'state' | 'run' | 'told' | 'open';
 
-/** What the presses on a scene bring, one after the other: hands before bars, bars before the answer. */
+/** What the presses on a scene bring, one after the other: hands before bars, bars before the answer, and that before a why of its own. */
 export function stepsOf(scene: Scene): readonly Step[] {
   switch (scene.kind) {
     case 'vote':
-      return ['ask', 'tally', 'answer'];
+      return [...TO_ANSWER, ...apart(scene).map(() => 'why' as const)];
     case 'simulation':
       return scene.run === undefined ? ['state'] : ['state', 'run'];
     case 'case':
@@ -22,6 +24,44 @@ export function stepsOf(scene: Scene): readonly Step[] {
     case 'picture':
       return ['shown'];
   }
+}
+
+const TO_ANSWER = ['ask', 'tally', 'answer'] as const;
+const ANSWER = TO_ANSWER.length - 1;
+
+/** What stands on a wall of 1920 x 1080 with bars and every why, in letters of 24 px and more [characters]; measured on the questions of the course. */
+const MOST_AT_ONCE = 850;
+const OPTIONS_AT_ONCE = 3;
+
+const length = (words: Passage): number =>
+  Math.max(passageText(words, 'us').length, passageText(words, 'si').length);
+
+/** Wrong options whose why waits for a press of its own, because all of them together do not fit on the wall. */
+export function apart({ stem, chart, options }: VoteScene): readonly number[] {
+  const all = options.reduce(
+    (sum, { words, why }) => sum + length(words) + length(why),
+    length(stem),
+  );
+  if (!chart && options.length <= OPTIONS_AT_ONCE && all <= MOST_AT_ONCE) return [];
+  return options.flatMap(({ correct, why }, i) => (correct || why.length === 0 ? [] : [i]));
+}
+
+/** The options that say why at a step of a vote. */
+export function explained(scene: VoteScene, step: number): readonly number[] {
+  if (step < ANSWER) return [];
+  const later = apart(scene);
+  const right = scene.options.findIndex(({ correct }) => correct);
+  if (later.length > 0) return [step === ANSWER ? right : (later[step - ANSWER - 1] ?? right)];
+  return Array.from(scene.options.keys());
+}
+
+/** The step at which an option says why, once the answer is out; undefined where none of them waits for it. */
+export function stepOfWhy(scene: VoteScene, option: number): number | undefined {
+  const later = apart(scene);
+  if (later.length === 0) return undefined;
+  if (scene.options[option]?.correct) return ANSWER;
+  const at = later.indexOf(option);
+  return at === -1 ? undefined : ANSWER + 1 + at;
 }
 
 type Scenes = Pick<Meeting, 'scenes'>;
@@ -36,18 +76,24 @@ export const stepAt = (meeting: Scenes, place: Place): Step | undefined => {
   return scene && stepsOf(scene)[place.step];
 };
 
+/** Steps that going on and back leave out. */
+type LeftOut = (place: Place) => boolean;
+const none: LeftOut = () => false;
+
 /** The next step, the next scene after the last of them; the end stays where it is. */
-export function next(meeting: Scenes, place: Place): Place {
-  if (place.step + 1 < count(meeting, place.scene)) return { ...place, step: place.step + 1 };
-  return place.scene + 1 < meeting.scenes.length ? { scene: place.scene + 1, step: 0 } : place;
+export function next(meeting: Scenes, place: Place, leftOut = none): Place {
+  const { scene } = place;
+  for (let step = place.step + 1; step < count(meeting, scene); step += 1)
+    if (!leftOut({ scene, step })) return { scene, step };
+  return scene + 1 < meeting.scenes.length ? { scene: scene + 1, step: 0 } : place;
 }
 
 /** A step back, and from the first of a scene to the last of the one before. */
-export function back(meeting: Scenes, place: Place): Place {
-  if (place.step > 0) return { ...place, step: place.step - 1 };
-  if (place.scene === 0) return place;
-  const scene = place.scene - 1;
-  return { scene, step: count(meeting, scene) - 1 };
+export function back(meeting: Scenes, place: Place, leftOut = none): Place {
+  const scene = place.step > 0 ? place.scene : place.scene - 1;
+  let step = (place.step > 0 ? place.step : count(meeting, scene)) - 1;
+  while (leftOut({ scene, step })) step -= 1;
+  return scene < 0 ? place : { scene, step };
 }
 
 export const lastPlace = (meeting: Scenes): Place => ({

@@ -89,31 +89,13 @@ function Notes({ now, command }: NotesProps) {
       </p>
       {now.votes.length > 0 && (
         <ol class="notes-votes">
-          {now.votes.map(({ words: option, hands, correct }, i) => (
+          {now.votes.map((vote, i) => (
             <li key={i}>
-              <div class="notes-vote">
-                <span>
-                  <WordsText words={option} />
-                  {correct && ` (${words.right})`}
-                </span>
-                <strong>{words.hands(String(hands))}</strong>
-                <button
-                  type="button"
-                  class="quiet"
-                  aria-label={words.take(String(i + 1))}
-                  onClick={() => command({ do: 'hand', option: i, by: -1 })}
-                >
-                  −
-                </button>
-                <button
-                  type="button"
-                  class="quiet"
-                  aria-label={words.add(String(i + 1))}
-                  onClick={() => command({ do: 'hand', option: i, by: 1 })}
-                >
-                  +
-                </button>
-              </div>
+              <Vote
+                {...{ vote, command }}
+                option={i}
+                out={now.step !== 'ask' && now.step !== 'tally'}
+              />
             </li>
           ))}
         </ol>
@@ -142,6 +124,59 @@ function Notes({ now, command }: NotesProps) {
           {words.restart}
         </button>
       </div>
+    </>
+  );
+}
+
+interface VoteProps extends Pick<NotesProps, 'command'> {
+  readonly vote: Snapshot['votes'][number];
+  readonly option: number;
+  /** The answer stands on the wall, so no hand counts any more. */
+  readonly out: boolean;
+}
+
+function Vote({ vote, option, out, command }: VoteProps) {
+  const name = String(option + 1);
+  const hand = (by: 1 | -1): void => command({ do: 'hand', option, by });
+  return (
+    <>
+      <div class="notes-vote">
+        <span>
+          <WordsText words={vote.words} />
+          {vote.correct && ` (${words.right})`}
+        </span>
+        <strong>{words.hands(String(vote.hands))}</strong>
+        {vote.told === undefined && (
+          <button
+            type="button"
+            class="quiet"
+            aria-label={words.take(name)}
+            // Not `disabled`: the answer may come while it has the focus.
+            aria-disabled={out}
+            onClick={() => {
+              if (!out) hand(-1);
+            }}
+          >
+            −
+          </button>
+        )}
+        {/* Where the wall tells one why at a time, the same button asks for it once no hand counts any more. */}
+        <button
+          type="button"
+          class="quiet"
+          aria-label={vote.told === undefined ? words.add(name) : words.whyOf(name)}
+          aria-disabled={out && vote.told === undefined}
+          aria-pressed={vote.told}
+          onClick={() => hand(1)}
+        >
+          {vote.told === undefined ? '+' : words.why}
+        </button>
+      </div>
+      {vote.why.length > 0 && (
+        <p class="notes-why">
+          <WordsText words={vote.why} />
+        </p>
+      )}
     </>
   );
 }

@@ -11,7 +11,7 @@ import { KeyList } from './KeyList.tsx';
 import { sessionKey, stageModel, type StageModel } from './model.ts';
 import { SceneView } from './SceneView.tsx';
 import { StageBars } from './StageBars.tsx';
-import { addressNow, lessonOf } from './state-now.ts';
+import { addressNow, lessonOf, searchNow } from './state-now.ts';
 import { commandFor } from './steer.ts';
 import { stayAwake } from './stay-awake.ts';
 import { useLine } from './use-line.ts';
@@ -25,7 +25,8 @@ export interface StageProps {
   readonly own?: string | undefined;
   /** Where it was left, to go on there; read from the address otherwise. */
   readonly at?: Place | undefined;
-  readonly onLeave: (at: Place) => void;
+  /** `search`: the state that a simulation on the wall stands at, as an address has it. */
+  readonly onLeave: (at: Place, search?: string) => void;
 }
 
 const made = ({ meeting, at }: StageProps): StageModel =>
@@ -61,10 +62,11 @@ export function Stage(props: StageProps) {
   };
   const leave = (): void => {
     if (document.fullscreenElement) void document.exitFullscreen();
+    const search = searchNow(model);
     putOwn('');
     putPlace('');
     writeSession(model.keptOnLeaving());
-    onLeave(model.place.peek());
+    onLeave(model.place.peek(), search);
   };
   const command = (asked: Command, run = model.run): void => {
     const outer = run(asked);

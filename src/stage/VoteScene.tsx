@@ -1,7 +1,8 @@
 import type { VoteScene as Scene } from '../meeting/meeting.ts';
-import { useEffect, useState } from 'preact/hooks';
+import type { ComponentChildren } from 'preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { allHands, barOf, handsTyped, MOST_HANDS, type Hands } from '../meeting/tally.ts';
-import type { Step } from '../meeting/steps.ts';
+import { explained, stepOfWhy, type Step } from '../meeting/steps.ts';
 import { ChartPicture } from '../widgets/retrieval/ChartPicture.tsx';
 import { WordsText } from '../widgets/retrieval/WordsText.tsx';
 import type { StageModel } from './model.ts';
@@ -13,18 +14,25 @@ interface VoteSceneProps {
   readonly step: Step;
 }
 
-/** Hands first, then the bars, then which is right and why. */
+/** Hands first, then the bars, then which is right, and of each option why. */
 export function VoteScene({ model, scene, step }: VoteSceneProps) {
   const hands = model.handsHere.value;
   const all = allHands(hands);
-  const answered = step === 'answer';
+  const answered = step === 'answer' || step === 'why';
+  const told = explained(scene, model.place.value.step);
+  const options = useRef<HTMLOListElement>(null);
+  // One at a time: on a small screen it may lie under the foot of the wall.
+  const [only] = told.length === 1 ? told : [];
+  useEffect(() => {
+    if (only !== undefined) options.current?.children[only]?.scrollIntoView({ block: 'nearest' });
+  }, [only]);
   return (
     <div class={scene.chart ? 'stage-vote with-chart' : 'stage-vote'}>
       <p class="stage-stem">
         <WordsText words={scene.stem} />
       </p>
       {scene.chart && <ChartPicture chart={scene.chart} asTable={words.vote.asTable} />}
-      <ol class="stage-options">
+      <ol class="stage-options" ref={options}>
         {scene.options.map((option, i) => (
           <li key={i} class={answered && option.correct ? 'stage-right' : undefined}>
             <span class="stage-number" aria-hidden="true">
@@ -35,14 +43,26 @@ export function VoteScene({ model, scene, step }: VoteSceneProps) {
                 {answered && option.correct && <strong>{words.vote.right}. </strong>}
                 <WordsText words={option.words} />
               </span>
-              {step !== 'ask' && <Bar hands={hands} option={i} />}
-              {answered &&
-                option.why.length > 0 &&
-                (option.correct || (scene.options.length < 4 && !scene.chart)) && (
-                  <span class="stage-why">
-                    <WordsText words={option.why} />
-                  </span>
-                )}
+              {step !== 'ask' && (
+                <Bar hands={hands} option={i}>
+                  {answered && stepOfWhy(scene, i) !== undefined && (
+                    <button
+                      type="button"
+                      class="stage-button"
+                      aria-pressed={told.includes(i)}
+                      aria-label={words.vote.whyOf(String(i + 1))}
+                      onClick={() => model.run({ do: 'hand', option: i, by: 1 })}
+                    >
+                      {words.vote.why}
+                    </button>
+                  )}
+                </Bar>
+              )}
+              {told.includes(i) && option.why.length > 0 && (
+                <span class="stage-why">
+                  <WordsText words={option.why} />
+                </span>
+              )}
             </div>
             {step === 'ask' && <Counter model={model} hands={hands} option={i} />}
           </li>
@@ -61,13 +81,21 @@ export function VoteScene({ model, scene, step }: VoteSceneProps) {
   );
 }
 
-function Bar({ hands, option }: { readonly hands: Hands; readonly option: number }) {
+interface BarProps {
+  readonly hands: Hands;
+  readonly option: number;
+  /** What stands beside the count. */
+  readonly children: ComponentChildren;
+}
+
+function Bar({ hands, option, children }: BarProps) {
   return (
     <span class="stage-bar">
       <svg viewBox="0 0 100 10" preserveAspectRatio="none" aria-hidden="true">
         <rect width={100 * barOf(hands, option)} height="10" />
       </svg>
       <strong class="number">{hands[option]}</strong>
+      {children}
     </span>
   );
 }

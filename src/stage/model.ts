@@ -3,8 +3,18 @@ import { computed, signal } from '@preact/signals';
 import { paused, started, STOPPED, type Clock } from '../meeting/clock.ts';
 import type { Command } from '../meeting/keys.ts';
 import type { Meeting } from '../meeting/meeting.ts';
-import { back, lastPlace, next, sceneAt, START, stepAt, type Place } from '../meeting/steps.ts';
-import { handsFor, withHand, withTyped, type Hands } from '../meeting/tally.ts';
+import {
+  back,
+  explained,
+  lastPlace,
+  next,
+  sceneAt,
+  START,
+  stepAt,
+  stepOfWhy,
+  type Place,
+} from '../meeting/steps.ts';
+import { allHands, handsFor, withHand, withTyped, type Hands } from '../meeting/tally.ts';
 import type { MeetingSession } from '../storage/meeting-session.ts';
 
 export interface Surroundings {
@@ -33,7 +43,7 @@ export function stageModel({ meeting, now, at, kept, channel: named }: Surroundi
   const hands = signal<Readonly<Record<string, Hands>>>(goneOnWith?.hands ?? {});
   const clock = signal<Clock>(goneOnWith?.clock ?? started(STOPPED, now()));
   const blank = signal(false);
-  const clockHidden = signal(false);
+  const clockHidden = signal(meeting.clockHidden ?? false);
   const open = signal<'code' | 'keys' | 'more' | null>(null);
 
   const scene = computed(() => sceneAt(meeting, place.value));
@@ -43,15 +53,26 @@ export function stageModel({ meeting, now, at, kept, channel: named }: Surroundi
     return there?.kind === 'vote' ? handsFor(there.options.length, hands.value[index]) : [];
   };
 
+  /** Why an option is wrong that nobody raised a hand for: it waits to be asked for. Where no hands were counted, any may have had some. */
+  const isUnasked = ({ scene: index, step: at }: Place): boolean => {
+    const there = meeting.scenes[index];
+    if (there?.kind !== 'vote' || stepAt(meeting, { scene: index, step: at }) !== 'why')
+      return false;
+    const all = handsAt(index);
+    return allHands(all) > 0 && explained(there, at).every((option) => all[option] === 0);
+  };
+  const following = computed(() => next(meeting, place.value, isUnasked));
+
   const go = (to: Place): void => {
     blank.value = false;
     open.value = null;
     place.value = to;
   };
+  const isOut = (): boolean => step.peek() === 'answer' || step.peek() === 'why';
   const count = (change: (now: Hands) => Hands): void => {
     const { scene: index } = place.peek();
     // What was voted stands once the answer is out.
-    if (step.peek() === 'answer') return;
+    if (isOut()) return;
     hands.value = { ...hands.peek(), [index]: change(handsAt(index)) };
   };
 
@@ -63,10 +84,10 @@ export function stageModel({ meeting, now, at, kept, channel: named }: Surroundi
     }
     switch (command.do) {
       case 'next':
-        go(next(meeting, place.peek()));
+        go(following.peek());
         return undefined;
       case 'back':
-        go(back(meeting, place.peek()));
+        go(back(meeting, place.peek(), isUnasked));
         return undefined;
       case 'first':
         go(START);
@@ -93,10 +114,15 @@ export function stageModel({ meeting, now, at, kept, channel: named }: Surroundi
       case 'keys':
         open.value = open.peek() === command.do ? null : command.do;
         return undefined;
-      case 'hand':
-        if (scene.peek()?.kind === 'vote')
-          count((hands) => withHand(hands, command.option, command.by));
+      case 'hand': {
+        const { option, by } = command;
+        const here = scene.peek();
+        if (here?.kind !== 'vote') return undefined;
+        const why = isOut() ? stepOfWhy(here, option) : undefined;
+        if (why === undefined) count((hands) => withHand(hands, option, by));
+        else go({ ...place.peek(), step: why });
         return undefined;
+      }
       case 'leave':
         if (open.peek() === null) return 'leave';
         open.value = null;
@@ -116,7 +142,21 @@ export function stageModel({ meeting, now, at, kept, channel: named }: Surroundi
   }));
 
   return {
-    ...{ meeting, channel, place, hands, clock, blank, clockHidden, open, scene, step, now, run },
+    ...{
+      meeting,
+      channel,
+      place,
+      following,
+      hands,
+      clock,
+      blank,
+      clockHidden,
+      open,
+      scene,
+      step,
+      now,
+      run,
+    },
     /** A key at the wall: under the black nobody sees what is counted. */
     press: (command: Command): Outer | undefined =>
       blank.peek() && command.do === 'hand' ? undefined : run(command),

@@ -3,7 +3,7 @@ import type { Clock } from '../meeting/clock.ts';
 import type { Command } from '../meeting/keys.ts';
 import type { Scene } from '../meeting/meeting.ts';
 import type { Passage } from '../quiz/passage.ts';
-import { stepsOf, type Step } from '../meeting/steps.ts';
+import { explained, stepAt, stepOfWhy, type Step } from '../meeting/steps.ts';
 import type { StageModel } from './model.ts';
 
 export interface Snapshot {
@@ -22,6 +22,10 @@ export interface Snapshot {
     readonly words: Passage;
     readonly hands: number;
     readonly correct: boolean;
+    /** Once bars stand on the wall. */
+    readonly why: Passage;
+    /** Whether the wall tells why, where it tells one option's at a time, once the answer is out. */
+    readonly told?: boolean | undefined;
   }[];
   readonly clock: Clock;
   readonly blank: boolean;
@@ -45,11 +49,29 @@ function wallOf(scene: Scene): readonly Passage[] {
   }
 }
 
-export function snapshotOf(model: StageModel): Snapshot {
-  const { meeting, place, scene, step, handsHere, clock, blank } = model;
+function nextOf({ meeting, place, following }: StageModel): Snapshot['next'] {
+  const to = following.value;
+  if (to.scene !== place.value.scene) return { heading: meeting.scenes[to.scene]?.heading ?? '' };
+  const step = to.step === place.value.step ? undefined : stepAt(meeting, to);
+  return step === undefined ? null : { step };
+}
+
+function votesOf({ place, scene, step, handsHere }: StageModel): Snapshot['votes'] {
   const here = scene.value;
-  const following = meeting.scenes[place.value.scene + 1];
-  const more = here && stepsOf(here)[place.value.step + 1];
+  if (here?.kind !== 'vote') return [];
+  const out = step.value === 'answer' || step.value === 'why';
+  const told = explained(here, place.value.step);
+  return here.options.map(({ words, correct, why }, i) => ({
+    ...{ words, correct },
+    hands: handsHere.value[i] ?? 0,
+    why: step.value === 'ask' ? [] : why,
+    told: out && stepOfWhy(here, i) !== undefined ? told.includes(i) : undefined,
+  }));
+}
+
+export function snapshotOf(model: StageModel): Snapshot {
+  const { meeting, place, scene, step, clock, blank } = model;
+  const here = scene.value;
   return {
     title: meeting.title,
     minutes: meeting.minutes,
@@ -59,14 +81,8 @@ export function snapshotOf(model: StageModel): Snapshot {
     wall: here ? wallOf(here) : [],
     notes: here?.notes ?? [],
     step: step.value,
-    next: more ? { step: more } : following ? { heading: following.heading } : null,
-    votes:
-      here?.kind === 'vote'
-        ? here.options.map(({ words, correct }, i) => ({
-            ...{ words, correct },
-            hands: handsHere.value[i] ?? 0,
-          }))
-        : [],
+    next: nextOf(model),
+    votes: votesOf(model),
     clock: clock.value,
     blank: blank.value,
   };

@@ -15,6 +15,8 @@ export const words = {
   ownAbout:
     'Put one together from your own words, votes, questions of the course, a simulation at the very state you want, and practice cases. It stays on this device. You can share it as a link or a file.',
   ownLink: 'Build a meeting',
+  wall: (p: { controls: string; button: string }) =>
+    `One simulation needs no meeting. In its lesson, at “${p.controls}”, press “${p.button}”: it comes up full size, at the state it has, and leaving it leads back to the lesson.`,
   start: 'Start the meeting',
   goOn: (scene: string) => `Go on at scene ${scene}`,
   startOver: 'Start over; the hands are cleared',
@@ -58,6 +60,7 @@ export const words = {
       ask: 'Next press: the question.',
       tally: 'Next press: the bars.',
       answer: 'Next press: the answer.',
+      why: 'Next press: why not another one.',
       state: 'Next press: the simulation.',
       run: 'Next press: it runs.',
       told: 'Next press: the customer.',
@@ -75,5 +78,7 @@ export const words = {
     add: (option: string) => `One more hand: ${option}`,
     take: (option: string) => `One hand less: ${option}`,
     right: 'right',
+    why: 'Why, on the wall',
+    whyOf: (option: string) => `Why, on the wall: ${option}`,
   },
 };

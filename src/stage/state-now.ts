@@ -15,6 +15,14 @@ function keptSearch(id: string): string | undefined {
   return typeof kept?.search === 'string' ? kept.search : undefined;
 }
 
+/** What an address has behind the ? for the simulation of a scene: the state that it stands at now, or the one that it opens with. */
+export function searchNow(model: StageModel): string | undefined {
+  const scene = model.scene.value;
+  if (scene?.kind !== 'simulation') return undefined;
+  const link = readStateLink((model.step.value === 'run' ? scene.run : undefined) ?? scene.state);
+  return link && (keptSearch(link.id) ?? `?${link.id}=${link.state}`);
+}
+
 /**
  * The address that a phone opens for what stands on the wall: a simulation as it stands now in its lesson, a car on its page,
  * any other scene on the stage. A meeting of one's own is on this device alone: its question of the course leads to the lesson.
@@ -24,13 +32,11 @@ function keptSearch(id: string): string | undefined {
 export function addressNow(model: StageModel, base: string, own: boolean): string | undefined {
   const scene = model.scene.value;
   const site = new URL(base, location.href);
-  if (scene?.kind === 'simulation') {
-    const link = readStateLink((model.step.value === 'run' ? scene.run : undefined) ?? scene.state);
-    if (link) {
-      const [page] = link.href.split('?');
-      const search = keptSearch(link.id) ?? `?${link.id}=${link.state}`;
-      return new URL(`${(page ?? '').replace(/^\//, '')}${search}#${link.id}`, site).href;
-    }
+  const search = searchNow(model);
+  if (scene?.kind === 'simulation' && search !== undefined) {
+    const [page = ''] = scene.state.split('?');
+    const [, id = ''] = scene.state.split('#');
+    return new URL(`${page.replace(/^\//, '')}${search}#${id}`, site).href;
   }
   if (scene?.kind === 'case' && (own || model.step.value === 'open'))
     return new URL(`practise/case/${carSearch(scene)}`, site).href;

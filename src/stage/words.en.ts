@@ -40,6 +40,8 @@ export const words = {
     total: (count: string): string => (count === '1' ? '1 hand' : `${count} hands`),
     none: 'No hands counted.',
     right: 'Right',
+    why: 'Why',
+    whyOf: (option: string) => `Why, option ${option}`,
     asTable: 'The chart in numbers',
   },
   simulation: {
@@ -72,7 +74,7 @@ export const words = {
       ['→ ↓ Page Down, space', 'Next'],
       ['← ↑ Page Up', 'Back'],
       ['Home, End', 'First scene, last scene'],
-      ['1 to 5', 'One more hand; with Shift one less'],
+      ['1 to 5', 'One more hand; with Shift one less. With the answer out: why of that option'],
       ['B or .', 'Blank the wall'],
       ['P', 'Pause or start the clock'],
       ['R', 'Set the clock back to the full time'],

@@ -10,7 +10,7 @@ export type RecordsInFile<Of> =
 interface FileKind<Of> {
   /** What the file says it is. */
   readonly kind: string;
-  /** Of what is written; what an older one lacks is filled in by `read`. */
+  /** What it is written as; `read` knows all forms before it as well. */
   readonly version: number;
   /** The key that the records stand under. */
   readonly place: string;
@@ -43,7 +43,7 @@ export function recordFile<Of>({ kind, version, place, read }: FileKind<Of>): Re
       if (!isRecord(data) || data['kind'] !== kind) return no('foreign');
       const { version: written, [place]: list } = data;
       if (typeof written === 'number' && written > version) return no('newer');
-      if (!isCount(written) || written === 0 || !Array.isArray(list)) return no('broken');
+      if (!isCount(written) || written < 1 || !Array.isArray(list)) return no('broken');
       const all = (list as unknown[]).map(read);
       const records = all.filter((record) => record !== undefined);
       if (records.length === 0 && all.length > 0) return no('broken');

@@ -117,6 +117,15 @@ describe.each(meetings)('$id', ({ id, title, about, goal, minutes, scenes }) => 
     );
   });
 
+  test('every option of a vote says why, and no two say the same', () => {
+    for (const scene of scenes) {
+      if (scene.kind !== 'vote') continue;
+      const whys = scene.options.map(({ why }) => passageText(why, 'us'));
+      expect(whys.filter((why) => why.length > 15)).toHaveLength(scene.options.length);
+      expect(new Set(whys).size).toBe(whys.length);
+    }
+  });
+
   test('the room votes before the first simulation runs', () => {
     const kinds = scenes.map(({ kind }) => kind);
     const run = kinds.indexOf('simulation');
@@ -132,5 +141,10 @@ describe.each(meetings)('$id', ({ id, title, about, goal, minutes, scenes }) => 
       if (typeof first === 'string')
         expect(shown).toContain(first.slice(0, 30).replaceAll("'", '&#39;'));
     }
+    const whys = scenes.flatMap((scene) =>
+      scene.kind === 'vote' ? scene.options.map(({ why: [first] }) => first) : [],
+    );
+    for (const why of whys)
+      if (typeof why === 'string') expect(shown).toContain(why.replaceAll("'", '&#39;').trim());
   });
 });

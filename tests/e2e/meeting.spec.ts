@@ -553,7 +553,7 @@ test('one’s own: put together, kept over a reload, shared as a link, started',
   for (const one of await page.locator('.kept-listed li').all())
     await expect(one).toContainText(/3 scenes, changed \w+ \d+, \d{4}, \d+:\d\d/);
   await page.goto('about:blank');
-  await page.goto(link.replace('#meeting=1.', '#meeting=7.'));
+  await page.goto(link.replace('#meeting=2.', '#meeting=7.'));
   await expect(page.getByText('made by another version of the site')).toBeVisible();
 
   // On another device, which has nothing of it but the link.

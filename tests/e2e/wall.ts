@@ -36,7 +36,7 @@ export const outOfSight = (page: Page) =>
     beside: Math.max(0, box.scrollWidth - box.clientWidth - 1),
   }));
 
-/** Goes through every step of a meeting by the key of a clicker, two hands raised at each vote. */
+/** Goes through every step of a meeting by the key of a clicker, a hand raised for each option of a vote. */
 export async function walkMeeting(
   page: Page,
   origin: string,
@@ -54,8 +54,7 @@ export async function walkMeeting(
       if (one.kind === 'case' && step === 1)
         await expect(page.locator('.stage-car .case-bar')).toBeVisible();
       if (one.kind === 'vote' && step === 0) {
-        await page.keyboard.press('1');
-        await page.keyboard.press('2');
+        for (const option of one.options.keys()) await page.keyboard.press(String(option + 1));
       }
       await seen(hash);
       await page.keyboard.press('PageDown');

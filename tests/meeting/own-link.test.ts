@@ -31,8 +31,17 @@ describe('a meeting in a link', () => {
     const link = printOwnLink(PAGE, plan) ?? '';
     expect(link.length).toBeLessThanOrEqual(LONGEST_LINK);
     // Unreserved characters of RFC 3986, section 2.3, and what begins the fragment: no program escapes them.
-    expect(link.slice(PAGE.length)).toMatch(/^#meeting=1\.[\w.~-]+$/);
+    expect(link.slice(PAGE.length)).toMatch(/^#meeting=2\.[\w.~-]+$/);
     expect(readOwnLink(hashOf(link))).toEqual({ ok: true, plan });
+  });
+
+  test('one of the first version opens, with its one explanation, and one of today explains each option', () => {
+    const old = hashOf(printOwnLink(PAGE, plan) ?? '').replace('=2.', '=1.');
+    expect(readOwnLink(old)).toEqual({ ok: true, plan });
+    const vote = { ...plan.scenes[1], why: ['Not so.', 'So.'] } as OwnPlan['scenes'][number];
+    const now = { ...plan, scenes: [vote] };
+    expect(readOwnLink(hashOf(printOwnLink(PAGE, now) ?? ''))).toEqual({ ok: true, plan: now });
+    expect(readOwnLink(old.replace('=1.', '=0.'))).toEqual({ ok: false, fault: 'broken' });
   });
 
   test('what is too long is not printed', () => {
@@ -50,11 +59,11 @@ describe('a meeting in a link', () => {
       return read.ok ? 'ok' : read.fault;
     };
     expect(fault('#scene-2')).toBe('none');
-    expect(fault(link.replace('=1.', '=2.'))).toBe('other');
+    expect(fault(link.replace('=2.', '=3.'))).toBe('other');
     expect(fault(link.slice(0, -9))).toBe('broken');
     expect(fault(`${link}${'A'.repeat(2000)}`)).toBe('long');
     expect(fault('#meeting=')).toBe('broken');
-    expect(fault('#meeting=1.AAAA')).toBe('broken');
+    expect(fault('#meeting=2.AAAA')).toBe('broken');
   });
 
   test('never throws and never makes a meeting of what is none: 20,000 links, seed 11', () => {
@@ -62,7 +71,7 @@ describe('a meeting in a link', () => {
     const changed = fc
       .tuple(fc.nat(link.length - 1), fc.string({ minLength: 1, maxLength: 3 }))
       .map(([at, put]) => link.slice(0, at) + put + link.slice(at + put.length));
-    const json = fc.json().map((text) => `#meeting=1.${Buffer.from(text).toString('base64url')}`);
+    const json = fc.json().map((text) => `#meeting=2.${Buffer.from(text).toString('base64url')}`);
     fc.assert(
       fc.property(fc.oneof(fc.string(), changed, json), (hash) => {
         const read = readOwnLink(hash);

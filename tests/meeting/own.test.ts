@@ -43,6 +43,18 @@ test('empty options and lines do not come onto the wall, and the right one stays
   });
 });
 
+test('each option says its own why; from before there was one for each, the right one alone does', () => {
+  const whys = (why: string | string[]) => {
+    const vote = { ...plan.scenes[1], right: 2, why } as OwnPlan['scenes'][number];
+    const [scene] = shownOf('x', { ...plan, scenes: [vote] }, new Map()).scenes;
+    return scene?.kind === 'vote' ? scene.options.map((option) => option.why) : [];
+  };
+  expect(whys(['Not a.', 'gone', 'So.'])).toEqual([['Not a.'], ['So.']]);
+  expect(whys(['', '', 'So.'])).toEqual([[], ['So.']]);
+  expect(whys(['Not a.'])).toEqual([['Not a.'], []]);
+  expect(whys('So.')).toEqual([[], ['So.']]);
+});
+
 test('a question that the site has no more leaves its scene with its notes', () => {
   const scene = shownOf('x', plan, new Map()).scenes[3];
   expect(scene).toMatchObject({ kind: 'say', heading: 'Q', notes: ['n'] });

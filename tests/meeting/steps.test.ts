@@ -1,13 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Scene } from '../../src/meeting/meeting.ts';
+import type { Scene, VoteScene } from '../../src/meeting/meeting.ts';
 import {
   back,
+  explained,
   hashOf,
   lastPlace,
   next,
   readHash,
   START,
+  stepOfWhy,
   stepsOf,
 } from '../../src/meeting/steps.ts';
 
@@ -68,5 +70,52 @@ describe('steps of a meeting', () => {
         if (place) expect(readHash(meeting, hashOf(place))).toEqual(place);
       }),
     );
+  });
+});
+
+describe('why each option is so, or not', () => {
+  const chart = { title: 'A chart' } as unknown as NonNullable<VoteScene['chart']>;
+  const options = [false, true, false, false].map((correct, i) => ({
+    ...{ words: [`option ${i}`], correct },
+    why: [`why ${i}`],
+  }));
+  const vote = (count: number, more: Partial<VoteScene> = {}): VoteScene => ({
+    ...{ ...common, kind: 'vote', stem: ['?'], options: options.slice(0, count) },
+    ...more,
+  });
+  const told = (scene: VoteScene) => stepsOf(scene).map((_, step) => explained(scene, step));
+
+  test('all at once with the answer, where they fit on the wall', () => {
+    expect(told(vote(3))).toEqual([[], [], [0, 1, 2]]);
+    expect(stepOfWhy(vote(3), 0)).toBeUndefined();
+  });
+
+  test.each([
+    ['four options', vote(4), [[], [], [1], [0], [2], [3]]],
+    ['a chart', vote(3, { chart }), [[], [], [1], [0], [2]]],
+    ['long words', vote(3, { stem: ['word '.repeat(180)] }), [[], [], [1], [0], [2]]],
+  ])('one after the other, the right one first, with %s', (_, scene, steps) => {
+    expect(told(scene)).toEqual(steps);
+    expect(scene.options.map((_, i) => explained(scene, stepOfWhy(scene, i) ?? 0))).toEqual(
+      scene.options.map((_, i) => [i]),
+    );
+  });
+
+  test('an option that says nothing waits for nothing', () => {
+    const silent = options.map((one, i) => (i === 2 ? { ...one, why: [] } : one));
+    const scene = vote(4, { options: silent });
+    expect(told(scene)).toEqual([[], [], [1], [0], [3]]);
+    expect(stepOfWhy(scene, 2)).toBeUndefined();
+  });
+
+  test('going on leaves out what it is told to, and so does going back, to the end of a meeting', () => {
+    const two = { scenes: [vote(4), vote(4)] };
+    const leftOut = ({ step }: { readonly step: number }): boolean => step === 3 || step === 5;
+    expect(next(two, { scene: 0, step: 2 }, leftOut)).toEqual({ scene: 0, step: 4 });
+    expect(next(two, { scene: 0, step: 4 }, leftOut)).toEqual({ scene: 1, step: 0 });
+    expect(back(two, { scene: 1, step: 0 }, leftOut)).toEqual({ scene: 0, step: 4 });
+    expect(back(two, { scene: 0, step: 4 }, leftOut)).toEqual({ scene: 0, step: 2 });
+    const end = { scene: 1, step: 4 };
+    expect(next(two, end, leftOut)).toBe(end);
   });
 });

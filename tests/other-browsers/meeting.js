@@ -19,12 +19,17 @@ async function walkMeeting(steps) {
       if (step === 'ask') {
         const raised = () => Number(one('.stage-counter input').value);
         await until('the counters', () => one('.stage-counter input'));
-        press('1', 'Digit1');
+        // One for each option, so that each of them is asked why.
+        document
+          .querySelectorAll('.stage-counter')
+          .forEach((_, i) => press(String(i + 1), `Digit${i + 1}`));
         await until('a raised hand', () => raised() === 1);
       } else if (step === 'tally') {
         await until('the bars', () => one('.stage-bar'));
       } else if (step === 'answer') {
         await until('the answer', () => one('.stage-right'));
+      } else if (step === 'why') {
+        await until('why not', () => one('.stage-why'));
       } else if (step === 'state' || step === 'run') {
         await until('the simulation', () => one('.stage-simulation .sim:not(.sim-asking)'));
       } else if (step === 'open') {

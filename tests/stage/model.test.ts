@@ -137,6 +137,72 @@ describe('the wall', () => {
   });
 });
 
+describe('why each option is so, where the wall tells one at a time', () => {
+  const options = [0, 1, 2, 3].map((i) => ({
+    ...{ words: [`option ${i}`], correct: i === 1 },
+    why: [`why ${i}`],
+  }));
+  const scenes: Meeting['scenes'] = [
+    { ...common, kind: 'vote', heading: 'Hands', stem: ['Which?'], options },
+    { ...common, kind: 'say', heading: 'Last' },
+  ];
+  const voted = (...hands: readonly number[]) => {
+    const model = make({ meeting: { ...meeting, scenes } });
+    for (const option of hands) model.run({ do: 'hand', option, by: 1 });
+    return model;
+  };
+  /** Every step to the next scene. */
+  const way = (model: ReturnType<typeof make>): readonly number[] => {
+    const steps = [];
+    while (model.place.value.scene === 0) {
+      steps.push(model.place.value.step);
+      model.run({ do: 'next' });
+    }
+    return steps;
+  };
+
+  test('going on tells it of each wrong one that had a hand, and of all where none was counted', () => {
+    expect(way(voted(1, 3))).toEqual([0, 1, 2, 5]);
+    expect(way(voted(1))).toEqual([0, 1, 2]);
+    expect(way(voted())).toEqual([0, 1, 2, 3, 4, 5]);
+  });
+
+  test('the key of an option tells it of that one, and no hand is counted any more', () => {
+    const model = voted(0);
+    model.run({ do: 'next' });
+    model.run({ do: 'next' });
+    model.run({ do: 'hand', option: 2, by: 1 });
+    expect(model.place.value).toEqual({ scene: 0, step: 4 });
+    model.run({ do: 'hand', option: 1, by: 1 });
+    expect(model.step.value).toBe('answer');
+    expect(model.handsHere.value).toEqual([1, 0, 0, 0]);
+    model.run({ do: 'next' });
+    expect(model.place.value.step).toBe(3);
+    model.run({ do: 'back' });
+    expect(model.step.value).toBe('answer');
+  });
+
+  test('the window with the notes reads each one from the bars on, and knows which the wall tells', () => {
+    const model = voted(0);
+    const votes = () => snapshotOf(model).votes;
+    expect(votes().map(({ why }) => why)).toEqual([[], [], [], []]);
+    model.run({ do: 'next' });
+    expect(votes().map(({ why }) => why)).toEqual([['why 0'], ['why 1'], ['why 2'], ['why 3']]);
+    expect(votes().map(({ told }) => told)).toEqual([undefined, undefined, undefined, undefined]);
+    model.run({ do: 'next' });
+    expect(votes().map(({ told }) => told)).toEqual([false, true, false, false]);
+    expect(snapshotOf(model).next).toEqual({ step: 'why' });
+    model.run({ do: 'next' });
+    expect(votes().map(({ told }) => told)).toEqual([true, false, false, false]);
+    expect(snapshotOf(model).next).toEqual({ heading: 'Last' });
+  });
+
+  test('where all of it fits, no option waits', () => {
+    const model = make({ at: { scene: 1, step: 2 } });
+    expect(snapshotOf(model).votes.map(({ told }) => told)).toEqual([undefined, undefined]);
+  });
+});
+
 describe('what a reload finds', () => {
   test('hands and clock, until the tab is closed', () => {
     const area = storage();

@@ -10,6 +10,7 @@ import { currentValues } from '../current-values.ts';
 import { linkSchema } from './link-schema.ts';
 import type { DrawnControls, Givens, SimModel, SimSpec } from '../sim-spec.ts';
 import { useArrival } from '../use-arrival.ts';
+import { wallLink } from './wall-link.ts';
 import { words } from './words.en.ts';
 
 const OPEN_CONTROLS = 3;
@@ -27,7 +28,7 @@ interface OwnControlsProps<G extends Givens, M extends SimModel<G>> {
   readonly drawn?: DrawnControls<G> | undefined;
 }
 
-/** Everything open: the first controls at hand, the rest behind a fold, a reset, a link to this state. */
+/** Everything open: the first controls at hand, the rest behind a fold, a reset, a link to this state, the way onto the wall. */
 export function OwnControls<G extends Givens, M extends SimModel<G>>(
   props: OwnControlsProps<G, M>,
 ) {
@@ -46,6 +47,11 @@ export function OwnControls<G extends Givens, M extends SimModel<G>>(
     [defaults],
   );
   const shared = { sim: id, model, drawn };
+  const searchIn = (search: string): string => printLink(schema, currentValues(sim, model), search);
+  /** The state of the moment that the link is taken hold of, to be followed here or in a window on the projector. */
+  const aim = ({ currentTarget }: { readonly currentTarget: HTMLAnchorElement }): void => {
+    currentTarget.href = wallLink(searchIn(''));
+  };
   return (
     <div class="sim-stage">
       <h4 class="stage-head" ref={head} tabIndex={-1}>
@@ -66,11 +72,16 @@ export function OwnControls<G extends Givens, M extends SimModel<G>>(
       )}
       <div class="sim-go">
         <Reset onReset={() => model.reset()} />
-        <CopyLink
-          id={id}
-          anchor={id}
-          search={() => printLink(schema, currentValues(sim, model), location.search)}
-        />
+        <a
+          class="way"
+          href={wallLink(searchIn(''))}
+          onPointerDown={aim}
+          onFocus={aim}
+          onClick={aim}
+        >
+          {words.onWall}
+        </a>
+        <CopyLink id={id} anchor={id} search={() => searchIn(location.search)} />
       </div>
     </div>
   );

@@ -29,4 +29,5 @@ export const words = {
   startOver: 'Start this task over',
   ownControls: 'Your controls',
   moreControls: 'More controls',
+  onWall: 'Show this on the wall',
 };

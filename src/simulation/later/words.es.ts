@@ -29,4 +29,5 @@ export const words: typeof en = {
   startOver: 'Empezar de nuevo esta tarea',
   ownControls: 'Tus controles',
   moreControls: 'Más controles',
+  onWall: 'Mostrarlo en la pared (en inglés)',
 };

@@ -36,7 +36,7 @@ export function AddScene({ base, site, full, add }: AddSceneProps) {
           onClick={() =>
             add({
               ...{ kind: 'vote', heading: said.newHeading.vote, stem: '' },
-              ...{ options: ['', ''], right: 0, why: '', notes: '' },
+              ...{ options: ['', ''], right: 0, why: [], notes: '' },
             })
           }
         >
@@ -60,10 +60,8 @@ function FromLink({ base, controls, add }: FromLinkProps) {
     const pasted = readPasted(field.current?.value ?? '', new URL(base, location.href).href);
     switch (pasted.kind) {
       case 'simulation':
-        add({ ...pasted, heading: said.newHeading.simulation, notes: '' });
-        break;
       case 'case':
-        add({ ...pasted, heading: said.newHeading.case, notes: '' });
+        add({ ...pasted, heading: said.newHeading[pasted.kind], notes: '' });
         break;
       // What was pasted stays, to be mended.
       case 'page':

@@ -68,10 +68,8 @@ export function Editor(props: EditorProps) {
     if (props.startNow) void start();
   }, []);
 
-  const linkHere = (): string | undefined =>
-    printOwnLink(`${location.origin}${location.pathname}`, plan);
   const share = async (): Promise<void> => {
-    const text = linkHere();
+    const text = printOwnLink(location.origin + location.pathname, plan);
     if (text === undefined) {
       setSaid(editor.tooLong);
       return;

@@ -1,4 +1,10 @@
-import { LONGEST, MOST_OPTIONS, type OwnScene } from '../../storage/meetings/own-meeting.ts';
+import {
+  LONGEST,
+  MOST_OPTIONS,
+  whyOf,
+  type OwnScene,
+  type OwnVote,
+} from '../../storage/meetings/own-meeting.ts';
 import { BankQuestion } from './BankQuestion.tsx';
 import { CaseAt, SimulationAt } from './FromSite.tsx';
 import type { OfSite } from './of-site.ts';
@@ -82,19 +88,14 @@ function Inner({ base, site, id, scene, put }: InnerProps) {
     case 'say':
       return (
         <>
-          {[0, 1, 2].map((i) => (
+          {filled(scene.lines, 3).map((line, i, lines) => (
             <Field
               key={i}
               id={`${id}-line-${i}`}
               label={editor.line(String(i + 1))}
               most={LONGEST.line}
-              value={scene.lines[i] ?? ''}
-              put={(line) =>
-                put({
-                  ...scene,
-                  lines: [0, 1, 2].map((j) => (j === i ? line : (scene.lines[j] ?? ''))),
-                })
-              }
+              value={line}
+              put={(text) => put({ ...scene, lines: lines.with(i, text) })}
             />
           ))}
         </>
@@ -124,14 +125,17 @@ function Inner({ base, site, id, scene, put }: InnerProps) {
   }
 }
 
+/** A text for each field, nothing where nothing was typed. */
+const filled = (texts: readonly string[], fields: number): string[] =>
+  Array.from({ length: fields }, (_, i) => texts[i] ?? '');
+
 function VoteFields({
   id,
   scene,
   put,
-}: Pick<InnerProps, 'id' | 'put'> & {
-  readonly scene: Extract<OwnScene, { kind: 'vote' }>;
-}) {
-  const places = Array.from({ length: MOST_OPTIONS }, (_, i) => i);
+}: Pick<InnerProps, 'id' | 'put'> & { readonly scene: OwnVote }) {
+  const options = filled(scene.options, MOST_OPTIONS);
+  const whys = options.map((_, i) => whyOf(scene, i));
   return (
     <>
       <Field
@@ -141,38 +145,41 @@ function VoteFields({
         value={scene.stem}
         put={(stem) => put({ ...scene, stem })}
       />
-      {places.map((i) => (
-        <div class="own-option" key={i}>
-          <Field
-            id={`${id}-option-${i}`}
-            label={editor.option(String(i + 1))}
-            most={LONGEST.line}
-            value={scene.options[i] ?? ''}
-            put={(option) =>
-              put({
-                ...scene,
-                options: places.map((j) => (j === i ? option : (scene.options[j] ?? ''))),
-              })
-            }
-          />
-          <label class="own-right">
-            <input
-              type="radio"
-              name={`${id}-right`}
-              checked={scene.right === i}
-              onChange={() => put({ ...scene, right: i })}
+      {options.map((option, i) => {
+        const name = String(i + 1);
+        const right = scene.right === i;
+        const why = whys[i] ?? '';
+        return (
+          <div class="own-option" key={i}>
+            <Field
+              id={`${id}-option-${i}`}
+              label={editor.option(name)}
+              most={LONGEST.line}
+              value={option}
+              put={(text) => put({ ...scene, options: options.with(i, text) })}
             />
-            {editor.right(String(i + 1))}
-          </label>
-        </div>
-      ))}
-      <Field
-        id={`${id}-why`}
-        label={editor.why}
-        most={LONGEST.line * 2}
-        value={scene.why}
-        put={(why) => put({ ...scene, why })}
-      />
+            <label class="own-right">
+              <input
+                type="radio"
+                name={`${id}-right`}
+                checked={right}
+                onChange={() => put({ ...scene, why: whys, right: i })}
+              />
+              {editor.right(name)}
+            </label>
+            {/* Of an option that is not there yet nobody says why. */}
+            {option + why !== '' && (
+              <Field
+                id={`${id}-why-${i}`}
+                label={editor.why(name, right)}
+                most={LONGEST.why}
+                value={why}
+                put={(text) => put({ ...scene, why: whys.with(i, text) })}
+              />
+            )}
+          </div>
+        );
+      })}
     </>
   );
 }

@@ -1,4 +1,5 @@
 import type { StateLink } from '../../meeting/state-link.ts';
+import type { Passage } from '../../quiz/passage.ts';
 import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { viewOf } from '../simulations.ts';
 
@@ -6,6 +7,8 @@ export interface NamedScene {
   readonly title: string;
   /** What it is set to; empty where the link sets nothing that is still there. */
   readonly set: (system: UnitSystem) => string;
+  /** The same in pieces, so that it breaks into lines where values end. */
+  readonly pieces: Passage;
 }
 
 /** The state of a link in words; undefined if there is no such simulation any more. */
@@ -16,13 +19,21 @@ export async function nameState({ id, state }: StateLink): Promise<NamedScene | 
     import('../../simulation/later/index.ts'),
   ]);
   const sim = view?.View.sim;
-  return (
-    sim && {
-      title: sim.title,
-      set: (system) =>
-        stateWords(sim, state, system)
-          .map(({ label, value }) => `${label}: ${value}`)
-          .join('; '),
-    }
-  );
+  if (!sim) return undefined;
+  const us = stateWords(sim, state, 'us');
+  return {
+    title: sim.title,
+    set: (system) =>
+      stateWords(sim, state, system)
+        .map(({ label, value }) => `${label}: ${value}`)
+        .join('; '),
+    pieces: stateWords(sim, state, 'si').flatMap(({ label, value }, i) => [
+      ...(i === 0 ? [] : ['; ']),
+      both(label, us[i]?.label),
+      ': ',
+      both(value, us[i]?.value),
+    ]),
+  };
 }
+
+const both = (si: string, us = si): Passage[number] => (si === us ? si : { si, us });

@@ -73,7 +73,8 @@ export const words = {
     stem: 'The question',
     option: (number: string) => `Option ${number}`,
     right: (number: string) => `Option ${number} is right`,
-    why: 'Why, shown with the answer',
+    why: (number: string, right: boolean) =>
+      `Why option ${number} is ${right ? '' : 'not '}right (may stay empty)`,
     notes: 'Notes, for you alone',
     up: (number: string) => `Move scene ${number} up`,
     down: (number: string) => `Move scene ${number} down`,

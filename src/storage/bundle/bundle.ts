@@ -55,8 +55,8 @@ export const partNames = Object.keys(forms) as readonly (keyof Parts)[];
 
 /** What a file says it is. */
 export const KIND = 'hot-clutch:kept';
-/** 1: without meetings of one's own. */
-export const VERSION = 2;
+/** 1: without meetings of one's own. 2: a vote of theirs says why of the right option alone. */
+export const VERSION = 3;
 /** Years of daily rounds are 13 million: 50,000 answers at 250 each. */
 export const LONGEST_FILE = 25_000_000;
 export const LONGEST_NAME = 60;

@@ -23,7 +23,8 @@ export type MeetingStore = ReturnType<typeof meetingStore>;
 
 export const meetingFile = recordFile<OwnMeeting>({
   kind: NAME,
-  version: 1,
+  /** 1: a vote says why of the right option alone. */
+  version: 2,
   place: 'meetings',
   read: readOwnMeeting,
 });

@@ -6,7 +6,9 @@ import { later, neverDated, type Dated } from '../dated.ts';
 z.config({ jitless: true });
 
 /** What does not fit on a wall in letters that are read from the last row, or is not read out while talking [characters]. */
-export const LONGEST = { title: 60, heading: 60, line: 140, notes: 1200, address: 600 } as const;
+export const LONGEST = {
+  ...{ title: 60, heading: 60, line: 140, why: 280, notes: 1200, address: 600 },
+} as const;
 export const MOST_SCENES = 15;
 /** Keys 1 to 5 add a hand, so that nobody needs a mouse to count. */
 export const MOST_OPTIONS = 5;
@@ -29,7 +31,11 @@ const scene = z.discriminatedUnion('kind', [
     stem: words(LONGEST.line * 2),
     options: z.array(words(LONGEST.line)).check(z.maxLength(MOST_OPTIONS)),
     right: z.int().check(z.minimum(0), z.maximum(MOST_OPTIONS - 1)),
-    why: words(LONGEST.line * 2),
+    /** By option. From before there was one for each it is text, of the right one. */
+    why: z.union([
+      words(LONGEST.why),
+      z.array(words(LONGEST.why)).check(z.maxLength(MOST_OPTIONS)),
+    ]),
     notes,
   }),
   z.strictObject({ kind: z.literal('question'), heading, lesson: name, id: name, notes }),
@@ -49,6 +55,11 @@ const plan = z.strictObject({
 });
 export type OwnPlan = z.infer<typeof plan>;
 export type OwnScene = OwnPlan['scenes'][number];
+
+export type OwnVote = Extract<OwnScene, { kind: 'vote' }>;
+
+export const whyOf = ({ why, right }: OwnVote, option: number): string =>
+  (typeof why === 'string' ? option === right && why : why[option]) || '';
 
 /** Undefined for what is none. */
 export function readOwnPlan(given: unknown): OwnPlan | undefined {

@@ -6,6 +6,7 @@ import {
   LONGEST,
   meetingMarkOnly,
   mergeMeetings,
+  readOwnMeeting,
   withMeetingDeleted,
   type OwnMeeting,
 } from '../../../src/storage/meetings/own-meeting.ts';
@@ -47,6 +48,15 @@ test('what is written is read again, to the letter, whatever was typed', () => {
   );
 });
 
+test('a vote keeps the explanation of each option', () => {
+  const [one] = version1.meetings.map(readOwnMeeting);
+  const explained = JSON.parse(
+    JSON.stringify(one).replace(/"why":"[^"]*"/u, '"why":["So.","Not so."]'),
+  ) as OwnMeeting;
+  expect(JSON.stringify(explained)).toContain('Not so.');
+  expect(meetingFile.read(meetingFile.write([explained]))).toMatchObject({ records: [explained] });
+});
+
 // Kept for ever: as version 1 wrote it.
 test('a file of version 1 is read', () => {
   const read = meetingFile.read(JSON.stringify(version1));
@@ -55,6 +65,7 @@ test('a file of version 1 is read', () => {
     ['cold-seals', false],
     ['gone', true],
   ]);
+  expect(read.ok && JSON.stringify(read.records)).toContain('Heat hardens rubber');
 });
 
 describe('two devices', () => {
