@@ -2,18 +2,16 @@
 import './search-policy.ts';
 import { linkedParts } from '../language/links.ts';
 import { words as says } from './found-words.en.ts';
+import { addressFor, tidy, wordsIn } from './search-address.ts';
 import { find } from './search-index.ts';
 import type { Looked } from './search-lookup.ts';
 import { element, resultsOf } from './search-results.ts';
 import {
-  addressFor,
   countSentence,
   putRight,
   searched,
   singleWords,
-  tidy,
   unitHint,
-  wordsIn,
   type Counts,
 } from './search-words.ts';
 

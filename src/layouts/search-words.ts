@@ -1,16 +1,6 @@
 // What the search page says and reads. No screen here, so that Node tests it.
 import { words as says } from './found-words.en.ts';
 
-export const longest = 100;
-
-/** What was typed, made fit to search for: never longer than the field allows, spaces as one. */
-export const tidy = (words: string): string => words.replace(/\s+/g, ' ').trim().slice(0, longest);
-
-export const wordsIn = (search: string): string => tidy(new URLSearchParams(search).get('q') ?? '');
-
-export const addressFor = (words: string): string =>
-  words === '' ? '/search/' : `/search/?${new URLSearchParams({ q: words }).toString()}`;
-
 export interface Counts {
   readonly lesson: number;
   readonly glossary: number;

@@ -1,15 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { addressFor, longest, tidy, wordsIn } from '../../src/layouts/search-address.ts';
 import {
-  addressFor,
   countSentence,
-  longest,
   pieces,
   putRight,
   singleWords,
-  tidy,
   unitHint,
-  wordsIn,
   type Fate,
 } from '../../src/layouts/search-words.ts';
 
