@@ -98,14 +98,14 @@ async function show(words: string): Promise<void> {
   }
   if (results.childElementCount === 0) status.textContent = says.searching;
   try {
-    const { looked, found } = await find(words, system());
+    const { looked, called, found } = await find(words, system());
     const lists = await resultsOf(found, searched(looked));
     if (mine !== asked) return;
     const counts = Object.fromEntries(
       found.map(({ kind, pages }) => [kind, pages.length]),
     ) as unknown as Counts;
     put(
-      [countSentence(words, counts, looked), ...close(looked)],
+      [countSentence(words, counts, looked, called), ...close(looked)],
       lists,
       lists.length === 0 ? nothingFound(words, looked) : [],
     );

@@ -35,6 +35,27 @@ test('a glossary entry is a hit of its own, the one of that name first', async (
   await expect(glossary.locator('li').first()).not.toContainText(/See also|Lesson:/);
 });
 
+for (const [typed, term, lesson] of [
+  ['TCC', 'Converter clutch', 'What the controller calls slip'],
+  ['TCM', 'Controller', 'Pump, regulator and hot idle'],
+  ['DTC', 'Fault code', 'Codes are questions'],
+  ['OSS', 'Speed sensor', 'What the controller calls slip'],
+  ['EPC', 'Pressure control solenoid', 'Pump, regulator and hot idle'],
+  ['lock up clutch', 'Converter clutch', 'What the controller calls slip'],
+  ['rooster comb', 'Detent plate', 'Two kinds of range selection'],
+] as const) {
+  test(`“${typed}” brings its entry, ${term}, and right below it the lessons`, async ({ page }) => {
+    await page.goto(`/search/?q=${encodeURIComponent(typed)}`);
+    await expect(says(page)).toContainText(`“${typed}” or “${term}” is in`);
+    const hits = page.locator('#search-results h3 a');
+    await expect(hits.first()).toHaveText(term);
+    await expect(hits.nth(1)).toHaveAttribute('href', /^\/lessons\//);
+    await expect(
+      page.getByRole('region', { name: 'Lessons' }).getByRole('link', { name: lesson }),
+    ).toBeVisible();
+  });
+}
+
 test('a source is found by its short name', async ({ page }) => {
   await page.goto('/search/?q=ASTM+D341');
   await expect(

@@ -54,6 +54,18 @@ describe('what was found is told in words', () => {
   });
 });
 
+test('what the glossary calls it is told as searched as well', () => {
+  const there = [{ word: 'TCC', standing: 'there' as const }];
+  const counts = { lesson: 5, glossary: 2, other: 0 };
+  expect(countSentence('TCC', counts, there, ['Converter clutch'])).toBe(
+    '“TCC” or “Converter clutch” is in 5 lessons and 2 glossary entries.',
+  );
+  const nowhere = [{ word: 'qq', standing: 'nowhere' as const }];
+  expect(countSentence('qq', counts, nowhere, ['Passage'])).toBe(
+    '“Passage” is in 5 lessons and 2 glossary entries. No page has “qq”.',
+  );
+});
+
 test('a number in the other system is told how to be found', () => {
   expect(unitHint('60 psi', 'si')).toContain('Press psi');
   expect(unitHint('414 kPa', 'us')).toContain('Press kPa');
