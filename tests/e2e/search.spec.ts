@@ -1,4 +1,8 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import type { Page } from '@playwright/test';
+import { parse } from 'yaml';
+import { glossarySchema } from '../../src/lessons/lesson-schema.ts';
 import { axeOn } from './axe.ts';
 import { expect, test } from './fixtures.ts';
 
@@ -55,6 +59,29 @@ for (const [typed, term, lesson] of [
     ).toBeVisible();
   });
 }
+
+test('every abbreviation that the glossary has leads to its entry and to lessons', async ({
+  page,
+}) => {
+  const folder = 'content/en/glossary';
+  const short = readdirSync(folder).flatMap((file) => {
+    const { also } = glossarySchema.parse(parse(readFileSync(join(folder, file), 'utf8')));
+    const id = file.replace('.yaml', '');
+    return also
+      .flatMap((name) => /^[A-Z]{2,}/.exec(name)?.[0] ?? [])
+      .map((typed) => ({ typed, id }));
+  });
+  expect(short.length).toBeGreaterThan(10);
+  await page.goto('/search/');
+  for (const { typed, id } of short) {
+    await field(page).fill(typed);
+    await field(page).press('Enter');
+    await expect(says(page)).toContainText(`“${typed}”`);
+    const hits = page.locator('#search-results h3 a');
+    await expect(hits.and(page.locator(`[href="/glossary/#${id}"]`))).toBeVisible();
+    await expect(hits.and(page.locator('[href^="/lessons/"]')).first()).toBeVisible();
+  }
+});
 
 test('a source is found by its short name', async ({ page }) => {
   await page.goto('/search/?q=ASTM+D341');

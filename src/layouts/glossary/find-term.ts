@@ -55,7 +55,7 @@ function narrow(typed: string): void {
   }
   if (clear !== null) clear.hidden = typed === '';
   found?.parentElement?.classList.toggle('is-narrowed', !whole);
-  if (search != null) search.search = asked(typed);
+  search?.setAttribute('href', `${search.pathname}${asked(typed)}`);
   if (left === 0) tell(says.none(typed), true);
   else if (whole) tell(told?.textContent === '' ? '' : says.all(String(all)), false);
   else tell(says.left({ left: String(left), all: String(all) }), false);
@@ -77,7 +77,7 @@ function arrive(): void {
   if (field === null) return;
   const target = document.getElementById(location.hash.slice(1));
   narrow(tidy(field.value));
-  if (target?.closest('.is-out') == null) return;
+  if (target === null || target.closest('.is-out') === null) return;
   field.value = '';
   narrow('');
   here('', location.hash);
