@@ -26,12 +26,12 @@ export interface Answer<Result> {
 
 type Lists<Result> = Readonly<Record<Kind, readonly Result[]>>;
 
-const byKind = async <Result>(
+async function byKind<Result>(
   list: (kind: Kind) => Promise<readonly Result[]>,
-): Promise<Lists<Result>> =>
-  Object.fromEntries(
-    await Promise.all(kinds.map(async (kind) => [kind, await list(kind)] as const)),
-  ) as Lists<Result>;
+): Promise<Lists<Result>> {
+  const lists = await Promise.all(kinds.map(async (kind) => [kind, await list(kind)] as const));
+  return Object.fromEntries(lists) as Lists<Result>;
+}
 
 /** What has all of the words that are anywhere. `asked` is how Pagefind is asked for them. */
 async function having<Result extends Hit>(
