@@ -1,7 +1,7 @@
 // The index that src/build/search-index.ts makes, and the few things of Pagefind that we use.
-import { lookUp, type Looked } from './search-lookup.ts';
-
-export type Kind = 'lesson' | 'glossary' | 'other';
+import { findIn, type Answer } from './search-find.ts';
+import type { Kind } from './search-lookup.ts';
+import type { NameIndex } from './search-names.ts';
 
 export interface Section {
   readonly title: string;
@@ -16,6 +16,8 @@ export interface Found {
   readonly kind: Kind;
   /** In order of fit; loaded when called, a few at a time. */
   readonly pages: readonly (() => Promise<Page>)[];
+  /** How many of them stand at once, where that is not as usual. */
+  readonly few?: number;
 }
 
 interface PagefindData {
@@ -29,16 +31,11 @@ interface PagefindData {
     weighted_locations: readonly { balanced_score: number }[];
   }[];
 }
-interface Pagefind {
+interface Pagefind extends NameIndex<{ readonly id: string; data(): Promise<PagefindData> }> {
   options(options: { excerptLength: number; baseUrl: string }): Promise<void>;
   init(): Promise<void>;
-  search(
-    words: string,
-    options?: { filters: { kind: Kind } },
-  ): Promise<{ results: readonly { readonly id: string; data(): Promise<PagefindData> }[] }>;
 }
 
-const kinds: readonly Kind[] = ['lesson', 'glossary', 'other'];
 const loaded = new Map<string, Promise<Pagefind>>();
 let failed = 0;
 
@@ -84,27 +81,16 @@ function asPage({ url, excerpt, meta, sub_results }: PagefindData): Page {
   };
 }
 
-/** What is known of each word of a search, and what has all of them that are anywhere. */
-export interface Answer {
-  readonly looked: readonly Looked[];
-  /** In order of fit; within a page its sections too. */
-  readonly found: readonly Found[];
-}
-
-export async function find(words: string, system: 'us' | 'si'): Promise<Answer> {
-  const pagefind = await load(system);
-  const looked = await lookUp(pagefind, words);
-  const kept = looked.filter(({ standing }) => standing !== 'nowhere');
-  if (kept.length === 0) return { looked, found: kinds.map((kind) => ({ kind, pages: [] })) };
-  const asked = kept.map(({ word }) => word).join(' ');
-  const found = await Promise.all(
-    kinds.map(async (kind) => {
-      const { results } = await pagefind.search(asked, { filters: { kind } });
-      const pages = results
-        .filter(({ id }) => kept.every(({ ids }) => ids.has(id)))
-        .map((result) => async () => asPage(await result.data()));
-      return { kind, pages };
-    }),
-  );
-  return { looked, found };
+export async function find(
+  words: string,
+  system: 'us' | 'si',
+): Promise<Pick<Answer<never>, 'looked' | 'called'> & { readonly found: readonly Found[] }> {
+  const { found, ...told } = await findIn(await load(system), words);
+  return {
+    ...told,
+    found: found.map(({ results, ...rest }) => ({
+      ...rest,
+      pages: results.map((result) => async () => asPage(await result.data())),
+    })),
+  };
 }

@@ -3,12 +3,19 @@
 // looked up first, and the results are held against where it really stands.
 import { words as says } from './found-words.en.ts';
 
+export const kinds = ['lesson', 'glossary', 'other'] as const;
+export type Kind = (typeof kinds)[number];
+
 export interface Hit {
   readonly id: string;
-  data(): Promise<{ readonly excerpt: string }>;
+  data(): Promise<{ readonly excerpt: string; readonly meta?: { readonly title?: string } }>;
 }
-export interface Searcher {
-  search(words: string): Promise<{ readonly results: readonly Hit[] }>;
+/** What we ask of Pagefind; null for words takes whatever the filters let through. */
+export interface Searcher<One extends Hit = Hit> {
+  search(
+    words: string | null,
+    options?: { readonly filters: { readonly kind: Kind; readonly name?: string } },
+  ): Promise<{ readonly results: readonly One[] }>;
 }
 
 export interface Looked {

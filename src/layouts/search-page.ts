@@ -2,18 +2,16 @@
 import './search-policy.ts';
 import { linkedParts } from '../language/links.ts';
 import { words as says } from './found-words.en.ts';
+import { addressFor, tidy, wordsIn } from './search-address.ts';
 import { find } from './search-index.ts';
 import type { Looked } from './search-lookup.ts';
 import { element, resultsOf } from './search-results.ts';
 import {
-  addressFor,
   countSentence,
   putRight,
   searched,
   singleWords,
-  tidy,
   unitHint,
-  wordsIn,
   type Counts,
 } from './search-words.ts';
 
@@ -100,14 +98,14 @@ async function show(words: string): Promise<void> {
   }
   if (results.childElementCount === 0) status.textContent = says.searching;
   try {
-    const { looked, found } = await find(words, system());
+    const { looked, called, found } = await find(words, system());
     const lists = await resultsOf(found, searched(looked));
     if (mine !== asked) return;
     const counts = Object.fromEntries(
       found.map(({ kind, pages }) => [kind, pages.length]),
     ) as unknown as Counts;
     put(
-      [countSentence(words, counts, looked), ...close(looked)],
+      [countSentence(words, counts, looked, called), ...close(looked)],
       lists,
       lists.length === 0 ? nothingFound(words, looked) : [],
     );

@@ -1,7 +1,7 @@
 // Builds the list of what was found, from our own elements.
 import { words as says } from './found-words.en.ts';
-import type { Found, Kind, Page, Section } from './search-index.ts';
-import { sameWord } from './search-lookup.ts';
+import type { Found, Page, Section } from './search-index.ts';
+import { sameWord, type Kind } from './search-lookup.ts';
 import { pieces } from './search-words.ts';
 
 /** At once, by kind; the rest at a press. */
@@ -49,8 +49,10 @@ function pageItem(page: Page): HTMLLIElement {
   ]);
 }
 
-async function group({ kind, pages }: Found, words: string): Promise<HTMLElement> {
-  const few = firstFew[kind];
+async function group(
+  { kind, pages, few = firstFew[kind] }: Found,
+  words: string,
+): Promise<HTMLElement> {
   const list = element('ul', [], 'found');
   const show = async (from: number, to: number): Promise<void> => {
     const loaded = await Promise.all(pages.slice(from, to).map((load) => load()));

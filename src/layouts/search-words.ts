@@ -1,16 +1,6 @@
 // What the search page says and reads. No screen here, so that Node tests it.
 import { words as says } from './found-words.en.ts';
 
-export const longest = 100;
-
-/** What was typed, made fit to search for: never longer than the field allows, spaces as one. */
-export const tidy = (words: string): string => words.replace(/\s+/g, ' ').trim().slice(0, longest);
-
-export const wordsIn = (search: string): string => tidy(new URLSearchParams(search).get('q') ?? '');
-
-export const addressFor = (words: string): string =>
-  words === '' ? '/search/' : `/search/?${new URLSearchParams({ q: words }).toString()}`;
-
 export interface Counts {
   readonly lesson: number;
   readonly glossary: number;
@@ -30,7 +20,13 @@ export const searched = (fates: readonly Fate[]): string =>
     .map(({ word, standing }) => (standing === 'begins' ? `${word}…` : word))
     .join(' ');
 
-export function countSentence(words: string, counts: Counts, fates: readonly Fate[]): string {
+/** `called`: what was searched as well, because the glossary calls it so. */
+export function countSentence(
+  words: string,
+  counts: Counts,
+  fates: readonly Fate[],
+  called: readonly string[] = [],
+): string {
   const places = (['lesson', 'glossary', 'other'] as const)
     .filter((kind) => counts[kind] > 0)
     .map((kind) => says.counted[kind](counts[kind]));
@@ -38,7 +34,8 @@ export function countSentence(words: string, counts: Counts, fates: readonly Fat
   if (places.length === 0) {
     return fates.length > 1 && nowhere.length === 0 ? says.notTogether(words) : says.nothing(words);
   }
-  const found = says.found({ typed: searched(fates), places });
+  const typed = searched(fates);
+  const found = says.found({ searched: [...(typed === '' ? [] : [typed]), ...called], places });
   return nowhere.length === 0 ? found : [found, says.noneHas(nowhere)].join(' ');
 }
 

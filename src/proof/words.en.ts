@@ -10,6 +10,8 @@ export const words = {
     `Of ${p.all} figures ${p.met} reach their bar. Nothing was left out because it came out badly.`,
   allMet: (all: string) =>
     `All ${all} figures reach their bar. Nothing was left out because it came out badly.`,
+  parts: 'What was asked, and how many figures of it reach their bar:',
+  met: (p: { met: string; all: string }) => `${p.met} of ${p.all}`,
   made: 'Made by `npm run quality`. The page /proof/ of the site prints the same figures.',
   measured: (p: { on: string; machine: string }) => `Taken down on ${p.on}. Machine: ${p.machine}.`,
   again: 'Measure it again:',

@@ -34,6 +34,30 @@ test('each entry of the glossary is a hit of its own, without the names of its n
   expect(records[0]?.html).toContain('in. </dd>');
 });
 
+test('an entry is found by each of its names, and the lesson that explains it by the same', () => {
+  const list =
+    '<dl><div id="seal"><dt>Seal</dt><dd>Keeps.</dd><dd class="muted">Also called: <span class="also">lip-ring, O ring</span></dd>' +
+    '<dd class="muted">Lesson: <a href="/lessons/x/">X</a></dd></div></dl>';
+  const named = searchRecords([
+    page('/glossary/', list),
+    page('/lessons/x/', '<h1>X</h1>'),
+    page('/lessons/y/', '<h1>Y</h1>'),
+    page('/model/', '<h1>Model</h1><a href="/lessons/x/">X</a>'),
+  ]).map(({ url, html }) => [
+    url,
+    Array.from(
+      html.matchAll(/data-pagefind-filter="name\[data-name\]" data-name="(\w+)"/g),
+      ([, name]) => name,
+    ).join(' '),
+  ]);
+  expect(named).toEqual([
+    ['/glossary/#seal', 'seal lipring oring'],
+    ['/lessons/x/', 'seal lipring oring'],
+    ['/lessons/y/', ''],
+    ['/model/', ''],
+  ]);
+});
+
 test('a list whose markup has changed is an error, not an empty index', () => {
   expect(() => searchRecords([page('/glossary/', '<p>Seal</p>')])).toThrow('no entries');
   expect(() => searchRecords([{ address: '/model/', html: '<p>' }])).toThrow('no <main>');

@@ -31,6 +31,61 @@ test('on a phone a mark is large enough to press, and ends the line of its word'
   expect(alone).toBe(0);
 });
 
+test('a finger reaches a mark 48 px high and wide, and takes nothing from a term beside it', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 664 });
+  for (const lesson of [
+    LESSON,
+    '/lessons/hot-fluid-thin-fluid/',
+    '/lessons/regulator-to-clutch/',
+  ]) {
+    await page.goto(lesson);
+    const missed = await page.evaluate(() => {
+      const pressedAt = (x: number, y: number) =>
+        document.elementFromPoint(x, y)?.closest('a, button');
+      const all = <T extends Element>(selector: string) =>
+        [...document.querySelectorAll<T & HTMLElement>(selector)].filter((one) =>
+          one.checkVisibility(),
+        );
+      const marks = all('main .cited').flatMap((mark) => {
+        mark.scrollIntoView({ block: 'center' });
+        const sign = mark.querySelector('.cited-sign')?.getBoundingClientRect() ?? new DOMRect();
+        const [x, y] = [sign.x + sign.width / 2, sign.y + sign.height / 2];
+        const far = 23.5;
+        return [
+          [0, 0],
+          [far, 0],
+          [-far, 0],
+          [0, far],
+          [0, -far],
+        ].flatMap(([right = 0, down = 0]) => {
+          const pressed = pressedAt(x + right, y + down);
+          const kept = pressed?.matches('.term') && (right !== 0 || down !== 0);
+          return pressed === mark || kept ? [] : [`${mark.textContent} ${right} ${down}`];
+        });
+      });
+      const terms = all('main .term').flatMap((term) => {
+        term.scrollIntoView({ block: 'center' });
+        return [...term.getClientRects()].flatMap((line) =>
+          [0.1, 0.5, 0.9].flatMap((part) =>
+            pressedAt(line.x + part * line.width, line.y + line.height / 2) === term
+              ? []
+              : [`${term.textContent} ${part}`],
+          ),
+        );
+      });
+      return { marks, terms };
+    });
+    expect(missed, lesson).toEqual({ marks: [], terms: [] });
+    const { scroll, client } = await page.evaluate(() => ({
+      scroll: document.documentElement.scrollWidth,
+      client: document.documentElement.clientWidth,
+    }));
+    expect(scroll).toBeLessThanOrEqual(client);
+  }
+});
+
 test('where there is a margin, it says there which source', async ({ page }) => {
   await page.setViewportSize({ width: 1366, height: 768 });
   await page.goto(LESSON);

@@ -1,4 +1,8 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import type { Page } from '@playwright/test';
+import { parse } from 'yaml';
+import { glossarySchema } from '../../src/lessons/lesson-schema.ts';
 import { axeOn } from './axe.ts';
 import { expect, test } from './fixtures.ts';
 
@@ -33,6 +37,50 @@ test('a glossary entry is a hit of its own, the one of that name first', async (
   await expect(glossary.locator('h3 a').first()).toHaveText('Piston');
   await expect(glossary.locator('h3 a').first()).toHaveAttribute('href', '/glossary/#piston');
   await expect(glossary.locator('li').first()).not.toContainText(/See also|Lesson:/);
+});
+
+for (const [typed, term, lesson] of [
+  ['TCC', 'Converter clutch', 'What the controller calls slip'],
+  ['TCM', 'Controller', 'Pump, regulator and hot idle'],
+  ['DTC', 'Fault code', 'Codes are questions'],
+  ['OSS', 'Speed sensor', 'What the controller calls slip'],
+  ['EPC', 'Pressure control solenoid', 'Pump, regulator and hot idle'],
+  ['lock up clutch', 'Converter clutch', 'What the controller calls slip'],
+  ['rooster comb', 'Detent plate', 'Two kinds of range selection'],
+] as const) {
+  test(`“${typed}” brings its entry, ${term}, and right below it the lessons`, async ({ page }) => {
+    await page.goto(`/search/?q=${encodeURIComponent(typed)}`);
+    await expect(says(page)).toContainText(`“${typed}” or “${term}” is in`);
+    const hits = page.locator('#search-results h3 a');
+    await expect(hits.first()).toHaveText(term);
+    await expect(hits.nth(1)).toHaveAttribute('href', /^\/lessons\//);
+    await expect(
+      page.getByRole('region', { name: 'Lessons' }).getByRole('link', { name: lesson }),
+    ).toBeVisible();
+  });
+}
+
+test('every abbreviation that the glossary has leads to its entry and to lessons', async ({
+  page,
+}) => {
+  const folder = 'content/en/glossary';
+  const short = readdirSync(folder).flatMap((file) => {
+    const { also } = glossarySchema.parse(parse(readFileSync(join(folder, file), 'utf8')));
+    const id = file.replace('.yaml', '');
+    return also
+      .flatMap((name) => /^[A-Z]{2,}/.exec(name)?.[0] ?? [])
+      .map((typed) => ({ typed, id }));
+  });
+  expect(short.length).toBeGreaterThan(10);
+  await page.goto('/search/');
+  for (const { typed, id } of short) {
+    await field(page).fill(typed);
+    await field(page).press('Enter');
+    await expect(says(page)).toContainText(`“${typed}”`);
+    const hits = page.locator('#search-results h3 a');
+    await expect(hits.and(page.locator(`[href="/glossary/#${id}"]`))).toBeVisible();
+    await expect(hits.and(page.locator('[href^="/lessons/"]')).first()).toBeVisible();
+  }
 });
 
 test('a source is found by its short name', async ({ page }) => {

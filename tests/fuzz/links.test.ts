@@ -2,15 +2,13 @@
 import * as fc from 'fast-check';
 import { expect, vi } from 'vitest';
 import { LEVELS, MOST_SEED, TRANSMISSIONS } from '../../src/cases/made-key.ts';
+import { addressFor, longest, wordsIn } from '../../src/layouts/search-address.ts';
 import {
-  addressFor,
   countSentence,
-  longest,
   pieces,
   putRight,
   singleWords,
   unitHint,
-  wordsIn,
 } from '../../src/layouts/search-words.ts';
 import { readAddress as readCase } from '../../src/practice/case-address.ts';
 import { readAddress as readSheet, SHOWN } from '../../src/question-sheet/address.ts';

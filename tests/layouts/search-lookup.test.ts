@@ -15,7 +15,8 @@ const stem = (word: string) =>
 /** Finds as Pagefind does: exactly in quotes; else by the longest beginning that any word has. */
 const index: Searcher & { asked: string[] } = {
   asked: [],
-  search(words) {
+  search(asked) {
+    const words = asked ?? '';
     this.asked.push(words);
     const exact = /^"(.+)"$/.exec(words)?.[1];
     const fits = (word: string, start: string) =>

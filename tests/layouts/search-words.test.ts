@@ -1,15 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { addressFor, longest, tidy, wordsIn } from '../../src/layouts/search-address.ts';
 import {
-  addressFor,
   countSentence,
-  longest,
   pieces,
   putRight,
   singleWords,
-  tidy,
   unitHint,
-  wordsIn,
   type Fate,
 } from '../../src/layouts/search-words.ts';
 
@@ -55,6 +52,18 @@ describe('what was found is told in words', () => {
   ])('%s', (words, counts, fates, sentence) => {
     expect(countSentence(words, counts, fates)).toBe(sentence);
   });
+});
+
+test('what the glossary calls it is told as searched as well', () => {
+  const there = [{ word: 'TCC', standing: 'there' as const }];
+  const counts = { lesson: 5, glossary: 2, other: 0 };
+  expect(countSentence('TCC', counts, there, ['Converter clutch'])).toBe(
+    '“TCC” or “Converter clutch” is in 5 lessons and 2 glossary entries.',
+  );
+  const nowhere = [{ word: 'qq', standing: 'nowhere' as const }];
+  expect(countSentence('qq', counts, nowhere, ['Passage'])).toBe(
+    '“Passage” is in 5 lessons and 2 glossary entries. No page has “qq”.',
+  );
 });
 
 test('a number in the other system is told how to be found', () => {

@@ -91,7 +91,7 @@ for (const address of addresses) {
 }
 
 /** WCAG 2.2, 2.5.8 asks for 24 px and lets links in a line off; a finger in a glove wants more [px]. */
-const FINGER = { line: 34, mark: 34, alone: 44 };
+const FINGER = { line: 34, mark: 48, alone: 44 };
 
 test('what stands in a line of text is pressed a finger high', async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 664 });
@@ -114,7 +114,7 @@ test('what stands in a line of text is pressed a finger high', async ({ page }) 
       return far(-1) + far(1) + 1;
     };
     const all: readonly (readonly [string, number])[] = [
-      ['main .term', least.mark],
+      ['main .term', least.line],
       ['main .cited', least.mark],
       ['main p.muted > a', least.line],
       ['main .facts > a', least.alone],

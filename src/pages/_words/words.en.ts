@@ -69,6 +69,12 @@ export const words = {
     description:
       'Plain meanings of the transmission and hydraulics words that the lessons use, with what else the trade calls them.',
     lead: 'The words of the lessons, in plain terms, with what else the trade calls them.',
+    find: 'Find a term',
+    clear: 'Clear',
+    aToZ: 'A–Z',
+    toLetters: 'up to the letters',
+    elsewhere:
+      'Check the spelling, or type fewer letters. It may stand in a lesson all the same: [search the whole site for it](search).',
     letters: 'Letters',
     also: 'Also called:',
     see: 'See also:',

@@ -61,6 +61,12 @@ export const words: typeof en = {
     description:
       'Qué quieren decir, en palabras sencillas, los términos de transmisiones e hidráulica de las lecciones, y cómo más se les dice en el taller.',
     lead: 'Las palabras de las lecciones, explicadas en corto, y cómo más se les dice en el taller.',
+    find: 'Busca una palabra',
+    clear: 'Borrar',
+    aToZ: 'A–Z',
+    toLetters: 'arriba, a las letras',
+    elsewhere:
+      'Revisa cómo está escrita o pon menos letras. Tal vez esté en el sitio en inglés: [búscala allá](search).',
     letters: 'Letras',
     also: 'También se le dice:',
     see: 'Ver también:',
