@@ -1,5 +1,6 @@
 import type { RefObject } from 'preact';
 import { useLayoutEffect, useState } from 'preact/hooks';
+import { onPaper } from '../ui/on-paper.ts';
 
 export interface Size {
   readonly width: number;
@@ -19,7 +20,7 @@ export function useSize(box: RefObject<HTMLElement>): Size {
   const [size, setSize] = useState(SERVER_SIZE);
   useLayoutEffect(() => {
     const element = box.current;
-    if (!element || typeof ResizeObserver === 'undefined') return undefined;
+    if (!element) return undefined;
     const measure = () => {
       const { width, height } = element.getBoundingClientRect();
       const em = Number.parseFloat(getComputedStyle(element).fontSize);
@@ -42,5 +43,6 @@ export function useSize(box: RefObject<HTMLElement>): Size {
       removeEventListener('afterprint', measure);
     };
   }, [box]);
+  if (import.meta.env.SSR && onPaper.units !== null) return ON_PAPER;
   return size;
 }

@@ -10,7 +10,7 @@ export function useHeldHeight(bench: RefObject<HTMLElement>): void {
   useLayoutEffect(() => {
     const picture = bench.current?.firstElementChild;
     const controls = bench.current?.lastElementChild;
-    if (!picture || !controls || typeof ResizeObserver === 'undefined') return undefined;
+    if (!picture || !controls) return undefined;
     const observer = new ResizeObserver(() => {
       // On the controls, which alone read it: whatever lies under the element that has it is styled anew.
       (controls as HTMLElement).style.setProperty('--held', `${Math.ceil(picture.clientHeight)}px`);

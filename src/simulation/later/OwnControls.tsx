@@ -8,11 +8,10 @@ import { useAskedToRun } from './asked-to-run.ts';
 import { Controls } from './Controls.tsx';
 import { currentValues } from '../current-values.ts';
 import { linkSchema } from './link-schema.ts';
+import { OPEN_CONTROLS } from './open-controls.ts';
 import type { DrawnControls, Givens, SimModel, SimSpec } from '../sim-spec.ts';
 import { useArrival } from '../use-arrival.ts';
 import { words } from './words.en.ts';
-
-const OPEN_CONTROLS = 3;
 
 interface OwnControlsProps<G extends Givens, M extends SimModel<G>> {
   readonly sim: SimSpec<G, M>;
