@@ -63,6 +63,12 @@ const kept = {
   test: /\/src\/storage\/(envelope|slots|versioned|settings|progress)\.ts$|vite\/preload-helper/,
 };
 
+// What keeps an answer, wherever one is given: every page with a simulation names each file that it may fetch.
+const answers = {
+  name: 'answers',
+  test: /\/src\/storage\/(answers|answer-steps|left-behind)\.ts$/,
+};
+
 // The names of the car, and those among them that a drawing reads: a file of 0.2 kB of its own would cost as much again.
 const names = { name: 'names', test: /\/src\/car\/(names\/)?words\.[a-z]+\.ts$/ };
 
@@ -156,7 +162,7 @@ export default defineConfig({
       client: {
         build: {
           rolldownOptions: {
-            output: { codeSplitting: { groups: [kept, shared, chart, drawing, names, ...engine] } },
+            output: { codeSplitting: { groups: [kept, answers, shared, chart, drawing, names, ...engine] } },
           },
         },
       },
