@@ -1,7 +1,5 @@
 /** Turns questions as authored into questions as asked. The engine's numbers come through `numbers`: quiz knows no engine. */
 import type { ChartPicture } from './chart-picture.ts';
-import { quantityOf, type QuantityName } from '../quantity/by-name.ts';
-import { parseAmount } from '../quantity/parse-amount.ts';
 import { printBoth } from '../quantity/print-both.ts';
 import type {
   Asked,
@@ -13,9 +11,7 @@ import type {
 } from './asked.ts';
 import { resolveCase, resolveMatch, resolveOrder, resolveSpot } from './resolve-forms.ts';
 import type { CaseQuestion, ChoiceQuestion, NumberQuestion, Question } from './schema.ts';
-import type { Passage } from './passage.ts';
 import { readPassage, type EngineNumber, type Lookup } from './read-passage.ts';
-import { words } from './words.en.ts';
 
 export interface KeyNumber extends EngineNumber {
   /** Wrong rules under this key: what the mistake is called, and the value it leads to. */
@@ -103,7 +99,7 @@ function resolveNumber(
   numbers: KeyLookup,
 ): Omit<AskedNumber, keyof AskedCommon> {
   const lookup: Lookup = numbers;
-  const { key, quantity, tolerance, distractors, why, entry } = question.number;
+  const { key, quantity, tolerance, distractors, why } = question.number;
   const answer = numbers(key);
   if (answer.quantity !== quantity) {
     throw new Error(
@@ -120,10 +116,7 @@ function resolveNumber(
     value: answer.value,
     within,
     valueWords: [printBoth(answer.value, quantity)],
-    why: [
-      ...readPassage(why, lookup),
-      ...(entry === 'type' ? whatCounts(answer.value, within, quantity) : []),
-    ],
+    why: readPassage(why, lookup),
     distractors: distractors.map((d) => {
       const rule = answer.wrong[d.rule];
       if (rule === undefined) {
@@ -140,22 +133,6 @@ function resolveNumber(
       };
     }),
   };
-}
-
-/**
- * Who works with the rounded amounts of a question lands beside what the engine has, and is told how far beside it is right: else
- * 34 × 30 = 1012 looks like a mistake. Nothing where the answer is printed whole, or its limits alike.
- */
-function whatCounts(value: number, within: number, name: QuantityName): Passage {
-  const limits = [value - within, value + within] as const;
-  const [least, most] = [printBoth(limits[0], name), printBoth(limits[1], name)];
-  const whole = (['si', 'us'] as const).every((system) => {
-    const read = parseAmount(printBoth(value, name)[system], quantityOf(name), system);
-    return read.ok && Math.abs(read.value - value) < 1e-9 * Math.abs(value);
-  });
-  if (whole || least.si === most.si || least.us === most.us) return [];
-  const [before, between, after] = words.counts.split('#');
-  return [` ${before ?? ''}`, least, between ?? '', most, after ?? ''];
 }
 
 /** The same number as a choice between the right value and the values of the wrong rules, smallest first. */

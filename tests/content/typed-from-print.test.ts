@@ -7,6 +7,7 @@ import { quantityOf } from '../../src/quantity/by-name.ts';
 import { parseAmount } from '../../src/quantity/parse-amount.ts';
 import { format } from '../../src/quantity/print.ts';
 import { grade } from '../../src/quiz/grade.ts';
+import { whatCounts } from '../../src/quiz/what-counts.ts';
 import { amountsIn, typedIn } from './stem-amounts.ts';
 import { chosenBetween, chosenSums, typedSums } from './worked-from-print.ts';
 
@@ -71,8 +72,10 @@ describe.each(withEntry('type'))('$id, explained', (question) => {
         const quantity = quantityOf(one.quantity);
         const read = parseAmount(typedIn(worked, unit), quantity, system);
         if (read.ok && format(read.value, quantity, system) === shown) continue;
-        const [least = Number.NaN, most = Number.NaN] = namedLimits(passageText(one.why, system));
-        const where = `"${passageText(one.stem, system)}" ${typedIn(worked, unit)}, shown ${shown}: ${passageText(one.why, system)}`;
+        const [least = Number.NaN, most = Number.NaN] = namedLimits(
+          passageText(whatCounts(one), system),
+        );
+        const where = `"${passageText(one.stem, system)}" ${typedIn(worked, unit)}, shown ${shown}: ${passageText(whatCounts(one), system)}`;
         expect(worked, where).toBeGreaterThanOrEqual(least);
         expect(worked, where).toBeLessThanOrEqual(most);
       }
