@@ -63,6 +63,11 @@ const kept = {
   test: /\/src\/storage\/(envelope|slots|versioned|settings|progress)\.ts$|vite\/preload-helper/,
 };
 
+// What keeps an answer, wherever one is given: every page with a simulation names each file that it may fetch. What is left behind by a
+// page that goes stands apart, since pages without answers leave something too.
+const behind = { name: 'left-behind', test: /\/src\/storage\/left-behind\.ts$/ };
+const answers = { name: 'answers', test: /\/src\/storage\/(answers|answer-steps)\.ts$/ };
+
 // The names of the car, and those among them that a drawing reads: a file of 0.2 kB of its own would cost as much again.
 const names = { name: 'names', test: /\/src\/car\/(names\/)?words\.[a-z]+\.ts$/ };
 
@@ -156,7 +161,11 @@ export default defineConfig({
       client: {
         build: {
           rolldownOptions: {
-            output: { codeSplitting: { groups: [kept, shared, chart, drawing, names, ...engine] } },
+            output: {
+              codeSplitting: {
+                groups: [kept, behind, answers, shared, chart, drawing, names, ...engine],
+              },
+            },
           },
         },
       },

@@ -1,5 +1,6 @@
 import type { RefObject } from 'preact';
 import { useLayoutEffect, useState } from 'preact/hooks';
+import { onPaper } from '../ui/on-paper.ts';
 
 export interface Size {
   readonly width: number;
@@ -42,5 +43,6 @@ export function useSize(box: RefObject<HTMLElement>): Size {
       removeEventListener('afterprint', measure);
     };
   }, [box]);
+  if (import.meta.env.SSR && onPaper.units !== null) return ON_PAPER;
   return size;
 }

@@ -1,6 +1,6 @@
 // Opens what follows from a simulation once it has been run on this page, also before a reload. It lies below the simulation,
-// so that opening it moves nothing that the reader looks at. Who comes back another day is asked to predict again: that is
-// practice, and one press opens it all the same.
+// so that opening it moves nothing that the reader looks at. For who ran it in another visit it opens as soon as the simulation is alive,
+// which then stands at his controls.
 
 /** What a simulation keeps with this page in the history of the tab: src/simulation/later/place.ts. */
 interface Kept {

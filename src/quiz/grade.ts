@@ -7,6 +7,7 @@ import type { Explained, Given, Outcome } from './outcome.ts';
 import { gradeCase, gradeMatch, gradeOrder, gradeSpot, type Judged } from './grade-forms.ts';
 import { marks, type Certainty } from './certainty.ts';
 import { numberMet } from './number-met.ts';
+import { whatCounts } from './what-counts.ts';
 import { words } from './words.en.ts';
 
 export type { Explained, Given, Outcome } from './outcome.ts';
@@ -101,7 +102,13 @@ function gradeNumber(asked: AskedNumber, given: Given, certainty: Certainty): Gr
         ? words.tooHigh
         : words.tooLow;
   const explained: readonly Explained[] = [
-    { id: 'right', words: asked.valueWords, correct: true, taken: right, why: asked.why },
+    {
+      id: 'right',
+      words: asked.valueWords,
+      correct: true,
+      taken: right,
+      why: [...asked.why, ...whatCounts(asked)],
+    },
     ...asked.distractors.map((d) => ({
       id: d.rule,
       words: d.valueWords,

@@ -50,5 +50,7 @@ export const words = {
   thisGap: 'This step was missing here',
   notAtStart: 'Not there. Nothing is missing before the first step.',
   notAfter: (p: { place: string }) => `Not there. Nothing is missing after step ${p.place}.`,
+  /** After the reason of a typed amount; # stands for the least and the most. */
+  counts: 'What is printed above is rounded, so anything from about # to about # counts as right.',
   ifYou: (p: { mistake: string }) => `You get this if you ${p.mistake}. `,
 };

@@ -43,5 +43,6 @@ export const words: typeof en = {
   thisGap: 'Aquí faltaba este paso',
   notAtStart: 'Ahí no. Antes del primer paso no falta nada.',
   notAfter: ({ place }) => `Ahí no. Después del paso ${place} no falta nada.`,
+  counts: 'Lo de arriba está redondeado, así que vale todo desde unos # hasta unos #.',
   ifYou: ({ mistake }) => `Este número sale con este error: ${mistake}. `,
 };

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useMemo, useReducer, useRef, useState } from 'preact/hooks';
+import { predictedBefore } from '../storage/predicted-before.ts';
 import { LiveText } from '../ui/LiveText.tsx';
 import type { UnitSystem, UnitText } from '../quantity/unit-system.ts';
 import { useUnits } from '../ui/use-units.ts';
@@ -62,7 +63,7 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
   useLayoutEffect(() => {
     const { search: asked } = location;
     const left = history.state as { readonly simulations?: Record<string, unknown> } | null;
-    if (asked !== '' || left?.simulations?.[sim.id]) {
+    if (asked !== '' || left?.simulations?.[sim.id] || predictedBefore(sim.id)) {
       void later.load().then((stages) => {
         // Whoever was quicker than the network has begun by hand.
         if (!stages || byHand.current) return;
@@ -190,6 +191,7 @@ export function SimShell<G extends Givens, M extends SimModel<G>>(props: SimShel
               model={model}
               defaults={defaults}
               search={search}
+              state={state}
               system={system}
               byHand={byHand.current}
               drawn={drawn}

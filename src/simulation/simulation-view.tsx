@@ -1,5 +1,7 @@
 import type { ComponentType } from 'preact';
 import { useMemo } from 'preact/hooks';
+import { onPaper } from '../ui/on-paper.ts';
+import { Ran } from './frame/Ran.tsx';
 import { Later } from './Later.tsx';
 import type {
   DrawnControls,
@@ -61,6 +63,9 @@ export function simulationView<G extends Givens, M extends SimModel<G>>(
   function View() {
     const model = useMemo(makeModel, []);
     const own = useMemo(() => drawn?.(model), [model]);
+    if (import.meta.env.SSR && onPaper.units !== null) {
+      return <Ran {...{ sim, model, Picture }} drawn={own} units={onPaper.units} />;
+    }
     return (
       <SimShell
         sim={sim}

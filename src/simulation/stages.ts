@@ -4,6 +4,8 @@
  * no run without a prediction and a confidence, no prediction changed while it runs.
  */
 
+import type { UnitSystem } from '../quantity/unit-system.ts';
+
 export type Confidence = 'guessing' | 'fairly-sure' | 'certain';
 export const CONFIDENCES: readonly Confidence[] = ['guessing', 'fairly-sure', 'certain'];
 
@@ -20,6 +22,8 @@ export interface StageState {
   /** One for each task; empty until the tasks have been opened. */
   readonly done: readonly boolean[];
   readonly hint: boolean;
+  /** What the run came to when it was run in another visit, in words. */
+  readonly before?: Readonly<Record<UnitSystem, string>>;
 }
 
 export type StageEvent =

@@ -37,14 +37,14 @@ const stillWanted = (): boolean => matchMedia('(prefers-reduced-motion: reduce)'
 export function sweep<G extends Givens>(options: SweepOptions<G>): () => void {
   const { from, to, apply, onEnd, lasts = SWEEP_MS } = options;
   let frame = 0;
-  let begun = -1;
+  let begun: number | undefined;
   if (stillWanted()) {
     apply(to);
     onEnd();
     return () => undefined;
   }
   const tick = (now: number) => {
-    if (begun < 0) begun = now;
+    begun ??= now;
     const share = (now - begun) / lasts;
     apply(between(from, to, share));
     if (share >= 1) onEnd();

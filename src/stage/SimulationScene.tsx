@@ -1,5 +1,4 @@
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { askToRun } from '../simulation/later/asked-to-run.ts';
 import type { SimulationScene as Scene } from '../meeting/meeting.ts';
 import { putAddress } from './address.ts';
 import { fetchSimulation, searchOf, type Fetched } from './simulations.ts';
@@ -46,7 +45,14 @@ export function SimulationScene({ base, scene, running }: SimulationSceneProps) 
     if (shown.current === running) return undefined;
     shown.current = running;
     const to = searchOf((running ? scene.run : undefined) ?? scene.state);
-    return to && box.current ? askToRun(box.current, to) : undefined;
+    const there = box.current;
+    if (!to || !there) return undefined;
+    // It came with the state of the scene. Named here it would be a file more, whose name every lesson carries.
+    const asking = import('../simulation/later/index.ts').then(
+      ({ askToRun }) => askToRun(there, to),
+      () => undefined,
+    );
+    return () => void asking.then((stop) => stop?.());
   }, [running]);
   if (got === null) return <p role="status">{words.simulation.loading}</p>;
   if (got === 'failed') return <p role="alert">{words.simulation.failed}</p>;

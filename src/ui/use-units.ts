@@ -1,5 +1,6 @@
 import { useLayoutEffect, useState } from 'preact/hooks';
 import type { UnitSystem } from '../quantity/unit-system.ts';
+import { onPaper } from './on-paper.ts';
 import { units } from './units-signal.ts';
 
 /** What the server prints wherever both systems cannot stand side by side. */
@@ -29,5 +30,6 @@ export function useUnits(): UnitSystem {
   useLayoutEffect(() => {
     if (shown !== SERVER_UNITS) setOther(true);
   }, [shown]);
+  if (import.meta.env.SSR && onPaper.units !== null) return onPaper.units;
   return other ? shown : SERVER_UNITS;
 }

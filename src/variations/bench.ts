@@ -156,7 +156,8 @@ export const bench = {
     { box: BOXES, fill: steps(14, 40, 2), hot: [80, 90, 100] },
     ({ box, fill, hot }) => {
       const { fluid, sump } = plantOf(box);
-      const swells = densityRatio(makeFluid(fluid), 20, hot) - 1;
+      // In whole percent, as it is printed: who works with that has to come to the amount that is shown.
+      const swells = Math.round(100 * (densityRatio(makeFluid(fluid), 20, hot) - 1)) / 100;
       return {
         numbers: {
           fill: litres(fill, 'fill'),

@@ -135,6 +135,8 @@ export function contradictedByText(page: BuiltPage): readonly string[] {
   const [told = ''] = main.split('class="retrieval-plain"');
   const text = told
     .replace(/<(script|style)\b[^]*?<\/\1>/g, ' ')
+    // What a simulation says for paper comes printed from its model.
+    .replace(/<div class="sim-ran"[^]*?<noscript>/g, '|')
     // A part of a sum has more digits where the sum would not close without.
     .replace(/<span class="sum[^"]*">[^<]*<\/span>/g, '|')
     .replace(/<[^>]*>/g, '|');

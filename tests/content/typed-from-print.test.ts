@@ -3,7 +3,11 @@ import { describe, expect, test } from 'vitest';
 import { objectives } from '../../src/lessons/objectives.ts';
 import { authoredBank, retrievalSet } from '../../src/lessons/question-bank.ts';
 import { passageText, type Asked, type AskedNumber } from '../../src/quiz/asked.ts';
+import { quantityOf } from '../../src/quantity/by-name.ts';
+import { parseAmount } from '../../src/quantity/parse-amount.ts';
+import { format } from '../../src/quantity/print.ts';
 import { grade } from '../../src/quiz/grade.ts';
+import { whatCounts } from '../../src/quiz/what-counts.ts';
 import { amountsIn, typedIn } from './stem-amounts.ts';
 import { chosenBetween, chosenSums, typedSums } from './worked-from-print.ts';
 
@@ -47,6 +51,36 @@ describe.each(withEntry('type'))('$id', (question) => {
       expect(isRight(one, text, system), where).toBe(true);
     }
   });
+});
+
+/** "anything from about 982 lbf to about 1042 lbf": the limits that the reason of an answer names. */
+const namedLimits = (text: string): readonly number[] =>
+  amountsIn(/anything (from about .*) counts as right/u.exec(text)?.[1] ?? '').map(
+    ({ value }) => value,
+  );
+
+describe.each(withEntry('type'))('$id, explained', (question) => {
+  const sum = typedSums[question.id];
+  test.runIf(sum).each(systems)(
+    'does not look like a mistake in arithmetic to who works from what is printed: %s',
+    (system) => {
+      for (const one of variantsOf(question)) {
+        if (one.kind !== 'number' || sum === undefined) throw new Error(`${one.id} is no number.`);
+        const shown = passageText(one.valueWords, system);
+        const [{ unit } = { unit: '' }] = amountsIn(shown);
+        const worked = given(one.stem, system, sum);
+        const quantity = quantityOf(one.quantity);
+        const read = parseAmount(typedIn(worked, unit), quantity, system);
+        if (read.ok && format(read.value, quantity, system) === shown) continue;
+        const [least = Number.NaN, most = Number.NaN] = namedLimits(
+          passageText(whatCounts(one), system),
+        );
+        const where = `"${passageText(one.stem, system)}" ${typedIn(worked, unit)}, shown ${shown}: ${passageText(whatCounts(one), system)}`;
+        expect(worked, where).toBeGreaterThanOrEqual(least);
+        expect(worked, where).toBeLessThanOrEqual(most);
+      }
+    },
+  );
 });
 
 function isRight(question: AskedNumber, text: string, system: System): boolean {

@@ -585,7 +585,7 @@ def runs_out_too_hot(box, middle, hot):
 
 
 def fill_swells(box, fill, hot):
-    s = swell(box, hot)
+    s = round(100 * swell(box, hot)) / 100
     return {"share": 100 * s, "grows": (fill * s, {"tenth-of-it": fill * s / 10, "like-the-car": SHEET[box]["sump"]["fill_L"] * s})}
 
 

@@ -14,6 +14,7 @@ import { format } from '../../src/quantity/print.ts';
 import { textFor, type UnitSystem, type UnitText } from '../../src/quantity/unit-system.ts';
 import { everySimulation } from './every-simulation.ts';
 import { simProblems } from './sim-problems.ts';
+import { FEW, neighbours, onlyOnes } from './neighbours.ts';
 import { grid, search } from './states.ts';
 
 const SYSTEMS: readonly UnitSystem[] = ['us', 'si'];
@@ -130,10 +131,27 @@ describe.each(everySimulation)('$name', ({ sim, makeModel, View, props, Below })
   it.each(sim.tasks)(
     'lets task "$id" be done by moving only what is live',
     { timeout: SLOW },
-    ({ start: from, controls, done }) => {
+    ({ id, start: from, controls, done, after }) => {
       const live = sim.controls.filter(({ key }) => controls.includes(key));
       const found = search(live, MOST_TRIED, (moved) => done(at(from, moved)));
       expect(found).not.toBeNull();
+      // Where some neighbours count too, the words name none of them as the only one.
+      for (const control of live) {
+        if (control.kind !== 'number') continue;
+        const taken = neighbours(
+          control,
+          Number(at(from, found ?? {}).givens[control.key]?.peek()),
+          (value) => done(at(from, { ...found, [control.key]: value })),
+        );
+        if (taken.length < 2 || taken.length > FEW) continue;
+        for (const system of SYSTEMS) {
+          expect([
+            control.key,
+            system,
+            onlyOnes({ id, text: textFor(after, system) }, control, taken, system),
+          ]).toEqual([control.key, system, []]);
+        }
+      }
     },
   );
 

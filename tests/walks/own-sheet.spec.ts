@@ -237,7 +237,7 @@ test('the whole car runs on a sheet of one’s own when everything is open', asy
   await page.getByLabel('Idle speed').fill('820');
   await page.waitForTimeout(500);
   await page.goto('/whole-car/');
-  const sim = page.locator('.sim');
+  const sim = page.locator('section.sim');
   await sim.scrollIntoViewIfNeeded();
   await expect(sim).toHaveAttribute('data-ready', 'true');
   await page.getByRole('button', { name: 'Your controls' }).click();

@@ -1,4 +1,5 @@
 import { writeFileSync } from 'node:fs';
+import type { Page } from '@playwright/test';
 import { expect, test } from '../e2e/fixtures.ts';
 import { BETWEEN, faultsOnPaper } from '../e2e/on-paper.ts';
 import { pagesOf, wordsOn } from './pdf-text.ts';
@@ -35,13 +36,11 @@ test('on paper a lesson is words, still pictures and questions, with the way bac
   await expect(
     page.locator('.sim-controls, .sim-nav, .site-nav, .lesson-ends').first(),
   ).toBeHidden();
-  await expect(page.locator('.sim .chart-plot svg').first()).toBeVisible();
+  const ran = page.locator('.sim-ran').first();
+  await expect(ran.locator('.chart-plot svg:visible')).toHaveCount(1);
   await expect(page.getByText(/^On screen: http/)).toBeVisible();
-  const note = await page
-    .locator('.sim-frame')
-    .first()
-    .evaluate((frame) => getComputedStyle(frame, '::after').content);
-  expect(note).toContain('run it before you print');
+  await expect(ran).toContainText('printed at the end of its run');
+  await expect(page.locator('section.sim').first()).toBeHidden();
   await expect(page.locator('.retrieval-plain > li').first()).toBeVisible();
   await expect(page.locator('.retrieval-plain details').first()).toBeHidden();
   const solution = page.locator('.solution').first();
@@ -51,6 +50,40 @@ test('on paper a lesson is words, still pictures and questions, with the way bac
     return [color, backgroundColor];
   });
   expect(colours).toEqual(['rgb(0, 0, 0)', 'rgb(255, 255, 255)']);
+});
+
+/** What the printer gets of a page, in one line. */
+async function printed(page: Page): Promise<string> {
+  const file = test.info().outputPath('page.pdf');
+  writeFileSync(file, await page.pdf({ format: 'Letter' }));
+  return pagesOf(file).join(' ').replace(/\s+/gu, ' ');
+}
+
+test('a simulation that nobody has run prints at the end of its run, with or without a script', async ({
+  page,
+  browser,
+}) => {
+  await page.goto('/lessons/thin-gap-open-hole/');
+  const still = await (await browser.newContext({ javaScriptEnabled: false })).newPage();
+  await still.goto(page.url());
+  for (const one of [page, still]) {
+    const text = await printed(one);
+    expect(text).toContain('At 212 °F and 58 psi the crack leaks');
+    expect(text).toContain('Run with Fluid temperature: 212 °F;');
+    expect(text).toContain('printed at the end of its run');
+  }
+  await still.context().close();
+  await page.locator('#settings input[value="si"]').check({ force: true });
+  expect(await printed(page)).toContain('At 100 °C and 400 kPa the crack leaks');
+});
+
+test('one that somebody has run prints as it stands', async ({ page }) => {
+  await page.goto('/lessons/thin-gap-open-hole/?gap-or-hole=1~temp.60#gap-or-hole');
+  await expect(page.locator('#gap-or-hole .stage-head')).toHaveText('Your controls');
+  const text = await printed(page);
+  expect(text).toContain('At 140 °F and');
+  expect(text).toContain('A simulation, printed as it stood.');
+  expect(text).not.toContain('Run with');
 });
 
 test('nothing is cut off at the side of a page, and nothing prints over another', async ({

@@ -5,6 +5,7 @@ import type { PredictOption } from '../sim-spec.ts';
 import type { StageEvent, StageState } from '../stages.ts';
 import { useArrival } from '../use-arrival.ts';
 import { keepPrediction } from './keep-prediction.ts';
+import { Sides } from './Sides.tsx';
 import { words } from './words.en.ts';
 
 interface CompareProps {
@@ -38,16 +39,7 @@ export function Compare(props: CompareProps) {
       <h4 class="stage-head" ref={head} tabIndex={-1} aria-describedby={`${sim}-compare`}>
         {words.whatItDid}
       </h4>
-      <dl class="compare" id={`${sim}-compare`}>
-        <div>
-          <dt>{words.youSaid[state.confidence ?? 'guessing']}</dt>
-          <dd>{mine && textFor(mine.words, system)}</dd>
-        </div>
-        <div>
-          <dt>{words.modelSays}</dt>
-          <dd>{textFor(outcomeWords, system)}</dd>
-        </div>
-      </dl>
+      <Sides id={`${sim}-compare`} {...{ options, state, outcomeWords, system }} />
       {right ? (
         <p>
           <strong>{words.right}</strong> {textFor(mine.why, system)}

@@ -8,12 +8,13 @@ import { useAskedToRun } from './asked-to-run.ts';
 import { Controls } from './Controls.tsx';
 import { currentValues } from '../current-values.ts';
 import { linkSchema } from './link-schema.ts';
+import { OPEN_CONTROLS } from './open-controls.ts';
 import type { DrawnControls, Givens, SimModel, SimSpec } from '../sim-spec.ts';
+import type { StageState } from '../stages.ts';
 import { useArrival } from '../use-arrival.ts';
+import { Sides } from './Sides.tsx';
 import { wallLink } from './wall-link.ts';
 import { words } from './words.en.ts';
-
-const OPEN_CONTROLS = 3;
 
 interface OwnControlsProps<G extends Givens, M extends SimModel<G>> {
   readonly sim: SimSpec<G, M>;
@@ -22,6 +23,7 @@ interface OwnControlsProps<G extends Givens, M extends SimModel<G>> {
   readonly defaults: LinkValues;
   /** The link that led here, or nothing. */
   readonly search: string;
+  readonly state: StageState;
   readonly system: UnitSystem;
   /** False when a link led here. */
   readonly byHand: boolean;
@@ -32,7 +34,7 @@ interface OwnControlsProps<G extends Givens, M extends SimModel<G>> {
 export function OwnControls<G extends Givens, M extends SimModel<G>>(
   props: OwnControlsProps<G, M>,
 ) {
-  const { sim, model, defaults, search, system, byHand, drawn } = props;
+  const { sim, model, defaults, search, state, system, byHand, drawn } = props;
   const schema = useMemo(() => linkSchema(sim, defaults, system), [sim, defaults, system]);
   // What had to be changed in the link; told again when the units change, in the new ones.
   const notes = useMemo(() => parseLink(schema, search).notes, [schema, search]);
@@ -83,6 +85,15 @@ export function OwnControls<G extends Givens, M extends SimModel<G>>(
         </a>
         <CopyLink id={id} anchor={id} search={() => searchIn(location.search)} />
       </div>
+      {state.before && (
+        <More label={words.lastTime}>
+          <Sides
+            options={sim.predict.options}
+            outcomeWords={state.before[system]}
+            {...{ state, system }}
+          />
+        </More>
+      )}
     </div>
   );
 }

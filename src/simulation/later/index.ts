@@ -5,6 +5,7 @@
 export { Compare } from './Compare.tsx';
 export { OwnControls } from './OwnControls.tsx';
 export { arrive } from './arrive.ts';
+export { askToRun } from './asked-to-run.ts';
 export { KeepPlace } from './place.ts';
 export { stateWords } from './state-words.ts';
 export { Task } from './Task.tsx';

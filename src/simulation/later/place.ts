@@ -87,6 +87,7 @@ export function readPlace<G extends Givens, M extends SimModel<G>>(
       task: Number.isInteger(task) && task >= 0 && task < tasks ? task : 0,
       done: Array.from({ length: tasks }, (_, i) => kept.done?.[i] === true),
       hint: kept.hint === true,
+      ...(isText(kept.before?.us) && isText(kept.before.si) && { before: kept.before }),
     },
   };
 }

@@ -28,7 +28,12 @@ export function stateWords(
   });
 }
 
-function valueWords(control: ControlSpec<Givens>, value: LinkValue, system: UnitSystem): string {
+/** What a control stands at, as its page says it; nothing where no choice is called so. */
+export function valueWords<G>(
+  control: ControlSpec<G>,
+  value: LinkValue,
+  system: UnitSystem,
+): string {
   switch (control.kind) {
     case 'number':
       return format(Number(value), control.quantity, system);

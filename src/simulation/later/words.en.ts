@@ -12,6 +12,7 @@ export const words = {
   instead: 'What it did:',
   otherAnswers: (p: { count: number }): string =>
     p.count === 1 ? 'The other answer' : 'The other answers',
+  lastTime: 'Your last prediction, and what it did',
   toTasks: 'On to the tasks',
   task: (p: { number: number; of: number }) => `Task ${p.number} of ${p.of}`,
   verdicts: {

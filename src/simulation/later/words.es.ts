@@ -12,6 +12,7 @@ export const words: typeof en = {
   wrong: 'No fue como dijiste.',
   instead: 'Lo que pasó:',
   otherAnswers: ({ count }) => (count === 1 ? 'La otra respuesta' : 'Las otras respuestas'),
+  lastTime: 'Tu última predicción, y lo que pasó',
   toTasks: 'Pasar a las tareas',
   task: ({ number, of }) => `Tarea ${number} de ${of}`,
   verdicts: {

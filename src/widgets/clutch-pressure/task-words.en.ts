@@ -5,7 +5,7 @@ export const words = {
         `The crack of this course, ${p.reference}, car standing in gear. Warm the fluid until the clutch lets go, and stop within ${p.near} past that point.`,
       hint: 'Watch the open ring walk along the line. It lets go where the line dips under “to stand in gear”.',
       after: (p: { standsTo: string; gentleTo: string; firmTo: string }) =>
-        `Standing in gear it lets go at ${p.standsTo}. That is not the whole of it: on the same command a gentle take-off is lost from ${p.gentleTo} and a firm one from ${p.firmTo}. A hot fault has a temperature for each thing you ask. Write down what you asked beside the temperature.`,
+        `Standing in gear it holds up to about ${p.standsTo}. That is not the whole of it: on the same command a gentle take-off is lost from ${p.gentleTo} and a firm one from ${p.firmTo}. A hot fault has a temperature for each thing you ask. Write down what you asked beside the temperature.`,
     },
     widest: {
       words: (p: { hot: string }) =>

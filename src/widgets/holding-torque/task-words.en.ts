@@ -5,7 +5,7 @@ export const words = {
         `Taking off asks the clutch for ${p.need}. Find the lowest pressure at which it still holds.`,
       hint: 'Look for the place where the line comes up out of the band. From below, raise the pressure until the word turns to “holds”. From above, come down until it turns to “slips”, and go back up by one.',
       after: (p: { needPressure: string; springPressure: string; idlePressure: string }) =>
-        `It needs ${p.needPressure}. The first ${p.springPressure} of it go to the spring. Standing in gear at idle needs ${p.idlePressure}: a car can stand in gear with less than half of what it needs to drive off.`,
+        `It holds from ${p.needPressure} on, so you stand at the edge. The first ${p.springPressure} go to the spring. Standing in gear at idle needs ${p.idlePressure}: a car can stand in gear with less than half of what it needs to drive off.`,
     },
     worn: {
       words: (p: { full: string }) =>

@@ -12,7 +12,7 @@ export const words = {
         `A firm take-off asks for what the clutch must hold at ${p.speed}. Find the pressure that holds it, with next to nothing to spare.`,
       hint: 'Move the pressure until what the clutch can hold comes up to what is asked.',
       after: (p: { needs: string; idleNeeds: string }) =>
-        `${p.needs}, against ${p.idleNeeds} at idle. Pressure does not go with the square: the spring takes its share first, and takes it once.`,
+        `It holds from ${p.needs} on, against ${p.idleNeeds} at idle. Pressure does not go with the square: the spring takes its share first, and takes it once.`,
     },
     heat: {
       words: (p: { heat: string }) =>

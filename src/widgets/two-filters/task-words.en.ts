@@ -12,7 +12,7 @@ export const words = {
         `A colleague poured ${p.amount} through the maker’s part at ${p.shop}: ${p.seconds}. “The unknown part took just as long, so they are alike.” But the fluid had warmed meanwhile. How warm must it have been?`,
       hint: 'Warm the fluid until the unknown part takes those seconds.',
       after: (p: { shop: string; warm: string; seconds: string; same: string }) =>
-        `At ${p.warm} half the media takes ${p.seconds} too. At ${p.shop} it would have taken ${p.same}. Poured equally warm, the one takes twice as long as the other at any temperature. So only the two times together tell, and only with equal fluid.`,
+        `At about ${p.warm} half the media takes ${p.seconds} too. At ${p.shop} it would have taken ${p.same}. Poured equally warm, the one takes twice as long as the other at any temperature. So only the two times together tell, and only with equal fluid.`,
     },
     plugged: {
       words: (p: { most: string }) =>

@@ -5,7 +5,7 @@ export const words = {
         'Both cars stand in your shop, the split seal of the course and the lip that is hard through. Find a temperature where nobody could tell them apart with a watch.',
       hint: 'Cold the hard lip is later, hot the split seal. Somewhere the lines cross.',
       after: (p: { alike: string; both: string; sound: string }) =>
-        `At ${p.alike} both take ${p.both}, and a healthy car takes ${p.sound}. That is a car that has stood in a warm shop. A drive round the block there proves nothing for either. Take the first one hotter and the second one colder.`,
+        `At about ${p.alike} both take ${p.both}, and a healthy car takes ${p.sound}. That is a car that has stood in a warm shop. A drive round the block there proves nothing for either. Take the first one hotter and the second one colder.`,
     },
     frost: {
       words: (p: { late: string; still: string }) =>

@@ -20,7 +20,7 @@ export const words = {
         `A good transmission now, at idle. Warm it until nothing is left for converter, cooler and lubrication, and stop within ${p.near} past that point.`,
       hint: 'Watch the last block of the right-hand column. It goes before the line moves.',
       after: (p: { dry: string; clutchDry: string }) =>
-        `At ${p.dry} even a good pump at idle gives nothing away. The line is just starting to sag and the clutch still has ${p.clutchDry}. Wear does not change who goes first. It makes it happen cooler.`,
+        `From ${p.dry} on even a good pump at idle gives nothing away. The line is just starting to sag and the clutch still has ${p.clutchDry}. Wear does not change who goes first. It makes it happen cooler.`,
     },
     carA: {
       words: (p: {

@@ -60,6 +60,6 @@ describe('the prediction', () => {
 it('each task is told in words that hold', () => {
   const [letsGo, firm, heat] = tasks.map(({ after }) => textFor(after, 'us'));
   expect(letsGo).toMatch(/From 700\srpm to 8\d0\srpm/u);
-  expect(firm).toMatch(/47\spsi, against 22\spsi/u);
+  expect(firm).toMatch(/holds from 47\spsi on, against 22\spsi/u);
   expect(heat).toMatch(/eight times/u);
 });
