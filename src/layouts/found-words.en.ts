@@ -20,8 +20,9 @@ export const words = {
     glossary: (count: number) => several(count, 'glossary entry', 'glossary entries'),
     other: (count: number) => several(count, 'other place', 'other places'),
   },
-  found: (p: { searched: readonly string[]; places: readonly string[] }) =>
-    `${or.format(p.searched.map(quoted))} is in ${and.format(p.places)}.`,
+  either: (searched: readonly string[]) => or.format(searched.map(quoted)),
+  found: (p: { either: string; places: readonly string[] }) =>
+    `${p.either} is in ${and.format(p.places)}.`,
   noneHas: (missing: readonly string[]) => `No page has ${or.format(missing.map(quoted))}.`,
   notTogether: (typed: string) => `Nothing has all of ${quoted(typed)}.`,
   nothing: (typed: string) => `Nothing found for ${quoted(typed)}.`,

@@ -35,7 +35,8 @@ export function countSentence(
     return fates.length > 1 && nowhere.length === 0 ? says.notTogether(words) : says.nothing(words);
   }
   const typed = searched(fates);
-  const found = says.found({ searched: [...(typed === '' ? [] : [typed]), ...called], places });
+  const either = says.either([...(typed === '' ? [] : [typed]), ...called]);
+  const found = says.found({ either, places });
   return nowhere.length === 0 ? found : [found, says.noneHas(nowhere)].join(' ');
 }
 
