@@ -41,7 +41,7 @@ export function JobList({ jobs, open }: ListProps) {
         }}
         start={(label) => open(jobs.add(label))}
       />
-      {!any && <p class="muted">{words.none}</p>}
+      {!any && <p class="muted">{jobs.loaded.value ? words.none : words.loading}</p>}
       <Files jobs={jobs} />
     </>
   );

@@ -74,12 +74,7 @@ export function Jobs() {
       ) : (
         <>
           {at.value !== '' && jobs.loaded.value && <p role="status">{words.gone}</p>}
-          {/* Not before: the jobs stand over the form for a new one, which would be pushed from under a finger. */}
-          {jobs.loaded.value ? (
-            <JobList jobs={jobs} open={open} />
-          ) : (
-            <p class="muted">{words.loading}</p>
-          )}
+          <JobList jobs={jobs} open={open} />
         </>
       )}
     </div>
