@@ -6,7 +6,7 @@ import tseslint from 'typescript-eslint';
 const forbid = (object, property, message) => ({ object, property, message });
 
 /** Scripts that stand in the page itself, as they are. */
-const inlined = ['src/storage/boot.js', 'src/rounds/waits/early.js'];
+const inlined = ['src/storage/boot.js', 'src/rounds/waits/early.js', 'src/measure/jobs/early.js'];
 
 export default defineConfig(
   {

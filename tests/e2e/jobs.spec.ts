@@ -3,6 +3,7 @@ import { writeFileSync } from 'node:fs';
 import type { Locator, Page } from '@playwright/test';
 import { axeOn, ENHANCED } from './axe.ts';
 import { expect, test } from './fixtures.ts';
+import { shiftOf } from './shifts.ts';
 
 const PAGE = '/measure/jobs/';
 const ready = (page: Page) => expect(page.locator('#jobs')).toHaveAttribute('data-ready', 'true');
@@ -250,6 +251,22 @@ for (const [width, height] of [
     await expect(page.getByRole('button', { name: 'Start the job' })).toBeInViewport({ ratio: 1 });
   });
 }
+
+test('who has jobs finds them where they will stand: nothing jumps when they come', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 664 });
+  for (const label of ['Blue wagon', 'White van']) {
+    await open(page);
+    await begin(page, label);
+  }
+  for (const address of [PAGE, page.url()]) {
+    await page.goto('/sources/');
+    await page.goto(address);
+    await ready(page);
+    expect(await shiftOf(page)).toBeLessThanOrEqual(0.01);
+  }
+});
 
 test('each job that was deleted can come back, in any order, and the keys stay with the list', async ({
   page,

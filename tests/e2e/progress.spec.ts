@@ -1,5 +1,6 @@
 import type { Locator, Page } from '@playwright/test';
 import { expect, test } from './fixtures.ts';
+import { shiftOf } from './shifts.ts';
 
 const carryOn = (page: Page) => page.locator('#carry-on');
 const lesson = '/lessons/hot-fluid-thin-fluid/';
@@ -182,16 +183,5 @@ test('nothing moves when progress appears', async ({ page }) => {
   await page.goto(second);
   await readTo(page);
   await page.goto('/course/');
-  const shift = await page.evaluate(
-    () =>
-      new Promise<number>((resolve) => {
-        let sum = 0;
-        new PerformanceObserver((list) => {
-          for (const entry of list.getEntries())
-            sum += (entry as PerformanceEntry & { value: number }).value;
-        }).observe({ type: 'layout-shift', buffered: true });
-        setTimeout(() => resolve(sum), 300);
-      }),
-  );
-  expect(shift).toBeLessThanOrEqual(0.01);
+  expect(await shiftOf(page)).toBeLessThanOrEqual(0.01);
 });

@@ -3,6 +3,7 @@ import { axeOn } from './axe.ts';
 import { expect, test } from './fixtures.ts';
 import { giveAnswer } from './give-answer.ts';
 import { putSlot } from './put-slot.ts';
+import { shiftOf } from './shifts.ts';
 
 const pages = ['/', '/practise/'];
 const waits = (page: Page) => page.getByRole('navigation', { name: 'What waits for you' });
@@ -51,20 +52,7 @@ test('home and practice say what waits, lead there, and nothing jumps when they 
       /Rehearsal begun\.\s*Go on at question 4 of 50/,
       /Case begun: car number 17\.\s*Go on with it/,
     ]);
-    const shift = await page.evaluate(
-      () =>
-        new Promise<number>((resolve) => {
-          new PerformanceObserver((list) => {
-            resolve(
-              list
-                .getEntries()
-                .reduce((sum, entry) => sum + (entry as unknown as { value: number }).value, 0),
-            );
-          }).observe({ type: 'layout-shift', buffered: true });
-          setTimeout(() => resolve(0), 500);
-        }),
-    );
-    expect(shift).toBeLessThan(0.01);
+    expect(await shiftOf(page)).toBeLessThan(0.01);
     for (const line of await waits(page).getByRole('link').all()) {
       await expect(line).toBeInViewport({ ratio: 1 });
     }

@@ -3,6 +3,7 @@ import { useEffect, useMemo } from 'preact/hooks';
 import type { ComponentType } from 'preact';
 import { isDeleted } from '../../storage/jobs/job.ts';
 import { jobStore } from '../../storage/jobs/job-store.ts';
+import { leaveWord } from '../../storage/jobs/word-of-jobs.ts';
 import { sheetStore } from '../../storage/sheets/sheet-store.ts';
 import { useOpened } from '../../ui/kept/use-opened.ts';
 import { words as kept } from '../../ui/kept/words.en.ts';
@@ -44,16 +45,16 @@ export function Jobs() {
     );
   }, [opened]);
 
+  const known = jobs.loaded.value;
+  const any = jobs.count.value > 0;
+  useEffect(() => {
+    if (known) leaveWord(any);
+  }, [known, any]);
+
   const fault = jobs.fault.value;
   const there = loaded.value;
   return (
-    <div
-      class="jobs"
-      id="jobs"
-      ref={frame}
-      data-ready={ready && jobs.loaded.value}
-      data-any={jobs.count.value > 0}
-    >
+    <div class="jobs" id="jobs" ref={frame} data-ready={ready && known} data-any={any}>
       <p class="field-error no-print" role="alert">
         {fault && kept.fault[fault]}
       </p>
@@ -73,7 +74,7 @@ export function Jobs() {
         )
       ) : (
         <>
-          {at.value !== '' && jobs.loaded.value && <p role="status">{words.gone}</p>}
+          {at.value !== '' && known && <p role="status">{words.gone}</p>}
           <JobList jobs={jobs} open={open} />
         </>
       )}
