@@ -434,9 +434,11 @@ test('before and after, in pairs; proof asks for the same temperature', async ({
   await open(page);
   await begin(page, 'Bay 3');
   await type(page, 'clutch.forward.700.hot', '25', '203');
+  await expect(readings(page)).toHaveCount(1);
   await page.getByRole('radio', { name: 'After the repair' }).check({ force: true });
   await page.getByLabel('Test', { exact: true }).focus();
   await type(page, 'clutch.forward.700.hot', '57', '190');
+  await expect(readings(page)).toHaveCount(2);
   const part = page.locator('.job-part').first();
   await expect(part).toContainText('Not proved yet');
   await expect(part).toContainText('Take it once more at the first temperature');

@@ -1,6 +1,6 @@
 // What is folded in a lesson: shut until a run, opened by links, open on paper and without a script. And places that moved.
 import type { Page } from '@playwright/test';
-import { expect, test } from './fixtures.ts';
+import { expect, test } from '../e2e/fixtures.ts';
 
 const LESSON = '/lessons/hot-fluid-thin-fluid/';
 const fold = (page: Page) => page.locator('details.after-run');

@@ -3,8 +3,8 @@ import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
 import type { Asked } from '../../src/quiz/asked.ts';
 import type { QuestionSet } from '../../src/quiz/question-set.ts';
-import { axeOn } from './axe.ts';
-import { expect, test } from './fixtures.ts';
+import { axeOn } from '../e2e/axe.ts';
+import { expect, test } from '../e2e/fixtures.ts';
 
 const lesson = 'live-data';
 

@@ -1,4 +1,4 @@
-import { expect, test } from './fixtures.ts';
+import { expect, test } from '../e2e/fixtures.ts';
 
 test('the page names its parts at the top, in their order, with how many figures reach their bar', async ({
   page,

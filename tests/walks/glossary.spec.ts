@@ -1,7 +1,7 @@
 // The glossary: narrowed to what is typed, with its letters always in reach.
 import type { Page } from '@playwright/test';
-import { axeOn } from './axe.ts';
-import { expect, test } from './fixtures.ts';
+import { axeOn } from '../e2e/axe.ts';
+import { expect, test } from '../e2e/fixtures.ts';
 
 const PHONE = { width: 390, height: 664 };
 const LAPTOP = { width: 1366, height: 768 };

@@ -1,8 +1,8 @@
 /** Why an option is right or not, on the wall and beside it; and a simulation that goes onto the wall from its lesson. */
 import type { Page } from '@playwright/test';
-import { axeOn } from './axe.ts';
-import { expect, test } from './fixtures.ts';
-import { outOfSight, tooSmall, wall, WALL } from './wall.ts';
+import { axeOn } from '../e2e/axe.ts';
+import { expect, test } from '../e2e/fixtures.ts';
+import { outOfSight, tooSmall, wall, WALL } from '../e2e/wall.ts';
 
 const whys = (page: Page) => page.locator('.stage-options > li:has(.stage-why) .stage-number');
 const step = (page: Page) => page.keyboard.press('PageDown');

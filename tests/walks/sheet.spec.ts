@@ -1,8 +1,8 @@
 import { execFileSync } from 'node:child_process';
 import { writeFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
-import { axeOn } from './axe.ts';
-import { expect, test } from './fixtures.ts';
+import { axeOn } from '../e2e/axe.ts';
+import { expect, test } from '../e2e/fixtures.ts';
 
 const address = '/practise/sheet/';
 const link = (more: string) => `${address}?lessons=all&count=40&units=us&seed=friday&${more}`;

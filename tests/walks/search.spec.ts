@@ -3,8 +3,8 @@ import { join } from 'node:path';
 import type { Page } from '@playwright/test';
 import { parse } from 'yaml';
 import { glossarySchema } from '../../src/lessons/lesson-schema.ts';
-import { axeOn } from './axe.ts';
-import { expect, test } from './fixtures.ts';
+import { axeOn } from '../e2e/axe.ts';
+import { expect, test } from '../e2e/fixtures.ts';
 
 const says = (page: Page) => page.locator('#search-says');
 const field = (page: Page) => page.getByRole('searchbox', { name: 'What are you looking for?' });

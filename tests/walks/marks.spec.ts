@@ -1,5 +1,5 @@
 // Marks of sources: a thumb can press them, a margin holds their words, paper keeps them.
-import { expect, test } from './fixtures.ts';
+import { expect, test } from '../e2e/fixtures.ts';
 
 const LESSON = '/lessons/what-pressure-does/';
 
