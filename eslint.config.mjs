@@ -41,7 +41,7 @@ export default defineConfig(
     files: inlined,
     languageOptions: {
       sourceType: 'script',
-      globals: { document: 'readonly', localStorage: 'readonly' },
+      globals: { document: 'readonly', localStorage: 'readonly', location: 'readonly' },
     },
     rules: { 'no-empty': ['error', { allowEmptyCatch: true }] },
   },

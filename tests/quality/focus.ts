@@ -115,7 +115,9 @@ export async function walkTab(page: Page, within: string | null, most: number) {
 export const backwards = (page: Page, within: string) =>
   page.evaluate((part) => {
     const flat = new CSSStyleSheet();
-    flat.replaceSync('.sim-picture, .sim-go, .find-bar, header, nav { position: static !important; }');
+    flat.replaceSync(
+      '.sim-picture, .sim-go, .find-bar, header, nav { position: static !important; }',
+    );
     document.adoptedStyleSheets = [...document.adoptedStyleSheets, flat];
     const all = [...document.querySelectorAll(`${part} [data-stop]`)]
       .sort((a, b) => Number(a.getAttribute('data-stop')) - Number(b.getAttribute('data-stop')))
