@@ -9,7 +9,8 @@ async function walk() {
   await until('the page', () => document.readyState === 'complete');
   if (!document.querySelector('main h1')) say('the page has no headline');
   if (document.documentElement.scrollWidth > innerWidth + 1) say('the page scrolls sideways');
-  for (const sim of document.querySelectorAll('.sim')) {
+  // What stands on paper where nobody has run it has no name.
+  for (const sim of document.querySelectorAll('.sim[id]')) {
     const where = sim.id;
     try {
       sim.scrollIntoView();
@@ -19,6 +20,11 @@ async function walk() {
           const one = sim.querySelector(selector);
           return one && !one.disabled && one;
         });
+      // Run on another page before, it comes back with its controls free.
+      if (!sim.querySelector('.choice-stack input')) {
+        sim.querySelector('.sim-nav button:first-child').click();
+        await button('.choice-stack input');
+      }
       sim.querySelector('.choice-stack input').click();
       sim.querySelector('.choice-row input').click();
       (await button('button[type="submit"]')).click();
