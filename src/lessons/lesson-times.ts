@@ -46,6 +46,12 @@ function wordsIn(text: string): number {
     .filter((word) => /[\p{L}\p{N}]/u.test(word)).length;
 }
 
+/** The questions of a round: those of the main path, and the rest. */
+export const parted = (asked: number): { readonly main: number; readonly more: number } => {
+  const main = Math.min(asked, MAIN_QUESTIONS);
+  return { main, more: asked - main };
+};
+
 const minutesFor = (questions: number): number => Math.ceil((questions * SECONDS_EACH) / 60);
 
 interface TimedText {
@@ -59,6 +65,7 @@ interface TimedText {
 
 export function lessonTimes({ body, hook, objectives, asked }: TimedText): LessonTimes {
   const path = mainPath(body);
+  const { main, more } = parted(asked);
   const seconds = Array.from(path.matchAll(/^<([A-Z]\w*)\s*\/>/gmu), ([, tag = '']) => {
     const simulation = simulations[tag];
     return simulation === undefined ? 0 : PER_RUN + PER_TASK * simulation.tasks;
@@ -66,8 +73,8 @@ export function lessonTimes({ body, hook, objectives, asked }: TimedText): Lesso
   return {
     read: Math.ceil(wordsIn([hook, ...objectives, path].join(' ')) / WORDS_PER_MINUTE),
     simulate: Math.ceil(seconds.reduce((sum, one) => sum + one, 0) / 60),
-    questions: minutesFor(Math.min(asked, MAIN_QUESTIONS)),
-    more: minutesFor(Math.max(0, asked - MAIN_QUESTIONS)),
+    questions: minutesFor(main),
+    more: minutesFor(more),
   };
 }
 

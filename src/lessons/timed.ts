@@ -1,12 +1,12 @@
 import type { Lesson } from './lesson-schema.ts';
-import { lessonTimes, MAIN_QUESTIONS, minutesOf, type LessonTimes } from './lesson-times.ts';
+import { lessonTimes, minutesOf, parted, type LessonTimes } from './lesson-times.ts';
 import { objectivesOf } from './objectives.ts';
 import { askedAtOnce } from './question-bank.ts';
 
 export type TimedLesson = Omit<Lesson, 'minutes'> & {
   readonly times: LessonTimes;
   /** How many questions a round of it asks: on the main path, and more. None where they are not in this language. */
-  readonly asked: { readonly main: number; readonly more: number };
+  readonly asked: ReturnType<typeof parted>;
   readonly minutes: number;
 };
 
@@ -19,8 +19,7 @@ interface Entry {
 /** A lesson with how long it takes. */
 export function timed({ data, body = '' }: Entry): TimedLesson {
   const objectives = objectivesOf(data.id).map(({ text }) => text);
-  const all = askedAtOnce(data.id);
-  const times = lessonTimes({ body, hook: data.hook, objectives, asked: all });
-  const main = Math.min(all, MAIN_QUESTIONS);
-  return { ...data, times, asked: { main, more: all - main }, minutes: minutesOf(times) };
+  const asked = askedAtOnce(data.id);
+  const times = lessonTimes({ body, hook: data.hook, objectives, asked });
+  return { ...data, times, asked: parted(asked), minutes: minutesOf(times) };
 }

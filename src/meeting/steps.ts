@@ -26,6 +26,9 @@ export function stepsOf(scene: Scene): readonly Step[] {
   }
 }
 
+/** Whether the answer of a vote is out: no hand counts any more. */
+export const isAnswered = (step: Step | undefined): boolean => step === 'answer' || step === 'why';
+
 const TO_ANSWER = ['ask', 'tally', 'answer'] as const;
 const ANSWER = TO_ANSWER.length - 1;
 

@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Command } from '../meeting/keys.ts';
+import { isAnswered } from '../meeting/steps.ts';
 import { WordsText } from '../widgets/retrieval/WordsText.tsx';
 import { useReady } from '../ui/use-units.ts';
 import { ClockText } from './ClockText.tsx';
@@ -91,11 +92,7 @@ function Notes({ now, command }: NotesProps) {
         <ol class="notes-votes">
           {now.votes.map((vote, i) => (
             <li key={i}>
-              <Vote
-                {...{ vote, command }}
-                option={i}
-                out={now.step !== 'ask' && now.step !== 'tally'}
-              />
+              <Vote {...{ vote, command }} option={i} out={isAnswered(now.step)} />
             </li>
           ))}
         </ol>

@@ -2,7 +2,7 @@ import type { VoteScene as Scene } from '../meeting/meeting.ts';
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { allHands, barOf, handsTyped, MOST_HANDS, type Hands } from '../meeting/tally.ts';
-import { explained, stepOfWhy, type Step } from '../meeting/steps.ts';
+import { explained, isAnswered, stepOfWhy, type Step } from '../meeting/steps.ts';
 import { ChartPicture } from '../widgets/retrieval/ChartPicture.tsx';
 import { WordsText } from '../widgets/retrieval/WordsText.tsx';
 import type { StageModel } from './model.ts';
@@ -18,7 +18,7 @@ interface VoteSceneProps {
 export function VoteScene({ model, scene, step }: VoteSceneProps) {
   const hands = model.handsHere.value;
   const all = allHands(hands);
-  const answered = step === 'answer' || step === 'why';
+  const answered = isAnswered(step);
   const told = explained(scene, model.place.value.step);
   const options = useRef<HTMLOListElement>(null);
   // One at a time: on a small screen it may lie under the foot of the wall.

@@ -6,6 +6,7 @@ import type { Meeting } from '../meeting/meeting.ts';
 import {
   back,
   explained,
+  isAnswered,
   lastPlace,
   next,
   sceneAt,
@@ -68,11 +69,10 @@ export function stageModel({ meeting, now, at, kept, channel: named }: Surroundi
     open.value = null;
     place.value = to;
   };
-  const isOut = (): boolean => step.peek() === 'answer' || step.peek() === 'why';
   const count = (change: (now: Hands) => Hands): void => {
     const { scene: index } = place.peek();
     // What was voted stands once the answer is out.
-    if (isOut()) return;
+    if (isAnswered(step.peek())) return;
     hands.value = { ...hands.peek(), [index]: change(handsAt(index)) };
   };
 
@@ -118,7 +118,7 @@ export function stageModel({ meeting, now, at, kept, channel: named }: Surroundi
         const { option, by } = command;
         const here = scene.peek();
         if (here?.kind !== 'vote') return undefined;
-        const why = isOut() ? stepOfWhy(here, option) : undefined;
+        const why = isAnswered(step.peek()) ? stepOfWhy(here, option) : undefined;
         if (why === undefined) count((hands) => withHand(hands, option, by));
         else go({ ...place.peek(), step: why });
         return undefined;

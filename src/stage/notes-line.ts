@@ -3,7 +3,7 @@ import type { Clock } from '../meeting/clock.ts';
 import type { Command } from '../meeting/keys.ts';
 import type { Scene } from '../meeting/meeting.ts';
 import type { Passage } from '../quiz/passage.ts';
-import { explained, stepAt, stepOfWhy, type Step } from '../meeting/steps.ts';
+import { explained, isAnswered, stepAt, stepOfWhy, type Step } from '../meeting/steps.ts';
 import type { StageModel } from './model.ts';
 
 export interface Snapshot {
@@ -59,7 +59,7 @@ function nextOf({ meeting, place, following }: StageModel): Snapshot['next'] {
 function votesOf({ place, scene, step, handsHere }: StageModel): Snapshot['votes'] {
   const here = scene.value;
   if (here?.kind !== 'vote') return [];
-  const out = step.value === 'answer' || step.value === 'why';
+  const out = isAnswered(step.value);
   const told = explained(here, place.value.step);
   return here.options.map(({ words, correct, why }, i) => ({
     ...{ words, correct },

@@ -15,13 +15,14 @@ function keptSearch(id: string): string | undefined {
   return typeof kept?.search === 'string' ? kept.search : undefined;
 }
 
-/** What an address has behind the ? for the simulation of a scene: the state that it stands at now, or the one that it opens with. */
-export function searchNow(model: StageModel): string | undefined {
-  const scene = model.scene.value;
+/** The simulation of a scene, and what an address has behind the ? for it: the state that it stands at now, or the one that it opens with. */
+function simulationNow({ scene: { value: scene }, step }: StageModel) {
   if (scene?.kind !== 'simulation') return undefined;
-  const link = readStateLink((model.step.value === 'run' ? scene.run : undefined) ?? scene.state);
-  return link && (keptSearch(link.id) ?? `?${link.id}=${link.state}`);
+  const link = readStateLink((step.value === 'run' ? scene.run : undefined) ?? scene.state);
+  return link && { ...link, search: keptSearch(link.id) ?? `?${link.id}=${link.state}` };
 }
+
+export const searchNow = (model: StageModel): string | undefined => simulationNow(model)?.search;
 
 /**
  * The address that a phone opens for what stands on the wall: a simulation as it stands now in its lesson, a car on its page,
@@ -32,11 +33,10 @@ export function searchNow(model: StageModel): string | undefined {
 export function addressNow(model: StageModel, base: string, own: boolean): string | undefined {
   const scene = model.scene.value;
   const site = new URL(base, location.href);
-  const search = searchNow(model);
-  if (scene?.kind === 'simulation' && search !== undefined) {
-    const [page = ''] = scene.state.split('?');
-    const [, id = ''] = scene.state.split('#');
-    return new URL(`${page.replace(/^\//, '')}${search}#${id}`, site).href;
+  const simulation = simulationNow(model);
+  if (simulation) {
+    const [page = ''] = simulation.href.split('?');
+    return new URL(`${page.replace(/^\//, '')}${simulation.search}#${simulation.id}`, site).href;
   }
   if (scene?.kind === 'case' && (own || model.step.value === 'open'))
     return new URL(`practise/case/${carSearch(scene)}`, site).href;

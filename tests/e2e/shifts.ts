@@ -10,6 +10,6 @@ export const shiftOf = (page: Page): Promise<number> =>
           for (const entry of list.getEntries())
             sum += (entry as PerformanceEntry & { value: number }).value;
         }).observe({ type: 'layout-shift', buffered: true });
-        setTimeout(() => resolve(sum), 300);
+        setTimeout(() => resolve(sum), 500);
       }),
   );

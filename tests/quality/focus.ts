@@ -114,11 +114,10 @@ export async function walkTab(page: Page, within: string | null, most: number) {
 /** Pairs of stops in which the focus goes back up the page, or back along a line. What sticks to the screen is laid flat first. */
 export const backwards = (page: Page, within: string) =>
   page.evaluate((part) => {
-    const flat = new CSSStyleSheet();
-    flat.replaceSync(
-      '.sim-picture, .sim-go, .find-bar, header, nav { position: static !important; }',
+    const sticking = [...document.querySelectorAll<HTMLElement>('body *')].filter(
+      (one) => getComputedStyle(one).position === 'sticky',
     );
-    document.adoptedStyleSheets = [...document.adoptedStyleSheets, flat];
+    for (const one of sticking) one.style.setProperty('position', 'static', 'important');
     const all = [...document.querySelectorAll(`${part} [data-stop]`)]
       .sort((a, b) => Number(a.getAttribute('data-stop')) - Number(b.getAttribute('data-stop')))
       .map((one) => {
@@ -129,7 +128,7 @@ export const backwards = (page: Page, within: string) =>
             (one.getAttribute('aria-label') ?? shown.textContent).trim().slice(0, 40) || one.id,
         };
       });
-    document.adoptedStyleSheets = document.adoptedStyleSheets.filter((one) => one !== flat);
+    for (const one of sticking) one.style.removeProperty('position');
     for (const one of document.querySelectorAll('[data-stop]')) one.removeAttribute('data-stop');
     return all.flatMap((to, i) => {
       const from = all[i - 1];

@@ -89,6 +89,7 @@ export function ForFile({ sheet }: { readonly sheet: Sheet }) {
     [words.form.before, sheet.readings.value.filter(({ phase }) => phase === 'before')],
     [words.form.after, sheet.readings.value.filter(({ phase }) => phase === 'after')],
   ] as const;
+  const clashing = new Set(sheet.clashes.value.flat());
   const tapped = sheet.readings.value.some(({ taken }) => taken?.test.kind === 'clutchPressure');
   return (
     <article class="job-page job-for-file">
@@ -102,14 +103,7 @@ export function ForFile({ sheet }: { readonly sheet: Sheet }) {
       {sheet.readings.value.length === 0 && <p>{said.none}</p>}
       {phases.map(
         ([phase, some]) =>
-          some.length > 0 && (
-            <Taken
-              key={phase}
-              phase={phase}
-              some={some}
-              clashing={new Set(sheet.clashes.value.flat())}
-            />
-          ),
+          some.length > 0 && <Taken key={phase} phase={phase} some={some} clashing={clashing} />,
       )}
       {!tapped && <p>{said.notMeasured}</p>}
       {planner.weighing.value && <p>{said.weighing}</p>}

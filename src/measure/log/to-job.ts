@@ -15,7 +15,7 @@ import type { StoreStatus } from '../../storage/connection.ts';
 import { labelOf } from '../jobs/label-of.ts';
 
 /** The readings of a log as a job keeps them. */
-function asKept(readings: readonly DiagnosisReading[]): readonly JobReading[] {
+export function asKept(readings: readonly DiagnosisReading[]): readonly JobReading[] {
   const read = readQuestion({ readings });
   if ('error' in read) throw new Error(`${read.path}: ${read.error}`);
   return read.readings.map(({ test, value, temperatureC }) => ({
@@ -49,10 +49,10 @@ export interface Standing {
   readonly here: number;
 }
 
-export const standingOf = (job: Job, readings: readonly DiagnosisReading[]): Standing => ({
+export const standingOf = (job: Job, kept: readonly JobReading[]): Standing => ({
   job,
   name: labelOf(job),
-  here: readings.length - missingIn(job, asKept(readings)).length,
+  here: kept.length - missingIn(job, kept).length,
 });
 
 export async function standingJobs(
@@ -61,7 +61,8 @@ export async function standingJobs(
   const store = jobStore();
   const { records } = await store.read(Date.now());
   await store.close();
-  return records.filter((job) => !isDeleted(job)).map((job) => standingOf(job, readings));
+  const kept = asKept(readings);
+  return records.filter((job) => !isDeleted(job)).map((job) => standingOf(job, kept));
 }
 
 /** A job with the readings of a log added that do not stand in it yet. */

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { readStateLink, type StateLink } from '../../meeting/state-link.ts';
+import { passageText } from '../../quiz/asked.ts';
 import { useUnits } from '../../ui/use-units.ts';
 import type { NamedScene } from './name-scene.ts';
 import type { OfSite } from './of-site.ts';
@@ -33,7 +34,7 @@ function StateOf({ base, link }: { readonly base: string; readonly link: StateLi
     // Without its words the link stands there, and leads on.
     load().catch(() => undefined);
   }, [link.href]);
-  const set = named?.set(system) ?? '';
+  const set = passageText(named?.set ?? [], system);
   return (
     <>
       <a href={base + link.href.replace(/^\//, '')}>{named?.title ?? editor.kinds.simulation}</a>

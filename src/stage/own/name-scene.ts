@@ -1,14 +1,11 @@
 import type { StateLink } from '../../meeting/state-link.ts';
 import type { Passage } from '../../quiz/passage.ts';
-import type { UnitSystem } from '../../quantity/unit-system.ts';
 import { viewOf } from '../simulations.ts';
 
 export interface NamedScene {
   readonly title: string;
-  /** What it is set to; empty where the link sets nothing that is still there. */
-  readonly set: (system: UnitSystem) => string;
-  /** The same in pieces, so that it breaks into lines where values end. */
-  readonly pieces: Passage;
+  /** What it is set to, in pieces, so that it breaks into lines where values end; none where the link sets nothing that is still there. */
+  readonly set: Passage;
 }
 
 /** The state of a link in words; undefined if there is no such simulation any more. */
@@ -23,11 +20,7 @@ export async function nameState({ id, state }: StateLink): Promise<NamedScene | 
   const us = stateWords(sim, state, 'us');
   return {
     title: sim.title,
-    set: (system) =>
-      stateWords(sim, state, system)
-        .map(({ label, value }) => `${label}: ${value}`)
-        .join('; '),
-    pieces: stateWords(sim, state, 'si').flatMap(({ label, value }, i) => [
+    set: stateWords(sim, state, 'si').flatMap(({ label, value }, i) => [
       ...(i === 0 ? [] : ['; ']),
       both(label, us[i]?.label),
       ': ',

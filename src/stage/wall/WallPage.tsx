@@ -59,7 +59,7 @@ export function WallPage({ base, lessons, said }: WallPageProps) {
 }
 
 function meetingOf(link: WallLink, title: string, named: NamedScene | undefined): Meeting {
-  const set = named?.pieces ?? [];
+  const set = named?.set ?? [];
   return {
     id: `wall-${link.id}`,
     title,

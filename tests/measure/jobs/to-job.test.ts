@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { standingOf, withReadings } from '../../../src/measure/log/to-job.ts';
+import { asKept, standingOf, withReadings } from '../../../src/measure/log/to-job.ts';
 import { takenOf } from '../../../src/measure/jobs/taken.ts';
 import { newJob, readingsOf, type Job, type JobReading } from '../../../src/storage/jobs/job.ts';
 
@@ -40,19 +40,19 @@ describe('a log that stands in a job', () => {
   const count = (job: Job) => readingsOf(job).length;
 
   test('is not put there twice, in whichever order it comes', () => {
-    expect(standingOf(once, log).here).toBe(4);
+    expect(standingOf(once, asKept(log)).here).toBe(4);
     expect(withReadings(once, [...log].reverse(), 3000)).toEqual(once);
   });
   test('two readings alike are two', () => {
     const two = withReadings(newJob('a', 1, 'Bay 3'), log.slice(0, 2), 1000);
-    expect(standingOf(two, log).here).toBe(2);
+    expect(standingOf(two, asKept(log)).here).toBe(2);
     expect(count(withReadings(two, log, 3000))).toBe(4);
   });
   test('after the repair it stands there as well', () =>
     expect(
       standingOf(
         changed((one) => ({ ...one, phase: 'after' })),
-        log,
+        asKept(log),
       ).here,
     ).toBe(4));
   test('what was taken out or typed over is missing, and can be put there again', () => {
@@ -60,15 +60,15 @@ describe('a log that stands in a job', () => {
       changed(() => null),
       changed((one) => ({ ...one, typed: '0.7', value: 0.7 })),
     ]) {
-      expect(standingOf(job, log).here).toBe(3);
+      expect(standingOf(job, asKept(log)).here).toBe(3);
       const again = withReadings(job, log, 3000);
       expect(count(again)).toBe(count(job) + 1);
-      expect(standingOf(again, log).here).toBe(4);
+      expect(standingOf(again, asKept(log)).here).toBe(4);
     }
   });
   test('what somebody typed is no reading of a log', () => {
     const typed = changed((one) => ({ ...one, typed: '0.62' }));
-    expect(standingOf(typed, log).here).toBe(3);
+    expect(standingOf(typed, asKept(log)).here).toBe(3);
   });
 });
 
